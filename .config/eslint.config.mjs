@@ -1,0 +1,17 @@
+import astro from 'eslint-plugin-astro';
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(
+  { ignores: ['dist/', '.astro/', '.cache/', 'node_modules/'] },
+  ...tseslint.configs.strict,
+  ...astro.configs.recommended,
+  {
+    rules: {
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      eqeqeq: ['error', 'always', { null: 'ignore' }],
+      'no-console': 'error',
+    },
+  },
+  { files: ['test/**', '.config/**', '*.mjs'], rules: { 'no-console': 'off' } },
+);

@@ -1,0 +1,13 @@
+import { defineConfig } from 'vitest/config';
+
+/** Real-browser tests of the built site. They share one browser, so files run one at a time. */
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  cacheDir: '.cache/vite-browser',
+  test: {
+    include: ['test/browser/**/*.test.ts'],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
