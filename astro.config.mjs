@@ -1,0 +1,34 @@
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import { anywhere } from './site/build/anywhere.ts';
+
+export default defineConfig({
+  srcDir: './site',
+  publicDir: './site/public',
+  outDir: './dist',
+  cacheDir: './.cache/astro',
+  trailingSlash: 'always',
+  compressHTML: true,
+  devToolbar: { enabled: false },
+  prefetch: false,
+  integrations: [preact(), mdx(), anywhere()],
+  markdown: { syntaxHighlight: false },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self' data:",
+        "connect-src 'self'",
+        "manifest-src 'self'",
+        "worker-src 'self'",
+        "form-action 'self'",
+        "base-uri 'none'",
+      ],
+    },
+  },
+  vite: {
+    cacheDir: './.cache/vite',
+    build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  },
+});

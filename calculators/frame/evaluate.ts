@@ -1,0 +1,292 @@
+import { MathsError } from '../maths/errors.ts';
+import { readFigure, readList, type Field, type FieldSpec, type Reading } from './fields.ts';
+import { quote } from './parse.ts';
+import { measuredSpreads } from './spreads.ts';
+import {
+  Absent,
+  absent,
+  type AnyCalculator,
+  type AnyValue,
+  type AnyValues,
+  type Input,
+  type ResultSpec,
+  type ResultValue,
+} from './types.ts';
+
+/** Texts by key, as typed or as found in the address; only those that were given. */
+export type Texts = Readonly<Record<string, string>>;
+
+export interface Problem {
+  /** Key of the field it belongs to; none when it concerns the address or several fields. */
+  readonly key?: string;
+  readonly sentence: string;
+}
+
+export interface Evaluation {
+  /** Fields that apply, in order. */
+  readonly fields: readonly Field[];
+  /** The ± of each measured figure, as fields of their own. */
+  readonly errorFields: readonly Field[];
+  readonly values: AnyValues;
+  readonly results: Readonly<Record<string, ResultValue>>;
+  readonly spreads: Readonly<Record<string, number>>;
+  readonly problems: readonly Problem[];
+  /** Whether a unit or fraction waits for the converter. */
+  readonly pending: boolean;
+  /** Whether the results belong to what is typed now. */
+  readonly computed: boolean;
+}
+
+export interface EvaluateOptions extends Reading {
+  /** The last good value of each key. */
+  readonly held?: Readonly<Record<string, AnyValue>>;
+}
+
+/** One measured number: where it sits in the values, and its ±. */
+export interface Measured {
+  readonly key: string;
+  readonly index?: number;
+  readonly error: number;
+}
+
+const errorKey = (key: string): string => `${key}-error`;
+
+export const seriesKeys = (key: string, count: number, first = 1): string[] =>
+  Array.from({ length: count }, (_, i) => `${key}-${i + first}`);
+
+/** Every key an address may hold. */
+export function knownKeys(calculator: AnyCalculator): Set<string> {
+  const keys = new Set<string>();
+  for (const [key, input] of Object.entries<Input>(calculator.inputs)) {
+    if (input.kind === 'series') {
+      for (const member of seriesKeys(key, input.most, input.first)) keys.add(member);
+    } else {
+      keys.add(key);
+    }
+    if ('error' in input && input.error !== undefined) keys.add(errorKey(key));
+  }
+  return keys;
+}
+
+const errorSpec = (spec: FieldSpec & { error?: number }): FieldSpec => ({
+  label: `± of ${spec.label.charAt(0).toLowerCase()}${spec.label.slice(1)}`,
+  help: 'How far the reading may be out, either way.',
+  unit: spec.unit,
+  min: 0,
+  max: spec.max - spec.min,
+  why: 'a reading cannot be out by less than nothing or by more than its whole range',
+  step: (spec.error ?? spec.step) / 2,
+});
+
+interface Gathered {
+  readonly fields: Field[];
+  readonly errorFields: Field[];
+  readonly values: Record<string, AnyValue>;
+  readonly measured: Measured[];
+  readonly stray: Problem[];
+}
+
+function gatherInput(
+  key: string,
+  input: Input,
+  texts: Texts,
+  options: EvaluateOptions,
+  into: Gathered,
+): void {
+  const { fields, errorFields, values, measured, stray } = into;
+  const held = options.held ?? {};
+  const applies = input.when?.(values) ?? true;
+  const add = (field: Field): void => {
+    if (applies) fields.push(field);
+    else if (field.heldOver && field.problem) stray.push({ sentence: field.problem });
+  };
+
+  if (input.kind === 'choice') {
+    const typed = texts[key];
+    const known = typed !== undefined && Object.hasOwn(input.options, typed);
+    const last = (held[key] as string | undefined) ?? input.default;
+    const value = known ? typed : typed === undefined ? input.default : last;
+    const field: Field = {
+      kind: 'choice',
+      key,
+      label: input.label,
+      help: input.help,
+      options: input.options,
+      text: typed ?? input.default,
+      given: typed !== undefined,
+      value,
+      heldOver: typed !== undefined && !known,
+      ...(input.measure === undefined ? {} : { measure: input.measure }),
+      ...(input.group === undefined ? {} : { group: input.group }),
+      ...(typed !== undefined && !known
+        ? {
+            problem: `${quote(typed)} is not a choice for ${input.label.toLowerCase()}. Choose one of: ${Object.values(input.options).join(', ')}.`,
+          }
+        : {}),
+    };
+    values[key] = value;
+    add(field);
+    return;
+  }
+
+  if (input.kind === 'list') {
+    const spec: FieldSpec = { ...input, list: input.most };
+    const field = readList(
+      key,
+      spec,
+      texts[key],
+      input.default,
+      held[key] as readonly number[] | undefined,
+      options,
+    );
+    values[key] = field.value;
+    add(field);
+    return;
+  }
+
+  const noteError = (members: readonly (number | undefined)[] | undefined): void => {
+    if (input.error === undefined || !applies) return;
+    const ofError = errorKey(key);
+    const field = readFigure(
+      ofError,
+      errorSpec(input),
+      texts[ofError],
+      input.error,
+      held[ofError] as number | undefined,
+      options,
+    );
+    errorFields.push(field);
+    const error = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
+    if (!(error > 0)) return;
+    if (members) members.forEach((_, index) => measured.push({ key, index, error }));
+    else if (values[key] !== undefined) measured.push({ key, error });
+  };
+
+  if (input.kind === 'series') {
+    const count = Math.max(0, Math.min(input.most, Math.floor(input.count(values)) || 0));
+    const members = seriesKeys(key, count, input.first).map((member, i) => {
+      const label = input.member(i + 1, values);
+      const heldMember = (held[key] as readonly number[] | undefined)?.[i];
+      const field = readFigure(
+        member,
+        { ...input, label },
+        texts[member],
+        input.default(i + 1, values),
+        heldMember,
+        options,
+      );
+      add(field);
+      return field.value!;
+    });
+    values[key] = members;
+    noteError(members);
+    return;
+  }
+
+  const field = readFigure(
+    key,
+    input.kind === 'optional' ? { ...input, optional: true } : input,
+    texts[key],
+    input.kind === 'optional' ? undefined : input.default,
+    held[key] as number | undefined,
+    options,
+  );
+  values[key] = field.value;
+  add(field);
+  noteError(undefined);
+}
+
+/** Replaces what is not a finite number by a sentence, so that no NaN reaches the page. */
+function finiteOnly(value: ResultValue): ResultValue {
+  const why = 'This figure has no finite value for these inputs.';
+  if (value instanceof Absent) return value;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : absent(why);
+  return value.flat().every((entry) => Number.isFinite(entry)) ? value : absent(why);
+}
+
+function allAbsent(calculator: AnyCalculator, why: string): Record<string, ResultValue> {
+  return Object.fromEntries(Object.keys(calculator.results).map((name) => [name, absent(why)]));
+}
+
+/** From texts to fields, values, results and their ±: the whole of a calculator's state. */
+export function evaluate(
+  calculator: AnyCalculator,
+  texts: Texts,
+  options: EvaluateOptions,
+): Evaluation {
+  const gathered: Gathered = {
+    fields: [],
+    errorFields: [],
+    values: {},
+    measured: [],
+    stray: [],
+  };
+  for (const [key, input] of Object.entries<Input>(calculator.inputs)) {
+    gatherInput(key, input, texts, options, gathered);
+  }
+  const { fields, errorFields, values, measured, stray } = gathered;
+  const everyField = [...fields, ...errorFields];
+  const problems: Problem[] = everyField.flatMap((field) =>
+    field.problem === undefined ? [] : [{ key: field.key, sentence: field.problem }],
+  );
+  problems.push(...stray);
+  const known = knownKeys(calculator);
+  for (const key of Object.keys(texts)) {
+    if (!known.has(key)) {
+      problems.push({
+        sentence: `The address holds ${quote(key)}, which this calculator does not know. It was left out; nothing else is changed.`,
+      });
+    }
+  }
+  const pending = everyField.some((field) => field.kind !== 'choice' && field.pending);
+  const blocking = fields.find((field) => field.problem !== undefined && !field.heldOver);
+  const base = { fields, errorFields, values, pending };
+  if (blocking) {
+    return {
+      ...base,
+      results: allAbsent(calculator, blocking.problem!),
+      spreads: {},
+      problems,
+      computed: false,
+    };
+  }
+  try {
+    const raw = calculator.compute(values) as Record<string, ResultValue>;
+    const results = Object.fromEntries(
+      Object.keys(calculator.results).map((name) => [name, finiteOnly(raw[name]!)]),
+    );
+    return {
+      ...base,
+      results,
+      spreads: measuredSpreads(calculator, values, measured, results),
+      problems,
+      computed: true,
+    };
+  } catch (error) {
+    if (!(error instanceof MathsError)) throw error;
+    const onPage = new Set(fields.map((field) => field.key));
+    const keys = error.quantities.flatMap((quantity) => {
+      const key = calculator.fieldOf[quantity] ?? quantity;
+      return onPage.has(key) ? [key] : fields.filter((f) => f.key === `${key}-1`).map((f) => f.key);
+    });
+    return {
+      ...base,
+      fields: fields.map((field) =>
+        keys.includes(field.key) && field.problem === undefined
+          ? { ...field, problem: error.message }
+          : field,
+      ),
+      results: allAbsent(calculator, error.message),
+      spreads: {},
+      problems: [
+        ...(keys[0] === undefined
+          ? [{ sentence: error.message }]
+          : [{ key: keys[0], sentence: error.message }]),
+        ...problems,
+      ],
+      computed: false,
+    };
+  }
+}
+
+export type { ResultSpec };

@@ -1,0 +1,78 @@
+import { MathsError } from '../maths/errors.ts';
+import type { Measured } from './evaluate.ts';
+import { Absent, type AnyCalculator, type AnyValues, type ResultValue } from './types.ts';
+
+type Flat = ReadonlyMap<string, number>;
+
+/** Every figure of a result under its name: `angle`, `error-1`, `x-1-2`. */
+export function flatten(results: Readonly<Record<string, ResultValue>>): Flat {
+  const flat = new Map<string, number>();
+  for (const [name, value] of Object.entries(results)) {
+    if (value instanceof Absent) continue;
+    if (typeof value === 'number') flat.set(name, value);
+    else {
+      value.forEach((entry, i) => {
+        if (typeof entry === 'number') flat.set(`${name}-${i + 1}`, entry);
+        else entry.forEach((inner, j) => flat.set(`${name}-${i + 1}-${j + 1}`, inner));
+      });
+    }
+  }
+  return flat;
+}
+
+function shifted(values: AnyValues, { key, index }: Measured, by: number): AnyValues {
+  const value = values[key];
+  if (index === undefined) return { ...values, [key]: (value as number) + by };
+  return {
+    ...values,
+    [key]: (value as readonly number[]).map((entry, i) => (i === index ? entry + by : entry)),
+  };
+}
+
+function computeFlat(calculator: AnyCalculator, values: AnyValues): Flat | undefined {
+  try {
+    return flatten(calculator.compute(values) as Record<string, ResultValue>);
+  } catch (error) {
+    if (error instanceof MathsError) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * The ± of each figure from the ± of each reading: half the change over plus and minus the error,
+ * combined as root of the sum of squares (readings independent; JCGM 100:2008, 5.1.2 and the
+ * numerical form in its note 2 to 5.1.3). Where one side is impossible the other side's change
+ * stands.
+ */
+export function measuredSpreads(
+  calculator: AnyCalculator,
+  values: AnyValues,
+  measured: readonly Measured[],
+  results: Readonly<Record<string, ResultValue>>,
+): Record<string, number> {
+  const middle = flatten(results);
+  const squares = new Map<string, number>();
+  for (const reading of measured) {
+    const up = computeFlat(calculator, shifted(values, reading, reading.error));
+    const down = computeFlat(calculator, shifted(values, reading, -reading.error));
+    for (const [name, at] of middle) {
+      const high = up?.get(name);
+      const low = down?.get(name);
+      const change =
+        high !== undefined && low !== undefined
+          ? (high - low) / 2
+          : high !== undefined
+            ? high - at
+            : low !== undefined
+              ? at - low
+              : 0;
+      squares.set(name, (squares.get(name) ?? 0) + change ** 2);
+    }
+  }
+  const spreads: Record<string, number> = {};
+  for (const [name, sum] of squares) {
+    const spread = Math.sqrt(sum);
+    if (Number.isFinite(spread)) spreads[name] = spread;
+  }
+  return spreads;
+}

@@ -1,0 +1,130 @@
+import type { Evaluation } from './evaluate.ts';
+import { shownText, showFigure, showInput } from './format.ts';
+import type { Field } from './fields.ts';
+import { Absent, type AnyCalculator, type AnyValues, type ResultSpec } from './types.ts';
+import type { LengthDisplay } from './units.ts';
+
+/** One figure with its ± and the word that follows it. */
+export function figureText(
+  value: number,
+  spec: ResultSpec,
+  spread: number | undefined,
+  lengths: LengthDisplay,
+): string {
+  const text = shownText(
+    showFigure(value, spec.unit, spec.decimals, lengths, spread, spec.signed),
+  );
+  const word = spec.word?.(value) ?? '';
+  return word === '' ? text : `${text} ${word}`;
+}
+
+/** Label of a table's row, such as "Cylinder 2". */
+export function rowLabel(
+  calculator: AnyCalculator,
+  table: string | undefined,
+  values: AnyValues,
+  index: number,
+  inner?: number,
+): string {
+  const spec = table === undefined ? undefined : calculator.tables?.[table];
+  return spec?.row(values, index, inner) ?? [index, inner].filter((n) => n !== undefined).join('-');
+}
+
+export interface SummaryLine {
+  readonly label: string;
+  readonly text: string;
+}
+
+function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
+  if (field.kind === 'choice') {
+    return { label: field.label, text: field.options[field.value] ?? field.value };
+  }
+  const { label, unit } = field.spec;
+  if (field.kind === 'list') {
+    return { label, text: field.value.map((v) => showInput(v, unit, lengths)).join(', ') };
+  }
+  if (field.value === undefined) return undefined;
+  return { label, text: showInput(field.value, unit, lengths) };
+}
+
+/** The inputs that apply, as lines for people. */
+export function inputLines(evaluation: Evaluation, lengths: LengthDisplay): SummaryLine[] {
+  return evaluation.fields.flatMap((field) => inputLine(field, lengths) ?? []);
+}
+
+/** The results that exist, as lines for people. */
+export function resultLines(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): SummaryLine[] {
+  const { results, spreads, values } = evaluation;
+  const lines: SummaryLine[] = [];
+  for (const [name, spec] of Object.entries<ResultSpec>(calculator.results)) {
+    const value = results[name];
+    if (value === undefined || value instanceof Absent) continue;
+    const line = (figure: number, flat: string, row?: string): void => {
+      lines.push({
+        label: row === undefined ? spec.label : `${row}, ${spec.label.toLowerCase()}`,
+        text: figureText(figure, spec, spreads[flat], lengths),
+      });
+    };
+    if (typeof value === 'number') line(value, name);
+    else {
+      value.forEach((entry, i) => {
+        const row = (inner?: number) => rowLabel(calculator, spec.table, values, i + 1, inner);
+        if (typeof entry === 'number') line(entry, `${name}-${i + 1}`, row());
+        else entry.forEach((v, j) => line(v, `${name}-${i + 1}-${j + 1}`, row(j + 1)));
+      });
+    }
+  }
+  return lines;
+}
+
+/** What to paste into a message as plain text. */
+export function plainSummary(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
+  const remarks = remarksOf(calculator, evaluation);
+  return [
+    calculator.title,
+    'From:',
+    ...inputLines(evaluation, lengths).map(write),
+    'Result:',
+    ...resultLines(calculator, evaluation, lengths).map(write),
+    ...remarks.map((remark) => `  ${remark}`),
+    link,
+  ].join('\n');
+}
+
+const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');
+
+/** A Markdown link whose words are the lead results. */
+export function markdownLink(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const leads = new Set(
+    Object.values<ResultSpec>(calculator.results)
+      .filter((spec) => spec.lead)
+      .map((spec) => spec.label),
+  );
+  const words = resultLines(calculator, evaluation, lengths)
+    .filter(({ label }) => leads.has(label))
+    .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
+    .join(', ');
+  const title = words === '' ? calculator.title : `${calculator.title}: ${words}`;
+  return `[${escapeMarkdown(title)}](${link.replaceAll('(', '%28').replaceAll(')', '%29')})`;
+}
+
+/** The calculator's remarks, or none when there is no result to remark on. */
+export function remarksOf(calculator: AnyCalculator, evaluation: Evaluation): readonly string[] {
+  if (!evaluation.computed || !calculator.remarks) return [];
+  return calculator.remarks(evaluation.values, evaluation.results) as readonly string[];
+}

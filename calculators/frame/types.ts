@@ -1,0 +1,195 @@
+import type { ComponentType } from 'preact';
+import type { Stage } from './stages.ts';
+import type { LengthDisplay, UnitName } from './units.ts';
+
+interface InputBase {
+  readonly label: string;
+  /** One line under the label: what the figure is. */
+  readonly help: string;
+  /** How to measure it at the bench; shown on request. */
+  readonly measure?: string;
+  /** Heading of the group of fields it stands in. Neighbours with the same heading share it. */
+  readonly group?: string;
+  /** Whether the field applies, given the choices made so far and the plain numbers before it. */
+  readonly when?: (values: AnyValues) => boolean;
+}
+
+export interface NumberInput extends InputBase {
+  readonly kind: 'number';
+  /** Home unit: what a bare number means in an address. */
+  readonly unit: UnitName;
+  /** Legal range in the home unit, both ends included. */
+  readonly min: number;
+  readonly max: number;
+  /** Why the range is what it is; completes "… must be from A to B: ". */
+  readonly why: string;
+  readonly default: number;
+  readonly whole?: boolean;
+  /** Step of the buttons and arrow keys, in the home unit. */
+  readonly step: number;
+  /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
+  readonly error?: number;
+}
+
+/** A number that may be left empty. */
+export interface OptionalInput extends Omit<NumberInput, 'kind' | 'default'> {
+  readonly kind: 'optional';
+}
+
+/** The same figure for each of several cylinders, sets, ports …: keys `key-1`, `key-2`, … */
+export interface SeriesInput extends Omit<NumberInput, 'kind' | 'default'> {
+  readonly kind: 'series';
+  readonly count: (values: AnyValues) => number;
+  /** Longest series the address may hold. */
+  readonly most: number;
+  /** First index in the keys; 1 unless given. */
+  readonly first?: number;
+  readonly default: (index: number, values: AnyValues) => number;
+  /** Label of one member; index counts from 1. */
+  readonly member: (index: number, values: AnyValues) => string;
+}
+
+/** Several numbers in one field, separated by spaces or semicolons. */
+export interface ListInput extends Omit<NumberInput, 'kind' | 'default' | 'error'> {
+  readonly kind: 'list';
+  readonly most: number;
+  readonly default: readonly number[];
+}
+
+export interface ChoiceInput<Option extends string = string> extends InputBase {
+  readonly kind: 'choice';
+  readonly options: Readonly<Record<Option, string>>;
+  readonly default: NoInfer<Option>;
+}
+
+export type Input =
+  | NumberInput
+  | OptionalInput
+  | SeriesInput
+  | ListInput
+  | ChoiceInput<string>;
+
+export type Inputs = Readonly<Record<string, Input>>;
+
+/** What `compute` receives for each kind of input. */
+export type ValueOf<I extends Input> = I extends { kind: 'choice'; options: infer O }
+  ? keyof O & string
+  : I extends { kind: 'series' | 'list' }
+    ? readonly number[]
+    : I extends { kind: 'optional' }
+      ? number | undefined
+      : number;
+
+export type ValuesOf<I extends Inputs> = { readonly [K in keyof I]: ValueOf<I[K]> };
+
+export type AnyValue = number | undefined | string | readonly number[];
+export type AnyValues = Readonly<Record<string, AnyValue>>;
+
+export interface ResultSpec {
+  readonly label: string;
+  readonly unit: UnitName;
+  readonly help: string;
+  /** Shown large and first. At most three. */
+  readonly lead?: boolean;
+  /** Decimals when no measured input limits them, and the most ever shown, in the home unit. */
+  readonly decimals: number;
+  /** Table in which a series of results is a column. */
+  readonly table?: string;
+  /** Whether a plus sign is written before positive values. */
+  readonly signed?: boolean;
+  /** A word for people that follows the figure, such as "early" or "BTDC". */
+  readonly word?: (value: number) => string;
+}
+
+export type Results = Readonly<Record<string, ResultSpec>>;
+
+/** A result that does not exist for these inputs, with the sentence that says why. */
+export class Absent {
+  readonly why: string;
+  constructor(why: string) {
+    this.why = why;
+  }
+}
+export const absent = (why: string): Absent => new Absent(why);
+
+/** One figure, a series (rows 1, 2, …), or rows of figures (`name-S-H`). */
+export type ResultValue = number | readonly number[] | readonly (readonly number[])[] | Absent;
+
+export type ComputedOf<R extends Results> = { readonly [K in keyof R]: ResultValue };
+
+export interface TableSpec {
+  readonly caption: string;
+  /** Heading of the first column. */
+  readonly rowHeading: string;
+  /** Label of a row; the index counts from 1 (with a second one for rows of figures). */
+  readonly row: (values: AnyValues, index: number, inner?: number) => string;
+  /** A column of words beside the figures, such as pass or fail. */
+  readonly verdict?: {
+    readonly heading: string;
+    readonly say: (values: AnyValues, computed: Readonly<Record<string, ResultValue>>, index: number, inner?: number) => string;
+  };
+}
+
+export interface PictureProps<I extends Inputs = Inputs, R extends Results = Results> {
+  readonly values: ValuesOf<I>;
+  readonly results: ComputedOf<R>;
+  /** ± of each result that has one, by result name (and `name-1` … in a series). */
+  readonly spreads: Readonly<Record<string, number>>;
+  readonly lengths: LengthDisplay;
+  /** Distinguishes the ids of several pictures on one page. */
+  readonly idPrefix: string;
+  /** Writes an input, as if typed, in its home unit. */
+  readonly set: (key: string, value: number) => void;
+  /** Ends a drag: the address takes the state as one step back. */
+  readonly commit: () => void;
+}
+
+/** A ready table for the page without JavaScript: one input varied, some results shown. */
+export interface ReadyTable {
+  readonly caption: string;
+  readonly vary: string;
+  readonly over: readonly number[];
+  readonly show: readonly string[];
+  /** Inputs other than their defaults, as in an address. */
+  readonly set?: Readonly<Record<string, string>>;
+}
+
+/** Something the page offers to save, made only when asked for. */
+export interface Download<I extends Inputs = Inputs> {
+  readonly name: string;
+  readonly label: string;
+  readonly type: string;
+  readonly make: (values: ValuesOf<I>) => Promise<string | Uint8Array>;
+}
+
+export interface Calculator<I extends Inputs = Inputs, R extends Results = Results> {
+  readonly slug: string;
+  readonly title: string;
+  /** One sentence: what it answers. Shown in lists and under the title. */
+  readonly purpose: string;
+  /** Where in the order of the job it belongs. */
+  readonly stage: Stage;
+  /** Words people may search for. */
+  readonly alsoCalled: readonly string[];
+  readonly inputs: I;
+  readonly results: R;
+  readonly tables?: Readonly<Record<string, TableSpec>>;
+  /** From the maths package's names to the input keys, for errors. */
+  readonly fieldOf: Readonly<Record<string, string & keyof I>>;
+  readonly compute: (values: ValuesOf<I>) => ComputedOf<R>;
+  /** Remarks for people that follow from the result: pass or fail, what to do next. */
+  readonly remarks?: (values: ValuesOf<I>, results: ComputedOf<R>) => readonly string[];
+  readonly picture: ComponentType<PictureProps<I, R>>;
+  readonly ready?: ReadyTable;
+  readonly downloads?: readonly Download<I>[];
+  /** Usual cautions shown with the calculator. */
+  readonly cautions?: readonly string[];
+  /** What the model leaves out, how far to trust it. */
+  readonly limits: readonly string[];
+  /** Slugs of the articles that explain it. */
+  readonly articles: readonly string[];
+}
+
+/** A calculator whose input and result names are not known at compile time. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- stands for every calculator at once
+export type AnyCalculator = Calculator<any, any>;

@@ -1,0 +1,84 @@
+import type { JSX } from 'preact';
+
+interface HandleProps {
+  readonly x: number;
+  readonly y: number;
+  /** What moves, such as "Piston travel". */
+  readonly label: string;
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+  /** The state in words, such as "2.2 mm before the top, 24.1 degrees". */
+  readonly valueText: string;
+  /** Called while dragging, with the pointer in the sheet's user units. */
+  readonly onDrag: (x: number, y: number) => void;
+  /** Called by the keyboard, with the new value within the range. */
+  readonly onStep: (value: number) => void;
+  /** Called when the drag or the step has ended. */
+  readonly onEnd: () => void;
+  /** Along which axis the hint arrows point. */
+  readonly along?: 'x' | 'y';
+}
+
+const HIT = 22;
+const FACTOR: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowUp: 1,
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
+function userPoint(event: PointerEvent): DOMPoint | undefined {
+  const svg = (event.currentTarget as SVGElement).ownerSVGElement;
+  const matrix = svg?.getScreenCTM();
+  return matrix ? new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse()) : undefined;
+}
+
+/** The working point: dragged by finger or mouse, stepped by the arrow keys. */
+export function Handle(props: HandleProps) {
+  const { x, y, label, value, min, max, step, valueText, along = 'x' } = props;
+  const move = (event: JSX.TargetedPointerEvent<SVGGElement>): void => {
+    if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    const point = userPoint(event);
+    if (point) props.onDrag(point.x, point.y);
+  };
+  const press = (event: JSX.TargetedPointerEvent<SVGGElement>): void => {
+    event.currentTarget.setPointerCapture(event.pointerId);
+  };
+  const key = (event: JSX.TargetedKeyboardEvent<SVGGElement>): void => {
+    const factor = FACTOR[event.key];
+    const next =
+      event.key === 'Home' ? min : event.key === 'End' ? max : factor ? value + factor * step : NaN;
+    if (Number.isNaN(next)) return;
+    event.preventDefault();
+    props.onStep(Math.min(max, Math.max(min, next)));
+  };
+  const arrows = along === 'x' ? 'M-16 0l5-4v8zM16 0l-5-4v8z' : 'M0-16l-4 5h8zM0 16l-4-5h8z';
+  return (
+    <g
+      class="handle"
+      transform={`translate(${Math.round(x * 100) / 100} ${Math.round(y * 100) / 100})`}
+      role="slider"
+      tabIndex={0}
+      aria-label={label}
+      aria-orientation={along === 'x' ? 'horizontal' : 'vertical'}
+      aria-valuemin={min}
+      aria-valuemax={max}
+      aria-valuenow={value}
+      aria-valuetext={valueText}
+      onPointerDown={press}
+      onPointerMove={move}
+      onPointerUp={props.onEnd}
+      onPointerCancel={props.onEnd}
+      onKeyDown={key}
+      onKeyUp={props.onEnd}
+    >
+      <circle class="handle-hit" r={HIT} />
+      <path class="handle-arrows" d={arrows} />
+      <circle class="handle-dot" r={7} />
+    </g>
+  );
+}

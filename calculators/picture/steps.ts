@@ -1,0 +1,9 @@
+/** `value` on the nearest multiple of `step`, without binary dust. */
+export function onStep(value: number, step: number): number {
+  return Number((Math.round(value / step) * step).toPrecision(12));
+}
+
+/** `count + 1` evenly spaced numbers from `from` to `to`. */
+export function evenly(from: number, to: number, count: number): number[] {
+  return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
+}

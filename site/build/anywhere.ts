@@ -1,0 +1,38 @@
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+
+const LINK = /(\s(?:href|src|action)=")\/(?!\/)/g;
+
+/** Rewrites a page's root-absolute addresses relative to its own depth below the site's root. */
+export function relativeLinks(html: string, depth: number): string {
+  const up = depth === 0 ? './' : '../'.repeat(depth);
+  return html.replaceAll(LINK, `$1${up}`);
+}
+
+/**
+ * Makes the build work from any folder of any static host, without knowing the folder when it is
+ * built: every address within the site becomes relative. The page for a missing address can be
+ * served at any depth, so it keeps addresses from the root.
+ */
+export function anywhere(): AstroIntegration {
+  return {
+    name: 'anywhere',
+    hooks: {
+      'astro:build:done': async ({ dir }) => {
+        const root = fileURLToPath(dir);
+        const files = await readdir(root, { recursive: true });
+        await Promise.all(
+          files
+            .filter((file) => file.endsWith('.html') && file !== '404.html')
+            .map(async (file) => {
+              const path = join(root, file);
+              const depth = file.split(/[\\/]/).length - 1;
+              await writeFile(path, relativeLinks(await readFile(path, 'utf8'), depth));
+            }),
+        );
+      },
+    },
+  };
+}

@@ -1,0 +1,37 @@
+import type { Field } from '../../calculators/frame/fields.ts';
+
+export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
+
+/** Ids of what describes a field: its help always, its problem when it has one. */
+export function describedBy(id: string, field: Field): string {
+  return field.problem === undefined ? `${id}-help` : `${id}-help ${id}-problem`;
+}
+
+interface Props {
+  readonly id: string;
+  readonly field: Field;
+  readonly note?: string | undefined;
+  readonly measure?: string | undefined;
+}
+
+/** What stands under a field: how it was read, what is wrong, how to measure it. */
+export function FieldNotes({ id, field, note, measure }: Props) {
+  return (
+    <>
+      {note === undefined ? null : <p class="field-note">{note}</p>}
+      {field.problem === undefined ? null : (
+        <p class="field-problem" id={`${id}-problem`}>
+          <span aria-hidden="true">▲ </span>
+          {field.problem}
+          {field.heldOver ? ' Until then the last good value is used.' : null}
+        </p>
+      )}
+      {measure === undefined ? null : (
+        <details class="field-measure">
+          <summary>How to measure it</summary>
+          <p>{measure}</p>
+        </details>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { Absent } from '../../calculators/frame/types.ts';
+import { fieldId } from './FieldNotes.tsx';
+
+interface Props {
+  readonly evaluation: Evaluation;
+  readonly idPrefix: string;
+  readonly failure?: string | undefined;
+}
+
+interface Entry {
+  readonly sentence: string;
+  readonly key?: string | undefined;
+}
+
+function entries(evaluation: Evaluation, failure: string | undefined): Entry[] {
+  const list: Entry[] = evaluation.problems.map(({ sentence, key }) => ({ sentence, key }));
+  if (failure !== undefined && evaluation.pending) list.push({ sentence: failure });
+  for (const value of Object.values(evaluation.results)) {
+    if (value instanceof Absent) list.push({ sentence: value.why });
+  }
+  const seen = new Set<string>();
+  return list.filter(({ sentence }) => {
+    if (seen.has(sentence)) return false;
+    seen.add(sentence);
+    return true;
+  });
+}
+
+/** Everything that stands in the way of a result, in words, each tied to its field. */
+export function Problems({ evaluation, idPrefix, failure }: Props) {
+  const list = entries(evaluation, failure);
+  return (
+    <div role="alert" class="problems">
+      {list.length === 0 ? null : (
+        <ul>
+          {list.map(({ sentence, key }) => (
+            <li key={sentence}>
+              {key === undefined ? sentence : <a href={`#${fieldId(idPrefix, key)}`}>{sentence}</a>}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}

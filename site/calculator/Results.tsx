@@ -1,0 +1,158 @@
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { rowLabel } from '../../calculators/frame/summary.ts';
+import {
+  Absent,
+  type AnyCalculator,
+  type ResultSpec,
+  type TableSpec,
+} from '../../calculators/frame/types.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { Figure } from './Figure.tsx';
+
+interface Props {
+  readonly calculator: AnyCalculator;
+  readonly evaluation: Evaluation;
+  readonly lengths: LengthDisplay;
+}
+
+type Named = readonly [name: string, spec: ResultSpec];
+
+const specs = (calculator: AnyCalculator): Named[] =>
+  Object.entries<ResultSpec>(calculator.results);
+
+function Single({ name, spec, evaluation, lengths }: Omit<Props, 'calculator'> & { name: string; spec: ResultSpec }) {
+  const value = evaluation.results[name];
+  return (
+    <div class={spec.lead ? 'lead' : 'result'}>
+      <dt>{spec.label}</dt>
+      <dd>
+        <output name={name}>
+          {typeof value === 'number' ? (
+            <Figure value={value} spec={spec} spread={evaluation.spreads[name]} lengths={lengths} />
+          ) : (
+            <span class="none">none</span>
+          )}
+        </output>
+        {spec.lead ? null : <p class="result-help">{spec.help}</p>}
+      </dd>
+    </div>
+  );
+}
+
+/** The results to be read first, large. */
+export function Leads({ calculator, evaluation, lengths }: Props) {
+  return (
+    <dl class="leads">
+      {specs(calculator)
+        .filter(([, spec]) => spec.lead && spec.table === undefined)
+        .map(([name, spec]) => (
+          <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+        ))}
+    </dl>
+  );
+}
+
+/** The other single results. */
+export function Others({ calculator, evaluation, lengths }: Props) {
+  const others = specs(calculator).filter(([, spec]) => !spec.lead && spec.table === undefined);
+  if (others.length === 0) return null;
+  return (
+    <dl class="results">
+      {others.map(([name, spec]) => (
+        <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+      ))}
+    </dl>
+  );
+}
+
+interface Row {
+  readonly suffix: string;
+  readonly index: number;
+  readonly inner?: number;
+}
+
+function rowsOf(evaluation: Evaluation, columns: readonly Named[]): Row[] {
+  for (const [name] of columns) {
+    const value = evaluation.results[name];
+    if (value === undefined || value instanceof Absent || typeof value === 'number') continue;
+    return value.flatMap<Row>((entry, i) =>
+      typeof entry === 'number'
+        ? [{ suffix: String(i + 1), index: i + 1 }]
+        : entry.map((_, j) => ({ suffix: `${i + 1}-${j + 1}`, index: i + 1, inner: j + 1 })),
+    );
+  }
+  return [];
+}
+
+function cell(evaluation: Evaluation, name: string, { index, inner }: Row): number | undefined {
+  const value = evaluation.results[name];
+  if (value === undefined || value instanceof Absent || typeof value === 'number') return undefined;
+  const entry = value[index - 1];
+  return typeof entry === 'number' || entry === undefined ? entry : entry[(inner ?? 1) - 1];
+}
+
+function Table({ id, table, calculator, evaluation, lengths }: Props & { id: string; table: TableSpec }) {
+  const columns = specs(calculator).filter(([, spec]) => spec.table === id);
+  const rows = rowsOf(evaluation, columns);
+  if (rows.length === 0) return null;
+  return (
+    <div class="table-wrap" role="region" aria-label={table.caption} tabIndex={0}>
+      <table>
+        <caption>{table.caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{table.rowHeading}</th>
+            {columns.map(([name, spec]) => (
+              <th scope="col" key={name}>
+                {spec.label}
+              </th>
+            ))}
+            {table.verdict ? <th scope="col">{table.verdict.heading}</th> : null}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.suffix}>
+              <th scope="row">
+                {rowLabel(calculator, id, evaluation.values, row.index, row.inner)}
+              </th>
+              {columns.map(([name, spec]) => {
+                const value = cell(evaluation, name, row);
+                const flat = `${name}-${row.suffix}`;
+                return (
+                  <td key={name}>
+                    {value === undefined ? (
+                      <span class="none">none</span>
+                    ) : (
+                      <Figure
+                        name={flat}
+                        value={value}
+                        spec={spec}
+                        spread={evaluation.spreads[flat]}
+                        lengths={lengths}
+                      />
+                    )}
+                  </td>
+                );
+              })}
+              {table.verdict ? (
+                <td>{table.verdict.say(evaluation.values, evaluation.results, row.index, row.inner)}</td>
+              ) : null}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** The results that come in rows. */
+export function Tables(props: Props) {
+  return (
+    <>
+      {Object.entries<TableSpec>(props.calculator.tables ?? {}).map(([id, table]) => (
+        <Table key={id} id={id} table={table} {...props} />
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+
+interface Props {
+  readonly calculator: AnyCalculator;
+  readonly evaluation: Evaluation;
+  readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
+  /** The address of this state. */
+  readonly link: () => string;
+}
+
+interface Copied {
+  readonly what: string;
+  readonly text: string;
+  readonly done: boolean;
+}
+
+const FORMS = {
+  link: 'Link',
+  text: 'Text',
+  markdown: 'Markdown',
+} as const;
+
+/** Copies the state as a link, as text or as Markdown; shows the text where copying is barred. */
+export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props) {
+  const [copied, setCopied] = useState<Copied>();
+  const box = useRef<HTMLTextAreaElement>(null);
+
+  useEffect(() => {
+    if (copied && !copied.done) box.current?.select();
+  }, [copied]);
+
+  const textOf = (form: keyof typeof FORMS): string => {
+    const address = link();
+    if (form === 'link') return address;
+    if (form === 'text') return plainSummary(calculator, evaluation, lengths, address);
+    return markdownLink(calculator, evaluation, lengths, address);
+  };
+  const copy = async (form: keyof typeof FORMS): Promise<void> => {
+    const text = textOf(form);
+    try {
+      await navigator.clipboard.writeText(text);
+      setCopied({ what: FORMS[form], text, done: true });
+    } catch {
+      setCopied({ what: FORMS[form], text, done: false });
+    }
+  };
+
+  return (
+    <div class="share" role="group" aria-label="Copy this calculation">
+      <span class="share-title">Copy this calculation as</span>
+      {(Object.keys(FORMS) as (keyof typeof FORMS)[]).map((form) => (
+        <button key={form} type="button" onClick={() => void copy(form)}>
+          {FORMS[form]}
+        </button>
+      ))}
+      <p class="share-state" role="status">
+        {copied === undefined ? '' : copied.done ? `${copied.what} copied.` : `Copy the ${copied.what.toLowerCase()} below.`}
+      </p>
+      {copied && !copied.done ? (
+        <textarea
+          ref={box}
+          id={`${idPrefix}copy`}
+          aria-label={`${copied.what} to copy`}
+          readOnly
+          rows={4}
+          value={copied.text}
+        />
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+import { h, hydrate } from 'preact';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import type { Texts } from '../../calculators/frame/evaluate.ts';
+import { Live } from './Live.tsx';
+
+const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
+
+/** Brings every calculator on the page to life; each one's code is fetched on its own. */
+async function mount(place: HTMLElement): Promise<void> {
+  const { calculator: slug, set, prefix = '', owns } = place.dataset;
+  const load = loaders[`../../calculators/${slug}/calculator.tsx`];
+  if (!load) throw new Error(`No calculator named ${slug}`);
+  const { default: calculator } = await load();
+  hydrate(
+    h(Live, {
+      calculator,
+      idPrefix: prefix,
+      ownsAddress: owns === 'true',
+      ...(set === undefined ? {} : { set: JSON.parse(set) as Texts }),
+    }),
+    place,
+  );
+  place.dataset.ready = 'true';
+}
+
+for (const place of document.querySelectorAll<HTMLElement>('[data-calculator]')) void mount(place);

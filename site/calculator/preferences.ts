@@ -1,0 +1,39 @@
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+
+const KEY = 'gudgeon.lengths';
+const CHANGED = 'gudgeon:lengths';
+
+/** The remembered length display. Storage may be forbidden; then mm, for this page only. */
+export function rememberedLengths(): LengthDisplay {
+  try {
+    return localStorage.getItem(KEY) === 'in' ? 'in' : 'mm';
+  } catch {
+    return 'mm';
+  }
+}
+
+/** Remembers the choice and tells every calculator on the page. */
+export function rememberLengths(lengths: LengthDisplay): void {
+  try {
+    localStorage.setItem(KEY, lengths);
+  } catch {
+    // Storage is full or forbidden: the choice still holds for this page.
+  }
+  window.dispatchEvent(new CustomEvent<LengthDisplay>(CHANGED, { detail: lengths }));
+}
+
+/** Calls back when the choice changes here or in another tab. Returns the way to stop. */
+export function watchLengths(callback: (lengths: LengthDisplay) => void): () => void {
+  const here = (event: Event): void => {
+    callback((event as CustomEvent<LengthDisplay>).detail);
+  };
+  const elsewhere = (event: StorageEvent): void => {
+    if (event.key === KEY) callback(rememberedLengths());
+  };
+  window.addEventListener(CHANGED, here);
+  window.addEventListener('storage', elsewhere);
+  return () => {
+    window.removeEventListener(CHANGED, here);
+    window.removeEventListener('storage', elsewhere);
+  };
+}
