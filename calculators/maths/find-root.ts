@@ -3,9 +3,8 @@ import { MathsError } from './errors.ts';
 /**
  * Finds where a continuous function crosses zero between two points at which its signs differ.
  *
- * Chandrupatla's method: inverse quadratic interpolation where three points show that it will do
- * good, bisection otherwise. On top of that the bracket is bisected whenever three steps have not
- * halved it, so that it ends for every continuous function.
+ * Chandrupatla's method: inverse quadratic interpolation where the last three points show that it
+ * will do good, bisection otherwise. The bracket shrinks at every step, down to neighbouring numbers.
  *
  * Source: T. R. Chandrupatla, "A new hybrid quadratic/bisection algorithm for finding the zero of
  * a nonlinear function without using derivatives", Advances in Engineering Software 28 (1997),
@@ -38,8 +37,6 @@ export function findRoot(
   }
   let dropped = other;
   let share = 0.5;
-  let stepsLeft = 3;
-  let widthToHalve = Math.abs(newest.x - other.x);
 
   for (;;) {
     const x = newest.x + share * (other.x - newest.x);
@@ -57,14 +54,8 @@ export function findRoot(
     const closest = 2 * Number.EPSILON * Math.abs(best.x) + tolerance;
     if (best.y === 0 || width <= 2 * closest || width < Number.MIN_VALUE * 4) return best.x;
 
-    stepsLeft -= 1;
-    if (width <= widthToHalve / 2) {
-      widthToHalve = width;
-      stepsLeft = 3;
-    }
-    share = stepsLeft > 0 ? interpolate(newest, other, dropped) : 0.5;
     const smallest = closest / width;
-    share = Math.min(1 - smallest, Math.max(smallest, share));
+    share = Math.min(1 - smallest, Math.max(smallest, interpolate(newest, other, dropped)));
   }
 }
 

@@ -13,6 +13,7 @@ import {
   velocityAt,
   type SliderCrank,
 } from '../../calculators/maths/slider-crank.ts';
+import { codeOf } from './code-of.ts';
 
 const plain: SliderCrank = { stroke: 51, rodLength: 104, pinOffset: 0 };
 
@@ -41,16 +42,6 @@ const share = fc.oneof(
   fc.double({ min: 0, max: 15, noNaN: true }).map((power) => 10 ** -power),
   fc.double({ min: 0, max: 15, noNaN: true }).map((power) => 1 - 10 ** -power),
 );
-
-function codeOf(run: () => unknown): string {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MathsError) return error.code;
-    throw error;
-  }
-  return 'no error';
-}
 
 describe('travel', () => {
   it('is the plain formula when the pin is not offset', () => {
