@@ -1,0 +1,95 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  decimalsFor,
+  formatRounded,
+  plainDecimal,
+  sayNumber,
+} from '../../calculators/maths/rounding.ts';
+import { codeOf } from './code-of.ts';
+
+describe('digits', () => {
+  it.each([
+    [0.05, 2],
+    [0.013, 3],
+    [0.25, 2],
+    [0.3, 1],
+    [0.096, 2],
+    [1, 1],
+    [3, 0],
+    [13, 0],
+    [40, -1],
+    [1500, -2],
+    [2.9999999999999996e-3, 3],
+    [1e-300, 15],
+  ])('±%d leaves %d decimals', (uncertainty, decimals) => {
+    expect(decimalsFor(uncertainty)).toBe(decimals);
+  });
+
+  it.each([
+    [21.5147, 0.05, '21.51'],
+    [21.5147, 0.3, '21.5'],
+    [2.2, 0.013, '2.200'],
+    [1234.5, 40, '1230'],
+    [-0.0004, 0.05, '0.00'],
+    [-3.46, 0.3, '-3.5'],
+    [1 / 3, 0, '0.333333333333'],
+    [51, 0, '51'],
+    [1e22, 1, '10000000000000000000000'],
+  ])('%d ± %d is %s', (value, uncertainty, text) => {
+    expect(formatRounded(value, uncertainty)).toBe(text);
+  });
+
+  it('moves no figure by more than a sixth of its uncertainty', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+        fc.double({ min: 1e-6, max: 1e3, noNaN: true }),
+        (value, uncertainty) => {
+          const moved = Math.abs(Number(formatRounded(value, uncertainty)) - value);
+          expect(moved).toBeLessThanOrEqual(uncertainty / 6 + 1e-11);
+        },
+      ),
+    );
+  });
+
+  it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('refuses ±%d', (uncertainty) => {
+    expect(codeOf(() => decimalsFor(uncertainty))).toBe('bad-uncertainty');
+  });
+});
+
+describe('plain decimals', () => {
+  it.each([
+    [1e-7, '0.0000001'],
+    [-1.25e-9, '-0.00000000125'],
+    [1.5e21, '1500000000000000000000'],
+    [-1e300, `-1${'0'.repeat(300)}`],
+    [123.456, '123.456'],
+    [-0, '0'],
+  ])('writes %d as %s', (value, text) => {
+    expect(plainDecimal(value)).toBe(text);
+  });
+
+  it('turn back into the very same number', () => {
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
+        const text = plainDecimal(value);
+        expect(text).toMatch(/^-?\d+(\.\d+)?$/);
+        expect(Number(text)).toBe(value === 0 ? 0 : value);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('have no text for what is not a number', () => {
+    expect(codeOf(() => plainDecimal(Number.NaN))).toBe('not-a-number');
+    expect(codeOf(() => formatRounded(Number.NaN, 0.1))).toBe('not-a-number');
+    expect(codeOf(() => formatRounded(Number.POSITIVE_INFINITY, 0))).toBe('not-a-number');
+  });
+
+  it('are short in sentences', () => {
+    expect(sayNumber(51.003612545)).toBe('51.004');
+    expect(sayNumber(2e-7)).toBe('0.0000002');
+    expect(sayNumber(Number.NaN)).toBe('no number at all');
+  });
+});
