@@ -7,7 +7,10 @@ import {
 } from 'mathjs';
 import type { Converter } from './parse.ts';
 
-const math = create({ createUnitDependencies, fractionDependencies, unitDependencies });
+const math = create(
+  { ...createUnitDependencies, ...fractionDependencies, ...unitDependencies },
+  {},
+);
 
 // Conventional inch of mercury, NIST SP 811 (2008), B.8: 3.386 389 kPa.
 math.createUnit('inHg', '3386.389 Pa');

@@ -146,7 +146,8 @@ export function readList(
   }
   const read = parts.map((part) => readFigure(key, spec, part, undefined, undefined, reading));
   const faulty = read.find((field) => field.problem !== undefined);
-  if (faulty) return { ...given, value: held ?? fallback, heldOver: true, problem: faulty.problem! };
+  if (faulty)
+    return { ...given, value: held ?? fallback, heldOver: true, problem: faulty.problem! };
   if (read.some((field) => field.pending)) {
     return { ...given, value: held ?? fallback, pending: true };
   }

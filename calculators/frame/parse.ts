@@ -1,4 +1,11 @@
-import { converterName, plainNames, quantityWords, typedUnits, units, type UnitName } from './units.ts';
+import {
+  converterName,
+  plainNames,
+  quantityWords,
+  typedUnits,
+  units,
+  type UnitName,
+} from './units.ts';
 
 /** What turns typed units and fractions into home units. Loaded only when one is typed. */
 export interface Converter {

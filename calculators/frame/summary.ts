@@ -11,9 +11,7 @@ export function figureText(
   spread: number | undefined,
   lengths: LengthDisplay,
 ): string {
-  const text = shownText(
-    showFigure(value, spec.unit, spec.decimals, lengths, spread, spec.signed),
-  );
+  const text = shownText(showFigure(value, spec.unit, spec.decimals, lengths, spread, spec.signed));
   const word = spec.word?.(value) ?? '';
   return word === '' ? text : `${text} ${word}`;
 }

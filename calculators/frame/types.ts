@@ -1,4 +1,4 @@
-import type { ComponentType } from 'preact';
+import type { VNode } from 'preact';
 import type { Stage } from './stages.ts';
 import type { LengthDisplay, UnitName } from './units.ts';
 
@@ -62,12 +62,7 @@ export interface ChoiceInput<Option extends string = string> extends InputBase {
   readonly default: NoInfer<Option>;
 }
 
-export type Input =
-  | NumberInput
-  | OptionalInput
-  | SeriesInput
-  | ListInput
-  | ChoiceInput<string>;
+export type Input = NumberInput | OptionalInput | SeriesInput | ListInput | ChoiceInput<string>;
 
 export type Inputs = Readonly<Record<string, Input>>;
 
@@ -126,7 +121,12 @@ export interface TableSpec {
   /** A column of words beside the figures, such as pass or fail. */
   readonly verdict?: {
     readonly heading: string;
-    readonly say: (values: AnyValues, computed: Readonly<Record<string, ResultValue>>, index: number, inner?: number) => string;
+    readonly say: (
+      values: AnyValues,
+      computed: Readonly<Record<string, ResultValue>>,
+      index: number,
+      inner?: number,
+    ) => string;
   };
 }
 
@@ -159,7 +159,7 @@ export interface Download<I extends Inputs = Inputs> {
   readonly name: string;
   readonly label: string;
   readonly type: string;
-  readonly make: (values: ValuesOf<I>) => Promise<string | Uint8Array>;
+  make(values: ValuesOf<I>): Promise<string | Uint8Array>;
 }
 
 export interface Calculator<I extends Inputs = Inputs, R extends Results = Results> {
@@ -176,10 +176,12 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly tables?: Readonly<Record<string, TableSpec>>;
   /** From the maths package's names to the input keys, for errors. */
   readonly fieldOf: Readonly<Record<string, string & keyof I>>;
-  readonly compute: (values: ValuesOf<I>) => ComputedOf<R>;
+  // Methods rather than function properties from here on, so that one calculator can stand where
+  // any calculator is taken.
+  compute(values: ValuesOf<I>): ComputedOf<R>;
   /** Remarks for people that follow from the result: pass or fail, what to do next. */
-  readonly remarks?: (values: ValuesOf<I>, results: ComputedOf<R>) => readonly string[];
-  readonly picture: ComponentType<PictureProps<I, R>>;
+  remarks?(values: ValuesOf<I>, results: ComputedOf<R>): readonly string[];
+  picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];
   /** Usual cautions shown with the calculator. */
@@ -191,5 +193,4 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
 }
 
 /** A calculator whose input and result names are not known at compile time. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- stands for every calculator at once
-export type AnyCalculator = Calculator<any, any>;
+export type AnyCalculator = Calculator<Inputs, Results>;

@@ -15,7 +15,9 @@ const path = line<Point>(
 );
 
 const rounded = (text: string | null): string =>
-  (text ?? '').replaceAll(/-?\d+\.\d+/g, (number) => String(Math.round(Number(number) * 100) / 100));
+  (text ?? '').replaceAll(/-?\d+\.\d+/g, (number) =>
+    String(Math.round(Number(number) * 100) / 100),
+  );
 
 /** A line through points. */
 export function Curve({ points, kind = 'main' }: CurveProps) {

@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 
 interface HandleProps {
   readonly x: number;
@@ -34,21 +34,23 @@ const FACTOR: Readonly<Record<string, number>> = {
 function userPoint(event: PointerEvent): DOMPoint | undefined {
   const svg = (event.currentTarget as SVGElement).ownerSVGElement;
   const matrix = svg?.getScreenCTM();
-  return matrix ? new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse()) : undefined;
+  return matrix
+    ? new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
+    : undefined;
 }
 
 /** The working point: dragged by finger or mouse, stepped by the arrow keys. */
 export function Handle(props: HandleProps) {
   const { x, y, label, value, min, max, step, valueText, along = 'x' } = props;
-  const move = (event: JSX.TargetedPointerEvent<SVGGElement>): void => {
+  const move = (event: TargetedPointerEvent<SVGGElement>): void => {
     if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
     const point = userPoint(event);
     if (point) props.onDrag(point.x, point.y);
   };
-  const press = (event: JSX.TargetedPointerEvent<SVGGElement>): void => {
+  const press = (event: TargetedPointerEvent<SVGGElement>): void => {
     event.currentTarget.setPointerCapture(event.pointerId);
   };
-  const key = (event: JSX.TargetedKeyboardEvent<SVGGElement>): void => {
+  const key = (event: TargetedKeyboardEvent<SVGGElement>): void => {
     const factor = FACTOR[event.key];
     const next =
       event.key === 'Home' ? min : event.key === 'End' ? max : factor ? value + factor * step : NaN;

@@ -30,7 +30,9 @@ function lastGood(
   const wrong = new Set(evaluation.problems.flatMap(({ key }) => key ?? []));
   const good: Record<string, AnyValue> = { ...before };
   for (const [key, value] of Object.entries(evaluation.values)) {
-    const faulty = wrong.has(key) || (Array.isArray(value) && value.some((_, i) => wrong.has(`${key}-${i + 1}`)));
+    const faulty =
+      wrong.has(key) ||
+      (Array.isArray(value) && value.some((_, i) => wrong.has(`${key}-${i + 1}`)));
     if (!faulty) good[key] = value;
   }
   return good;
@@ -66,7 +68,12 @@ export function Live({ calculator, set, ownsAddress, idPrefix }: LiveProps) {
   const byHand = useRef(false);
 
   const evaluation = useMemo(
-    () => evaluate(calculator, texts, { lengths, held: held.current, ...(converter ? { converter } : {}) }),
+    () =>
+      evaluate(calculator, texts, {
+        lengths,
+        held: held.current,
+        ...(converter ? { converter } : {}),
+      }),
     [calculator, texts, lengths, converter],
   );
 
@@ -100,7 +107,10 @@ export function Live({ calculator, set, ownsAddress, idPrefix }: LiveProps) {
     [onText],
   );
   const link = (): string => {
-    const page = new URL(ownsAddress ? '.' : pageOf(calculator.slug), location.href.split(/[?#]/)[0]);
+    const page = new URL(
+      ownsAddress ? '.' : pageOf(calculator.slug),
+      location.href.split(/[?#]/)[0],
+    );
     return `${page.href}?${toQuery(evaluation)}`;
   };
 

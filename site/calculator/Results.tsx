@@ -20,7 +20,12 @@ type Named = readonly [name: string, spec: ResultSpec];
 const specs = (calculator: AnyCalculator): Named[] =>
   Object.entries<ResultSpec>(calculator.results);
 
-function Single({ name, spec, evaluation, lengths }: Omit<Props, 'calculator'> & { name: string; spec: ResultSpec }) {
+function Single({
+  name,
+  spec,
+  evaluation,
+  lengths,
+}: Omit<Props, 'calculator'> & { name: string; spec: ResultSpec }) {
   const value = evaluation.results[name];
   return (
     <div class={spec.lead ? 'lead' : 'result'}>
@@ -91,7 +96,13 @@ function cell(evaluation: Evaluation, name: string, { index, inner }: Row): numb
   return typeof entry === 'number' || entry === undefined ? entry : entry[(inner ?? 1) - 1];
 }
 
-function Table({ id, table, calculator, evaluation, lengths }: Props & { id: string; table: TableSpec }) {
+function Table({
+  id,
+  table,
+  calculator,
+  evaluation,
+  lengths,
+}: Props & { id: string; table: TableSpec }) {
   const columns = specs(calculator).filter(([, spec]) => spec.table === id);
   const rows = rowsOf(evaluation, columns);
   if (rows.length === 0) return null;
@@ -136,7 +147,9 @@ function Table({ id, table, calculator, evaluation, lengths }: Props & { id: str
                 );
               })}
               {table.verdict ? (
-                <td>{table.verdict.say(evaluation.values, evaluation.results, row.index, row.inner)}</td>
+                <td>
+                  {table.verdict.say(evaluation.values, evaluation.results, row.index, row.inner)}
+                </td>
               ) : null}
             </tr>
           ))}

@@ -59,7 +59,11 @@ export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props
         </button>
       ))}
       <p class="share-state" role="status">
-        {copied === undefined ? '' : copied.done ? `${copied.what} copied.` : `Copy the ${copied.what.toLowerCase()} below.`}
+        {copied === undefined
+          ? ''
+          : copied.done
+            ? `${copied.what} copied.`
+            : `Copy the ${copied.what.toLowerCase()} below.`}
       </p>
       {copied && !copied.done ? (
         <textarea

@@ -1,0 +1,38 @@
+import type { PictureProps } from '../frame/types.ts';
+import { Mechanism } from '../picture/mechanism.tsx';
+import { TravelPlot } from '../picture/travel-plot.tsx';
+import { sliderCrank } from '../engine-inputs.ts';
+import { bdcAfter } from '../maths/slider-crank.ts';
+import { arcOf } from '../maths/rim-arc.ts';
+import { travelBefore } from '../maths/slider-crank.ts';
+import { onStep } from '../picture/steps.ts';
+
+/** Travel against angle, and the mechanism beside it in the same state. */
+export function Picture({ values, results, spreads, lengths, set, commit }: PictureProps) {
+  const v = values as { from: string; stroke: number; rod: number; offset: number; rotor: number };
+  const geometry = sliderCrank(v);
+  const angle = results.angle as number;
+
+  const moveTo = (wanted: number): void => {
+    const bottom = 360 - bdcAfter(geometry);
+    const at = Math.min(bottom, Math.max(0, onStep(wanted, 0.1)));
+    if (v.from === 'angle') set('angle', at);
+    else if (v.from === 'travel') set('travel', onStep(travelBefore(geometry, at), 0.01));
+    else set('arc', onStep(arcOf(v.rotor, at), 0.05));
+  };
+
+  return (
+    <>
+      <TravelPlot
+        geometry={geometry}
+        angle={angle}
+        angleSpread={spreads.angle ?? 0}
+        travelSpread={spreads.travel ?? 0}
+        lengths={lengths}
+        onAngle={moveTo}
+        onEnd={commit}
+      />
+      <Mechanism geometry={geometry} angle={angle} lengths={lengths} />
+    </>
+  );
+}
