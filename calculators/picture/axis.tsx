@@ -1,9 +1,7 @@
-import type { ScaleLinear } from 'd3-scale';
-
-type Scale = ScaleLinear<number, number>;
+import type { LinearScale } from './scale.ts';
 
 interface AxisProps {
-  readonly scale: Scale;
+  readonly scale: LinearScale;
   /** Where the axis line lies across the other direction. */
   readonly at: number;
   /** Where the grid lines end. */
@@ -18,7 +16,7 @@ const trueMinus = (value: number): string => String(value).replace('-', '−');
 
 /** The horizontal axis, below the field. */
 export function AxisBottom({ scale, at, gridTo, label, ticks = 6, format }: AxisProps) {
-  const [from, to] = scale.range() as [number, number];
+  const [from, to] = scale.range;
   const write = format ?? trueMinus;
   return (
     <g class="axis" aria-hidden="true">
@@ -41,7 +39,7 @@ export function AxisBottom({ scale, at, gridTo, label, ticks = 6, format }: Axis
 
 /** The vertical axis, left of the field; its label stands above it, read without turning the head. */
 export function AxisLeft({ scale, at, gridTo, label, ticks = 5, format }: AxisProps) {
-  const [from, to] = scale.range() as [number, number];
+  const [from, to] = scale.range;
   const write = format ?? trueMinus;
   const top = Math.min(from, to);
   return (

@@ -1,4 +1,3 @@
-import { scaleLinear } from 'd3-scale';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
 import { travelBefore, velocityAt, type SliderCrank } from '../maths/slider-crank.ts';
@@ -6,6 +5,7 @@ import { AxisBottom, AxisLeft } from './axis.tsx';
 import { Band, Curve } from './curve.tsx';
 import { Handle } from './handle.tsx';
 import { Plot, usualMargin } from './plot.tsx';
+import { scaleLinear } from './scale.ts';
 import { evenly } from './steps.ts';
 
 interface Props {
