@@ -17,16 +17,16 @@ export const dist = fileURLToPath(new URL('../../../dist/', import.meta.url));
 
 /** Starts what all browser tests share, and stops it when they are done. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const [root, folder] = await Promise.all([
-    serve(dist),
-    serve(dist, { base: '/some/where/', compress: true }),
-  ]);
+  await using starting = new AsyncDisposableStack();
+  const root = await serve(dist);
+  starting.defer(root.close);
+  const folder = await serve(dist, { base: '/some/where/', compress: true });
+  starting.defer(folder.close);
   const browser = await launch();
+  starting.defer(() => browser.close());
   project.provide('browserEndpoint', browser.wsEndpoint());
   project.provide('siteUrl', root.url);
   project.provide('folderUrl', folder.url);
-  return async () => {
-    await browser.close();
-    await Promise.all([root.close(), folder.close()]);
-  };
+  const started = starting.move();
+  return () => started.disposeAsync();
 }

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import packed, { inflate } from '@sparticuz/chromium';
 import { chromium, type BrowserServer } from 'playwright-core';
@@ -35,19 +36,20 @@ async function unpacked(): Promise<string> {
   if (existsSync(home)) return home;
   await mkdir(cache, { recursive: true });
   const aside = await mkdtemp(join(cache, 'chromium-'));
-  const bin = fileURLToPath(new URL('../bin/', import.meta.resolve('@sparticuz/chromium')));
-  await withTemporary(aside, async () => {
-    await packed.executablePath();
-    await inflate(join(bin, 'al2023.tar.br'));
-  });
-  const fonts = join(aside, 'fonts', 'fonts.conf');
-  const listed = (await readFile(fonts, 'utf8')).replaceAll('/tmp/fonts', join(home, 'fonts'));
-  await writeFile(fonts, listed);
   try {
+    const main = createRequire(import.meta.url).resolve('@sparticuz/chromium');
+    await withTemporary(aside, async () => {
+      await packed.executablePath();
+      await inflate(join(dirname(main), '..', 'bin', 'al2023.tar.br'));
+    });
+    const fonts = join(aside, 'fonts', 'fonts.conf');
+    const listed = (await readFile(fonts, 'utf8')).replaceAll('/tmp/fonts', join(home, 'fonts'));
+    await writeFile(fonts, listed);
     await rename(aside, home);
   } catch (error) {
     if (!existsSync(home)) throw error;
-    await rm(aside, { recursive: true });
+  } finally {
+    await rm(aside, { recursive: true, force: true });
   }
   return home;
 }

@@ -65,13 +65,14 @@ export async function serve(
       response.writeHead(301, { Location: `${pathname}/${search}` }).end();
       return;
     }
-    // The types differ only in Express's additions, which neither of the two uses.
-    request.url = `/${pathname.slice(base.length)}${search}`;
+    const index = pathname.endsWith('/') ? 'index.html' : '';
+    request.url = `/${pathname.slice(base.length)}${index}${search}`;
     files(request, response);
   };
 
   const server = createServer((request, response) => {
     if (!compress) return answer(request, response);
+    // The types differ only in Express's additions, which it does not need.
     squeeze(request as never, response as never, () => answer(request, response));
   });
   server.listen(0, '127.0.0.1');
