@@ -6,6 +6,7 @@ export default defineConfig({
   cacheDir: '.cache/vite-browser',
   test: {
     include: ['test/browser/**/*.test.ts'],
+    globalSetup: 'test/browser/support/global-setup.ts',
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,

@@ -1,0 +1,91 @@
+import { existsSync } from 'node:fs';
+import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import packed, { inflate } from '@sparticuz/chromium';
+import { chromium, type BrowserServer } from 'playwright-core';
+
+/** A Chromium to run, with what its process needs in its environment. */
+interface Found {
+  readonly executablePath: string;
+  readonly env: Readonly<Record<string, string>>;
+}
+
+const cache = fileURLToPath(new URL('../../../.cache/', import.meta.url));
+const DEBIAN = '/usr/bin/chromium';
+
+/** Runs `work` while `os.tmpdir()` is `folder`: the packed browser unpacks itself into that. */
+async function withTemporary<T>(folder: string, work: () => Promise<T>): Promise<T> {
+  const before = process.env['TMPDIR'];
+  process.env['TMPDIR'] = folder;
+  try {
+    return await work();
+  } finally {
+    if (before === undefined) delete process.env['TMPDIR'];
+    else process.env['TMPDIR'] = before;
+  }
+}
+
+/**
+ * The browser that comes in a package of the registry, unpacked once. It is unpacked aside and
+ * moved into place whole, so two runs at the same moment cannot see half of it.
+ */
+async function unpacked(): Promise<string> {
+  const home = join(cache, 'chromium');
+  if (existsSync(home)) return home;
+  await mkdir(cache, { recursive: true });
+  const aside = await mkdtemp(join(cache, 'chromium-'));
+  try {
+    const main = createRequire(import.meta.url).resolve('@sparticuz/chromium');
+    await withTemporary(aside, async () => {
+      await packed.executablePath();
+      await inflate(join(dirname(main), '..', 'bin', 'al2023.tar.br'));
+    });
+    const fonts = join(aside, 'fonts', 'fonts.conf');
+    const listed = (await readFile(fonts, 'utf8')).replaceAll('/tmp/fonts', join(home, 'fonts'));
+    await writeFile(fonts, listed);
+    await rename(aside, home);
+  } catch (error) {
+    if (!existsSync(home)) throw error;
+  } finally {
+    await rm(aside, { recursive: true, force: true });
+  }
+  return home;
+}
+
+async function found(): Promise<Found[]> {
+  const named = process.env['CHROMIUM_PATH'];
+  if (named) return [{ executablePath: named, env: {} }];
+  if (existsSync(DEBIAN)) return [{ executablePath: DEBIAN, env: {} }];
+  const home = await unpacked();
+  const executablePath = join(home, 'chromium');
+  const env = { FONTCONFIG_PATH: join(home, 'fonts') };
+  const libraries = [join(home, 'al2023', 'lib'), process.env['LD_LIBRARY_PATH'] ?? ''];
+  return [
+    { executablePath, env },
+    { executablePath, env: { ...env, LD_LIBRARY_PATH: libraries.filter(Boolean).join(':') } },
+  ];
+}
+
+/**
+ * Starts the one Chromium of a run, which test files connect to. Takes the browser named by
+ * `CHROMIUM_PATH`, else Debian's, else the packed one; that one first with the machine's own
+ * libraries and, if these are not enough, with those it brings.
+ */
+export async function launch(): Promise<BrowserServer> {
+  const failures: unknown[] = [];
+  for (const { executablePath, env } of await found()) {
+    try {
+      return await chromium.launchServer({
+        executablePath,
+        headless: true,
+        args: ['--no-sandbox', '--disable-dev-shm-usage', '--font-render-hinting=none'],
+        env: { ...process.env, ...env },
+      });
+    } catch (error) {
+      failures.push(error);
+    }
+  }
+  throw new AggregateError(failures, 'No Chromium would start. Install one or set CHROMIUM_PATH.');
+}

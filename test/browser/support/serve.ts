@@ -1,0 +1,89 @@
+import { once } from 'node:events';
+import { existsSync, statSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import { constants } from 'node:zlib';
+import compression from 'compression';
+import sirv from 'sirv';
+
+export interface Served {
+  /** Address of the site's home page; ends with a slash. */
+  readonly url: string;
+  readonly close: () => Promise<void>;
+}
+
+export interface ServeOptions {
+  /** Path below which the site is served, such as `/some/where/`. */
+  readonly base?: string;
+  /** Whether texts travel compressed, as a good static host sends them. */
+  readonly compress?: boolean;
+}
+
+const squeeze = compression({
+  threshold: 0,
+  brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } },
+});
+
+/** The page for a missing address, with its status, as static hosts give it. */
+async function missing(directory: string, response: ServerResponse): Promise<void> {
+  const page = join(directory, '404.html');
+  response.statusCode = 404;
+  response.setHeader('Content-Type', 'text/html;charset=utf-8');
+  response.end(existsSync(page) ? await readFile(page) : 'Not found');
+}
+
+/**
+ * Serves a built site on a free port of this machine, the way a plain static host does: right
+ * types, `index.html` for a folder, a redirect to the folder's slash, and the site's own 404 page.
+ * Files are read anew for each request, so a test may change them.
+ */
+export async function serve(
+  directory: string,
+  { base = '/', compress = false }: ServeOptions = {},
+): Promise<Served> {
+  if (!existsSync(join(directory, 'index.html'))) {
+    throw new Error(`There is no built site in ${directory}. Run "npm run build" first.`);
+  }
+  const files = sirv(directory, {
+    dev: true,
+    etag: true,
+    extensions: [],
+    onNoMatch: (_, response) => void missing(directory, response),
+  });
+
+  const answer = (request: IncomingMessage, response: ServerResponse): void => {
+    const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
+    if (!pathname.startsWith(base)) {
+      void missing(directory, response);
+      return;
+    }
+    const within = decodeURIComponent(pathname.slice(base.length));
+    const folder = statSync(join(directory, within), { throwIfNoEntry: false })?.isDirectory();
+    if (folder && !pathname.endsWith('/')) {
+      response.writeHead(301, { Location: `${pathname}/${search}` }).end();
+      return;
+    }
+    const index = pathname.endsWith('/') ? 'index.html' : '';
+    request.url = `/${pathname.slice(base.length)}${index}${search}`;
+    files(request, response);
+  };
+
+  const server = createServer((request, response) => {
+    if (!compress) return answer(request, response);
+    // The types differ only in Express's additions, which it does not need.
+    squeeze(request as never, response as never, () => answer(request, response));
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  return {
+    url: `http://127.0.0.1:${port}${base}`,
+    close: async () => {
+      server.closeAllConnections();
+      server.close();
+      await once(server, 'close');
+    },
+  };
+}
