@@ -1,0 +1,273 @@
+import { evaluate } from 'mathjs';
+import {
+  dwellAngle,
+  dwellPercent,
+  gapForDwell,
+  liftAt,
+  liftSlopeAt,
+  openAngle,
+  opensBefore,
+  type BreakerCam,
+} from '../../calculators/maths/breaker-cam.ts';
+import { fitLine, heightError, slopeError } from '../../calculators/maths/line-fit.ts';
+import type { OutsideCheck } from './types.ts';
+
+/** The cam of the published tables: 20 mm of lift in 60 degrees, no top. */
+const tabled: BreakerCam = {
+  lobes: 1,
+  speedRatio: 1,
+  lift: 10,
+  rise: 60,
+  top: 0,
+  profile: 'cycloidal',
+};
+/** The tables are for 20 mm and this package stops at 10, so ours is doubled. */
+const tableScale = 2;
+
+const cycloidalTable =
+  'Table "Cycloidal: Cam Follower Design" (lift 20 mm, rise 60°), course work HW4-fall08, Scribd document 402730349';
+
+const cycloidal: readonly (readonly [angle: number, lift: number, slope: number])[] = [
+  [5, 0.075117, 0.044658],
+  [10, 0.576689, 0.166667],
+  [15, 1.816901, 0.333333],
+  [20, 3.910022, 0.5],
+  [30, 10, 0.666667],
+  [40, 16.08998, 0.5],
+  [50, 19.42331, 0.166667],
+];
+
+const cycloidalChecks = cycloidal.flatMap(([angle, lift, slope]): OutsideCheck[] => [
+  {
+    topic: 'breaker-cam',
+    what: `lift on a cycloidal flank of 20 mm in 60°, ${String(angle)}° up it`,
+    source: cycloidalTable,
+    kind: 'published',
+    unit: 'mm',
+    expected: lift,
+    ours: () => tableScale * liftAt(tabled, angle - 60),
+    tolerance: 6e-6,
+    why: 'the table has seven figures',
+  },
+  {
+    topic: 'breaker-cam',
+    what: `slope of a cycloidal flank of 20 mm in 60°, ${String(angle)}° up it`,
+    source: cycloidalTable,
+    kind: 'published',
+    unit: 'mm/°',
+    expected: slope,
+    ours: () => tableScale * liftSlopeAt(tabled, angle - 60),
+    tolerance: 6e-7,
+  },
+]);
+
+const harmonicChecks = [7.5, 15, 30, 41, 55].map((angle): OutsideCheck => ({
+  topic: 'breaker-cam',
+  what: `lift on a harmonic flank of 1 mm in 60°, ${String(angle)}° up it`,
+  source:
+    'Simple harmonic rise s = h/2·(1 − cos(πθ/β)) as set in the GATE examination in mechanical engineering (theory of machines, cams), worked by mathjs',
+  kind: 'published',
+  unit: 'mm',
+  expected: () =>
+    Number(evaluate('h / 2 * (1 - cos(pi * theta / beta))', { h: 1, theta: angle, beta: 60 })),
+  ours: () => liftAt({ ...tabled, lift: 1, profile: 'harmonic' }, angle - 60),
+  tolerance: 1e-12,
+}));
+
+const handWorked: readonly OutsideCheck[] = [
+  {
+    topic: 'breaker-cam',
+    what: 'opening on a uniform flank: lift 0.8 mm in 40°, top 20°, gap 0.3 mm',
+    source:
+      'By hand: the gap is three eighths of the lift, so the points open three eighths of the rise (15°) below the top, which begins 10° from the middle: 25°',
+    kind: 'hand-worked',
+    unit: 'cam °',
+    expected: 25,
+    ours: () =>
+      opensBefore(
+        { lobes: 2, speedRatio: 1, lift: 0.8, rise: 40, top: 20, profile: 'uniform' },
+        0.3,
+      ),
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'opening on a harmonic flank: lift 0.8 mm in 60°, no top, gap 0.6 mm',
+    source:
+      'By hand: a quarter of the lift is left; (1 − cos x)/2 = 1/4 at x = 60°, a third of the way up, so 40° of the 60° remain',
+    kind: 'hand-worked',
+    unit: 'cam °',
+    expected: 40,
+    ours: () =>
+      opensBefore(
+        { lobes: 2, speedRatio: 1, lift: 0.8, rise: 60, top: 0, profile: 'harmonic' },
+        0.6,
+      ),
+    tolerance: 1e-9,
+  },
+];
+
+/** A cam of `lobes` whose flanks take two fifths of the pitch each and whose top takes a tenth. */
+function commonCam(lobes: number): BreakerCam {
+  const pitch = 360 / lobes;
+  return {
+    lobes,
+    speedRatio: 0.5,
+    lift: 0.6,
+    rise: 0.4 * pitch,
+    top: 0.1 * pitch,
+    profile: 'harmonic',
+  };
+}
+
+function openFor(lobes: number, dwell: number): number {
+  const cam = commonCam(lobes);
+  return openAngle(cam, gapForDwell(cam, dwell));
+}
+
+function percentFor(lobes: number, dwell: number): number {
+  const cam = commonCam(lobes);
+  return dwellPercent(cam, gapForDwell(cam, dwell));
+}
+
+const meterScale =
+  'A dwell meter reads the share of time the points are shut, and its scales for other numbers of lobes are the same share of 360° divided by the lobes (common practice)';
+
+const dwellChecks: readonly OutsideCheck[] = [
+  {
+    topic: 'breaker-cam',
+    what: 'open angle of a four-lobe cam with 52° dwell',
+    source:
+      '"Checking the dwell angle", innovationdiscoveries.space: 90° between lobes, 52° shut, "the remaining 38 degrees are taken up by the action of opening and closing"',
+    kind: 'published',
+    unit: 'cam °',
+    expected: 38,
+    ours: () => openFor(4, 52),
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'open angle of a six-lobe cam with 35° dwell',
+    source:
+      '"The dwell angle", ignitioncarsystem.wixsite.com: six cylinders, 35° shut and 25° open, 60° in all',
+    kind: 'published',
+    unit: 'cam °',
+    expected: 25,
+    ours: () => openFor(6, 35),
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'per cent dwell of a six-lobe cam with 35° dwell',
+    source: '"The dwell angle", ignitioncarsystem.wixsite.com: "closed 58% of the time"',
+    kind: 'published',
+    unit: '%',
+    expected: 58,
+    ours: () => percentFor(6, 35),
+    tolerance: 0.5,
+    why: 'given to a whole per cent',
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'per cent dwell of a four-lobe cam with 45° dwell',
+    source: 'Article "Schließwinkel" of the German Wikipedia: 45° is 50 per cent of 90°',
+    kind: 'published',
+    unit: '%',
+    expected: 50,
+    ours: () => percentFor(4, 45),
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'per cent dwell of a four-lobe cam with 50° dwell',
+    source: 'Article "Schließwinkel" of the German Wikipedia: 50° is about 56 per cent of 90°',
+    kind: 'published',
+    unit: '%',
+    expected: 56,
+    ours: () => percentFor(4, 50),
+    tolerance: 0.5,
+    why: 'given to a whole per cent',
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'dwell of an eight-lobe cam at two thirds of its pitch',
+    source: 'Dwell of 30° is usual for eight lobes (from memory)',
+    kind: 'from memory',
+    unit: 'cam °',
+    expected: 30,
+    ours: () => {
+      const cam = commonCam(8);
+      return dwellAngle(cam, gapForDwell(cam, (360 / 8) * (2 / 3)));
+    },
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'per cent dwell of a two-lobe cam that shows 50° on a four-lobe scale',
+    source: meterScale,
+    kind: 'common practice',
+    unit: '%',
+    expected: 55.6,
+    ours: () => percentFor(2, 2 * 50),
+    tolerance: 0.05,
+  },
+  {
+    topic: 'breaker-cam',
+    what: 'per cent dwell of a single-lobe cam that shows 50° on a four-lobe scale',
+    source: meterScale,
+    kind: 'common practice',
+    unit: '%',
+    expected: 55.6,
+    ours: () => percentFor(1, 4 * 50),
+    tolerance: 0.05,
+  },
+];
+
+const norrisX = [
+  0.2, 337.4, 118.2, 884.6, 10.1, 226.5, 666.3, 996.3, 448.6, 777.0, 558.2, 0.4, 0.6, 775.5, 666.9,
+  338.0, 447.5, 11.6, 556.0, 228.1, 995.8, 887.6, 120.2, 0.3, 0.3, 556.8, 339.1, 887.2, 999.0,
+  779.0, 11.1, 118.3, 229.2, 669.1, 448.9, 0.5,
+];
+const norrisY = [
+  0.1, 338.8, 118.1, 888.0, 9.2, 228.1, 668.5, 998.5, 449.1, 778.9, 559.2, 0.3, 0.1, 778.1, 668.8,
+  339.3, 448.9, 10.8, 557.7, 228.3, 998.0, 888.8, 119.6, 0.3, 0.6, 557.6, 339.3, 888.0, 998.5,
+  778.9, 10.2, 117.6, 228.9, 668.4, 449.2, 0.2,
+];
+const norris = () => fitLine(norrisX.map((x, index) => ({ x, y: norrisY[index]! })));
+const norrisSource =
+  'NIST Statistical Reference Datasets, linear regression, data set "Norris" (36 points), certified value';
+
+const fitChecks: readonly OutsideCheck[] = [
+  ['slope', 1.00211681802045, () => norris().slope, 1e-12],
+  ['height at nought', -0.262323073774029, () => norris().intercept, 1e-9],
+  ['residual standard deviation', 0.884796396144373, () => norris().residual!, 1e-9],
+  [
+    'standard error of the slope',
+    0.429796848199937e-3,
+    () => slopeError(norris(), norris().residual!),
+    1e-12,
+  ],
+  [
+    'standard error of the height at nought',
+    0.232818234301152,
+    () => heightError(norris(), 0, norris().residual!),
+    1e-9,
+  ],
+].map(([name, expected, ours, tolerance]) => ({
+  topic: 'breaker-cam',
+  what: `line through readings: ${String(name)}`,
+  source: norrisSource,
+  kind: 'open data',
+  unit: 'as the data',
+  expected: expected as number,
+  ours: ours as () => number,
+  tolerance: tolerance as number,
+}));
+
+export const checks: readonly OutsideCheck[] = [
+  ...cycloidalChecks,
+  ...harmonicChecks,
+  ...handWorked,
+  ...dwellChecks,
+  ...fitChecks,
+];

@@ -1,0 +1,139 @@
+import { evaluate } from 'mathjs';
+import {
+  chargeTime,
+  currentAfter,
+  finalCurrent,
+  meanHeat,
+  speedAtShare,
+  storedEnergy,
+  type Primary,
+} from '../../calculators/maths/coil-charge.ts';
+import type { OutsideCheck } from './types.ts';
+
+const primaries: readonly (readonly [name: string, primary: Primary])[] = [
+  ['6 V, 1.5 ohm, 5 mH', { volts: 6, resistance: 1.5, ballast: 0, inductance: 5 }],
+  ['12 V, 4.2 ohm, 9 mH', { volts: 12, resistance: 4.2, ballast: 0, inductance: 9 }],
+  [
+    '12 V, 1.6 ohm, 1.4 ohm ballast, 6 mH',
+    { volts: 12, resistance: 1.6, ballast: 1.4, inductance: 6 },
+  ],
+];
+
+/** Current, A, and heat in the winding, mJ, after `time` ms, by integrating L·di/dt = V − R·i. */
+function integrated(primary: Primary, time: number): { current: number; heat: number } {
+  const { volts, resistance, ballast, inductance } = primary;
+  const { y } = evaluate('solveODE(slopes, span, start, {tol: 1e-10})', {
+    slopes: (_time: number, [current]: [number, number]) => [
+      (volts - (resistance + ballast) * current) / inductance,
+      resistance * current ** 2,
+    ],
+    span: [0, time],
+    start: [0, 0],
+  }) as { y: readonly (readonly [number, number])[] };
+  const [current, heat] = y[y.length - 1]!;
+  return { current, heat };
+}
+
+const ode =
+  'Differential equation L·di/dt = V − R·i integrated numerically by mathjs 15.2.0 (solveODE, Dormand–Prince)';
+
+const odeChecks = primaries.flatMap(([name, primary]) =>
+  [0.5, 2, 8].flatMap((time): OutsideCheck[] => [
+    {
+      topic: 'coil-charge',
+      what: `current after ${String(time)} ms in ${name}`,
+      source: ode,
+      kind: 'library',
+      unit: 'A',
+      expected: () => integrated(primary, time).current,
+      ours: () => currentAfter(primary, time),
+      tolerance: 1e-8,
+    },
+    {
+      topic: 'coil-charge',
+      what: `mean heat in the winding, shut ${String(time)} ms in every 10 ms, ${name}`,
+      source: ode,
+      kind: 'library',
+      unit: 'W',
+      expected: () => integrated(primary, time).heat / 10,
+      ours: () => meanHeat(primary, time, 10),
+      tolerance: 1e-8,
+    },
+  ]),
+);
+
+const mathjsChecks = [0.5, 0.75, 0.95].map((share): OutsideCheck => ({
+  topic: 'coil-charge',
+  what: `speed at which 12 V, 4.2 ohm, 9 mH with 200° dwell reaches ${String(100 * share)} per cent`,
+  source:
+    'mathjs 15.2.0 with units: time to the share from t = (L/R)·ln(1/(1 − p)), speed from the dwell as a part of a turn',
+  kind: 'library',
+  unit: 'rpm',
+  expected: () =>
+    Number(
+      evaluate('60 * (200 / 360) / number((9 mH / 4.2 ohm) * log(1 / (1 - p)), s)', {
+        p: share,
+      }),
+    ),
+  ours: () =>
+    speedAtShare({ volts: 12, resistance: 4.2, ballast: 0, inductance: 9 }, 200, 1, share),
+  tolerance: 1e-6,
+}));
+
+const solenoid: Primary = { volts: 12, resistance: 4, ballast: 0, inductance: 6 };
+const solenoidSource =
+  'Worked example "a solenoid with resistance 4 Ω and inductance 6 mH is used in an automobile ignition circuit", C. K. Alexander and M. N. O. Sadiku, Fundamentals of Electric Circuits, chapter 7 (as given at holooly.com)';
+
+/** Time constant from "90 per cent in 4.4 ms", with which the source works. */
+const tau = 4.4 / Math.LN10;
+
+const published: readonly OutsideCheck[] = [
+  {
+    topic: 'coil-charge',
+    what: 'final current of 12 V through 4 ohm',
+    source: solenoidSource,
+    kind: 'published',
+    unit: 'A',
+    expected: 3,
+    ours: () => finalCurrent(solenoid),
+    tolerance: 1e-12,
+  },
+  {
+    topic: 'coil-charge',
+    what: 'energy of 3 A in 6 mH',
+    source: solenoidSource,
+    kind: 'published',
+    unit: 'mJ',
+    expected: 27,
+    ours: () => storedEnergy(solenoid, finalCurrent(solenoid)),
+    tolerance: 1e-12,
+  },
+  {
+    topic: 'coil-charge',
+    what: 'time shut at 60° dwell of a four-lobe, half-speed cam, 5000 rpm',
+    source:
+      '"The dwell angle", ignitioncarsystem.wixsite.com: 6 ms between sparks, shut for two thirds of it, 4 ms',
+    kind: 'published',
+    unit: 'ms',
+    expected: 4,
+    ours: () => chargeTime(60, 0.5, 5000),
+    tolerance: 1e-12,
+  },
+  {
+    topic: 'coil-charge',
+    what: 'per cent of full current at 5000 rpm for a coil that reaches 90 per cent in 4.4 ms',
+    source: '"The dwell angle", ignitioncarsystem.wixsite.com: "charged to 87%"',
+    kind: 'published',
+    unit: '%',
+    expected: 87,
+    ours: () => {
+      const measured: Primary = { volts: 6, resistance: 1.6, ballast: 0, inductance: 1.6 * tau };
+      const current = currentAfter(measured, chargeTime(60, 0.5, 5000));
+      return (100 * current) / finalCurrent(measured);
+    },
+    tolerance: 1,
+    why: 'given to a whole per cent and read off a trace',
+  },
+];
+
+export const checks: readonly OutsideCheck[] = [...published, ...odeChecks, ...mathjsChecks];
