@@ -13,7 +13,8 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
   const pieces = numberAndUnit(field.text);
   if (!pieces) return field.text;
   if (isHomeUnit(pieces.unit, unit)) {
-    return shown === unit ? field.text : `${pieces.number} ${units[unit].token}`;
+    if (shown !== unit) return `${pieces.number} ${units[unit].token}`;
+    return field.text === `${pieces.number}${units[unit].token}` ? pieces.number : field.text;
   }
   return shown !== unit && pieces.unit === units[shown].token ? pieces.number : field.text;
 }

@@ -1,0 +1,97 @@
+import { render } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { converter } from '../../calculators/frame/converter.ts';
+import { evaluate, knownKeys, seriesKeys } from '../../calculators/frame/evaluate.ts';
+import { resultLines } from '../../calculators/frame/summary.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
+import { Live } from '../../site/calculator/Live.tsx';
+import { calculators } from '../../site/all-calculators.ts';
+import type { Input } from '../../calculators/frame/types.ts';
+
+const reading = { lengths: 'mm', converter } as const;
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  '%s',
+  (slug, calculator) => {
+    const defaults = evaluate(calculator, {}, reading);
+
+    it('lives in the folder of its slug and has words for people', () => {
+      expect(slug).toMatch(/^[a-z][a-z-]+$/);
+      expect(calculator.limits.length).toBeGreaterThan(0);
+      expect(calculator.purpose).toMatch(/\.$/);
+    });
+
+    it('works with its defaults: results, no problems, every figure finite', () => {
+      expect(defaults.problems).toEqual([]);
+      expect(defaults.computed).toBe(true);
+      const figures = flatten(defaults.results);
+      expect(figures.size).toBeGreaterThan(0);
+      for (const figure of figures.values()) expect(Number.isFinite(figure)).toBe(true);
+      for (const { text } of resultLines(calculator, defaults, 'mm')) {
+        expect(text).not.toMatch(/NaN|undefined|Infinity/);
+      }
+    });
+
+    it('has one to three lead results or a table', () => {
+      const leads = Object.values(calculator.results).filter((spec) => spec.lead);
+      expect(leads.length).toBeLessThanOrEqual(3);
+      expect(leads.length + Object.keys(calculator.tables ?? {}).length).toBeGreaterThan(0);
+    });
+
+    it('keeps its keys apart', () => {
+      const all = Object.entries<Input>(calculator.inputs).flatMap(([key, input]) => [
+        ...(input.kind === 'series' ? seriesKeys(key, input.most, input.first) : [key]),
+        ...('error' in input && input.error !== undefined ? [`${key}-error`] : []),
+      ]);
+      expect(new Set(all).size).toBe(all.length);
+      expect(knownKeys(calculator).size).toBe(all.length);
+      for (const key of Object.values(calculator.fieldOf)) {
+        expect(Object.keys(calculator.inputs)).toContain(key);
+      }
+    });
+
+    it.each(['', 'abc', '1e300', '-1e300', '<script>alert(1)</script>', '5 furlongs', 'NaN', '0'])(
+      'answers %j in any field with words or figures, never with an exception or NaN',
+      (text) => {
+        for (const key of knownKeys(calculator)) {
+          const evaluation = evaluate(calculator, { [key]: text }, reading);
+          for (const figure of flatten(evaluation.results).values()) {
+            expect(Number.isFinite(figure)).toBe(true);
+          }
+          const field = [...evaluation.fields, ...evaluation.errorFields].find(
+            (candidate) => candidate.key === key,
+          );
+          if (field) expect(field.text).toBe(text);
+          if (field && !['0', ''].includes(text)) expect(field.problem).toBeDefined();
+        }
+      },
+    );
+
+    it('renders on the server with its results, and without style attributes', () => {
+      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={false} />);
+      expect(html).toMatch(/<data value="-?\d/);
+      expect(html).not.toMatch(/\sstyle=/);
+      expect(html).not.toMatch(/NaN|undefined|Infinity/);
+      const ids = [...html.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+    });
+
+    it('renders bad input with its sentence tied to the field, script never as markup', () => {
+      const key = Object.entries<Input>(calculator.inputs).find(
+        ([, input]) => input.kind === 'number' && !input.when,
+      )?.[0];
+      if (key === undefined) return;
+      const html = render(
+        <Live
+          calculator={calculator}
+          idPrefix=""
+          ownsAddress={false}
+          set={{ [key]: '<script>alert(1)</script>' }}
+        />,
+      );
+      expect(html).not.toContain('<script>');
+      expect(html).toContain(`aria-describedby="${key}-help ${key}-problem"`);
+      expect(html).toContain(`id="${key}-problem"`);
+    });
+  },
+);

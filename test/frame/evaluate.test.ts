@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import calculator from '../../calculators/piston-position/calculator.tsx';
+import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
+import { converter } from '../../calculators/frame/converter.ts';
+import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
+import { Absent } from '../../calculators/frame/types.ts';
+
+const run = (texts: Texts, held = {}) =>
+  evaluate(calculator, texts, { lengths: 'mm', converter, held });
+const defaults = run({});
+const sentences = (texts: Texts) => run(texts).problems.map(({ sentence }) => sentence);
+
+describe('the bad input table', () => {
+  it.each<[string, Texts, string | undefined, RegExp]>([
+    ['empty', { stroke: '' }, 'stroke', /Stroke is empty. Type a length, from 10 mm to 200 mm/],
+    ['letters', { stroke: 'abc' }, 'stroke', /“abc” cannot be read as a length/],
+    ['huge', { stroke: '1e9' }, 'stroke', /Stroke must be from 10 mm to 200 mm/],
+    ['negative', { stroke: '-51' }, 'stroke', /Stroke must be from 10 mm to 200 mm/],
+    ['zero', { stroke: '0' }, 'stroke', /Stroke must be from 10 mm to 200 mm/],
+    ['rod too short', { rod: '25' }, 'rod', /rod/i],
+    ['travel beyond the stroke', { travel: '60' }, 'travel', /stroke|bottom/i],
+    ['offset beyond rod less crank', { rod: '40', offset: '20' }, 'offset', /offset/i],
+    ['script', { travel: '<script>alert(1)</script>' }, 'travel', /cannot be read as a length/],
+    ['no such choice', { from: 'dwell' }, 'from', /“dwell” is not a choice/],
+    ['beyond the bottom', { from: 'angle', angle: '185' }, 'angle', /bottom dead centre/],
+    ['unknown key', { colour: 'red' }, undefined, /“colour”, which this calculator does not know/],
+    ['prototype as key', fromQuery('__proto__=1'), undefined, /“__proto__”/],
+  ])('%s gives its sentence beside its field, and the text stays', (_, texts, key, sentence) => {
+    const { problems, fields } = run(texts);
+    const found = problems.find((problem) => sentence.test(problem.sentence));
+    expect(found, JSON.stringify(problems)).toBeDefined();
+    expect(found?.key).toBe(key);
+    if (key !== undefined) {
+      const field = fields.find((candidate) => candidate.key === key);
+      expect(field?.problem).toMatch(sentence);
+      if (texts[key] !== undefined) expect(field?.text).toBe(texts[key]);
+    }
+  });
+
+  it('changes nothing else when a value cannot be read', () => {
+    for (const texts of [{ stroke: 'abc' }, { from: 'dwell' }, { colour: 'red' }, { rod: '' }]) {
+      expect(run(texts).results).toEqual(defaults.results);
+    }
+  });
+
+  it('holds the last good value while a text cannot be read', () => {
+    expect(run({ travel: 'x' }, { travel: 3 }).results).toEqual(run({ travel: '3' }).results);
+  });
+
+  it('leaves no result for an impossible engine, and says why', () => {
+    const { results } = run({ rod: '25' });
+    for (const value of Object.values(results)) expect(value).toBeInstanceOf(Absent);
+  });
+
+  it('has no slope to show at the top itself', () => {
+    const { results } = run({ travel: '0' });
+    expect(results['degrees-per-tenth']).toBeInstanceOf(Absent);
+    expect(results.angle).toBe(0);
+  });
+});
+
+describe('the address', () => {
+  it('comes back to the same state, whatever was typed', () => {
+    const typed = fc.oneof(
+      fc.double({ min: 0.1, max: 40, noNaN: true }).map((n) => n.toFixed(3)),
+      fc.constantFrom('2,2', '87 thou', '3/32 in', 'abc', '', '<b>', '1e400', '5 kg', 'a&b=c#d'),
+    );
+    fc.assert(
+      fc.property(fc.record({ travel: typed, stroke: typed, rod: typed }), (texts) => {
+        const before = run(texts);
+        const after = run(fromQuery(`?${toQuery(before)}`));
+        expect(flatten(after.results)).toEqual(flatten(before.results));
+        expect(after.problems.length).toBe(before.problems.length);
+      }),
+    );
+  });
+
+  it('writes a unit beside every figure, so that it means the same for ever', () => {
+    expect(toQuery(run({ travel: '2,5' }))).toBe(
+      'from=travel&travel=2,5mm&rotor=95mm&tilt=0deg&stroke=51mm&rod=104mm&offset=0mm',
+    );
+  });
+
+  it('takes no exception at any query', () => {
+    fc.assert(
+      fc.property(fc.string({ maxLength: 300 }), (query) => {
+        const { results } = run(fromQuery(query));
+        for (const value of Object.values(results)) {
+          if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
+        }
+      }),
+    );
+  });
+});
+
+describe('the ± of a result', () => {
+  it('follows the slope of the working point', () => {
+    // Reading error alone: ±0.02 mm at a slope of degrees-per-tenth for 0.1 mm, to first order.
+    const exact = { 'stroke-error': '0', 'rod-error': '0', 'rotor-error': '0' };
+    const { results, spreads } = run({ ...exact, travel: '2.2', 'travel-error': '0.02' });
+    const slope = (results['degrees-per-tenth'] as number) / 0.1;
+    expect(spreads.angle).toBeCloseTo(0.02 * slope, 4);
+  });
+
+  it('grows when a reading gets worse', () => {
+    expect(run({ 'travel-error': '0.1' }).spreads.angle!).toBeGreaterThan(defaults.spreads.angle!);
+  });
+
+  it('is reported when it cannot be read', () => {
+    expect(sentences({ 'travel-error': 'lots' })[0]).toMatch(/cannot be read/);
+  });
+});
+
+describe('the summary', () => {
+  const link = 'https://forum.example/calculators/piston-position/?travel=2.2mm';
+  it('says inputs, results and link in plain text', () => {
+    const text = plainSummary(calculator, defaults, 'mm', link);
+    expect(text).toContain('Piston travel: 2.2 mm');
+    expect(text).toMatch(/Crank angle: 21\.5\d? ± 0\.\d+° BTDC/);
+    expect(text.endsWith(link)).toBe(true);
+  });
+  it('makes one Markdown link that nothing typed can break', () => {
+    const text = markdownLink(calculator, defaults, 'mm', `${link}(x)`);
+    expect(text).toMatch(/^\[Piston position and crank angle: .*\]\(https:[^()\s]*\)$/);
+  });
+});
