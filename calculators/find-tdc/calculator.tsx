@@ -111,7 +111,7 @@ export default defineCalculator({
       help: 'What the disc shows when the piston is at true top dead centre.',
       lead: true,
       decimals: 2,
-      signed: false,
+      spreadFrom: 'spread',
       word: () => 'on the disc',
     },
     'disc-correction': {
@@ -121,10 +121,12 @@ export default defineCalculator({
       lead: true,
       decimals: 2,
       signed: true,
+      spreadFrom: 'spread',
     },
     spread: {
       label: 'The top is known to ±',
       unit: 'deg',
+      bare: true,
       help: 'From the ± of the two disc readings and of the height, taken as independent.',
       lead: true,
       decimals: 2,
@@ -132,12 +134,14 @@ export default defineCalculator({
     'worst-spread': {
       label: 'If both readings err the same way',
       unit: 'deg',
+      bare: true,
       help: 'As from a pointer looked at always from one side: nothing is gained by the middle of two.',
       decimals: 2,
     },
     'height-shift': {
       label: 'What the height is worth',
       unit: 'deg',
+      bare: true,
       help: 'How far the top is misplaced if the two heights differ by their ±. The lower the stop, the less it matters.',
       decimals: 3,
     },

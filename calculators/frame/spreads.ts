@@ -69,10 +69,15 @@ export function measuredSpreads(
       squares.set(name, (squares.get(name) ?? 0) + change ** 2);
     }
   }
+  for (const [name, spec] of Object.entries(calculator.results)) {
+    const own = spec.spreadFrom === undefined ? undefined : results[spec.spreadFrom];
+    if (typeof own === 'number') squares.set(name, (squares.get(name) ?? 0) + own ** 2);
+  }
   const spreads: Record<string, number> = {};
   for (const [name, sum] of squares) {
     const spread = Math.sqrt(sum);
-    if (Number.isFinite(spread)) spreads[name] = spread;
+    const bare = calculator.results[name.replace(/(-\d+)+$/, '')]?.bare ?? false;
+    if (Number.isFinite(spread) && !bare) spreads[name] = spread;
   }
   return spreads;
 }

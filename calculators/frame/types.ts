@@ -92,6 +92,10 @@ export interface ResultSpec {
   readonly table?: string;
   /** Whether a plus sign is written before positive values. */
   readonly signed?: boolean;
+  /** Name of the result that is this one's own ±, joined with that of the measured inputs. */
+  readonly spreadFrom?: string;
+  /** Shown without a ±, as where it is itself one. */
+  readonly bare?: boolean;
   /** A word for people that follows the figure, such as "early" or "BTDC". */
   readonly word?: (value: number) => string;
 }

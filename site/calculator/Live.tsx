@@ -41,7 +41,7 @@ function lastGood(
 function LengthsChoice({ lengths, idPrefix }: { lengths: LengthDisplay; idPrefix: string }) {
   return (
     <fieldset class="lengths">
-      <legend>Show lengths in</legend>
+      <legend>Lengths in</legend>
       {(['mm', 'in'] as const).map((unit) => (
         <label class="option" key={unit}>
           <input
