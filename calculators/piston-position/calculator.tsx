@@ -100,6 +100,7 @@ export default defineCalculator({
       error: 0.25,
       when: (v) => v.from === 'arc',
     },
+    ...engineInputs,
     rotor: {
       kind: 'number',
       group: 'Rotor and indicator',
@@ -128,7 +129,6 @@ export default defineCalculator({
       default: 0,
       step: 1,
     },
-    ...engineInputs,
   },
   results: {
     angle: {

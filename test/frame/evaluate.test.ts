@@ -80,7 +80,7 @@ describe('the address', () => {
 
   it('writes a unit beside every figure, so that it means the same for ever', () => {
     expect(toQuery(run({ travel: '2,5' }))).toBe(
-      'from=travel&travel=2,5mm&rotor=95mm&tilt=0deg&stroke=51mm&rod=104mm&offset=0mm',
+      'from=travel&travel=2,5mm&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg',
     );
   });
 
