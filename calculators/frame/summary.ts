@@ -1,8 +1,10 @@
 import type { Evaluation } from './evaluate.ts';
 import { shownText, showFigure, showInput } from './format.ts';
 import type { Field } from './fields.ts';
+import { flatten } from './spreads.ts';
 import { Absent, type AnyCalculator, type AnyValues, type ResultSpec } from './types.ts';
-import type { LengthDisplay } from './units.ts';
+import { plainDecimal } from '../maths/rounding.ts';
+import { units, type LengthDisplay } from './units.ts';
 
 /** One figure with its ± and the word that follows it. */
 export function figureText(
@@ -99,14 +101,11 @@ export function plainSummary(
   ].join('\n');
 }
 
-const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');
-
-/** A Markdown link whose words are the lead results. */
-export function markdownLink(
+/** The lead results in words, for the text of a link. */
+function linkWords(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
-  link: string,
 ): string {
   const leads = new Set(
     Object.values<ResultSpec>(calculator.results)
@@ -117,8 +116,59 @@ export function markdownLink(
     .filter(({ label }) => leads.has(label))
     .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
     .join(', ');
-  const title = words === '' ? calculator.title : `${calculator.title}: ${words}`;
-  return `[${escapeMarkdown(title)}](${link.replaceAll('(', '%28').replaceAll(')', '%29')})`;
+  return words === '' ? calculator.title : `${calculator.title}: ${words}`;
+}
+
+const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');
+
+/** A Markdown link whose words are the lead results. */
+export function markdownLink(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const words = escapeMarkdown(linkWords(calculator, evaluation, lengths));
+  return `[${words}](${link.replaceAll('(', '%28').replaceAll(')', '%29')})`;
+}
+
+/** The same as BBCode, for forums that take it. */
+export function bbcodeLink(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const words = linkWords(calculator, evaluation, lengths).replaceAll(/[[\]]/g, '');
+  return `[url=${link.replaceAll('[', '%5B').replaceAll(']', '%5D')}]${words}[/url]`;
+}
+
+const csvCell = (text: string): string =>
+  /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+
+/** Inputs and results as comma-separated values: figures unrounded, one row each. */
+export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): string {
+  const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus']];
+  for (const field of evaluation.fields) {
+    if (field.kind === 'choice') rows.push([field.key, field.label, field.value, '', '']);
+    else {
+      const value = field.kind === 'list' ? field.value.join(' ') : String(field.value ?? '');
+      rows.push([field.key, field.spec.label, value, units[field.spec.unit].label, '']);
+    }
+  }
+  for (const [name, figure] of flatten(evaluation.results)) {
+    const spec = calculator.results[name] ?? calculator.results[name.replace(/(-\d+)+$/, '')];
+    if (!spec) continue;
+    const spread = evaluation.spreads[name];
+    rows.push([
+      name,
+      spec.label,
+      plainDecimal(figure),
+      units[spec.unit].label,
+      spread === undefined ? '' : plainDecimal(spread),
+    ]);
+  }
+  return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
 }
 
 /** The calculator's remarks, or none when there is no result to remark on. */

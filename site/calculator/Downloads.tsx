@@ -1,52 +1,86 @@
-import { useState } from 'preact/hooks';
-import type { AnyCalculator, AnyValues, Download } from '../../calculators/frame/types.ts';
+import { useRef, useState } from 'preact/hooks';
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { csvSummary } from '../../calculators/frame/summary.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { save } from './save.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  readonly values: AnyValues;
-  /** Whether there is a result to save. */
-  readonly ready: boolean;
+  readonly evaluation: Evaluation;
 }
 
-function save(name: string, type: string, content: string | Uint8Array): void {
-  const blob = new Blob([content as BlobPart], { type });
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(address);
+interface Offer {
+  readonly label: string;
+  readonly make: (
+    pictures: readonly SVGSVGElement[],
+  ) => Promise<readonly (readonly [string, Blob])[]>;
+}
+
+const numbered = (slug: string, index: number, end: string): string =>
+  `${slug}${index === 0 ? '' : `-${index + 1}`}.${end}`;
+
+function offersOf({ calculator, evaluation }: Props): Offer[] {
+  const { slug, downloads = [] } = calculator;
+  return [
+    ...downloads.map(({ name, label, type, make }): Offer => ({
+      label,
+      make: async () => [
+        [name, new Blob([(await make(evaluation.values as never)) as BlobPart], { type })],
+      ],
+    })),
+    {
+      label: 'Picture, SVG',
+      make: async (pictures) => {
+        const { svgFile } = await import('./picture-file.ts');
+        return pictures.map((picture, i) => [numbered(slug, i, 'svg'), svgFile(picture)]);
+      },
+    },
+    {
+      label: 'Picture, PNG',
+      make: async (pictures) => {
+        const { pngFile } = await import('./picture-file.ts');
+        return Promise.all(
+          pictures.map(
+            async (picture, i) => [numbered(slug, i, 'png'), await pngFile(picture)] as const,
+          ),
+        );
+      },
+    },
+    {
+      label: 'Figures, CSV',
+      make: async () => [
+        [`${slug}.csv`, new Blob([csvSummary(calculator, evaluation)], { type: 'text/csv' })],
+      ],
+    },
+  ];
 }
 
 /** Files made from the state, only when asked for. */
-export function Downloads({ calculator, values, ready }: Props) {
+export function Downloads(props: Props) {
   const [state, setState] = useState('');
-  const downloads = (calculator.downloads ?? []) as readonly Download[];
-  if (downloads.length === 0) return null;
-  const make = async (download: Download): Promise<void> => {
-    setState(`Making ${download.name} …`);
+  const place = useRef<HTMLDivElement>(null);
+  const ready = props.evaluation.computed;
+
+  const make = async (offer: Offer): Promise<void> => {
+    setState('Making the file …');
     try {
-      save(download.name, download.type, await download.make(values as never));
-      setState(`${download.name} saved.`);
+      const pictures = place.current?.closest('.calc')?.querySelectorAll<SVGSVGElement>('svg.plot');
+      const files = await offer.make([...(pictures ?? [])]);
+      for (const [name, content] of files) save(name, content);
+      setState(`Saved: ${files.map(([name]) => name).join(', ')}.`);
     } catch (error) {
       setState(
-        error instanceof Error
-          ? `${download.name} was not made. ${error.message}`
-          : `${download.name} was not made.`,
+        `The file was not made. ${error instanceof Error ? error.message : 'Try again with a connection.'}`,
       );
     }
   };
+
   return (
-    <div class="share" role="group" aria-label="Save as a file">
+    <div class="share" role="group" aria-label="Save as a file" ref={place}>
       <span class="share-title">Save as a file</span>
-      {downloads.map((download) => (
-        <button
-          key={download.name}
-          type="button"
-          disabled={!ready}
-          onClick={() => void make(download)}
-        >
-          {download.label}
+      {offersOf(props).map((offer) => (
+        <button key={offer.label} type="button" disabled={!ready} onClick={() => void make(offer)}>
+          {offer.label}
         </button>
       ))}
       <p class="share-state" role="status">

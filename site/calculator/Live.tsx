@@ -179,7 +179,7 @@ export function Live({ calculator, set, ownsAddress, idPrefix }: LiveProps) {
             </ul>
           </div>
         )}
-        <Downloads calculator={calculator} values={values} ready={evaluation.computed} />
+        <Downloads calculator={calculator} evaluation={evaluation} />
         <Share {...shared} idPrefix={idPrefix} link={link} />
       </div>
     </div>

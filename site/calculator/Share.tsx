@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
@@ -23,9 +23,10 @@ const FORMS = {
   link: 'Link',
   text: 'Text',
   markdown: 'Markdown',
+  bbcode: 'BBCode',
 } as const;
 
-/** Copies the state as a link, as text or as Markdown; shows the text where copying is barred. */
+/** Copies the state as a link, as text or as Markdown or BBCode; shows the text where copying is barred. */
 export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props) {
   const [copied, setCopied] = useState<Copied>();
   const box = useRef<HTMLTextAreaElement>(null);
@@ -38,6 +39,7 @@ export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props
     const address = link();
     if (form === 'link') return address;
     if (form === 'text') return plainSummary(calculator, evaluation, lengths, address);
+    if (form === 'bbcode') return bbcodeLink(calculator, evaluation, lengths, address);
     return markdownLink(calculator, evaluation, lengths, address);
   };
   const copy = async (form: keyof typeof FORMS): Promise<void> => {

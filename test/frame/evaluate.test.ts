@@ -41,7 +41,8 @@ describe('the bad input table', () => {
   });
 
   it('changes nothing else when a value cannot be read', () => {
-    for (const texts of [{ stroke: 'abc' }, { from: 'dwell' }, { colour: 'red' }, { rod: '' }]) {
+    const table: Texts[] = [{ stroke: 'abc' }, { from: 'dwell' }, { colour: 'red' }, { rod: '' }];
+    for (const texts of table) {
       expect(run(texts).results).toEqual(defaults.results);
     }
   });
