@@ -30,5 +30,9 @@ export default defineConfig({
   vite: {
     cacheDir: './.cache/vite',
     build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    // Scripts fetch one another from where they are themselves, in whichever folder.
+    experimental: {
+      renderBuiltUrl: (_, { hostType }) => (hostType === 'js' ? { relative: true } : undefined),
+    },
   },
 });

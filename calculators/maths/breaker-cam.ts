@@ -5,7 +5,7 @@ import {
   type LiftProfile,
 } from './cam-profile.ts';
 import { MathsError } from './errors.ts';
-import { plain } from './plain.ts';
+import { sayNumber } from './rounding.ts';
 
 /**
  * A breaker cam with equal lobes, equally spaced, each alike on both sides of its middle: closed
@@ -46,7 +46,7 @@ export function assertLobes(lobes: number): void {
     throw new MathsError(
       'lobes',
       ['lobes'],
-      `A breaker cam has a whole number of lobes from 1 to 12, and ${plain(lobes)} is not one. Count the humps in one turn of the cam.`,
+      `A breaker cam has a whole number of lobes from 1 to 12, and ${sayNumber(lobes)} is not one. Count the humps in one turn of the cam.`,
     );
   }
 }
@@ -78,7 +78,7 @@ export function assertCam(cam: BreakerCam): void {
     throw new MathsError(
       'rise',
       ['rise', 'lobes'],
-      `The rise must be above 0 and at most ${plain(pitch / 2)} cam degrees, half the ${plain(pitch)}° from one lobe to the next, because the fall takes as much again. Shorten the rise, or count the lobes again.`,
+      `The rise must be above 0 and at most ${sayNumber(pitch / 2)} cam degrees, half the ${sayNumber(pitch)}° from one lobe to the next, because the fall takes as much again. Shorten the rise, or count the lobes again.`,
     );
   }
   if (!(cam.top >= 0)) {
@@ -92,7 +92,7 @@ export function assertCam(cam: BreakerCam): void {
     throw new MathsError(
       'lobes-overlap',
       ['rise', 'top', 'lobes'],
-      `Rise, top and fall together take ${plain(2 * cam.rise + cam.top)} cam degrees, and ${String(cam.lobes)} ${cam.lobes === 1 ? 'lobe leaves' : 'lobes leave'} only ${plain(pitch)}° for each, so this lobe would run into the next. With this rise the top can be at most ${plain(pitch - 2 * cam.rise)}°; shorten one of them or count the lobes again.`,
+      `Rise, top and fall together take ${sayNumber(2 * cam.rise + cam.top)} cam degrees, and ${String(cam.lobes)} ${cam.lobes === 1 ? 'lobe leaves' : 'lobes leave'} only ${sayNumber(pitch)}° for each, so this lobe would run into the next. With this rise the top can be at most ${sayNumber(pitch - 2 * cam.rise)}°; shorten one of them or count the lobes again.`,
     );
   }
 }
@@ -103,14 +103,14 @@ export function assertGap(cam: BreakerCam, gap: number): void {
     throw new MathsError(
       'never-open',
       ['gap'],
-      `With no gap at full lift the points never open and there is no spark. The gap must be above 0 and below the lift of ${plain(cam.lift, 3)} mm.`,
+      `With no gap at full lift the points never open and there is no spark. The gap must be above 0 and below the lift of ${sayNumber(cam.lift)} mm.`,
     );
   }
   if (!(gap < cam.lift)) {
     throw new MathsError(
       'never-close',
       ['gap', 'lift'],
-      `A gap of ${plain(gap, 3)} mm is not less than the lift of ${plain(cam.lift, 3)} mm, so the points never shut and no current flows. Set a gap above 0 and below ${plain(cam.lift, 3)} mm, or measure the lift again at the contacts.`,
+      `A gap of ${sayNumber(gap)} mm is not less than the lift of ${sayNumber(cam.lift)} mm, so the points never shut and no current flows. Set a gap above 0 and below ${sayNumber(cam.lift)} mm, or measure the lift again at the contacts.`,
     );
   }
 }
@@ -197,7 +197,7 @@ export function gapForDwell(cam: BreakerCam, dwell: number): number {
     throw new MathsError(
       'dwell-beyond-pitch',
       ['dwell', 'lobes'],
-      `A dwell of ${plain(dwell)}° is not less than the ${plain(pitch)}° from one lobe to the next, so the points would never open. Give the dwell in cam degrees, or count the lobes again.`,
+      `A dwell of ${sayNumber(dwell)}° is not less than the ${sayNumber(pitch)}° from one lobe to the next, so the points would never open. Give the dwell in cam degrees, or count the lobes again.`,
     );
   }
   const shortest = basePart(cam);
@@ -206,7 +206,7 @@ export function gapForDwell(cam: BreakerCam, dwell: number): number {
     throw new MathsError(
       'dwell-out-of-reach',
       ['dwell', 'rise', 'top'],
-      `No gap gives this cam a dwell of ${plain(dwell)}°: it can be set between ${plain(shortest)}°, where the gap is the whole lift, and ${plain(longest)}°, where there is no gap left. Choose a dwell between the two, or measure rise and top again.`,
+      `No gap gives this cam a dwell of ${sayNumber(dwell)}°: it can be set between ${sayNumber(shortest)}°, where the gap is the whole lift, and ${sayNumber(longest)}°, where there is no gap left. Choose a dwell between the two, or measure rise and top again.`,
     );
   }
   const beyondTop = (pitch - dwell - cam.top) / 2;

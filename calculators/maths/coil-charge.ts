@@ -1,5 +1,5 @@
 import { MathsError } from './errors.ts';
-import { plain } from './plain.ts';
+import { sayNumber } from './rounding.ts';
 
 /**
  * The primary of a battery-and-coil ignition: voltage, winding, ballast resistor and inductance in
@@ -69,7 +69,7 @@ export function assertDwell(dwell: number, lobes: number): void {
     throw new MathsError(
       'dwell-beyond-pitch',
       ['dwellAngle', 'lobes'],
-      `The dwell must be above 0 and below ${plain(pitch)} cam degrees, the pitch of ${String(lobes)} ${lobes === 1 ? 'lobe' : 'lobes'}: the points have to open once for every lobe. Give it in degrees of the cam, or count the lobes again.`,
+      `The dwell must be above 0 and below ${sayNumber(pitch)} cam degrees, the pitch of ${String(lobes)} ${lobes === 1 ? 'lobe' : 'lobes'}: the points have to open once for every lobe. Give it in degrees of the cam, or count the lobes again.`,
     );
   }
 }
@@ -139,7 +139,7 @@ export function ballastForCurrent(primary: Omit<Primary, 'ballast'>, limit: numb
     throw new MathsError(
       'current-limit',
       ['limit'],
-      `A ballast resistor can only lower the current: ${plain(primary.volts)} V through the winding alone give ${plain(unballasted)} A. Give a limit above 0 and at most that.`,
+      `A ballast resistor can only lower the current: ${sayNumber(primary.volts)} V through the winding alone give ${sayNumber(unballasted)} A. Give a limit above 0 and at most that.`,
     );
   }
   return primary.volts / limit - primary.resistance;

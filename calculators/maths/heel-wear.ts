@@ -7,7 +7,7 @@ import {
 } from './breaker-cam.ts';
 import { normalisedLift } from './cam-profile.ts';
 import { MathsError } from './errors.ts';
-import { plain } from './plain.ts';
+import { sayNumber } from './rounding.ts';
 
 /**
  * Wear of the heel that rides on the breaker cam. Every tenth of a millimetre off the heel lets
@@ -73,7 +73,7 @@ export function wornPoints(cam: BreakerCam, gap: number, wear: HeelWear, run: nu
     throw new MathsError(
       'worn-shut',
       ['run', 'rate'],
-      `By then the heel has worn so far that the points no longer open: the gap is gone after ${plain(runUntilShut(gap, wear), 0)} of the same units of running. Reset the gap before that, or check the wear rate.`,
+      `By then the heel has worn so far that the points no longer open: the gap is gone after ${sayNumber(runUntilShut(gap, wear))} of the same units of running. Reset the gap before that, or check the wear rate.`,
     );
   }
   return {

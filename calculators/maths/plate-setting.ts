@@ -1,5 +1,6 @@
 import { MathsError } from './errors.ts';
-import { plain } from './plain.ts';
+import { sayNumber } from './rounding.ts';
+import { angleAfter, angleBefore, travelBefore, type SliderCrank } from './slider-crank.ts';
 
 /**
  * Several sets of points on one plate. Turning the plate shifts every cylinder's timing alike; only
@@ -17,6 +18,20 @@ export interface PlateSetting {
   readonly spread: number;
   /** Largest error left, either way: half the spread. */
   readonly worst: number;
+}
+
+/**
+ * Crank degrees before top dead centre for a piston position: `before` mm below the top on the way
+ * up, or after it where negative. Throws as `angleBefore` for more travel than the piston has.
+ */
+export function timingAt(engine: SliderCrank, before: number): number {
+  return before < 0 ? -angleAfter(engine, -before) : angleBefore(engine, before);
+}
+
+/** The piston position, mm, at a timing: the other way round from `timingAt`. */
+export function positionAt(engine: SliderCrank, timing: number): number {
+  const travel = travelBefore(engine, timing);
+  return timing < 0 ? -travel : travel;
 }
 
 /** Throws unless there are 1 to 8 cylinders with a timing each. */
@@ -54,7 +69,7 @@ export function settlePlate(found: readonly number[], target: number): PlateSett
       throw new MathsError(
         'found-out-of-range',
         [`found${String(index + 1)}`],
-        `Cylinder ${String(index + 1)} was found at ${plain(angle, 1)}°, and a timing counts from 180° before top dead centre to 90° after it (−90). Measure again, turning the engine forwards.`,
+        `Cylinder ${String(index + 1)} was found at ${sayNumber(angle)}°, and a timing counts from 180° before top dead centre to 90° after it (−90). Measure again, turning the engine forwards.`,
       );
     }
   });

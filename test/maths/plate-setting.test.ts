@@ -4,8 +4,10 @@ import {
   arcForTiming,
   errorsAfterMove,
   plateDegrees,
+  positionAt,
   setMoves,
   settlePlate,
+  timingAt,
   withinTolerance,
 } from '../../calculators/maths/plate-setting.ts';
 import { thrown } from './thrown.ts';
@@ -82,6 +84,20 @@ describe('one plate for several cylinders', () => {
 
   it('one degree at 57.3 mm is one millimetre', () => {
     expect(arcForTiming(1, 180 / Math.PI, 1)).toBeCloseTo(1, 12);
+  });
+
+  it('a piston position before the top is a timing and the other way round, after it too', () => {
+    const engine = { stroke: 50, rodLength: 105, pinOffset: 1 };
+    expect(timingAt(engine, 0)).toBe(0);
+    fc.assert(
+      fc.property(fc.double({ min: -10, max: 10, noNaN: true }), (before) => {
+        const timing = timingAt(engine, before);
+        expect(timing * before).toBeGreaterThanOrEqual(0);
+        expect(positionAt(engine, timing)).toBeCloseTo(before, 8);
+      }),
+    );
+    // With the pin offset the same travel lies further from the top on one side.
+    expect(timingAt(engine, -2)).not.toBeCloseTo(-timingAt(engine, 2), 3);
   });
 
   it('judges against a tolerance, the limit itself included', () => {

@@ -10,6 +10,7 @@ import {
   type BreakerCam,
 } from '../../calculators/maths/breaker-cam.ts';
 import { fitLine, heightError, slopeError } from '../../calculators/maths/line-fit.ts';
+import { coverageFactor } from '../../calculators/maths/student.ts';
 import type { OutsideCheck } from './types.ts';
 
 /** The cam of the published tables: 20 mm of lift in 60 degrees, no top. */
@@ -264,10 +265,25 @@ const fitChecks: readonly OutsideCheck[] = [
   tolerance: tolerance as number,
 }));
 
+const studentChecks = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306].map(
+  (expected, index): OutsideCheck => ({
+    topic: 'breaker-cam',
+    what: `factor for 95 per cent with ${String(index + 1)} degree${index === 0 ? '' : 's'} of freedom`,
+    source:
+      'Upper critical values of Student’s t distribution, column 0.025, NIST/SEMATECH e-Handbook of Statistical Methods',
+    kind: 'published',
+    unit: '1',
+    expected,
+    ours: () => coverageFactor(index + 1),
+    tolerance: 0.0005,
+  }),
+);
+
 export const checks: readonly OutsideCheck[] = [
   ...cycloidalChecks,
   ...harmonicChecks,
   ...handWorked,
   ...dwellChecks,
   ...fitChecks,
+  ...studentChecks,
 ];

@@ -1,5 +1,5 @@
-import { fileURLToPath } from 'node:url';
 import type { TestProject } from 'vitest/node';
+import { dist } from './built.ts';
 import { launch } from './launch.ts';
 import { serve } from './serve.ts';
 
@@ -12,8 +12,6 @@ declare module 'vitest' {
     folderUrl: string;
   }
 }
-
-export const dist = fileURLToPath(new URL('../../../dist/', import.meta.url));
 
 /** Starts what all browser tests share, and stops it when they are done. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {

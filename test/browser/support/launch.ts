@@ -31,7 +31,7 @@ async function withTemporary<T>(folder: string, work: () => Promise<T>): Promise
  * The browser that comes in a package of the registry, unpacked once. It is unpacked aside and
  * moved into place whole, so two runs at the same moment cannot see half of it.
  */
-async function unpacked(): Promise<string> {
+async function unpack(): Promise<string> {
   const home = join(cache, 'chromium');
   if (existsSync(home)) return home;
   await mkdir(cache, { recursive: true });
@@ -53,6 +53,9 @@ async function unpacked(): Promise<string> {
   }
   return home;
 }
+
+let unpacking: Promise<string> | undefined;
+const unpacked = (): Promise<string> => (unpacking ??= unpack());
 
 async function found(): Promise<Found[]> {
   const named = process.env['CHROMIUM_PATH'];

@@ -1,0 +1,200 @@
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { dist, documentOf, pageFiles } from './support/built.ts';
+import { inlined, laxities } from './support/policy.ts';
+
+const ORIGIN = 'http://here.test/';
+/** Attributes that make the browser fetch something. */
+const RESOURCES =
+  'script[src], img[src], source[src], iframe[src], link[href], use[href], object[data]';
+/** Relations that name an address and fetch nothing. */
+const NAMING = /^(?:canonical|start|alternate|license|author)$/;
+/** Attributes that hold ids of other elements. */
+const REFERENCES = [
+  'for',
+  'aria-labelledby',
+  'aria-describedby',
+  'aria-controls',
+  'aria-owns',
+  'list',
+  'form',
+];
+
+const policyOf = (document: Document): string =>
+  document.querySelector('meta[http-equiv="content-security-policy" i]')?.getAttribute('content') ??
+  '';
+
+const attributesOf = (document: Document, name: string): string[] =>
+  [...document.querySelectorAll(`[${name}]`)].map((element) => element.getAttribute(name)!);
+
+/** The file that an address within the site leads to, seen from a page. */
+function target(file: string, href: string): { file: string; hash: string } | undefined {
+  const { origin, pathname, hash } = new URL(href, new URL(file, ORIGIN));
+  if (`${origin}/` !== ORIGIN) return undefined;
+  const path = decodeURIComponent(pathname.slice(1));
+  return {
+    file: path === '' || path.endsWith('/') ? `${path}index.html` : path,
+    hash: decodeURIComponent(hash.slice(1)),
+  };
+}
+
+/** The links of a page that lead nowhere. */
+function dead(file: string, document: Document): string[] {
+  const links = [...attributesOf(document, 'href'), ...attributesOf(document, 'src')];
+  return links.filter((href) => {
+    if (/^(?:mailto|data):/.test(href)) return false;
+    const to = target(file, href);
+    if (!to) return false;
+    if (!existsSync(join(dist, to.file))) return true;
+    if (to.hash === '') return false;
+    const there = to.file === file ? document : documentOf(to.file);
+    return there.getElementById(to.hash) === null;
+  });
+}
+
+/** The resources of a page that come from another host. */
+function foreign(file: string, document: Document): string[] {
+  return [...document.querySelectorAll(RESOURCES)].flatMap((element) => {
+    if (NAMING.test(element.getAttribute('rel') ?? '')) return [];
+    const address = ['src', 'href', 'data']
+      .map((name) => element.getAttribute(name))
+      .find(Boolean)!;
+    return target(file, address) || address.startsWith('data:') ? [] : [address];
+  });
+}
+
+function repeatedIds(document: Document): string[] {
+  const ids = attributesOf(document, 'id');
+  return ids.filter((id, index) => ids.indexOf(id) !== index);
+}
+
+function danglingReferences(document: Document): string[] {
+  return REFERENCES.flatMap((name) =>
+    attributesOf(document, name)
+      .flatMap((value) => value.split(/\s+/))
+      .filter((id) => id !== '' && document.getElementById(id) === null)
+      .map((id) => `${name}="${id}"`),
+  );
+}
+
+describe.each(pageFiles)('%s', (file) => {
+  const document = documentOf(file);
+
+  it('is held by a strict content security policy, and keeps to it', () => {
+    expect(laxities(policyOf(document))).toEqual([]);
+    expect(inlined(document, policyOf(document))).toEqual([]);
+  });
+
+  it('links only to what exists, and fetches only from its own host', () => {
+    expect(dead(file, document)).toEqual([]);
+    expect(foreign(file, document)).toEqual([]);
+  });
+
+  it('has each id once, and every reference to an id leads to it', () => {
+    expect(repeatedIds(document)).toEqual([]);
+    expect(danglingReferences(document)).toEqual([]);
+  });
+
+  it('names itself: language, title, description, one heading', () => {
+    expect(document.documentElement.getAttribute('lang')).toBe('en-GB');
+    expect(document.title).toMatch(/\S/);
+    const description = document.querySelector('meta[name="description"]')?.getAttribute('content');
+    expect(description).toMatch(/\S.{19,}/);
+    expect(document.querySelectorAll('h1')).toHaveLength(1);
+    expect(document.querySelectorAll('main')).toHaveLength(1);
+  });
+
+  it('lets the reader enlarge it', () => {
+    const viewport = document.querySelector('meta[name="viewport"]')?.getAttribute('content');
+    expect(viewport).toContain('width=device-width');
+    expect(viewport).not.toMatch(/maximum-scale|user-scalable/);
+  });
+
+  it('works from any folder: no address starts at the root of the host', () => {
+    if (file === '404.html') return;
+    const rooted = [...attributesOf(document, 'href'), ...attributesOf(document, 'src')];
+    expect(rooted.filter((address) => address.startsWith('/'))).toEqual([]);
+  });
+});
+
+it('no two pages have the same title', () => {
+  const titles = pageFiles.map((file) => documentOf(file).title);
+  expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+});
+
+it('every page can be reached from the home page', () => {
+  const reached = new Set<string>();
+  const visit = (file: string): void => {
+    if (reached.has(file) || !pageFiles.includes(file)) return;
+    reached.add(file);
+    for (const href of attributesOf(documentOf(file), 'href')) {
+      const to = target(file, href);
+      if (to) visit(posix.normalize(to.file));
+    }
+  };
+  visit('index.html');
+  expect(pageFiles.filter((file) => file !== '404.html' && !reached.has(file))).toEqual([]);
+});
+
+it('style sheets fetch nothing from another host', () => {
+  const sheets = globSync('**/*.css', { cwd: dist });
+  expect(sheets).not.toEqual([]);
+  const outward = /@import|url\(\s*['"]?(?:https?:)?\/\//;
+  expect(sheets.filter((sheet) => outward.test(readFileSync(join(dist, sheet), 'utf8')))).toEqual(
+    [],
+  );
+});
+
+describe('these checks see', () => {
+  const html = (body: string): Document =>
+    parseHTML(`<!doctype html><html><body>${body}</body></html>`).document;
+  const strict =
+    "default-src 'none'; script-src 'self'; style-src 'self'; base-uri 'none'; form-action 'self'";
+
+  it.each([
+    '',
+    strict.replace("script-src 'self'", "script-src 'self' 'unsafe-inline'"),
+    strict.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'"),
+    strict.replace("script-src 'self'", "script-src 'self' https:"),
+    strict.replace("script-src 'self'", "script-src 'self' cdn.example.org"),
+    strict.replace("'none'", "'self'"),
+  ])('a lax policy: %s', (policy) => {
+    expect(laxities(policy)).not.toEqual([]);
+  });
+
+  it.each([
+    '<p style="color: red">x</p>',
+    '<p onclick="x()">x</p>',
+    '<a href=" javascript:x()">x</a>',
+    '<script>x()</script>',
+    '<style>p {}</style>',
+  ])('what the policy has to stop: %s', (body) => {
+    expect(inlined(html(body), strict)).toHaveLength(1);
+  });
+
+  it('a strict policy and a page that keeps to it', () => {
+    expect(laxities(strict)).toEqual([]);
+    expect(inlined(html('<p>x</p><script src="a.js"></script>'), strict)).toEqual([]);
+  });
+
+  it.each(['<a href="nowhere/">x</a>', '<a href="#nowhere">x</a>', '<a href="/nowhere.svg">x</a>'])(
+    'a dead link: %s',
+    (body) => {
+      expect(dead('index.html', html(body))).toHaveLength(1);
+    },
+  );
+
+  it.each([
+    '<img src="https://elsewhere.test/x.png">',
+    '<script src="//elsewhere.test/x.js"></script>',
+  ])('another host: %s', (body) => {
+    expect(foreign('index.html', html(body))).toHaveLength(1);
+  });
+
+  it('an id used twice and a reference to none', () => {
+    expect(repeatedIds(html('<p id="a"></p><p id="a"></p>'))).toEqual(['a']);
+    expect(danglingReferences(html('<label for="b"></label>'))).toEqual(['for="b"']);
+  });
+});

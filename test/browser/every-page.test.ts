@@ -1,0 +1,55 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import { expectAccessible } from './support/axe.ts';
+import { documentOf, pageFiles, pathOf } from './support/built.ts';
+import { phone, visit } from './support/page.ts';
+import { settled } from './support/calculator.ts';
+
+/** Width of a 1280 pixel window enlarged to 400 %, at which nothing may need sideways scrolling. */
+const ENLARGED = { width: 320, height: 256 } as const;
+const TARGET = 44;
+
+const scrollsSideways = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
+
+/**
+ * Things to press that are smaller than a thumb needs. Links within a sentence are as tall as its
+ * lines; a ticked box or button inside a label is pressed by its whole label.
+ */
+const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate((least) => {
+    const pressed = 'button, summary, select, textarea, input, nav a, [role="slider"], .skip';
+    return [...document.querySelectorAll<HTMLElement>(pressed)].flatMap((element) => {
+      const hit = element.closest('label') ?? element.querySelector('.handle-hit') ?? element;
+      const { width, height } = hit.getBoundingClientRect();
+      const shown = element.checkVisibility() && width > 1;
+      return shown && (height < least - 0.5 || width < least - 0.5)
+        ? [`${element.outerHTML.slice(0, 80)} is ${width.toFixed(0)} × ${height.toFixed(0)}`]
+        : [];
+    });
+  }, TARGET);
+
+describe.each(pageFiles.map(pathOf))('/%s', (path) => {
+  const site = (): string => inject(path === '404.html' ? 'siteUrl' : 'folderUrl');
+
+  it('is accessible in light and dark, and fits a phone', async () => {
+    await visit({ path, site: site(), viewport: phone, colorScheme: 'light' }, async (page) => {
+      await settled(page);
+      expect(await scrollsSideways(page), 'scrolls sideways at 360 pixels').toBe(false);
+      expect(await smallTargets(page), 'too small for a thumb').toEqual([]);
+      await expectAccessible(page);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      await expectAccessible(page);
+      await page.setViewportSize(ENLARGED);
+      expect(await scrollsSideways(page), 'scrolls sideways at 400 %').toBe(false);
+    });
+  });
+
+  it('shows the same words without JavaScript', async () => {
+    const noScript = { path, site: site(), javaScriptEnabled: false };
+    await visit(noScript, async (page) => {
+      expect(await page.title()).toBe(documentOf(path.replace(/(^|\/)$/, '$1index.html')).title);
+      await page.locator('main h1').waitFor({ state: 'visible' });
+    });
+  });
+});

@@ -1,0 +1,32 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+/** Waits until every calculator on the page answers. */
+export async function settled(page: Page): Promise<void> {
+  await expect
+    .poll(() => page.locator('[data-calculator]:not([data-ready="true"])').count())
+    .toBe(0);
+}
+
+export const field = (page: Page, key: string): Locator => page.locator(`input[name="${key}"]`);
+
+/** The unrounded number of a result, or nothing when it does not exist. */
+export async function result(page: Page, name: string): Promise<number | undefined> {
+  const data = page.locator(`output[name="${name}"] data, data[data-name="${name}"]`);
+  if ((await data.count()) === 0) return undefined;
+  return Number(await data.first().getAttribute('value'));
+}
+
+/** Waits until a result has come to `expected`. */
+export async function expectResult(
+  page: Page,
+  name: string,
+  expected: number,
+  digits = 6,
+): Promise<void> {
+  await expect.poll(() => result(page, name), { message: name }).toBeCloseTo(expected, digits);
+}
+
+/** What the page says in its alert. */
+export const alertText = async (page: Page): Promise<string> =>
+  (await page.locator('[role="alert"]').allTextContents()).join(' ');
