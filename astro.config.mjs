@@ -3,7 +3,12 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
 
+// Where the build will live, if it is to know: for canonical links, the site map and link pictures.
+// Everything else works from any folder without it.
+const site = process.env.GUDGEON_SITE;
+
 export default defineConfig({
+  ...(site ? { site } : {}),
   srcDir: './site',
   publicDir: './site/public',
   outDir: './dist',
