@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 
-const LINK = /(\s(?:href|src|action)=")\/(?!\/)/g;
+const LINK = /(\s(?:href|src|action|content)=")\/(?!\/)/g;
 
 /** Rewrites a page's root-absolute addresses relative to its own depth below the site's root. */
 export function relativeLinks(html: string, depth: number): string {

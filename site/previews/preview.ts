@@ -81,10 +81,10 @@ export async function preview(
       : resultLines(calculator, evaluate(calculator, {}, { lengths: 'mm' }), 'mm')
           .slice(0, 2)
           .map((line) => `${line.label}: ${line.text}`);
-  const most = drawn === '' ? 44 : 26;
+  const most = drawn === '' ? 30 : 17;
   const heading = wrap(title, most);
   const below = 150 + heading.length * 68;
-  const words = drawn === '' ? wrap(text, 66) : figures.flatMap((figure) => wrap(figure, 38));
+  const words = drawn === '' ? wrap(text, 66) : figures.flatMap((figure) => wrap(figure, 34));
   const placed = drawn.replace(
     '<svg',
     `<svg xmlns="http://www.w3.org/2000/svg" x="${WIDTH - PICTURE - 60}" y="80" width="${PICTURE}" height="${PICTURE}" font-family="sans-serif"`,
@@ -94,7 +94,8 @@ export async function preview(
       ? ''
       : `<rect x="${WIDTH - PICTURE - 76}" y="64" width="${PICTURE + 32}" height="${PICTURE + 32}" fill="#fff"/>`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" font-family="sans-serif">
-    <style>${escape(await looks())}</style>
+    <style>${escape(await looks())}
+    .plot{width:${PICTURE}px;height:${PICTURE}px;max-height:none}</style>
     <rect width="100%" height="100%" fill="#123a63"/>
     ${write(heading, 60, 130, 56, 800)}${write(words, 60, below, 30, 400)}
     ${write(['Gudgeon'], 60, 580, 34, 800)}${sheet}${placed}</svg>`;
