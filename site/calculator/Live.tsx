@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { remarksOf } from '../../calculators/frame/summary.ts';
@@ -19,6 +19,8 @@ export interface LiveProps {
   readonly set?: Texts;
   /** Whether it is the page's own calculator and keeps its state in the address. */
   readonly ownsAddress: boolean;
+  /** What the visitor typed before the script came. */
+  readonly typed?: Texts;
   readonly idPrefix: string;
 }
 
@@ -59,7 +61,7 @@ function LengthsChoice({ lengths, idPrefix }: { lengths: LengthDisplay; idPrefix
 }
 
 /** A calculator in use. The server renders the same with the defaults. */
-export function Live({ calculator, set, ownsAddress, idPrefix }: LiveProps) {
+export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProps) {
   const [texts, setTexts] = useState<Texts>(set ?? {});
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const [needed, setNeeded] = useState(false);
@@ -84,13 +86,16 @@ export function Live({ calculator, set, ownsAddress, idPrefix }: LiveProps) {
   }, []);
   const { write, commit } = useAddress(ownsAddress, back);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     setLengths(rememberedLengths());
-    if (ownsAddress && location.search !== '') setTexts(fromQuery(location.search));
+    const linked = ownsAddress ? fromQuery(location.search) : {};
+    byHand.current = Object.keys(typed ?? {}).length > 0;
+    setTexts((before) => ({ ...before, ...linked, ...typed }));
     return watchLengths(setLengths);
-  }, [ownsAddress]);
+  }, [ownsAddress, typed]);
 
-  useEffect(() => {
+  // Before the next event, so that an edit that ends at once is written whole.
+  useLayoutEffect(() => {
     if (evaluation.pending) setNeeded(true);
     else held.current = lastGood(evaluation, held.current);
     if (byHand.current) write(toQuery(evaluation));

@@ -2,6 +2,7 @@ import { h, hydrate } from 'preact';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import { Live } from './Live.tsx';
+import { typedBefore } from './typed-before.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
 
@@ -16,6 +17,7 @@ async function mount(place: HTMLElement): Promise<void> {
       calculator,
       idPrefix: prefix,
       ownsAddress: owns === 'true',
+      typed: typedBefore(place, prefix),
       ...(set === undefined ? {} : { set: JSON.parse(set) as Texts }),
     }),
     place,

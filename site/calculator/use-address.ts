@@ -46,8 +46,11 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
   /** The edit is over: the next change is a new step. */
   const commit = useCallback(() => {
     if (!active) return;
-    flush();
-    editing.current = false;
+    // The state that this event brings is drawn first, and is part of the edit.
+    queueMicrotask(() => {
+      flush();
+      editing.current = false;
+    });
   }, [active, flush]);
 
   useEffect(() => {

@@ -1,0 +1,186 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { documentOf, slugs } from './support/built.ts';
+import { alertText, settled } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+
+const PLAIN_DECIMAL = /^-?\d+(?:\.\d+)?$/;
+const NO_FIGURE = /\b(?:NaN|Infinity|undefined|null)\b|\[object/;
+/** Words in which a sentence tells how to mend a figure. */
+const MENDING =
+  /from .+ to |Type |type |Choose|[Cc]heck|must|Leave|less|more|larger|smaller|[Mm]ove|[Tt]ake|[Uu]se|[Ss]et|[Ll]onger|[Ss]horter/;
+const HOSTILE = `"><script>window.hit = 1</script><img src=x onerror="window.hit=1">`;
+
+const unreadable = ['abc', '', '   ', '12 stone', '1/0', '--4', HOSTILE];
+const impossible = ['1e300', '-1e300', '99999999999', '-99999999999'];
+const doubtful = ['0', '-1', '0.0001', '1e-300'];
+
+interface Answer {
+  readonly key: string;
+  readonly text: string;
+  readonly kept: string;
+  readonly invalid: boolean;
+  readonly sentence: string;
+  readonly alert: string;
+  readonly data: readonly string[];
+  readonly words: string;
+}
+
+/**
+ * Types every text into every field that takes figures, one at a time, and says what the page made
+ * of each. The field's first text is put back after each.
+ */
+const answers = (page: Page, texts: readonly string[]): Promise<Answer[]> =>
+  page.evaluate(async (given) => {
+    const drawn = (): Promise<unknown> =>
+      new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+    const form = document.querySelector<HTMLElement>('.calc-form')!;
+    const keys = [...form.querySelectorAll<HTMLInputElement>('input[type="text"]')].map(
+      (i) => i.name,
+    );
+    const input = (key: string): HTMLInputElement =>
+      form.querySelector<HTMLInputElement>(`input[name="${key}"]`)!;
+    const type = async (key: string, text: string): Promise<void> => {
+      const box = input(key);
+      box.value = text;
+      box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      await drawn();
+    };
+    const list: Answer[] = [];
+    for (const key of keys) {
+      const first = input(key).value;
+      for (const text of given) {
+        await type(key, text);
+        const box = input(key);
+        const described = (box.getAttribute('aria-describedby') ?? '').split(/\s+/);
+        list.push({
+          key,
+          text,
+          kept: box.value,
+          invalid: box.getAttribute('aria-invalid') === 'true',
+          sentence: described
+            .filter((id) => id.endsWith('-problem'))
+            .map((id) => document.getElementById(id)?.textContent ?? '')
+            .join(' '),
+          alert: document.querySelector('[role="alert"]')!.textContent ?? '',
+          data: [...document.querySelectorAll<HTMLDataElement>('.calc data')].map(
+            (d) => d.getAttribute('value') ?? '',
+          ),
+          words: document.querySelector<HTMLElement>('.calc')!.innerText,
+        });
+      }
+      await type(key, first);
+    }
+    return list;
+  }, texts as string[]);
+
+/** The place that an answer is about, for the message of a failed check. */
+const at = ({ key, text }: Answer): string => `${key} = ${JSON.stringify(text)}`;
+
+function expectHonest(answer: Answer): void {
+  expect(answer.kept, `${at(answer)}: what was typed stays`).toBe(answer.text);
+  expect(answer.words, at(answer)).not.toMatch(NO_FIGURE);
+  for (const value of answer.data) expect(value, at(answer)).toMatch(PLAIN_DECIMAL);
+}
+
+function expectSentence(answer: Answer): void {
+  expect(answer.invalid, `${at(answer)} is marked as wrong`).toBe(true);
+  expect(answer.sentence, `${at(answer)} has its sentence`).toMatch(/\p{L}{2,} .+\./u);
+  expect(answer.sentence, `${at(answer)}: how to mend it`).toMatch(MENDING);
+  expect(answer.alert, `${at(answer)} is announced`).not.toBe('');
+}
+
+describe.each(slugs)('%s', (slug) => {
+  const path = `calculators/${slug}/`;
+  const server = documentOf(`${path}index.html`);
+  const namesOf = (selector: string): string[] =>
+    [...server.querySelectorAll(selector)].map((input) => input.getAttribute('name')!);
+
+  it('holds its results before any script', () => {
+    const place = server.querySelector('[data-calculator][data-owns="true"]')!;
+    const outputs = [
+      ...place.querySelectorAll('output[name] data'),
+      ...place.querySelectorAll('td data[data-name]'),
+    ];
+    expect(outputs.length).toBeGreaterThan(0);
+    for (const data of outputs) {
+      expect(data.getAttribute('value')).toMatch(PLAIN_DECIMAL);
+      expect(data.textContent).toMatch(/\d/);
+    }
+    expect(place.textContent).not.toMatch(NO_FIGURE);
+    const leads = [...place.querySelectorAll('.lead output')];
+    expect(leads.every((lead) => lead.querySelector('data') !== null)).toBe(true);
+    expect(place.querySelector('[role="alert"]')!.textContent).toBe('');
+    expect(place.querySelector('svg')).not.toBeNull();
+  });
+
+  it('shows the same when the script has come', async () => {
+    await visit({ path }, async (page) => {
+      const read = (): Promise<(string | null)[]> =>
+        page
+          .locator('.calc data')
+          .evaluateAll((all) => all.map((data) => data.getAttribute('value')));
+      await settled(page);
+      const before = [...server.querySelectorAll('.calc data')].map((data) =>
+        data.getAttribute('value'),
+      );
+      expect(await read()).toEqual(before);
+    });
+  });
+
+  it('answers every bad figure with its sentence, and keeps what was typed', async () => {
+    await visit({ path }, async (page) => {
+      await settled(page);
+      const all = await answers(page, [...unreadable, ...impossible, ...doubtful]);
+      expect(all.length).toBeGreaterThan(0);
+      for (const answer of all) {
+        expectHonest(answer);
+        const empty = answer.text.trim() === '';
+        if (impossible.includes(answer.text) || (unreadable.includes(answer.text) && !empty)) {
+          expectSentence(answer);
+        } else if (answer.invalid) {
+          expectSentence(answer);
+        }
+      }
+      expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+      const leads = await page
+        .locator('.lead output data')
+        .evaluateAll((d) => d.map((x) => x.getAttribute('value')));
+      const before = [...server.querySelectorAll('.lead output data')].map((d) =>
+        d.getAttribute('value'),
+      );
+      expect(leads, 'put right again').toEqual(before);
+    });
+  });
+
+  it('runs no script from the address, and says what it could not read', async () => {
+    const keys = [...new Set([...namesOf('.calc-form input'), 'nonsense', '__proto__', HOSTILE])];
+    const query = new URLSearchParams(keys.map((key) => [key, HOSTILE]));
+    query.delete('lengths');
+    await visit({ path: `${path}?${query}#${encodeURIComponent(HOSTILE)}` }, async (page) => {
+      await settled(page);
+      await expect.poll(() => alertText(page)).toContain('nonsense');
+      expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+      expect(await page.locator('img, .calc script').count()).toBe(0);
+      const typed = await page
+        .locator('.calc-form input[type="text"]')
+        .evaluateAll((all) => all.map((input) => (input as HTMLInputElement).value));
+      expect(typed.filter((text) => text === HOSTILE)).toHaveLength(typed.length);
+      expect(await page.locator('.calc').innerText()).not.toMatch(NO_FIGURE);
+    });
+  });
+
+  it('reports an unknown key in words, and changes nothing else', async () => {
+    await visit({ path: `${path}?wombat=7` }, async (page) => {
+      await settled(page);
+      await expect.poll(() => alertText(page)).toContain('wombat');
+      const values = await page
+        .locator('.calc data')
+        .evaluateAll((all) => all.map((d) => d.getAttribute('value')));
+      const before = [...server.querySelectorAll('.calc data')].map((data) =>
+        data.getAttribute('value'),
+      );
+      expect(values).toEqual(before);
+    });
+  });
+});

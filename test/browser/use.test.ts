@@ -1,0 +1,267 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import { angleBefore, travelBefore } from '../../calculators/maths/slider-crank.ts';
+import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { phone, visit } from './support/page.ts';
+
+const PATH = 'calculators/piston-position/';
+const demo = { stroke: 51, rodLength: 104, pinOffset: 0 };
+const given = 'from=travel&stroke=51mm&rod=104mm&offset=0mm';
+
+const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
+const open = (search: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
+  visit({ path: `${PATH}${search}`, ...options }, async (page) => {
+    await settled(page);
+    await body(page);
+  });
+
+/** Types as a person does: into the field, key by key. */
+async function type(page: Page, key: string, text: string): Promise<void> {
+  await field(page, key).click();
+  await page.keyboard.press('ControlOrMeta+a');
+  await page.keyboard.type(text);
+}
+
+describe('typing', () => {
+  it.each([
+    ['2.8', 2.8],
+    ['2,8', 2.8],
+    ['2.8mm', 2.8],
+    ['0.087in', 0.087 * 25.4],
+    ['87 thou', 0.087 * 25.4],
+    ['3/32 in', (3 / 32) * 25.4],
+  ])('takes %s', async (text, millimetres) => {
+    await open(`?${given}`, async (page) => {
+      await type(page, 'travel', text);
+      await expectResult(page, 'travel', millimetres);
+      await expectResult(page, 'angle', angleBefore(demo, millimetres));
+      expect(await field(page, 'travel').inputValue()).toBe(text);
+      expect(await alertText(page)).toBe('');
+    });
+  });
+
+  it('fetches the unit converter only when a unit is typed', async () => {
+    await open(`?${given}`, async (page) => {
+      const fetched: string[] = [];
+      page.on('request', (request) => fetched.push(request.url()));
+      await type(page, 'travel', '1.7');
+      await expectResult(page, 'angle', angleBefore(demo, 1.7));
+      expect(fetched).toEqual([]);
+      await type(page, 'travel', '1 in');
+      await expectResult(page, 'travel', 25.4);
+      expect(fetched.some((address) => address.includes('converter'))).toBe(true);
+    });
+  });
+
+  it('goes on from what was typed before the script came', async () => {
+    await visit({}, async (page) => {
+      let release = (): void => {};
+      const held = new Promise<void>((go) => {
+        release = go;
+      });
+      await page.route('**/*.js', async (route) => {
+        await held;
+        await route.continue();
+      });
+      await page.goto(new URL(PATH, inject('siteUrl')).href, { waitUntil: 'commit' });
+      await field(page, 'travel').fill('2.8');
+      release();
+      await settled(page);
+      expect(await field(page, 'travel').inputValue()).toBe('2.8');
+      await expectResult(page, 'travel', 2.8);
+    });
+  });
+});
+
+describe('the picture', () => {
+  it('is dragged, and the figures follow', async () => {
+    await open(`?${given}&travel=2.2mm`, async (page) => {
+      const handle = page.locator('[role="slider"]').first();
+      const { x, y, width, height } = (await handle.boundingBox())!;
+      const [fromX, fromY] = [x + width / 2, y + height / 2];
+      await page.mouse.move(fromX, fromY);
+      await page.mouse.down();
+      await page.mouse.move(fromX - 40, fromY, { steps: 8 });
+      await page.mouse.up();
+      await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.2, 3);
+      const travel = (await result(page, 'travel'))!;
+      expect(await field(page, 'travel').inputValue()).toBe(String(travel));
+      await expectResult(page, 'angle', angleBefore(demo, travel));
+      await expect.poll(() => query(page).get('travel')).toBe(`${travel}mm`);
+      const after = (await handle.boundingBox())!;
+      expect(after.x + after.width / 2).toBeCloseTo(fromX - 40, -1);
+    });
+  });
+
+  it('is stepped by the arrow keys, and says its state in words', async () => {
+    await open('?from=angle&angle=24deg&stroke=51mm&rod=104mm&offset=0mm', async (page) => {
+      const handle = page.locator('[role="slider"]').first();
+      await handle.focus();
+      const words = await handle.getAttribute('aria-valuetext');
+      await page.keyboard.press('ArrowRight');
+      await expect.poll(() => result(page, 'angle')).not.toBeCloseTo(24, 6);
+      const angle = (await result(page, 'angle'))!;
+      await expectResult(page, 'travel', travelBefore(demo, angle));
+      expect(await handle.getAttribute('aria-valuetext')).not.toBe(words);
+    });
+  });
+});
+
+describe('the address', () => {
+  it('holds the whole state: a reload and a shared link give the same figures', async () => {
+    await open(`?${given}`, async (page) => {
+      await type(page, 'travel', '87 thou');
+      await type(page, 'rod', '108,5');
+      await expect.poll(() => query(page).get('rod')).toBe('108,5mm');
+      const angle = (await result(page, 'angle'))!;
+      expect(angle).toBeCloseTo(angleBefore({ ...demo, rodLength: 108.5 }, 0.087 * 25.4), 6);
+      const link = page.url();
+      await page.reload();
+      await settled(page);
+      await expectResult(page, 'angle', angle, 9);
+      expect(await field(page, 'travel').inputValue()).toBe('87 thou');
+      await visit({ path: link }, async (other) => {
+        await settled(other);
+        await expectResult(other, 'angle', angle, 9);
+      });
+    });
+  });
+
+  it('takes one step back for each edit', async () => {
+    await open(`?${given}&travel=2.2mm`, async (page) => {
+      const before = (await result(page, 'angle'))!;
+      await type(page, 'travel', '2.85');
+      await page.keyboard.press('Tab');
+      await expect.poll(() => query(page).get('travel')).toBe('2.85mm');
+      await type(page, 'stroke', '54');
+      await page.keyboard.press('Tab');
+      await expect.poll(() => query(page).get('stroke')).toBe('54mm');
+      await page.goBack();
+      await expectResult(page, 'angle', angleBefore(demo, 2.85));
+      expect(await field(page, 'stroke').inputValue()).toBe('51');
+      await page.goBack();
+      await expectResult(page, 'angle', before, 9);
+      await page.goForward();
+      await expectResult(page, 'angle', angleBefore(demo, 2.85));
+    });
+  });
+
+  it('is copied as a link, as text and as Markdown', async () => {
+    const search = `?${given}&travel=2.2mm`;
+    await open(
+      search,
+      async (page) => {
+        const copied = async (form: string): Promise<string> => {
+          await page.getByRole('button', { name: form, exact: true }).click();
+          await page
+            .getByRole('status')
+            .filter({ hasText: `${form} copied` })
+            .waitFor();
+          return page.evaluate(() => navigator.clipboard.readText());
+        };
+        const link = await copied('Link');
+        expect(new URL(link).searchParams.get('travel')).toBe('2.2mm');
+        expect(await copied('Text')).toContain(link);
+        expect(await copied('Markdown')).toContain(`](${link})`);
+        await page.goto(link);
+        await settled(page);
+        await expectResult(page, 'angle', angleBefore(demo, 2.2));
+      },
+      { permissions: ['clipboard-read', 'clipboard-write'] },
+    );
+  });
+});
+
+describe('what is remembered', () => {
+  it('keeps the display in inches, and the results in their own units', async () => {
+    await open(`?${given}&travel=2.2mm`, async (page) => {
+      await page.getByLabel('inch', { exact: true }).check();
+      await expect.poll(() => page.locator('output[name="travel"]').textContent()).toContain('in');
+      expect(await result(page, 'travel')).toBeCloseTo(2.2, 9);
+      await page.reload();
+      await settled(page);
+      await expect.poll(() => page.getByLabel('inch', { exact: true }).isChecked()).toBe(true);
+      await type(page, 'travel', '0.1');
+      await expectResult(page, 'travel', 2.54);
+    });
+  });
+
+  it.each(['{"broken', 'furlongs', '\u0000'])(
+    'does without what it cannot read: %j',
+    async (kept) => {
+      await open(`?${given}&travel=2.2mm`, async (page) => {
+        await page.evaluate((text) => {
+          for (const key of ['gudgeon.lengths', ...Object.keys(localStorage)]) {
+            localStorage.setItem(key, text);
+          }
+        }, kept);
+        await page.reload();
+        await settled(page);
+        await expectResult(page, 'angle', angleBefore(demo, 2.2));
+      });
+    },
+  );
+});
+
+describe('by keyboard alone', () => {
+  it('reaches everything in order, shows where it is, and works a figure out', async () => {
+    await open(`?${given}&travel=2.2mm`, async (page) => {
+      await page.keyboard.press('Tab');
+      expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
+      await page.keyboard.press('Enter');
+      expect(new URL(page.url()).hash).toBe('#main');
+
+      const stops: string[] = [];
+      for (let presses = 0; presses < 80; presses += 1) {
+        await page.keyboard.press('Tab');
+        const stop = await page.evaluate(() => {
+          const element = document.activeElement as HTMLElement;
+          const ring = [element, ...element.querySelectorAll('*')].some((part) => {
+            const style = getComputedStyle(part);
+            return (
+              style.outlineStyle !== 'none' ||
+              style.boxShadow !== 'none' ||
+              (part.matches('.handle-hit') && style.stroke !== 'none')
+            );
+          });
+          const name =
+            element.getAttribute('name') ?? element.getAttribute('role') ?? element.localName;
+          return { name: element === document.body ? 'end' : name, ring };
+        });
+        if (stop.name === 'end') break;
+        expect(stop.ring, `${stop.name} shows that it has the focus`).toBe(true);
+        stops.push(stop.name);
+      }
+      for (const name of ['from', 'travel', 'stroke', 'rod', 'offset', 'slider', 'summary']) {
+        expect(stops).toContain(name);
+      }
+      expect(stops.indexOf('stroke')).toBeLessThan(stops.indexOf('slider'));
+
+      await field(page, 'travel').focus();
+      await page.keyboard.press('ArrowUp');
+      await expectResult(page, 'travel', 2.25);
+      await field(page, 'travel').press('Shift+Tab');
+      await page.locator('input[name="from"]:checked').focus();
+      await page.keyboard.press('ArrowDown');
+      await expect.poll(() => query(page).get('from')).toBe('angle');
+    });
+  });
+});
+
+describe('on a phone', () => {
+  it('shows the answer with the form, without a scroll sideways', async () => {
+    await open(
+      `?${given}&travel=2.2mm`,
+      async (page) => {
+        await field(page, 'stroke').scrollIntoViewIfNeeded();
+        await type(page, 'stroke', '54');
+        await expectResult(page, 'angle', angleBefore({ ...demo, stroke: 54 }, 2.2));
+        const answer = (await page.locator('output[name="angle"]').boundingBox())!;
+        expect(answer.y).toBeGreaterThanOrEqual(0);
+        expect(answer.y + answer.height).toBeLessThanOrEqual(phone.height);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
+      },
+      { viewport: phone, hasTouch: true, isMobile: true },
+    );
+  });
+});
