@@ -15,6 +15,7 @@ export type Quantity =
   | 'resistance'
   | 'inductance'
   | 'energy'
+  | 'power'
   | 'share'
   | 'ratio'
   | 'count'
@@ -66,6 +67,7 @@ export const units = {
   ohm: unit('resistance', 'Ω', 'ohm'),
   mH: unit('inductance', 'mH'),
   mJ: unit('energy', 'mJ'),
+  W: unit('power', 'W'),
   '%': unit('share', '%', '%', false),
   ratio: unit('ratio', ': 1', ''),
   count: unit('count', '', ''),
@@ -227,6 +229,7 @@ export const quantityWords: Record<Quantity, { readonly noun: string; readonly l
   resistance: { noun: 'a resistance', like: '1.5 or 1.5 ohm' },
   inductance: { noun: 'an inductance', like: '6 or 6 mH' },
   energy: { noun: 'an energy', like: '25 or 25 mJ' },
+  power: { noun: 'a power', like: '15 or 15 W' },
   share: { noun: 'a share in per cent', like: '75 or 75 %' },
   ratio: { noun: 'a ratio', like: '25 or 25:1' },
   count: { noun: 'a whole number', like: '3' },

@@ -130,19 +130,18 @@ export function speedAtShare(
 }
 
 /**
- * Ballast, ohm, that holds the final current to `limit` A. Throws when the winding alone already
- * holds it lower.
+ * The least ballast, ohm, that keeps the final current from passing `limit` A (above 0); 0 when the
+ * winding alone does.
  */
 export function ballastForCurrent(primary: Omit<Primary, 'ballast'>, limit: number): number {
-  const unballasted = primary.volts / primary.resistance;
-  if (!(limit > 0 && limit <= unballasted)) {
+  if (!(limit > 0)) {
     throw new MathsError(
       'current-limit',
       ['limit'],
-      `A ballast resistor can only lower the current: ${sayNumber(primary.volts)} V through the winding alone give ${sayNumber(unballasted)} A. Give a limit above 0 and at most that.`,
+      'The current you allow must be above 0 A, since without current there is no spark.',
     );
   }
-  return primary.volts / limit - primary.resistance;
+  return Math.max(0, primary.volts / limit - primary.resistance);
 }
 
 /** Sparks a minute from one set of points. */

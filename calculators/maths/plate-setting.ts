@@ -68,7 +68,7 @@ export function settlePlate(found: readonly number[], target: number): PlateSett
     if (!(angle >= -90 && angle <= 180)) {
       throw new MathsError(
         'found-out-of-range',
-        [`found${String(index + 1)}`],
+        [`fired-${String(index + 1)}`],
         `Cylinder ${String(index + 1)} was found at ${sayNumber(angle)}°, and a timing counts from 180° before top dead centre to 90° after it (−90). Measure again, turning the engine forwards.`,
       );
     }

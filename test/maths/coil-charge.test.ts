@@ -62,6 +62,7 @@ describe('coil charge', () => {
     const ballast = ballastForCurrent(primary, 2.5);
     expect(finalCurrent({ ...primary, ballast })).toBeCloseTo(2.5, 12);
     expect(ballastForCurrent(primary, 4)).toBe(0);
+    expect(ballastForCurrent(primary, 5)).toBe(0);
   });
 
   it('heats less the faster it is switched, and stopped the most', () => {
@@ -85,7 +86,7 @@ describe('coil charge', () => {
     ['dwell-beyond-pitch', () => assertDwell(90, 4), /below 90 cam degrees/],
     ['dwell-beyond-pitch', () => assertDwell(0, 1), /above 0/],
     ['share', () => speedAtShare(primary, 180, 1, 1), /below 100/],
-    ['current-limit', () => ballastForCurrent(primary, 4.1), /give 4 A/],
+    ['current-limit', () => ballastForCurrent(primary, 0), /above 0 A/],
   ])('says %s', (code, action, sentence) => {
     const error = thrown(action);
     expect(error.code).toBe(code);

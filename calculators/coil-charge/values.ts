@@ -1,0 +1,10 @@
+import type { ValuesOf } from '../frame/types.ts';
+import type { camInputs } from '../cam-inputs.ts';
+import type { Primary } from '../maths/coil-charge.ts';
+import type { inputs } from './inputs.ts';
+
+export type Values = ValuesOf<typeof inputs & typeof camInputs>;
+
+export function primaryOf({ volts, resistance, ballast, inductance }: Values): Primary {
+  return { volts, resistance, ballast, inductance };
+}

@@ -1,0 +1,152 @@
+import { engineInputs } from '../engine-inputs.ts';
+import { choice } from '../frame/define.ts';
+import type { Inputs } from '../frame/types.ts';
+
+const wanted = 'What you want';
+const found = 'As found';
+const plate = 'The plate';
+
+/** Demo readings, invented: piston positions and crank degrees before the top. */
+const demoTravel = [2.45, 2.05, 2.3, 2.15, 2.4, 2.1, 2.35, 2.2];
+const demoAngle = [25.5, 23, 24.5, 23.5, 25, 23.3, 24.8, 24];
+
+const mostCylinders = 8;
+const cylinder = (index: number): string => `Cylinder ${String(index)}`;
+
+export const inputs = {
+  cylinders: {
+    kind: 'number',
+    group: wanted,
+    label: 'Cylinders',
+    help: 'Each with its own set of points on the one plate.',
+    unit: 'count',
+    min: 1,
+    max: mostCylinders,
+    why: 'a plate carries at least one set, and no more than eight are reckoned here',
+    default: 3,
+    whole: true,
+    step: 1,
+  },
+  as: choice({
+    group: wanted,
+    label: 'Timing measured as',
+    help: 'What you read when the points open.',
+    options: { travel: 'Piston travel', angle: 'Crank angle' },
+    default: 'travel',
+  }),
+  target: {
+    kind: 'number',
+    group: wanted,
+    label: 'Timing wanted',
+    help: 'Piston travel before top dead centre; negative after it.',
+    unit: 'mm',
+    min: -100,
+    max: 100,
+    why: 'no engine here is timed further from the top',
+    default: 2.2,
+    step: 0.05,
+    when: (v) => v.as === 'travel',
+  },
+  'target-angle': {
+    kind: 'number',
+    group: wanted,
+    label: 'Timing wanted',
+    help: 'Crank degrees before top dead centre; negative after it.',
+    unit: 'deg',
+    min: -90,
+    max: 180,
+    why: 'a timing lies nearer to this top than to the next',
+    default: 24,
+    step: 0.5,
+    when: (v) => v.as === 'angle',
+  },
+  tolerance: {
+    kind: 'number',
+    group: wanted,
+    label: 'Tolerance',
+    help: 'Crank degrees by which a cylinder may be out, either way. One degree is common practice.',
+    unit: 'deg',
+    min: 0.05,
+    max: 20,
+    why: 'nobody sets points closer, and beyond that there is nothing to set',
+    default: 1,
+    step: 0.25,
+  },
+  fired: {
+    kind: 'series',
+    group: found,
+    label: 'Found',
+    member: cylinder,
+    help: 'Piston travel before top dead centre at which its points open; negative after it.',
+    measure:
+      'Indicator in the plug hole of that cylinder, zeroed at its top. Lamp or meter across its points. Turn back well past the place, then forwards until the lamp changes, and read. Three times; take the middle one.',
+    unit: 'mm',
+    min: -100,
+    max: 100,
+    why: 'no engine here is timed further from the top',
+    count: (v) => v.cylinders as number,
+    most: mostCylinders,
+    default: (index) => demoTravel[index - 1]!,
+    step: 0.05,
+    error: 0.03,
+    when: (v) => v.as === 'travel',
+  },
+  'fired-angle': {
+    kind: 'series',
+    group: found,
+    label: 'Found',
+    member: cylinder,
+    help: 'Crank degrees before top dead centre at which its points open; negative after it.',
+    measure:
+      'Degree disc set to the true top of that cylinder, or its offset reckoned in. Turn forwards only, up to where lamp or meter changes. Three times; take the middle one.',
+    unit: 'deg',
+    min: -90,
+    max: 180,
+    why: 'a timing lies nearer to this top than to the next',
+    count: (v) => v.cylinders as number,
+    most: mostCylinders,
+    default: (index) => demoAngle[index - 1]!,
+    step: 0.5,
+    error: 0.5,
+    when: (v) => v.as === 'angle',
+  },
+  'slot-radius': {
+    kind: 'number',
+    group: plate,
+    label: 'Slot radius',
+    help: 'From the middle of the shaft to the slot of a set’s fixing screw.',
+    unit: 'mm',
+    min: 2,
+    max: 200,
+    why: 'smaller or larger than that is no plate for points',
+    default: 30,
+    step: 1,
+    error: 0.5,
+  },
+  'plate-radius': {
+    kind: 'number',
+    group: plate,
+    label: 'Radius of the plate’s mark',
+    help: 'From the middle of the shaft to where you scribe a line across plate and case.',
+    unit: 'mm',
+    min: 2,
+    max: 300,
+    why: 'smaller or larger than that is no plate for points',
+    default: 45,
+    step: 1,
+    error: 0.5,
+  },
+  'speed-ratio': {
+    kind: 'number',
+    group: plate,
+    label: 'Cam turns for one of the crank',
+    help: '1 on the crankshaft, 0.5 on a half-speed shaft, where the plate turns half as far.',
+    unit: 'none',
+    min: 0.1,
+    max: 4,
+    why: 'a cam that turns slower or faster than that drives no points',
+    default: 1,
+    step: 0.5,
+  },
+  ...engineInputs,
+} as const satisfies Inputs;
