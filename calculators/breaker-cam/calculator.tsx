@@ -20,6 +20,7 @@ export default defineCalculator({
     'dwell per cent',
   ],
   inputs,
+  folded: ['For the picture', 'Wear of the heel', 'Trials at several gaps'],
   results,
   fieldOf: {
     lobes: 'lobes',

@@ -176,6 +176,8 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   /** Words people may search for. */
   readonly alsoCalled: readonly string[];
   readonly inputs: I;
+  /** Headings of groups of fields that stay folded until asked for: side questions. */
+  readonly folded?: readonly string[];
   readonly results: R;
   readonly tables?: Readonly<Record<string, TableSpec>>;
   /** From the maths package's names to the input keys, for errors. */

@@ -1,3 +1,5 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
@@ -13,6 +15,8 @@ export interface FieldHandlers {
 
 interface Props extends FieldHandlers {
   readonly fields: readonly Field[];
+  /** Headings of groups that stay folded unless one of their fields needs attention. */
+  readonly folded?: readonly string[] | undefined;
 }
 
 interface Group {
@@ -40,16 +44,41 @@ function OneField({ field, ...handlers }: FieldHandlers & { readonly field: Fiel
   return <FigureInput field={field} {...handlers} />;
 }
 
+interface FoldedProps {
+  readonly heading: string;
+  /** Whether a field inside needs attention, which opens it. */
+  readonly wrong: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** A group that stays folded until it is asked for. What has been opened is never shut again. */
+function Folded({ heading, wrong, children }: FoldedProps) {
+  const [open, setOpen] = useState(wrong);
+  useEffect(() => {
+    if (wrong) setOpen(true);
+  }, [wrong]);
+  return (
+    <details class="folded" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{heading}</summary>
+      {children}
+    </details>
+  );
+}
+
 /** The fields, neighbours with the same heading set together. */
-export function Fields({ fields, ...handlers }: Props) {
+export function Fields({ fields, folded = [], ...handlers }: Props) {
   return (
     <>
       {inGroups(fields).map(({ heading, fields: members }) => {
         const inside = members.map((field) => (
           <OneField key={field.key} field={field} {...handlers} />
         ));
-        return heading === undefined ? (
-          inside
+        if (heading === undefined) return inside;
+        const wrong = members.some(({ problem }) => problem !== undefined);
+        return folded.includes(heading) ? (
+          <Folded key={heading} heading={heading} wrong={wrong}>
+            {inside}
+          </Folded>
         ) : (
           <fieldset class="group" key={heading}>
             <legend>{heading}</legend>

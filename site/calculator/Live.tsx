@@ -137,7 +137,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
         onSubmit={(event) => event.preventDefault()}
       >
         <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
-        <Fields fields={evaluation.fields} {...handlers} />
+        <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
         {evaluation.errorFields.length === 0 ? null : (
           <details class="errors">
             <summary>How exact are your readings?</summary>
