@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     include: ['test/browser/**/*.test.ts'],
     globalSetup: 'test/browser/support/global-setup.ts',
+    reporters: ['default', 'json'],
+    outputFile: { json: '.cache/results/browser.json' },
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,

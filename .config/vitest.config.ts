@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.{ts,tsx}'],
     exclude: ['test/browser/**', 'node_modules/**'],
+    reporters: ['default', 'json'],
+    outputFile: { json: '.cache/results/unit.json' },
     testTimeout: 30_000,
   },
 });
