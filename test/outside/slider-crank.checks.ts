@@ -43,7 +43,7 @@ function frameOf({ stroke, rodLength, pinOffset }: SliderCrank) {
 const mathjs = 'mathjs 15.2, big numbers of 64 digits';
 
 const againstClosedForm = engines.flatMap(([words, g]): OutsideCheck[] => [
-  ...[1e-6, 0.01, 1, 21.5, 90, 179, 250].map((angle): OutsideCheck => ({
+  ...[0.01, 21.5, 90, 179, 250].map((angle): OutsideCheck => ({
     topic,
     what: `Piston travel at ${angle}° after TDC; ${words}`,
     source: `${mathjs}: the closed form of crank, rod and piston`,
@@ -87,7 +87,7 @@ const againstClosedForm = engines.flatMap(([words, g]): OutsideCheck[] => [
 ]);
 
 const againstDerivatives = engines.slice(0, 3).flatMap(([words, g]) =>
-  [-160, -21.5, 0.001, 76, 130].flatMap((angle): OutsideCheck[] => [
+  [-160, -21.5, 76].flatMap((angle): OutsideCheck[] => [
     {
       topic,
       what: `Piston velocity at ${angle}° after TDC; ${words}`,
@@ -112,7 +112,7 @@ const againstDerivatives = engines.slice(0, 3).flatMap(([words, g]) =>
 );
 
 const againstCosineRule = engines.slice(0, 3).flatMap(([words, g]) =>
-  [1e-9, 0.1, 2.2, 25, 49].flatMap((travel): OutsideCheck[] => [
+  [0.1, 2.2, 49].flatMap((travel): OutsideCheck[] => [
     {
       topic,
       what: `Crank angle before TDC for ${travel} mm of travel; ${words}`,
@@ -137,7 +137,7 @@ const againstCosineRule = engines.slice(0, 3).flatMap(([words, g]) =>
 );
 
 const againstBodies = engines.slice(0, 3).flatMap(([words, g]) =>
-  [30, 75, 140, 230, 300].flatMap((angle): OutsideCheck[] => {
+  [30, 140, 300].flatMap((angle): OutsideCheck[] => {
     const source = 'planck 1.5: rigid crank, rod and piston on pins, turned by a motor';
     const { inLine, top } = frameOf(g);
     return [
