@@ -1,0 +1,101 @@
+import { globSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
+import { chromium } from 'playwright-core';
+import { launch } from '../browser/support/launch.ts';
+import { serve } from '../browser/support/serve.ts';
+import { coldBuild } from './cold-build.ts';
+import { aims, kilobytes, milliseconds, quantile, table, type Aim } from './report.ts';
+import { dragging, SLOW_DOWN, typing } from './response.ts';
+import { KINDS, transfer, type Transfer } from './transfer.ts';
+
+await using stack = new AsyncDisposableStack();
+const built = await coldBuild();
+stack.defer(built.remove);
+const site = await serve(built.dist, { compress: true });
+stack.defer(site.close);
+const server = await launch();
+stack.defer(() => server.close());
+const browser = await chromium.connect(server.wsEndpoint());
+
+const paths = globSync('**/index.html', { cwd: built.dist })
+  .map((file) => file.replace(/index\.html$/, ''))
+  .sort();
+const calculators = paths.filter((path) => /^calculators\/./.test(path));
+
+const transfers = new Map<string, Transfer>();
+for (const path of paths) transfers.set(path, await transfer(browser, site.url + path));
+table(
+  'A first visit over the wire, in kB (brotli, headers included)',
+  ['page', ...KINDS, 'all', 'requests'],
+  [...transfers].map(([path, { bytes, total, requests }]) => [
+    `/${path}`,
+    ...KINDS.map((kind) => kilobytes(bytes[kind])),
+    kilobytes(total),
+    String(requests),
+  ]),
+);
+
+const spread = (times: readonly number[] | undefined): string[] =>
+  times ? [milliseconds(quantile(times, 0.5)), milliseconds(quantile(times, 0.95))] : ['–', '–'];
+const typed = new Map<string, readonly number[]>();
+const dragged = new Map<string, readonly number[]>();
+for (const path of calculators) {
+  typed.set(path, await typing(browser, site.url + path));
+  const times = await dragging(browser, site.url + path);
+  if (times) dragged.set(path, times);
+}
+table(
+  `From input to painted result, in ms, at ${SLOW_DOWN}× processor slow-down`,
+  ['calculator', 'key, median', 'key, 95 %', 'drag, median', 'drag, 95 %'],
+  calculators.map((path) => [`/${path}`, ...spread(typed.get(path)), ...spread(dragged.get(path))]),
+);
+console.log(
+  `\nThe times hold for a machine at rest; its load is now ${loadavg()[0]!.toFixed(1)} on ${availableParallelism()} processors.`,
+);
+console.log(`\nCold build: ${built.seconds.toFixed(1)} s for ${paths.length} pages`);
+
+const most = (figures: Iterable<number>): number => Math.max(0, ...figures);
+const ofKind = (pick: (t: Transfer) => number, among: readonly Transfer[]): number =>
+  most(among.map(pick)) / 1000;
+/** Pages to look things up in are as long as their lists. */
+const LISTS = /^(?:glossary|sources)\//;
+const short = [...transfers].filter(([path]) => !LISTS.test(path)).map(([, t]) => t);
+const live = [...transfers]
+  .filter(([path]) => /^(?:calculators|articles)\/./.test(path))
+  .map(([, t]) => t);
+const list: Aim[] = [
+  {
+    what: 'an article or calculator, in all',
+    aim: 60,
+    found: ofKind((t) => t.total, live),
+    unit: 'kB',
+  },
+  { what: 'its JavaScript', aim: 35, found: ofKind((t) => t.bytes.js, live), unit: 'kB' },
+  {
+    what: 'critical HTML and CSS of a page',
+    aim: 14,
+    found: ofKind((t) => t.bytes.html + t.bytes.css, short),
+    unit: 'kB',
+  },
+  {
+    what: 'the unit converter, fetched before it is needed',
+    aim: 0,
+    found: [...transfers.values()]
+      .flatMap((t) => t.addresses)
+      .filter((a) => a.includes('converter')).length,
+    unit: 'times',
+  },
+  {
+    what: 'key to paint, 95 % of presses',
+    aim: 50,
+    found: most([...typed.values()].map((t) => quantile(t, 0.95))),
+    unit: 'ms',
+  },
+  {
+    what: 'drag to paint, median (60 a second)',
+    aim: 1000 / 60,
+    found: most([...dragged.values()].map((t) => quantile(t, 0.5))),
+    unit: 'ms',
+  },
+];
+aims(list);
