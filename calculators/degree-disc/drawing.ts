@@ -1,4 +1,4 @@
-import { BAR_FOOT, provingBars } from '../drawing/proving-bar.ts';
+import { BAR_FOOT, BAR_UP, provingBars } from '../drawing/proving-bar.ts';
 import {
   at,
   circle,
@@ -17,7 +17,10 @@ import { sayNumber } from '../maths/rounding.ts';
 export interface PistonMark {
   /** Degrees after true TDC; negative before it. */
   readonly angle: number;
+  /** Such as "2.2 mm before". */
   readonly label: string;
+  /** Such as "2.2". */
+  readonly short: string;
 }
 
 export interface ScaleSheet {
@@ -31,6 +34,8 @@ export interface ScaleSheet {
 }
 
 export interface DiscSheet extends ScaleSheet {
+  /** Printed in the middle, such as the engine the marks are for. */
+  readonly note: string;
   readonly outsideDiameter: number;
   readonly insideDiameter: number;
 }
@@ -83,12 +88,15 @@ export function discDrawing(sheet: DiscSheet): Drawing {
       shape.kind === 'text' ? centredOn(shape, letter) : shape,
     );
   });
+  /** Inside the figures. */
   const reach = rim - long - letter * 3;
-  const piston = sheet.marks.flatMap(({ angle, label }, i): Shape[] => {
+  const piston = neighbours(sheet.marks).flatMap(({ angle, label, place, second }): Shape[] => {
     const to = direction(angle);
+    const start = second ? reach - letter * 10 : reach;
     return [
-      spoke('mark', to, inner + (rim - inner) * 0.25, rim, `piston-${i + 1}`),
-      beside(alongSpoke(to, reach, letter, label), letter),
+      spoke('mark', to, rim - long * 1.15, rim, `piston-${place}`),
+      spoke('mark', to, inner + (rim - inner) * 0.25, reach),
+      beside(alongSpoke(to, start, letter, label), letter),
     ];
   });
   const bar = -rim - 12;
@@ -106,9 +114,28 @@ export function discDrawing(sheet: DiscSheet): Drawing {
       line('centre', 0, -inner - 5, 0, inner + 5),
       ...graduations,
       ...piston,
+      text(0, -inner - (rim - inner) * 0.35, letter, sheet.note, 'middle'),
+      text(
+        0,
+        -inner - (rim - inner) * 0.35 - letter * 2,
+        letter,
+        '0 is true top dead centre.',
+        'middle',
+      ),
       ...provingBars(-Math.max(rim, 50), bar),
     ],
   };
+}
+
+/**
+ * The marks in order round the circle, with their place in the list; every other one has its
+ * lettering in a second row, so that neighbours can be told apart.
+ */
+function neighbours(marks: readonly PistonMark[]) {
+  return marks
+    .map((mark, i) => ({ ...mark, place: i + 1 }))
+    .sort((a, b) => a.angle - b.angle)
+    .map((mark, i) => ({ ...mark, second: i % 2 === 1 }));
 }
 
 /** Moves turned text back by half its height, so that its middle lies where its foot was. */
@@ -178,29 +205,41 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
       line('cut', 0, head, long, head),
       edge(0, `strip-${i + 1}-left`),
       edge(long, `strip-${i + 1}-right`),
-      text(0, head + 2, 2, `Strip ${i + 1}: ${strip.from}° to ${strip.to}°. Lower edge to the rotor’s face.`),
+      text(
+        0,
+        head + 2,
+        2,
+        `Strip ${i + 1}: ${strip.from}° to ${strip.to}°. Lower edge to the rotor’s face.`,
+      ),
       ...[...marks, { angle: 360, rank: 10 as const, number: marks[0]!.number }]
         .filter(({ angle }) => holds(angle))
         .flatMap(({ angle, rank, number }): Shape[] => {
           const x = along(angle);
-          const mark = line('mark', x, head, x, head - sheet.tapeWidth * 0.4 * markLength[rank], `tape-${angle}`);
+          const mark = line(
+            'mark',
+            x,
+            head,
+            x,
+            head - sheet.tapeWidth * 0.4 * markLength[rank],
+            `tape-${angle}`,
+          );
           const atEnd = angle === strip.from || angle === strip.to;
           if (number === undefined || atEnd) return [mark];
           return [mark, text(x, head - sheet.tapeWidth * 0.4 - 2.4, 2, String(number), 'middle')];
         }),
-      ...sheet.marks.flatMap(({ angle, label }, m): Shape[] => {
+      ...neighbours(sheet.marks).flatMap(({ angle, short, place, second }): Shape[] => {
         const reading = turned(angle);
         if (!holds(reading)) return [];
         const x = along(reading);
         return [
-          line('mark', x, foot, x, head, `tape-piston-${m + 1}`),
-          text(x + 0.8, foot + 1, 1.8, label),
+          line('mark', x, foot, x, head, `tape-piston-${place}`),
+          text(x + 0.6, foot + sheet.tapeWidth * (second ? 0.22 : 0.06), 1.6, short),
         ];
       }),
     ];
   });
   const lowest = -(parts.length - 1) * row;
-  const bar = lowest - 14;
+  const bar = lowest - 10 - BAR_UP;
   const bottom = bar - BAR_FOOT;
   const top = sheet.tapeWidth + 8;
   return {

@@ -4,7 +4,7 @@ import { line, text, type Shape } from './shapes.ts';
 export const BAR_ACROSS = 100;
 export const BAR_UP = 50;
 /** Room below `bottom` that the lettering takes, mm. */
-export const BAR_FOOT = 9;
+export const BAR_FOOT = 10;
 
 const TICK = 2;
 
@@ -24,14 +24,9 @@ export function provingBars(left: number, bottom: number): readonly Shape[] {
     ...ticks(BAR_UP).map((y) =>
       line('proving', left, bottom + y, left + (y % BAR_UP === 0 ? 2 : 1) * TICK, bottom + y),
     ),
-    text(
-      left,
-      bottom - 4,
-      2.4,
-      `Proving bars: ${BAR_ACROSS} mm across, ${BAR_UP} mm up. Print at 100 %, then measure both.`,
-      'start',
-      0,
-      'proving',
-    ),
+    ...[
+      `Proving bars: ${BAR_ACROSS} mm across, ${BAR_UP} mm up, from tick to tick.`,
+      'Print at 100 %, not fitted to the page, then measure both.',
+    ].map((words, row) => text(left, bottom - 4 - row * 3.6, 2.4, words, 'start', 0, 'proving')),
   ];
 }

@@ -62,7 +62,9 @@ export function headPlan(
       );
     }
   }
-  const plans = [...circles].sort((a, b) => a - b).map((circle) => planOn(circle, angles, wormRatio));
+  const plans = [...circles]
+    .sort((a, b) => a - b)
+    .map((circle) => planOn(circle, angles, wormRatio));
   const slack = 1e-9;
   return plans.reduce((best, plan) => (worst(plan) < worst(best) - slack ? plan : best));
 }

@@ -4,12 +4,7 @@
  * two of them has a closed form.
  */
 import { MathsError } from './errors.ts';
-import {
-  assertHole,
-  holePlaces,
-  type Place,
-  type PlateHole,
-} from './plate-layout.ts';
+import { assertHole, holePlaces, type Place, type PlateHole } from './plate-layout.ts';
 import { sayNumber } from './rounding.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
@@ -166,9 +161,7 @@ export function assertWalls(found: readonly Wall[]): void {
 function middleDistance(a: Cut, b: Cut): number {
   const apart = Math.abs(wrap180(a.angle - b.angle));
   if (apart <= a.sweep + b.sweep) return Math.abs(a.radius - b.radius);
-  return Math.min(
-    ...a.ends.flatMap((p) => b.ends.map((q) => Math.hypot(p.x - q.x, p.y - q.y))),
-  );
+  return Math.min(...a.ends.flatMap((p) => b.ends.map((q) => Math.hypot(p.x - q.x, p.y - q.y))));
 }
 
 function onCircle(radius: number, angle: number): Place {

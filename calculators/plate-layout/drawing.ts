@@ -11,8 +11,8 @@ export interface PlateSheet {
   readonly allowance: number;
 }
 
-/** Room to the left of the stock for the bar that stands up the sheet, and above it, mm. */
-const GAP = 8;
+/** Room round the stock for the bars and the lettering, mm. */
+const GAP = 12;
 const LETTER = 2.4;
 
 function cross(x: number, y: number, arm: number): readonly Shape[] {
@@ -43,9 +43,9 @@ function setShapes(plate: Plate): readonly Shape[] {
   const rim = plate.outsideDiameter / 2;
   const places = holePlaces(plate.angles, plate.holes);
   return plate.angles.flatMap((angle, s) => {
-    const label = at(0, 0, rim - 4.5, angle);
+    const label = at(0, 0, rim + 5, angle);
     return [
-      spoke('centre', angle, 0, rim, `set-${s + 1}`),
+      spoke('centre', angle, 0, rim + 2, `set-${s + 1}`),
       text(label.x, label.y - LETTER / 2, LETTER, `set ${s + 1}`, 'middle'),
       ...places[s]!.flatMap(({ x, y }, h): readonly Shape[] => {
         const radius = plate.holes[h]!.drill / 2;
@@ -100,7 +100,7 @@ export function plateDrawing(sheet: PlateSheet): Drawing {
         to: slot.slotAngle + slot.slotSweep,
       })),
       ...provingBars(left, bar),
-      text(left, half + 3, 3, title),
+      text(left, half + 6, 3, title),
     ],
   };
 }

@@ -25,11 +25,15 @@ describe('directions of the sets', () => {
 
   it('comes back to the start in one turn', () => {
     fc.assert(
-      fc.property(angle, fc.array(fc.double({ min: 1, max: 50, noNaN: true }), { maxLength: 7 }), (start, spacings) => {
-        const angles = setAngles(start, spacings);
-        const sum = steps(angles).reduce((a, b) => a + b, 0);
-        expect(sum).toBeCloseTo(spacings.length === 0 ? 0 : 360, 9);
-      }),
+      fc.property(
+        angle,
+        fc.array(fc.double({ min: 1, max: 50, noNaN: true }), { maxLength: 7 }),
+        (start, spacings) => {
+          const angles = setAngles(start, spacings);
+          const sum = steps(angles).reduce((a, b) => a + b, 0);
+          expect(sum).toBeCloseTo(spacings.length === 0 ? 0 : 360, 9);
+        },
+      ),
     );
   });
 
@@ -72,14 +76,25 @@ describe('places of the holes', () => {
 
   it('turns with the start and nothing else', () => {
     fc.assert(
-      fc.property(radius, angle, fc.double({ min: -90, max: 90, noNaN: true }), (pitchRadius, start, turn) => {
-        const hole = { pitchRadius, holeAngle: 7 };
-        const before = holePlace(start, hole);
-        const after = holePlace(start + turn, hole);
-        const radians = (turn * Math.PI) / 180;
-        expect(after.x).toBeCloseTo(before.x * Math.cos(radians) - before.y * Math.sin(radians), 8);
-        expect(after.y).toBeCloseTo(before.x * Math.sin(radians) + before.y * Math.cos(radians), 8);
-      }),
+      fc.property(
+        radius,
+        angle,
+        fc.double({ min: -90, max: 90, noNaN: true }),
+        (pitchRadius, start, turn) => {
+          const hole = { pitchRadius, holeAngle: 7 };
+          const before = holePlace(start, hole);
+          const after = holePlace(start + turn, hole);
+          const radians = (turn * Math.PI) / 180;
+          expect(after.x).toBeCloseTo(
+            before.x * Math.cos(radians) - before.y * Math.sin(radians),
+            8,
+          );
+          expect(after.y).toBeCloseTo(
+            before.x * Math.sin(radians) + before.y * Math.cos(radians),
+            8,
+          );
+        },
+      ),
     );
   });
 
@@ -113,11 +128,16 @@ describe('chords', () => {
 
   it('is the distance between the two places', () => {
     fc.assert(
-      fc.property(radius, angle, fc.double({ min: 0.5, max: 359, noNaN: true }), (pitchRadius, start, between) => {
-        const a = holePlace(start, { pitchRadius, holeAngle: 0 });
-        const b = holePlace(start + between, { pitchRadius, holeAngle: 0 });
-        expect(chord(pitchRadius, between)).toBeCloseTo(Math.hypot(a.x - b.x, a.y - b.y), 8);
-      }),
+      fc.property(
+        radius,
+        angle,
+        fc.double({ min: 0.5, max: 359, noNaN: true }),
+        (pitchRadius, start, between) => {
+          const a = holePlace(start, { pitchRadius, holeAngle: 0 });
+          const b = holePlace(start + between, { pitchRadius, holeAngle: 0 });
+          expect(chord(pitchRadius, between)).toBeCloseTo(Math.hypot(a.x - b.x, a.y - b.y), 8);
+        },
+      ),
     );
   });
 

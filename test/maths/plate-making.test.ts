@@ -100,7 +100,9 @@ describe('counted teeth', () => {
         fc.double({ min: 0, max: 360, noNaN: true }),
         fc.integer({ min: 2, max: 200 }),
         (angle, teeth) => {
-          expect(Math.abs(toothPlan([angle], teeth)[0]!.error)).toBeLessThanOrEqual(180 / teeth + 1e-9);
+          expect(Math.abs(toothPlan([angle], teeth)[0]!.error)).toBeLessThanOrEqual(
+            180 / teeth + 1e-9,
+          );
         },
       ),
     );

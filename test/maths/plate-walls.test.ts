@@ -26,9 +26,10 @@ describe('walls', () => {
       { pitchRadius: 30, holeAngle: 0, drill: 4 },
       { pitchRadius: 30, holeAngle: 180, drill: 6 },
     ];
-    expect(
-      wallBetween({ angles: [0], holes }, 'hole 1 of set 1', 'hole 2 of set 1'),
-    ).toBeCloseTo(60 - 5, 12);
+    expect(wallBetween({ angles: [0], holes }, 'hole 1 of set 1', 'hole 2 of set 1')).toBeCloseTo(
+      60 - 5,
+      12,
+    );
   });
 
   it('measures radially from a hole to a slot that passes it', () => {
@@ -63,7 +64,10 @@ describe('walls', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 10, noNaN: true }), (drill) => {
         const holes = [{ pitchRadius: 30, holeAngle: 0, drill }];
-        expect(wallBetween({ holes }, 'hole 1 of set 1', 'the rim')).toBeCloseTo(15 - drill / 2, 12);
+        expect(wallBetween({ holes }, 'hole 1 of set 1', 'the rim')).toBeCloseTo(
+          15 - drill / 2,
+          12,
+        );
       }),
     );
   });
@@ -139,10 +143,7 @@ describe('what cannot be drilled', () => {
     [{ outsideDiameter: Number.NaN }, 'not-a-number'],
     [{ boreDiameter: 90 }, 'bore-out-of-range'],
     [{ boreDiameter: -1 }, 'bore-out-of-range'],
-    [
-      { slots: [{ slotRadius: 0, slotWidth: 4, slotAngle: 0, slotSweep: 5 }] },
-      'slot-out-of-range',
-    ],
+    [{ slots: [{ slotRadius: 0, slotWidth: 4, slotAngle: 0, slotSweep: 5 }] }, 'slot-out-of-range'],
     [
       { slots: [{ slotRadius: 38, slotWidth: 4, slotAngle: 0, slotSweep: 91 }] },
       'slot-out-of-range',
