@@ -1,0 +1,111 @@
+import { MathsError } from '../maths/errors.ts';
+import { sayNumber } from '../maths/rounding.ts';
+import { pathOf } from './paths.ts';
+import type { Drawing, Layer } from './shapes.ts';
+import { CAPITAL } from './to-svg.ts';
+
+/** Sheets of paper, mm, upright. A4: ISO 216. Letter: 8.5 × 11 in (ANSI/ASME Y14.1, size A). */
+export const papers = {
+  a4: { name: 'A4', width: 210, height: 297 },
+  letter: { name: 'Letter', width: 215.9, height: 279.4 },
+} as const;
+export type Paper = keyof typeof papers;
+
+/** What most printers cannot print on, at every edge, mm (common practice). */
+export const MARGIN = 10;
+
+/** A PDF is measured in points of 1/72 in (ISO 32000-1, 8.3.2.3). */
+const POINTS_PER_MM = 72 / 25.4;
+
+const widths: Readonly<Record<Layer, { width: number; dash?: number[]; grey?: number }>> = {
+  cut: { width: 0.25 },
+  centre: { width: 0.1, dash: [4, 1, 0.5, 1] },
+  mark: { width: 0.15 },
+  scrap: { width: 0.15, dash: [2, 1], grey: 0.45 },
+  text: { width: 0 },
+  proving: { width: 0.2 },
+};
+
+/** Whether the drawing goes on the sheet at true scale: upright, across, or not at all. */
+export function placing(
+  { width, height }: Pick<Drawing, 'width' | 'height'>,
+  paper: Paper,
+): 'upright' | 'across' | undefined {
+  const slack = 1e-9;
+  const [short, long] = [papers[paper].width - 2 * MARGIN, papers[paper].height - 2 * MARGIN];
+  const fits = (w: number, h: number): boolean => width <= w + slack && height <= h + slack;
+  return fits(short, long) ? 'upright' : fits(long, short) ? 'across' : undefined;
+}
+
+/**
+ * Throws a MathsError `too-large-for-paper` unless the drawing goes on one sheet at true scale.
+ *
+ * @param quantities Names of the quantities that made it so large.
+ */
+export function assertFits(
+  drawing: Drawing,
+  paper: Paper,
+  quantities: readonly string[] = [],
+): void {
+  if (placing(drawing, paper) !== undefined) return;
+  const { name, width, height } = papers[paper];
+  throw new MathsError(
+    'too-large-for-paper',
+    quantities,
+    `${drawing.title} with its proving bars is ${sayNumber(drawing.width)} × ${sayNumber(drawing.height)} mm and does not go on ${name} at true scale: inside margins of ${MARGIN} mm there are ${sayNumber(width - 2 * MARGIN)} × ${sayNumber(height - 2 * MARGIN)} mm. Save the SVG and have it printed on larger paper, or make it smaller.`,
+  );
+}
+
+/**
+ * Drawings at true scale as a PDF, one a page. The library is fetched only when a file is wanted.
+ * The same drawings always give the same bytes: the dates inside are fixed.
+ *
+ * @throws MathsError `too-large-for-paper`.
+ */
+export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise<Uint8Array> {
+  drawings.forEach((drawing) => {
+    assertFits(drawing, paper);
+  });
+  const { PDFDocument, StandardFonts, degrees, grayscale } = await import('pdf-lib');
+  const document = await PDFDocument.create();
+  const never = new Date(0);
+  document.setTitle(drawings[0]?.title ?? '');
+  document.setCreationDate(never);
+  document.setModificationDate(never);
+  const font = await document.embedFont(StandardFonts.Helvetica);
+  for (const drawing of drawings) {
+    const upright = placing(drawing, paper) === 'upright';
+    const { width: short, height: long } = papers[paper];
+    const [width, height] = upright ? [short, long] : [long, short];
+    const page = document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
+    /** Where the drawing's own zero lies on the sheet, mm from its lower left corner. */
+    const x0 = (width - drawing.width) / 2 - drawing.left;
+    const y0 = (height - drawing.height) / 2 - drawing.bottom;
+    for (const shape of drawing.shapes) {
+      if (shape.kind === 'text') {
+        const size = shape.height / CAPITAL;
+        const long = font.widthOfTextAtSize(shape.text, size);
+        const back = { start: 0, middle: long / 2, end: long }[shape.anchor];
+        const turn = (shape.turn * Math.PI) / 180;
+        page.drawText(shape.text, {
+          x: (x0 + shape.x - back * Math.cos(turn)) * POINTS_PER_MM,
+          y: (y0 + shape.y - back * Math.sin(turn)) * POINTS_PER_MM,
+          size: size * POINTS_PER_MM,
+          font,
+          rotate: degrees(shape.turn),
+        });
+        continue;
+      }
+      const { width: thick, dash, grey = 0 } = widths[shape.layer];
+      page.drawSvgPath(pathOf(shape), {
+        x: x0 * POINTS_PER_MM,
+        y: y0 * POINTS_PER_MM,
+        scale: POINTS_PER_MM,
+        borderWidth: thick,
+        borderColor: grayscale(grey),
+        ...(dash === undefined ? {} : { borderDashArray: dash }),
+      });
+    }
+  }
+  return document.save();
+}

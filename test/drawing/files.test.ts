@@ -1,0 +1,243 @@
+import DxfParser, { type IArcEntity, type ICircleEntity } from 'dxf-parser';
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { toDxf } from '../../calculators/drawing/to-dxf.ts';
+import { assertFits, placing, toPdf } from '../../calculators/drawing/to-pdf.ts';
+import { toSvg } from '../../calculators/drawing/to-svg.ts';
+import { discDrawing, strips, tapeDrawing } from '../../calculators/degree-disc/drawing.ts';
+import { holePlaces } from '../../calculators/maths/plate-layout.ts';
+import { tapeLength } from '../../calculators/maths/degree-disc.ts';
+import { plateDrawing } from '../../calculators/plate-layout/drawing.ts';
+import { codeOf } from '../maths/code-of.ts';
+import { longestRun, renderPdf } from './render-pdf.ts';
+import { sampleDrawing, samplePlate } from './sample-plate.ts';
+
+const places = holePlaces(samplePlate.angles, samplePlate.holes);
+const DPI = 300;
+/** Dots of 0.085 mm. The ink runs over by half the thickness of the tick at either end, 0.2 mm. */
+const DOT = 25.4 / DPI;
+const THICK = 0.2;
+const barError = (run: number, nominal: number): number => Math.abs(run - THICK - nominal);
+
+describe('SVG read back by linkedom', () => {
+  const { document } = parseHTML(toSvg(sampleDrawing).replace(/^<\?xml.*\n/, ''));
+  const svg = document.querySelector('svg')!;
+  const number = (element: Element | null, name: string): number =>
+    Number(element?.getAttribute(name));
+
+  it('says its size in mm, one user unit to the mm', () => {
+    const [, , width, height] = svg.getAttribute('viewBox')!.split(' ').map(Number);
+    expect(svg.getAttribute('width')).toBe(`${width}mm`);
+    expect(svg.getAttribute('height')).toBe(`${height}mm`);
+  });
+
+  it('has every hole where it was calculated, Y down', () => {
+    places.forEach((set, s) => {
+      set.forEach(({ x, y }, h) => {
+        const hole = document.getElementById(`hole-${s + 1}-${h + 1}`);
+        expect(number(hole, 'cx')).toBeCloseTo(x, 5);
+        expect(number(hole, 'cy')).toBeCloseTo(-y, 5);
+        expect(number(hole, 'r')).toBe(samplePlate.holes[h]!.drill / 2);
+      });
+    });
+    expect(number(document.getElementById('outside'), 'r')).toBe(46);
+    expect(number(document.getElementById('bore'), 'r')).toBe(13.5);
+  });
+
+  it('holds proving bars of 100 and 50 mm', () => {
+    const across = document.getElementById('bar-across');
+    const up = document.getElementById('bar-up');
+    expect(number(across, 'x2') - number(across, 'x1')).toBeCloseTo(100, 9);
+    expect(number(up, 'y1') - number(up, 'y2')).toBeCloseTo(50, 9);
+  });
+
+  it('keeps everything inside its sheet', () => {
+    const [left, top, width, height] = svg.getAttribute('viewBox')!.split(' ').map(Number);
+    for (const line of document.querySelectorAll('line')) {
+      for (const end of ['1', '2']) {
+        expect(number(line, `x${end}`)).toBeGreaterThanOrEqual(left!);
+        expect(number(line, `x${end}`)).toBeLessThanOrEqual(left! + width!);
+        expect(number(line, `y${end}`)).toBeGreaterThanOrEqual(top!);
+        expect(number(line, `y${end}`)).toBeLessThanOrEqual(top! + height!);
+      }
+    }
+  });
+
+  it('is the same each time', () => {
+    expect(toSvg(plateDrawing({ plate: samplePlate, allowance: 3 }))).toBe(toSvg(sampleDrawing));
+  });
+});
+
+describe('DXF read back by dxf-parser', async () => {
+  const written = await toDxf(sampleDrawing);
+  const dxf = new DxfParser().parseSync(written)!;
+  const circles = dxf.entities.filter(
+    (entity): entity is ICircleEntity => entity.type === 'CIRCLE' && entity.layer === 'CUT',
+  );
+
+  it('is in millimetres', () => {
+    expect(dxf.header.$INSUNITS).toBe(4);
+  });
+
+  it('has every hole on the layer to be cut, where it was calculated', () => {
+    const wanted = places.flatMap((set) =>
+      set.map(({ x, y }, h) => ({ x, y, radius: samplePlate.holes[h]!.drill / 2 })),
+    );
+    for (const hole of wanted) {
+      const match = circles.filter(
+        ({ center, radius }) =>
+          Math.hypot(center.x - hole.x, center.y - hole.y) < 1e-5 && radius === hole.radius,
+      );
+      expect(match).toHaveLength(1);
+    }
+    expect(circles).toHaveLength(wanted.length + 2);
+  });
+
+  it('draws each slot of two arcs and two round ends that meet', () => {
+    const arcs = dxf.entities.filter(
+      (entity): entity is IArcEntity => entity.type === 'ARC' && entity.layer === 'CUT',
+    );
+    expect(arcs).toHaveLength(4 * samplePlate.slots.length);
+    const ends = arcs
+      .slice(0, 4)
+      .flatMap(({ center, radius, startAngle, endAngle }) =>
+        [startAngle, endAngle].map((angle) => [
+          center.x + radius * Math.cos(angle),
+          center.y + radius * Math.sin(angle),
+        ]),
+      );
+    for (const [x, y] of ends) {
+      const together = ends.filter(([u, v]) => Math.hypot(u! - x!, v! - y!) < 1e-4);
+      expect(together).toHaveLength(2);
+    }
+  });
+
+  it('keeps stock, centres, lettering and proving bars off the layer to be cut', () => {
+    const layers = new Set(dxf.entities.map(({ layer }) => layer));
+    expect(layers).toEqual(new Set(['CUT', 'CENTRE', 'SCRAP', 'TEXT', 'PROVING']));
+    expect(Object.keys(dxf.tables.layer.layers)).toEqual(expect.arrayContaining([...layers]));
+  });
+
+  it('is the same each time', async () => {
+    expect(await toDxf(sampleDrawing)).toBe(written);
+  });
+});
+
+describe('PDF rendered by pdf.js', async () => {
+  const onA4 = await toPdf([sampleDrawing], 'a4');
+  const [page] = await renderPdf(onA4, DPI);
+
+  it('is a sheet of A4', () => {
+    expect(page!.width).toBeCloseTo(210, 1);
+    expect(page!.height).toBeCloseTo(297, 1);
+  });
+
+  it('lays the bars down 100 and 50 mm long, to a dot of 1/300 in', () => {
+    expect(barError(longestRun(page!, 'across'), 100)).toBeLessThan(1.5 * DOT);
+    expect(barError(longestRun(page!, 'up'), 50)).toBeLessThan(1.5 * DOT);
+  });
+
+  it('lays them down as long on Letter', async () => {
+    const [letter] = await renderPdf(await toPdf([sampleDrawing], 'letter'), DPI);
+    expect(letter!.width).toBeCloseTo(215.9, 1);
+    expect(barError(longestRun(letter!, 'across'), 100)).toBeLessThan(1.5 * DOT);
+  });
+
+  it('bears the words that tell how to print it', () => {
+    expect(page!.words).toContain('Print at 100 %, not fitted to the page, then measure both.');
+  });
+
+  it('is the same bytes each time', async () => {
+    expect(await toPdf([sampleDrawing], 'a4')).toEqual(onA4);
+    expect(Buffer.from(onA4).toString('latin1')).not.toContain(String(new Date().getFullYear()));
+  });
+
+  it('refuses what does not go on the sheet, and says what does', async () => {
+    const large = plateDrawing({ plate: { ...samplePlate, outsideDiameter: 300 }, allowance: 3 });
+    await expect(toPdf([large], 'a4')).rejects.toThrow(/190 × 277 mm.*larger paper/);
+    expect(
+      codeOf(() => {
+        assertFits(large, 'a4', ['outsideDiameter']);
+      }),
+    ).toBe('too-large-for-paper');
+  });
+
+  it('turns the sheet where the drawing is wider than the paper', () => {
+    expect(placing({ width: 190, height: 277 }, 'a4')).toBe('upright');
+    expect(placing({ width: 191, height: 190 }, 'a4')).toBe('across');
+    expect(placing({ width: 191, height: 191 }, 'a4')).toBeUndefined();
+  });
+});
+
+describe('disc and tape', async () => {
+  const scale = {
+    numbering: 'one-way',
+    grows: 'anticlockwise',
+    marks: [{ angle: -24, label: '2.2 mm before', short: '2.2' }],
+  } as const;
+  const disc = discDrawing({
+    ...scale,
+    note: 'Stroke 51 mm, rod 104 mm',
+    outsideDiameter: 180,
+    insideDiameter: 12,
+  });
+  const tape = tapeDrawing({ ...scale, rotorDiameter: 96, thickness: 0.2, tapeWidth: 12 });
+  const svgOf = (drawing: typeof disc) =>
+    parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, '')).document;
+  const number = (element: Element | null, name: string): number =>
+    Number(element?.getAttribute(name));
+
+  it('has a mark in the direction of each degree, the zero at the top', () => {
+    const document = svgOf(disc);
+    for (const angle of [0, 1, 90, 245]) {
+      const mark = document.getElementById(`mark-${angle}`);
+      const direction = (Math.atan2(-number(mark, 'y2'), number(mark, 'x2')) * 180) / Math.PI;
+      expect(((((direction - 90 - angle) % 360) + 540) % 360) - 180).toBeCloseTo(0, 4);
+      expect(Math.hypot(number(mark, 'x2'), number(mark, 'y2'))).toBeCloseTo(90, 5);
+    }
+  });
+
+  it('puts a mark before the top on the side that comes to the pointer first', () => {
+    const mark = svgOf(disc).getElementById('piston-1');
+    const direction = (Math.atan2(-number(mark, 'y2'), number(mark, 'x2')) * 180) / Math.PI;
+    expect(direction).toBeCloseTo(90 - 24, 4);
+    const other = discDrawing({
+      ...scale,
+      note: 'Stroke 51 mm, rod 104 mm',
+      grows: 'clockwise',
+      outsideDiameter: 180,
+      insideDiameter: 0,
+    });
+    const mirrored = svgOf(other).getElementById('piston-1');
+    expect(number(mirrored, 'x2')).toBeCloseTo(-number(mark, 'x2'), 5);
+  });
+
+  it('has strips whose lengths add up to the tape', () => {
+    const document = svgOf(tape);
+    const parts = strips(96, 0.2);
+    const lengths = parts.map((_, i) => {
+      const edge = document.getElementById(`strip-${i + 1}`);
+      return number(edge, 'x2') - number(edge, 'x1');
+    });
+    expect(lengths.reduce((a, b) => a + b, 0)).toBeCloseTo(tapeLength(96, 0.2), 4);
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(180);
+  });
+
+  it('marks the tape where the arc says, right to left where readings grow to the left', () => {
+    const document = svgOf(tape);
+    const last = strips(96, 0.2).at(-1)!;
+    const mark = document.getElementById('tape-piston-1');
+    expect(number(mark, 'x1')).toBeCloseTo((24 / 360) * tapeLength(96, 0.2), 4);
+    expect(last.to).toBe(360);
+  });
+
+  it('goes on A4, two sheets, bars true', async () => {
+    const bytes = await toPdf([disc, tape], 'a4');
+    const pages = await renderPdf(bytes, DPI);
+    expect(pages).toHaveLength(2);
+    expect(barError(longestRun(pages[0]!, 'across'), 100)).toBeLessThan(1.5 * DOT);
+    expect(pages[0]!.words).toContain('2.2 mm before');
+    expect(pages[1]!.words).toContain('Strip 2');
+    expect(await toPdf([disc, tape], 'a4')).toEqual(bytes);
+  });
+});

@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { headPlan, toothPlan } from '../../calculators/maths/dividing.ts';
+import { plateBlank } from '../../calculators/maths/plate-blank.ts';
+import { offCentre } from '../../calculators/maths/plate-run-out.ts';
+import { holesFor, minorDiameter, threadHoles } from '../../calculators/maths/thread-holes.ts';
+import { codeOf } from './code-of.ts';
+
+describe('the blank', () => {
+  it('leaves an octagon whose sides are all as long as the cuts', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 10, max: 400, noNaN: true }),
+        fc.double({ min: 0, max: 10, noNaN: true }),
+        (outside, allowance) => {
+          const blank = plateBlank(outside, allowance);
+          expect(blank.square - 2 * blank.corner).toBeCloseTo(blank.cut, 9);
+          expect(blank.corner * Math.SQRT2).toBeCloseTo(blank.cut, 9);
+          expect(blank.leastDepth).toBeCloseTo((blank.square - outside) / 2, 9);
+          expect(blank.mostDepth).toBeGreaterThan(blank.leastDepth);
+        },
+      ),
+    );
+  });
+
+  it('has an octagon as far across its corners as Pythagoras says', () => {
+    const { square, corner, octagonSwing } = plateBlank(90, 3);
+    expect(octagonSwing).toBeCloseTo(2 * Math.hypot(square / 2, square / 2 - corner), 12);
+  });
+
+  it('refuses less than nothing', () => {
+    expect(codeOf(() => plateBlank(90, -1))).toBe('allowance-negative');
+    expect(codeOf(() => plateBlank(0, 1))).toBe('outside-not-positive');
+  });
+});
+
+describe('dividing head', () => {
+  const circles = [15, 16, 17, 18, 19, 20];
+
+  it('finds thirds exactly with 40 turns and the smallest circle that has them', () => {
+    const plan = headPlan([0, 120, 240], 40, circles);
+    expect(plan.circle).toBe(15);
+    expect(plan.settings[1]).toEqual({ turns: 13, holes: 5, error: expect.closeTo(0, 12) });
+    expect(plan.settings[2]).toEqual({ turns: 13, holes: 5, error: expect.closeTo(0, 12) });
+  });
+
+  it('stands still for the first set', () => {
+    expect(headPlan([0, 90], 40, [16]).settings[0]).toEqual({ turns: 0, holes: 0, error: 0 });
+  });
+
+  it('lands within half a hole, and the steps add up to where it says it is', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 1, max: 60, noNaN: true }), { minLength: 1, maxLength: 5 }),
+        fc.constantFrom(40, 60, 90),
+        (spacings, ratio) => {
+          const angles = [0];
+          for (const spacing of spacings) angles.push(angles.at(-1)! + spacing);
+          const { circle, settings } = headPlan(angles, ratio, circles);
+          let gone = 0;
+          settings.forEach(({ turns, holes, error }, i) => {
+            gone += turns + holes / circle;
+            expect(holes).toBeLessThan(circle);
+            expect((gone * 360) / ratio).toBeCloseTo(angles[i]! + error, 8);
+            expect(Math.abs(error)).toBeLessThanOrEqual(180 / (ratio * 15) + 1e-9);
+          });
+        },
+      ),
+    );
+  });
+
+  it.each([
+    [() => headPlan([0], 0, circles), 'worm-not-positive'],
+    [() => headPlan([0], 40, []), 'no-circles'],
+    [() => headPlan([0], 40, [15.5]), 'circle-not-whole'],
+    [() => headPlan([0], 40, [0]), 'circle-not-whole'],
+  ])('refuses what no head has (%#)', (run, code) => {
+    expect(codeOf(run)).toBe(code);
+  });
+});
+
+describe('counted teeth', () => {
+  it('has no error where the teeth divide by the sets', () => {
+    expect(toothPlan([0, 120, 240], 60)).toEqual([
+      { tooth: 0, error: 0 },
+      { tooth: 20, error: 0 },
+      { tooth: 40, error: 0 },
+    ]);
+  });
+
+  it('takes the nearest tooth', () => {
+    const [, second] = toothPlan([0, 120], 40);
+    expect(second!.tooth).toBe(13);
+    expect(second!.error).toBeCloseTo(-3, 12);
+  });
+
+  it('is never out by more than half a tooth', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 360, noNaN: true }),
+        fc.integer({ min: 2, max: 200 }),
+        (angle, teeth) => {
+          expect(Math.abs(toothPlan([angle], teeth)[0]!.error)).toBeLessThanOrEqual(
+            180 / teeth + 1e-9,
+          );
+        },
+      ),
+    );
+  });
+
+  it('refuses a part of a tooth', () => {
+    expect(codeOf(() => toothPlan([0], 40.5))).toBe('teeth-not-whole');
+    expect(codeOf(() => toothPlan([0], 1))).toBe('teeth-not-whole');
+  });
+});
+
+describe('run-out', () => {
+  it('halves the indicator’s movement and the clearance', () => {
+    const { offCentre: distance, heelShift } = offCentre(0.06, 0.04, 11);
+    expect(distance).toBeCloseTo(0.05, 12);
+    expect(heelShift).toBe(distance);
+  });
+
+  it('moves an opening by the angle under which the shift is seen from the cam', () => {
+    expect(offCentre(0.1, 0, 11).angleShift).toBeCloseTo((0.05 / 11) * (180 / Math.PI), 4);
+    expect(offCentre(0, 0, 11).angleShift).toBe(0);
+  });
+
+  it.each([
+    [() => offCentre(-0.1, 0, 11), 'negative'],
+    [() => offCentre(0, -0.1, 11), 'negative'],
+    [() => offCentre(0.1, 0, 0), 'heel-radius-not-positive'],
+    [() => offCentre(20, 4, 11), 'off-centre-too-far'],
+  ])('refuses what cannot be (%#)', (run, code) => {
+    expect(codeOf(run)).toBe(code);
+  });
+});
+
+describe('threads', () => {
+  it('knows the threads by name and says which it knows', () => {
+    expect(holesFor('M4').tappingDrill).toBe(3.3);
+    expect(() => holesFor('M7')).toThrow('M2, M2.5, M3, M4, M5, M6, M8');
+  });
+
+  it.each(threadHoles)('$thread: the drills lie in order round the screw', (entry) => {
+    expect(entry.tappingDrill).toBeGreaterThan(minorDiameter(entry.nominal, entry.pitch));
+    expect(entry.tappingDrill).toBeLessThan(entry.nominal);
+    expect(entry.fine).toBeGreaterThan(entry.nominal);
+    expect(entry.medium).toBeGreaterThan(entry.fine);
+    expect(entry.coarse).toBeGreaterThan(entry.medium);
+  });
+});
