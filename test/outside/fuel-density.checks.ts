@@ -24,7 +24,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'Density at 35 °C of petrol of 745 kg/m³ at 15 °C',
     source:
-      'By hand after ASTM D1250-80, table 54B: expansion 346.4228/745² + 0.4388/745 = 0.00121314 for each °C; 20 of them are x = 0.0242629; 745·exp(−x·(1 + 0.8·x))',
+      'By hand after ASTM D1250-80, table 54B: expansion 346.4228/745² + 0.4388/745 = 0.00121315 for each °C; 20 of them are x = 0.0242629; 745·exp(−x·(1 + 0.8·x))',
     kind: 'hand-worked',
     unit: 'kg/m³',
     expected: 726.799,
