@@ -29,9 +29,10 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
   const heel = lift / leverRatio;
   const apart = openingAt(cam, gap, at);
   const block = base * 0.55;
-  const armLength = base * 1.9;
-  const scale = 88 / (base + cam.lift / leverRatio);
-  const centre = { x: 150, y: 226 };
+  const scale = 78 / (base + cam.lift / leverRatio);
+  const centre = { x: 180, y: 236 };
+  const room = (WIDTH - 40 - centre.x) / scale;
+  const armLength = Math.min(base * 1.9, room / Math.max(0.5, leverRatio - 1));
   const place = (x: number, up: number): string =>
     `${round(centre.x + x * scale)} ${round(centre.y - up * scale)}`;
 
@@ -58,7 +59,7 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
     apart > 0
       ? `open ${fixed(toDisplay(apart, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[unit].label}`
       : 'shut';
-  const glass = { x: 278, y: 62, radius: 54 };
+  const glass = { x: 66, y: 60, radius: 52 };
   const enlarged = Math.min(46, (apart * scale * GLASS) / 2);
 
   return (
@@ -70,7 +71,7 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
     >
       <path
         class="centre-line"
-        d={`M${centre.x} ${centre.y - 150}V${HEIGHT - 6}M40 ${centre.y}H260`}
+        d={`M${centre.x} ${centre.y - 140}V${HEIGHT - 24}M${centre.x - 110} ${centre.y}h220`}
       />
       <path class="part" d={`M${outline.join('L')}Z`} />
       <path
@@ -97,7 +98,7 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
         class="contact contact-fixed"
         d={`M${place(contactX, fixedUp)}V${round(centre.y - (fixedUp - thick * 1.6) * scale)}H${WIDTH - 20}`}
       />
-      <path class="turning" d="M62 300A116 116 0 0 1 48 172M48 172l-5 12M48 172l11 7" />
+      <path class="turning" d="M84 306A112 112 0 0 1 84 166M84 166l-10 5M84 166l-1 12" />
       <g>
         <circle class="glass" cx={glass.x} cy={glass.y} r={glass.radius} />
         <path class="contact" d={`M${glass.x} ${glass.y - 46}V${round(glass.y - enlarged)}`} />
@@ -106,10 +107,10 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
           d={`M${glass.x} ${glass.y + 46}V${round(glass.y + enlarged)}`}
         />
       </g>
-      <text x={glass.x} y={glass.y + glass.radius + 16} text-anchor="middle">
+      <text x={glass.x + glass.radius + 10} y={glass.y - 8}>
         {`contacts × ${String(GLASS)}`}
       </text>
-      <text class="dimension-text" x={glass.x} y={glass.y + glass.radius + 33} text-anchor="middle">
+      <text class="dimension-text" x={glass.x + glass.radius + 10} y={glass.y + 12}>
         {said}
       </text>
       <text x={8} y={HEIGHT - 8}>

@@ -45,7 +45,7 @@ export function LiftPlot({ cam, gap, at, lengths, onGap, onTurn, onEnd }: Props)
 
   const left = usualMargin.left;
   const floor = HEIGHT - usualMargin.bottom;
-  const ceiling = usualMargin.top + 34;
+  const ceiling = usualMargin.top + 20;
   const x = scaleLinear([half, -half], [left, WIDTH - RIGHT]);
   const y = scaleLinear([0, shown(cam.lift)], [floor, ceiling]);
   const corners = [cam.top / 2, cam.top / 2 + cam.rise].flatMap((a) => [a, -a]);
@@ -94,16 +94,12 @@ export function LiftPlot({ cam, gap, at, lengths, onGap, onTurn, onEnd }: Props)
       <Curve points={curve} />
       <path class="rule-line" d={`M${left} ${line}H${WIDTH - RIGHT}`} />
       <g aria-hidden="true">
+        <path class="centre-line" d={`M${x(0)} ${floor}V${ceiling}`} />
         <path
           class="dimension"
-          d={`M${x(opens)} ${line}V${ceiling - 14}M${x(0)} ${ceiling - 2}V${ceiling - 14}M${x(opens)} ${ceiling - 10}H${x(0)}`}
+          d={`M${x(opens)} ${line - 6}v12M${x(0)} ${line - 6}v12M${x(opens)} ${line}H${x(0)}`}
         />
-        <text
-          class="dimension-text"
-          x={(x(opens) + x(0)) / 2}
-          y={ceiling - 14}
-          text-anchor="middle"
-        >
+        <text class="dimension-text" x={x(0) - 5} y={line - 6} text-anchor="end">
           {`${fixed(opens, 1)}°`}
         </text>
         <text class="key" x={(x(half) + x(opens)) / 2} y={floor - 8} text-anchor="middle">

@@ -12,7 +12,7 @@ export function remarks(v: Values, computed: ComputedOf<typeof results>): readon
   if (typeof run === 'number') {
     const unit = v['wear-per'] === 'hours' ? 'hours' : 'km';
     said.push(
-      `At that wear the timing falls ${fixed(v['retard-limit'], 1)}° late after about ${fixed(run, 0)} ${unit}: look at the gap before then.`,
+      `At that wear the timing falls ${fixed(v['retard-limit'], 1)}° late after about ${fixed(Number(run.toPrecision(2)), 0)} ${unit}: look at the gap before then.`,
     );
   }
   const line = trialLine(v);

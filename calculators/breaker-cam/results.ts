@@ -9,20 +9,18 @@ export const results = {
     decimals: 2,
   },
   opens: {
-    label: 'Points open',
+    label: 'Open before the lobe’s middle',
     unit: 'deg',
-    help: 'Cam degrees before the middle of the lobe.',
+    help: 'Cam degrees before the middle of the lobe at which the points open.',
     lead: true,
     decimals: 2,
-    word: () => 'before the middle of the lobe',
   },
   'crank-degrees-per-gap': {
-    label: '0.05 mm of gap is worth',
+    label: '0.05 mm of gap moves the timing',
     unit: 'deg',
     help: 'Crank degrees by which the timing comes earlier for 0.05 mm more gap, at this gap.',
     lead: true,
     decimals: 2,
-    word: () => 'of crank',
   },
   'gap-set': {
     label: 'Gap',
@@ -43,7 +41,7 @@ export const results = {
     decimals: 2,
   },
   'crank-degrees-per-thou': {
-    label: '0.001 in of gap is worth',
+    label: '0.001 in of gap moves the timing',
     unit: 'deg',
     help: 'The same as above for a thousandth of an inch.',
     decimals: 3,

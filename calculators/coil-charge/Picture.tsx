@@ -24,7 +24,7 @@ export function Picture({ values, set, commit }: PictureProps) {
   const timeAt = (rpm: number): number => chargeTime(dwell, ratio, rpm);
   const full = finalCurrent(primary);
   const now = timeAt(v.rpm);
-  const longest = Math.max(now * 1.15, 4.5 * timeConstant(primary));
+  const longest = Math.max(now * 1.15, 6 * timeConstant(primary));
 
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;
@@ -38,9 +38,9 @@ export function Picture({ values, set, commit }: PictureProps) {
   ]);
   const current = currentAfter(primary, now);
   const share = y((full * v.share) / 100);
-  const drops = [...new Set(v.speeds)]
-    .filter((rpm) => timeAt(rpm) <= longest)
-    .sort((a, b) => a - b);
+  const speeds = [...new Set(v.speeds)].sort((a, b) => a - b);
+  const drops = speeds.filter((rpm) => timeAt(rpm) <= longest);
+  const beyond = speeds.filter((rpm) => timeAt(rpm) > longest);
 
   const turnTo = (rpm: number): void => {
     set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, 50))));
@@ -83,6 +83,11 @@ export function Picture({ values, set, commit }: PictureProps) {
             </g>
           );
         })}
+        {beyond.length === 0 ? null : (
+          <text class="key" x={right} y={usualMargin.top + 10} text-anchor="end">
+            {`further right: ${beyond.join(', ')} rpm`}
+          </text>
+        )}
         <path class="dimension" d={`M${x(now)} ${y(current)}V${floor}`} />
       </g>
       <Handle

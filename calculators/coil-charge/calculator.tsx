@@ -91,7 +91,7 @@ export default defineCalculator({
     const full = computed['final-current'] as number;
     const ballast = computed['ballast-for'] as number;
     const said = [
-      `Up to ${fixed(speed, 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`,
+      `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`,
     ];
     if (full > v['current-limit']) {
       said.push(

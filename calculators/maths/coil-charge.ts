@@ -144,6 +144,22 @@ export function ballastForCurrent(primary: Omit<Primary, 'ballast'>, limit: numb
   return Math.max(0, primary.volts / limit - primary.resistance);
 }
 
+/**
+ * The highest voltage the primary can swing to when the points break `current` A: all the energy
+ * of an `inductance` of so many mH in a condenser of `capacitance` µF (above 0), V. The secondary
+ * takes its share, so that the swing stays below this.
+ */
+export function highestSwing(current: number, inductance: number, capacitance: number): number {
+  if (!(capacitance > 0)) {
+    throw new MathsError(
+      'capacitance',
+      ['capacitance'],
+      'The condenser must have more than 0 µF: without one the points arc and the energy burns there.',
+    );
+  }
+  return current * Math.sqrt((1000 * inductance) / capacitance);
+}
+
 /** Sparks a minute from one set of points. */
 export function sparksPerMinute(lobes: number, speedRatio: number, rpm: number): number {
   return lobes * speedRatio * rpm;

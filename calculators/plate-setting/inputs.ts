@@ -7,8 +7,8 @@ const found = 'As found';
 const plate = 'The plate';
 
 /** Demo readings, invented: piston positions and crank degrees before the top. */
-const demoTravel = [2.45, 2.05, 2.3, 2.15, 2.4, 2.1, 2.35, 2.2];
-const demoAngle = [25.5, 23, 24.5, 23.5, 25, 23.3, 24.8, 24];
+const demoTravel = [2.55, 2, 2.25, 2.1, 2.4, 2.05, 2.3, 2.2];
+const demoAngle = [26, 23, 24.5, 23.5, 25, 23.3, 24.8, 24];
 
 const mostCylinders = 8;
 const cylinder = (index: number): string => `Cylinder ${String(index)}`;

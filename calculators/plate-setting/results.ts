@@ -1,7 +1,6 @@
 import type { Results } from '../frame/types.ts';
 
 const table = 'cylinders';
-const earlyOrLate = (value: number): string => (value > 0 ? 'early' : value < 0 ? 'late' : '');
 
 export const results = {
   'plate-move': {
@@ -49,22 +48,28 @@ export const results = {
     decimals: 2,
   },
   'error-before': {
-    label: 'Error as found',
+    label: 'Error as found, + early',
     unit: 'deg',
     help: 'Crank degrees, positive early.',
     table,
     decimals: 2,
     signed: true,
-    word: earlyOrLate,
   },
   error: {
-    label: 'Left after the plate',
+    label: 'Left after the plate, + early',
     unit: 'deg',
     help: 'Crank degrees left after the turn of the plate, positive early.',
     table,
     decimals: 2,
     signed: true,
-    word: earlyOrLate,
+  },
+  'set-move': {
+    label: 'Move in the slot, + advances',
+    unit: 'mm',
+    help: 'Along the slot to take away the rest. Positive advances: against the turning of the cam.',
+    table,
+    decimals: 2,
+    signed: true,
   },
   position: {
     label: 'Then opens at',
@@ -72,13 +77,5 @@ export const results = {
     help: 'Piston travel before top dead centre after the turn of the plate.',
     table,
     decimals: 2,
-  },
-  'set-move': {
-    label: 'Move in the slot',
-    unit: 'mm',
-    help: 'Along the slot to take away the rest. Positive advances: against the turning of the cam.',
-    table,
-    decimals: 2,
-    signed: true,
   },
 } as const satisfies Results;

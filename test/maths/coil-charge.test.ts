@@ -8,6 +8,7 @@ import {
   chargeTime,
   currentAfter,
   finalCurrent,
+  highestSwing,
   meanHeat,
   sparksPerMinute,
   speedAtShare,
@@ -72,6 +73,10 @@ describe('coil charge', () => {
     expect(stoppedHeat(primary)).toBe(27);
   });
 
+  it('a condenser four times as large halves the swing', () => {
+    expect(highestSwing(3, 8, 0.8)).toBeCloseTo(highestSwing(3, 8, 0.2) / 2, 10);
+  });
+
   it('counts sparks', () => {
     expect(sparksPerMinute(2, 0.5, 6000)).toBe(6000);
   });
@@ -86,6 +91,7 @@ describe('coil charge', () => {
     ['dwell-beyond-pitch', () => assertDwell(90, 4), /below 90 cam degrees/],
     ['dwell-beyond-pitch', () => assertDwell(0, 1), /above 0/],
     ['share', () => speedAtShare(primary, 180, 1, 1), /below 100/],
+    ['capacitance', () => highestSwing(3, 8, 0), /more than 0 µF/],
     ['current-limit', () => ballastForCurrent(primary, 0), /above 0 A/],
   ])('says %s', (code, action, sentence) => {
     const error = thrown(action);
