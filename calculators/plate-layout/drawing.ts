@@ -71,15 +71,15 @@ export function plateDrawing(sheet: PlateSheet): Drawing {
   const left = -half - GAP;
   const bar = -half - GAP;
   const bottom = bar - BAR_FOOT;
-  const top = half + GAP;
-  const width = Math.max(half - left, BAR_ACROSS) + 2;
+  const top = half + GAP + 1;
+  const right = Math.max(half + GAP, left + BAR_ACROSS) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
   const title = `Plate of ${plate.outsideDiameter} mm, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
   return {
     title,
     left: left - 1,
     bottom,
-    width,
+    width: right - left + 1,
     height: top - bottom,
     shapes: [
       ...stock(sheet),

@@ -1,0 +1,54 @@
+import { h } from 'preact';
+import { svgElement } from '../drawing/to-svg.ts';
+import type { Drawing } from '../drawing/shapes.ts';
+
+interface Props {
+  readonly drawing: Drawing;
+  /** User units to the mm. */
+  readonly scale: number;
+}
+
+const hundredth = (value: number): number => Math.round(value * 100) / 100;
+
+/** Size of the picture of a drawing, in user units. */
+export const sizeOf = ({ drawing, scale }: Props): { width: number; height: number } => ({
+  width: hundredth(drawing.width * scale),
+  height: hundredth(drawing.height * scale),
+});
+
+/** From the drawing's mm, Y up, to the picture's user units. */
+export const placeOf =
+  ({ drawing, scale }: Props) =>
+  (x: number, y: number): { x: number; y: number } => ({
+    x: hundredth((x - drawing.left) * scale),
+    y: hundredth((drawing.bottom + drawing.height - y) * scale),
+  });
+
+/** From the picture's user units back to mm. */
+export const millimetresOf =
+  ({ drawing, scale }: Props) =>
+  (x: number, y: number): { x: number; y: number } => ({
+    x: x / scale + drawing.left,
+    y: drawing.bottom + drawing.height - y / scale,
+  });
+
+/**
+ * The shapes of a drawing inside a picture. Its own lettering, of a size for paper, is there for
+ * printing only: on the screen it would be too small to read.
+ */
+export function DrawingShapes({ drawing, scale }: Props) {
+  const origin = placeOf({ drawing, scale })(0, 0);
+  return (
+    <g
+      class="drawing"
+      aria-hidden="true"
+      transform={`translate(${String(origin.x)} ${String(origin.y)}) scale(${String(scale)})`}
+    >
+      {drawing.shapes.map((shape, i) => {
+        const { tag, attributes, words } = svgElement(shape);
+        const look = `drawn drawn-${shape.kind === 'text' ? 'words' : shape.layer}`;
+        return h(tag, { key: i, class: look, ...attributes }, words);
+      })}
+    </g>
+  );
+}

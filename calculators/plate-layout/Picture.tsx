@@ -1,0 +1,110 @@
+import { useState } from 'preact/hooks';
+import { fixed } from '../frame/format.ts';
+import type { PictureProps } from '../frame/types.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawing.tsx';
+import { Handle } from '../picture/handle.tsx';
+import { onStep } from '../picture/steps.ts';
+import type { Values } from './compute.ts';
+import { drawingOf } from './files.ts';
+import { HolePicker, type HoleSpot } from './HolePicker.tsx';
+
+const WIDTH = 400;
+/** With more holes than this only those of set 1 and the picked one bear their numbers. */
+const ROOM_FOR_LABELS = 16;
+
+const length = (value: number, lengths: LengthDisplay): string =>
+  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[displayUnit('mm', lengths)].label}`;
+
+const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
+
+/** The plate in its stock, to scale; a hole is picked, and dragged together with its like. */
+export function Picture({ values, results, lengths, idPrefix, set, commit }: PictureProps) {
+  const v = values as unknown as Values;
+  const [picked, setPicked] = useState(0);
+  const drawing = drawingOf(v);
+  const scale = WIDTH / drawing.width;
+  const view = { drawing, scale };
+  const place = placeOf(view);
+  const { width, height } = sizeOf(view);
+  const x = results.x as readonly (readonly number[])[];
+  const y = results.y as readonly (readonly number[])[];
+  const directions = results.direction as readonly number[];
+
+  const spots = x.flatMap((row, s) =>
+    row.map((across, h): HoleSpot => {
+      const up = y[s]![h]!;
+      return {
+        set: s,
+        hole: h,
+        ...place(across, up),
+        radius: (v.drill[h]! / 2) * scale,
+        name: `${String(s + 1)}-${String(h + 1)}`,
+        words: `Set ${String(s + 1)}, hole ${String(h + 1)}: X ${length(across, lengths)}, Y ${length(up, lengths)}, drill ${length(v.drill[h]!, lengths)}`,
+      };
+    }),
+  );
+  const spot = spots[Math.min(picked, spots.length - 1)]!;
+  const number = String(spot.hole + 1);
+
+  const drag = (toX: number, toY: number): void => {
+    const to = millimetresOf(view)(toX, toY);
+    const direction = (Math.atan2(to.y, to.x) * 180) / Math.PI;
+    set(`radius-${number}`, onStep(Math.hypot(to.x, to.y), 0.1));
+    set(`angle-${number}`, onStep(wrapped(direction - directions[spot.set]!), 0.5));
+  };
+
+  return (
+    <div class="picture-block">
+      <svg
+        class="plot true-scale"
+        viewBox={`0 0 ${String(width)} ${String(height)}`}
+        width={`${drawing.width.toFixed(3)}mm`}
+        height={`${drawing.height.toFixed(3)}mm`}
+        role="group"
+        aria-label={`${drawing.title}, to scale, in its square of stock`}
+      >
+        <DrawingShapes {...view} />
+        <g class="on-screen" aria-hidden="true">
+          {directions.map((angle, s) => {
+            const radians = (angle * Math.PI) / 180;
+            const beyond = v.outside / 2 + 6;
+            const at = place(beyond * Math.cos(radians), beyond * Math.sin(radians));
+            return (
+              <text key={s} x={at.x} y={at.y + 4} text-anchor="middle">
+                set {String(s + 1)}
+              </text>
+            );
+          })}
+        </g>
+        <HolePicker
+          spots={spots}
+          picked={spots.indexOf(spot)}
+          labelled={(candidate) =>
+            spots.length <= ROOM_FOR_LABELS || candidate.set === 0 || candidate === spot
+          }
+          width={width}
+          height={height}
+          idPrefix={idPrefix}
+          onPick={setPicked}
+        />
+        <Handle
+          x={spot.x}
+          y={spot.y}
+          label={`Hole ${number} of every set, angle from the set’s line`}
+          value={v.angle[spot.hole]!}
+          min={-180}
+          max={180}
+          step={0.5}
+          valueText={`${fixed(v.angle[spot.hole]!, 1)} degrees, ${length(v.radius[spot.hole]!, lengths)} from the centre`}
+          onDrag={drag}
+          onStep={(value) => set(`angle-${number}`, onStep(value, 0.5))}
+          onEnd={commit}
+        />
+      </svg>
+      <p class="picture-words" aria-live="polite">
+        {spot.words}. Pick a hole to see its place; drag it to move it in every set.
+      </p>
+    </div>
+  );
+}
