@@ -123,30 +123,29 @@ export function openingsFromVacuum(
 }
 
 export interface FreePlay {
-  /** Free play of each cable after its adjuster was turned, mm; negative holds the slide open. */
+  /** Free play of each cable afterwards, mm; negative holds the slide open. */
   readonly after: readonly number[];
-  /** Turns in, the same for all adjusters, that give the tightest cable its least play; 0 or more. */
+  /** What all cable adjusters are to give back alike, mm, so that the tightest keeps its least. */
   readonly giveBack: number;
   /** Free play of each cable after that, mm. */
   readonly left: readonly number[];
 }
 
 /**
- * What balancing by the cable adjusters does to the cables' free play. An adjuster that lifts its
- * slide takes up as much play as it lifts. Turning all adjusters in alike gives play back to all and
- * leaves the balance as it is.
+ * What balancing does to the cables' free play. Giving play back to all cables alike leaves the
+ * balance as it is.
  *
- * @param before Free play of each cable, mm at the slide, 0 or more.
- * @param turns As from `balanceSlides`.
+ * @param before Free play of each cable, mm at the slide.
+ * @param takenUp How much of each cable's play the balancing takes up, mm: what a cable adjuster
+ *   lifts its slide by; less than 0 where play is gained, as under a slide that its stop screw lifts.
  * @param least Free play that the tightest cable must keep, mm.
  */
 export function freePlayAfter(
   before: readonly number[],
-  turns: readonly number[],
-  thread: number,
+  takenUp: readonly number[],
   least: number,
 ): FreePlay {
-  const after = before.map((play, index) => play - turns[index]! * thread);
-  const giveBack = Math.max(0, (least - Math.min(...after)) / thread);
-  return { after, giveBack, left: after.map((play) => play + giveBack * thread) };
+  const after = before.map((play, index) => play - takenUp[index]!);
+  const giveBack = Math.max(0, least - Math.min(...after));
+  return { after, giveBack, left: after.map((play) => play + giveBack) };
 }

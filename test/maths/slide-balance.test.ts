@@ -76,13 +76,13 @@ describe('gauges of vacuum', () => {
 
 describe('free play of the cables', () => {
   it('is taken up by what lifts the slide, and given back alike', () => {
-    const { after, giveBack, left } = freePlayAfter([2, 2, 2], [1.5, 0, -0.5], 1, 1);
+    const { after, giveBack, left } = freePlayAfter([2, 2, 2], [1.5, 0, -0.5], 1);
     expect(after).toEqual([0.5, 2, 2.5]);
     expect(giveBack).toBe(0.5);
     expect(left).toEqual([1, 2.5, 3]);
   });
 
   it('asks for nothing back where every cable has enough', () => {
-    expect(freePlayAfter([2, 2], [0.5, 0], 1, 1).giveBack).toBe(0);
+    expect(freePlayAfter([2, 2], [0.5, 0], 1).giveBack).toBe(0);
   });
 });

@@ -1,0 +1,80 @@
+import { defineCalculator } from '../frame/define.ts';
+import { fixed } from '../frame/format.ts';
+import { compute } from './compute.ts';
+import { groups, inputs } from './inputs.ts';
+import { Picture } from './Picture.tsx';
+import { results } from './results.ts';
+
+export default defineCalculator({
+  slug: 'air-and-jet',
+  title: 'Air density and jet size',
+  purpose:
+    'From the weather and the height to the density of the air, and to the jet that keeps a mixture which was right elsewhere.',
+  stage: 'carburettors',
+  alsoCalled: [
+    'jetting for altitude',
+    'relative air density',
+    'density altitude',
+    'main jet',
+    'weather',
+    'barometer',
+  ],
+  inputs,
+  folded: [groups.flow],
+  results,
+  fieldOf: {
+    temperature: 'temperature',
+    humidity: 'humidity',
+    altitude: 'altitude',
+    pressure: 'pressure',
+    'right-temperature': 'right-temperature',
+    'right-humidity': 'right-humidity',
+    'right-altitude': 'right-altitude',
+    'right-pressure': 'right-pressure',
+    relativeDensity: 'temperature',
+    sizes: 'sizes',
+  },
+  compute,
+  remarks: (v, computed) => {
+    const mixture = computed.mixture as number;
+    const ratio = computed['jet-area-ratio'] as number;
+    const said = [
+      Math.abs(mixture) < 1
+        ? 'The air is nearly the same as when it was right: leave the jet alone. A step of jet is a change of some per cent of area.'
+        : mixture > 0
+          ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
+          : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`,
+      'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
+    ];
+    if (ratio < 0.8 || ratio > 1.25) {
+      said.push(
+        'That is a large step. Check the weather figures, and go there by single sizes, reading the plug at each.',
+      );
+    }
+    if (v.pressure === undefined || v['right-pressure'] === undefined) {
+      said.push(
+        'Where no pressure is given the standard one for the height is taken. Fair and foul weather differ from it by up to 3 per cent.',
+      );
+    }
+    return said;
+  },
+  picture: Picture,
+  ready: {
+    caption:
+      'Jet for air at 900 m, humidity 60 %, after 1.00 mm was right at 12 °C, 100 m and 70 % (invented engine)',
+    vary: 'temperature',
+    over: [-10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40],
+    show: ['density', 'relative-density', 'jet-area-ratio', 'jet', 'mixture'],
+  },
+  cautions: [
+    'A two-stroke gets its oil with its fuel. Too small a jet starves it of both, and the engine seizes at full throttle, without warning: hand on the clutch, and the larger jet first.',
+    'Petrol runs out when a main jet is changed. Engine off and cool, tap shut, no flame or spark, a tin below.',
+  ],
+  limits: [
+    'It holds for a jet that is in charge by itself, fed by the drop of pressure in a venturi: the main jet near full throttle. Needle and pilot want the same change in proportion, and seldom get it.',
+    'The same engine speed and throttle are meant. Air jets, power jets and the pulses of a tuned exhaust are not in it.',
+    'A hot engine bay makes the air at the mouth warmer than the shade: both days alike, or the difference counts.',
+    'Jets differ among themselves, and a stamp is not a measurement: ± 2 per cent of flow between two of the same number is usual (common practice).',
+  ],
+  articles: ['air-weather-and-altitude', 'which-circuit-at-which-throttle'],
+});

@@ -1,0 +1,88 @@
+import { absent, type ComputedOf, type ValuesOf } from '../frame/types.ts';
+import { airDensity, densityAltitude, standardPressure, stationPressure } from '../maths/air.ts';
+import { MathsError } from '../maths/errors.ts';
+import { jetAreaRatio, jetOfArea, mixtureRatio, sizesAbout } from '../maths/jets.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+export type Values = ValuesOf<typeof inputs>;
+export type Computed = ComputedOf<typeof results>;
+
+type Day = 'now' | 'right';
+
+const keyOf = (day: Day, key: string): string => (day === 'now' ? key : `right-${key}`);
+
+/** Turns the maths package's names into the keys of the day they concern. */
+function onDay<T>(day: Day, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof MathsError)) throw error;
+    throw new MathsError(
+      error.code,
+      error.quantities.map((quantity) => keyOf(day, quantity)),
+      error.message,
+    );
+  }
+}
+
+/** Pressure on the spot, kPa, on either day. */
+export function pressureOn(v: Values, day: Day): number {
+  const typed = day === 'now' ? v.pressure : v['right-pressure'];
+  const altitude = day === 'now' ? v.altitude : v['right-altitude'];
+  const kind = day === 'now' ? v['pressure-is'] : v['right-pressure-is'];
+  return onDay(day, () => {
+    if (typed === undefined) return standardPressure(altitude);
+    return kind === 'sea' ? stationPressure(typed, altitude) : typed;
+  });
+}
+
+/** Density of the air, kg/m³, on either day. */
+export function densityOn(v: Values, day: Day): number {
+  const pressure = pressureOn(v, day);
+  return onDay(day, () =>
+    airDensity({
+      temperature: day === 'now' ? v.temperature : v['right-temperature'],
+      humidity: day === 'now' ? v.humidity : v['right-humidity'],
+      pressure,
+    }),
+  );
+}
+
+export function compute(v: Values): Computed {
+  const density = densityOn(v, 'now');
+  const rightDensity = densityOn(v, 'right');
+  const relative = density / rightDensity;
+  const ratio = jetAreaRatio(relative);
+  const jet = jetOfArea(v.jet, ratio);
+  const sizes = sizesAbout(jet, v.sizes);
+  const number = v.number * ratio;
+  return {
+    'relative-density': relative,
+    'jet-area-ratio': ratio,
+    jet,
+    mixture: 100 * (mixtureRatio(relative) - 1),
+    'size-richer':
+      sizes.richer ??
+      absent('None of the jets at hand is large enough; the largest would be too weak.'),
+    'size-weaker':
+      sizes.weaker ??
+      absent('None of the jets at hand is small enough; the smallest is on the rich side.'),
+    'number-for': number,
+    'number-richer':
+      sizesAbout(number, v.numbers).richer ??
+      absent('None of the numbers at hand is large enough; the largest would be too weak.'),
+    density,
+    'right-density': rightDensity,
+    'pressure-here': pressureOn(v, 'now'),
+    'density-altitude': densityAltitude(density),
+  };
+}
+
+/** The jet that the air would want at another temperature, mm; nothing where there is no such air. */
+export function jetAt(v: Values, temperature: number, day: Day): number {
+  const pressure = pressureOn(v, day);
+  const humidity = day === 'now' ? v.humidity : v['right-humidity'];
+  const relative = airDensity({ temperature, humidity, pressure }) / densityOn(v, 'right');
+  return jetOfArea(v.jet, jetAreaRatio(relative));
+}

@@ -1,0 +1,51 @@
+import { fixed } from '../frame/format.ts';
+import { Absent } from '../frame/types.ts';
+import type { Computed, Values } from './compute.ts';
+
+const names = (indexes: readonly number[]): string => {
+  const words = indexes.map((index) => String(index + 1));
+  return words.length === 1
+    ? `carburettor ${words[0]!}`
+    : `carburettors ${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+};
+
+/** What to do with one carburettor: leave it, or bend its tang which way and how far. */
+export function verdict(v: Values, computed: Computed, index: number): string {
+  const bend = (computed.bend as readonly number[])[index - 1]!;
+  const out = Math.abs(v.found[index - 1]! - v.height);
+  if (out <= v.tolerance + 1e-9) return 'Leave it.';
+  const way = bend > 0 ? 'towards the needle' : 'away from the needle';
+  return `Bend it ${fixed(Math.abs(bend), 2)} mm ${way}.`;
+}
+
+export function remarks(v: Values, computed: Computed): readonly string[] {
+  const bend = computed['tang-for'] as number;
+  const height = computed['height-for'] as number;
+  const said: string[] = [];
+  if (Math.abs(height - v.height) <= v.tolerance) {
+    said.push('The gauge reading gives the level wanted, near enough: leave the tang alone.');
+  } else {
+    said.push(
+      bend > 0
+        ? `For the level wanted the float must shut the valve lower down: bend the tang ${fixed(bend, 2)} mm towards the needle and look for ${fixed(height, 1)} mm on the gauge.`
+        : `For the level wanted the float must shut the valve higher up: bend the tang ${fixed(-bend, 2)} mm away from the needle and look for ${fixed(height, 1)} mm on the gauge.`,
+    );
+  }
+  const out = v.found.flatMap((reading, index) =>
+    Math.abs(reading - v.height) > v.tolerance + 1e-9 ? [index] : [],
+  );
+  if (v.found.length > 1) {
+    said.push(
+      out.length === 0
+        ? 'All carburettors agree with the setting, near enough.'
+        : `To bring all to the gauge reading above, bend the tang of ${names(out)}; the table says how far. Never bend it by pressing the float against the needle.`,
+    );
+  }
+  const { reserve } = computed;
+  if (!(reserve instanceof Absent) && (reserve as number) < 1.5 * v.head) {
+    said.push(
+      `There is little in hand: at a head of ${fixed(reserve as number, 0)} mm the float would be wholly under and the chamber overflow.`,
+    );
+  }
+  return said;
+}
