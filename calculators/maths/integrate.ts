@@ -25,6 +25,6 @@ export function integrate(f: (x: number) => number, from: number, to: number): n
   return sum * half * STEP;
 }
 
-const STEP = 1 / 16;
+const STEP = 1 / 8;
 /** Up to t = 3.5, where the weight has fallen below 10⁻¹⁹. */
-const STEPS = 56;
+const STEPS = 28;

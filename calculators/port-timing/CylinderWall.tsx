@@ -1,0 +1,176 @@
+import { fixed } from '../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import { AxisLeft } from '../picture/axis.tsx';
+import { Handle } from '../picture/handle.tsx';
+import { Plot } from '../picture/plot.tsx';
+import { scaleLinear } from '../picture/scale.ts';
+import { wallLayout, type Strip } from './wall-layout.ts';
+
+/** One port on the wall: edges in mm below the deck. */
+export interface WallPort {
+  readonly top: number;
+  readonly bottom: number;
+}
+
+interface Props {
+  readonly exhaust: WallPort;
+  readonly transfers: readonly WallPort[];
+  /** Only an inlet opened by the skirt lies on the wall. */
+  readonly inlet: WallPort | undefined;
+  /** Crown edge below the deck, mm, and the piston's length. */
+  readonly crown: number;
+  readonly skirt: number;
+  /** Highest and lowest the crown goes. */
+  readonly crownRange: readonly [highest: number, lowest: number];
+  readonly lengths: LengthDisplay;
+  readonly onCrown: (depth: number) => void;
+  readonly onEdge: (port: 'exhaust' | 'transfer' | 'inlet', depth: number) => void;
+  readonly onEnd: () => void;
+}
+
+const WIDTH = 360;
+const HEIGHT = 350;
+const LEFT = 42;
+const RIGHT = 352;
+const TOP = 34;
+const BOTTOM = HEIGHT - 10;
+
+const round = (value: number): number => Math.round(value * 100) / 100;
+
+/** The bore slit open opposite the exhaust and rolled flat, with the piston over it. */
+export function CylinderWall(props: Props) {
+  const { exhaust, transfers, inlet, crown, skirt, crownRange, lengths, onEnd } = props;
+  const [highest, lowest] = crownRange;
+  const deepest =
+    Math.max(lowest, exhaust.bottom, ...transfers.map((t) => t.bottom), inlet?.bottom ?? 0) + 8;
+  const above = Math.min(0, highest) - 2;
+  const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
+  const axis = scaleLinear([shown(above), shown(deepest)], [TOP, BOTTOM]);
+  const y = (mm: number): number => round(axis(shown(mm)));
+  const mmAt = (place: number): number =>
+    above + ((place - TOP) / (BOTTOM - TOP)) * (deepest - above);
+  const layout = wallLayout(LEFT, RIGHT, transfers.length);
+  const unit = units[displayUnit('mm', lengths)].label;
+  const say = (mm: number): string => `${fixed(shown(mm), lengths === 'in' ? 3 : 1)} ${unit}`;
+  const skirtEnd = Math.min(crown + skirt, deepest);
+  const barrelFrom = Math.max(above, Math.min(0, deepest));
+
+  const openByCrown = ({ top, bottom }: WallPort): readonly [number, number] => [
+    top,
+    Math.min(bottom, Math.max(top, crown)),
+  ];
+  const openBySkirt = ({ top, bottom }: WallPort): readonly [number, number] => [
+    Math.max(top, Math.min(bottom, crown + skirt)),
+    bottom,
+  ];
+  const window = (
+    strip: Strip,
+    port: WallPort,
+    [from, to]: readonly [number, number],
+    kind: string,
+    key: string,
+  ) => (
+    <g key={key}>
+      <rect
+        class={`port port-shut port-line-${kind}`}
+        x={round(strip.x)}
+        width={round(strip.width)}
+        y={y(port.top)}
+        height={round(y(port.bottom) - y(port.top))}
+      />
+      {to > from ? (
+        <rect
+          class={`port port-${kind}`}
+          x={round(strip.x)}
+          width={round(strip.width)}
+          y={y(from)}
+          height={round(y(to) - y(from))}
+        />
+      ) : null}
+    </g>
+  );
+  const edge = (
+    port: 'exhaust' | 'transfer' | 'inlet',
+    name: string,
+    strip: Strip,
+    depth: number,
+  ) => (
+    <Handle
+      key={port}
+      x={strip.x + strip.width / 2}
+      y={y(depth)}
+      label={name}
+      value={round(depth)}
+      min={0}
+      max={round(deepest)}
+      step={0.1}
+      valueText={`${say(depth)} below the deck`}
+      along="y"
+      onDrag={(_, place) => props.onEdge(port, mmAt(place))}
+      onStep={(depthWanted) => props.onEdge(port, depthWanted)}
+      onEnd={onEnd}
+    />
+  );
+
+  return (
+    <Plot
+      width={WIDTH}
+      height={HEIGHT}
+      label={`Cylinder wall rolled flat: crown ${say(crown)} below the deck`}
+    >
+      <g aria-hidden="true">
+        <rect
+          class="wall"
+          x={LEFT}
+          width={RIGHT - LEFT}
+          y={y(barrelFrom)}
+          height={round(BOTTOM - y(barrelFrom))}
+        />
+        {window(layout.exhaust, exhaust, openByCrown(exhaust), 'exhaust', 'exhaust')}
+        {transfers.flatMap((port, index) =>
+          layout.transfers[index]!.map((strip, side) =>
+            window(strip, port, openByCrown(port), 'transfer', `${String(index)}-${String(side)}`),
+          ),
+        )}
+        {inlet
+          ? layout.inlet.map((strip, side) =>
+              window(strip, inlet, openBySkirt(inlet), 'inlet', String(side)),
+            )
+          : null}
+        <rect
+          class="piston-over"
+          x={LEFT}
+          width={RIGHT - LEFT}
+          y={y(crown)}
+          height={round(y(skirtEnd) - y(crown))}
+        />
+        <path class="piston-edge" d={`M${LEFT} ${y(crown)}H${RIGHT}`} />
+        <path class="axis-line" d={`M${LEFT} ${y(0)}H${RIGHT}`} />
+        <text class="key" x={RIGHT - 4} y={y(0) - 6} text-anchor="end">
+          deck
+        </text>
+        <text class="key" x={WIDTH / 2 + 17} y={BOTTOM - 6} text-anchor="middle">
+          heights to scale, widths not
+        </text>
+      </g>
+      <AxisLeft scale={axis} at={LEFT} label={`${unit} below deck`} />
+      {edge('exhaust', 'Exhaust, top edge', layout.exhaust, exhaust.top)}
+      {edge('transfer', 'Transfer, top edge', layout.transfers[0]![0], transfers[0]!.top)}
+      {inlet ? edge('inlet', 'Inlet, bottom edge', layout.inlet[1], inlet.bottom) : null}
+      <Handle
+        x={LEFT + 17}
+        y={y(crown)}
+        label="Piston, crown below the deck"
+        value={round(crown)}
+        min={round(highest)}
+        max={round(lowest)}
+        step={0.5}
+        valueText={`${say(crown)} below the deck`}
+        along="y"
+        onDrag={(_, place) => props.onCrown(mmAt(place))}
+        onStep={props.onCrown}
+        onEnd={onEnd}
+      />
+    </Plot>
+  );
+}
