@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   cacheDir: '.cache/vite-browser',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     include: ['test/browser/**/*.test.ts'],
     globalSetup: 'test/browser/support/global-setup.ts',

@@ -22,6 +22,8 @@ export type Parsed =
 const NUMBER = /^([+\-−]?)\s*(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?\s*(.*)$/iu;
 const FRACTION = /^([+\-−]?)\s*(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+)\s*(.*)$/u;
 const LONGEST_QUOTE = 40;
+/** Beyond any figure of any quantity, and far enough from overflow to be reckoned with. */
+const LARGEST = 1e100;
 
 export const quote = (text: string): string =>
   `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}”`;
@@ -84,6 +86,13 @@ export function parse(text: string, home: UnitName, converter?: Converter): Pars
     kind: 'bad',
     sentence: `${quote(text)} cannot be read as ${words.noun}. Type a figure such as ${words.like}.`,
   };
+  const figure = (value: number): Parsed =>
+    Math.abs(value) <= LARGEST
+      ? { kind: 'value', value }
+      : {
+          kind: 'bad',
+          sentence: `${quote(text)} is larger than any ${words.noun.replace(/^an? /, '')} there is. Type a figure such as ${words.like}.`,
+        };
   const pieces = split(text.trim());
   if (!pieces) return unreadable;
 
@@ -96,7 +105,7 @@ export function parse(text: string, home: UnitName, converter?: Converter): Pars
     magnitude += converter.fraction(...pieces.over);
   }
   const value = pieces.sign * magnitude;
-  if (isHomeUnit(pieces.unit, home)) return { kind: 'value', value };
+  if (isHomeUnit(pieces.unit, home)) return figure(value);
 
   const known = typedUnits[quantity]?.[pieces.unit.toLowerCase()];
   if (known === undefined || !Object.hasOwn(typedUnits[quantity]!, pieces.unit.toLowerCase())) {
@@ -107,5 +116,5 @@ export function parse(text: string, home: UnitName, converter?: Converter): Pars
     };
   }
   if (!converter) return { kind: 'pending' };
-  return { kind: 'value', value: converter.convert(value, known, converterName(home)) };
+  return figure(converter.convert(value, known, converterName(home)));
 }

@@ -1,0 +1,53 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { slugs } from './support/built.ts';
+import { settled } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+
+const values = (page: Page): Promise<(string | null)[]> =>
+  page.locator('.calc data').evaluateAll((all) => all.map((data) => data.getAttribute('value')));
+const words = (page: Page): Promise<string> => page.locator('.calc').innerText();
+
+describe.each(slugs)('%s', (slug) => {
+  const path = `calculators/${slug}/`;
+
+  it('says the same in every language and time zone of the browser', async () => {
+    let said = '';
+    let found: (string | null)[] = [];
+    await visit({ path }, async (page) => {
+      await settled(page);
+      [said, found] = [await words(page), await values(page)];
+    });
+    for (const locale of ['de-DE', 'ar-EG']) {
+      await visit({ path, locale, timezoneId: 'Pacific/Chatham' }, async (page) => {
+        await settled(page);
+        expect(await words(page), locale).toBe(said);
+        expect(await values(page), locale).toEqual(found);
+      });
+    }
+  });
+
+  it('fits when a reader sets it from right to left', async () => {
+    await visit({ path, viewport: { width: 360, height: 740 } }, async (page) => {
+      await settled(page);
+      const before = await values(page);
+      await page.evaluate(() => {
+        document.documentElement.dir = 'rtl';
+      });
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth),
+        'scrolls sideways',
+      ).toBe(360);
+      expect(await values(page)).toEqual(before);
+    });
+  });
+});
+
+it('does not mind a clock that is wrong', async () => {
+  await visit({}, async (page) => {
+    await page.clock.setFixedTime(new Date('1970-01-01T00:00:00Z'));
+    await page.goto(new URL('calculators/piston-position/', page.url()).href);
+    await settled(page);
+    expect(await words(page)).not.toMatch(/1970|Invalid/);
+  });
+});

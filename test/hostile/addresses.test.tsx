@@ -1,0 +1,99 @@
+import fc from 'fast-check';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it, vi } from 'vitest';
+import { converter } from '../../calculators/frame/converter.ts';
+import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
+import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
+import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import { Absent, type AnyCalculator, type ResultValue } from '../../calculators/frame/types.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { Live } from '../../site/calculator/Live.tsx';
+import { addresses } from './addresses.ts';
+import { nonFigures, unsound } from './unsound.ts';
+
+/** Over all calculators together. The seed is fixed, so that every run tries the same ones. */
+const ADDRESSES = 10_000;
+const runs = { numRuns: Math.ceil(ADDRESSES / calculators.length), seed: 51_104 };
+
+vi.setConfig({ testTimeout: 300_000 });
+
+const figures = (value: ResultValue): number[] =>
+  value instanceof Absent ? [] : [value].flat(2).map(Number);
+
+function expectSound(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  texts: Record<string, string>,
+): void {
+  for (const value of Object.values(evaluation.results)) {
+    for (const figure of figures(value)) expect(Number.isFinite(figure)).toBe(true);
+    if (value instanceof Absent) expect(value.why).toMatch(/\S.+\./);
+  }
+  for (const spread of Object.values(evaluation.spreads)) expect(spread).toBeGreaterThanOrEqual(0);
+  for (const { sentence } of evaluation.problems) expect(sentence).toMatch(/\S.+\./);
+  for (const { key, text } of [...evaluation.fields, ...evaluation.errorFields]) {
+    if (texts[key] !== undefined) expect(text).toBe(texts[key]);
+  }
+  const unread = Object.values(evaluation.results).some((value) => value instanceof Absent);
+  if (!evaluation.computed) expect(unread && evaluation.problems.length > 0).toBe(true);
+}
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  '%s',
+  (_, calculator) => {
+    it('makes sense of any address, or says why not', () => {
+      fc.assert(
+        fc.property(addresses(calculator), (query) => {
+          const texts = fromQuery(query);
+          const evaluation = evaluate(calculator, texts, { lengths: 'mm', converter });
+          expectSound(calculator, evaluation, texts);
+
+          const link = 'https://here.test/';
+          const words = plainSummary(calculator, evaluation, 'in', link);
+          expect(nonFigures(words)).toEqual([]);
+          expect(nonFigures(markdownLink(calculator, evaluation, 'mm', link))).toEqual([]);
+
+          const again = evaluate(calculator, fromQuery(toQuery(evaluation)), {
+            lengths: 'in',
+            converter,
+          });
+          if (evaluation.computed && evaluation.problems.length === 0) {
+            expect(Object.values(again.results).flatMap(figures)).toEqual(
+              Object.values(evaluation.results).flatMap(figures),
+            );
+          }
+        }),
+        runs,
+      );
+    });
+
+    it('draws any address as a page that runs nothing from it', () => {
+      fc.assert(
+        fc.property(addresses(calculator), (query) => {
+          const html = renderToString(
+            <Live calculator={calculator} set={fromQuery(query)} ownsAddress={false} idPrefix="" />,
+          );
+          expect(unsound(html)).toEqual([]);
+        }),
+        { ...runs, numRuns: Math.ceil(runs.numRuns / 4) },
+      );
+    });
+  },
+);
+
+it.each([
+  '<p onclick="x()">x</p>',
+  '<p style="top:0">x</p>',
+  '<script>x()</script>',
+  '<data value="NaN">x</data>',
+  '<data value="1e-7">x</data>',
+  '<p>NaN mm</p>',
+  '<path d="M0 NaN"></path>',
+])('these checks see %s', (html) => {
+  expect(unsound(html)).not.toEqual([]);
+});
+
+it('these checks pass what is quoted or escaped', () => {
+  const typed = '&lt;img onerror=x>NaN';
+  expect(unsound(`<input value="${typed}"/><p>“${typed}” cannot be read.</p>`)).toEqual([]);
+});
