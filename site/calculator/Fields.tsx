@@ -9,6 +9,8 @@ import { ListInput } from './ListInput.tsx';
 export interface FieldHandlers {
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
+  /** The fields that hold figures of the reader's own engine. */
+  readonly fromSheet?: { readonly name: string; readonly keys: readonly string[] } | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
@@ -38,10 +40,13 @@ function inGroups(fields: readonly Field[]): Group[] {
   return groups;
 }
 
-function OneField({ field, ...handlers }: FieldHandlers & { readonly field: Field }) {
+function OneField({ field, fromSheet, ...handlers }: FieldHandlers & { readonly field: Field }) {
   if (field.kind === 'choice') return <ChoiceInput field={field} {...handlers} />;
   if (field.kind === 'list') return <ListInput field={field} {...handlers} />;
-  return <FigureInput field={field} {...handlers} />;
+  const origin = fromSheet?.keys.includes(field.key)
+    ? `From your sheet: ${fromSheet.name}`
+    : undefined;
+  return <FigureInput field={field} origin={origin} {...handlers} />;
 }
 
 interface FoldedProps {

@@ -15,6 +15,8 @@ interface Props {
   readonly field: FigureField;
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
+  /** Where the figure comes from, when it is not typed and not the default. */
+  readonly origin?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
@@ -31,7 +33,7 @@ function shownStep(field: FigureField, lengths: LengthDisplay): number {
   return Number(step.toPrecision(1));
 }
 
-export function FigureInput({ field, lengths, idPrefix, onText, onCommit }: Props) {
+export function FigureInput({ field, lengths, idPrefix, origin, onText, onCommit }: Props) {
   const [draft, setDraft] = useState<Draft>();
   const { key, spec } = field;
   const id = fieldId(idPrefix, key);
@@ -94,6 +96,7 @@ export function FigureInput({ field, lengths, idPrefix, onText, onCommit }: Prop
           +
         </button>
       </div>
+      {origin === undefined ? null : <p class="field-note">{origin}</p>}
       <FieldNotes id={id} field={field} note={readAs(field, lengths)} measure={spec.measure} />
     </div>
   );

@@ -1,4 +1,4 @@
-import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { remarksOf } from '../../calculators/frame/summary.ts';
@@ -6,12 +6,15 @@ import type { AnyCalculator, AnyValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { Downloads } from './Downloads.tsx';
 import { Fields } from './Fields.tsx';
-import { rememberedLengths, rememberLengths, watchLengths } from './preferences.ts';
+import { LengthsChoice } from './LengthsChoice.tsx';
+import { rememberedLengths, watchLengths } from './preferences.ts';
 import { Problems } from './Problems.tsx';
 import { Leads, Others, Tables } from './Results.tsx';
+import { SendToSheet } from './SendToSheet.tsx';
 import { Share } from './Share.tsx';
 import { useAddress } from './use-address.ts';
 import { useConverter } from './use-converter.ts';
+import { useOwnSheet } from './use-own-sheet.ts';
 
 export interface LiveProps {
   readonly calculator: AnyCalculator;
@@ -40,26 +43,6 @@ function lastGood(
   return good;
 }
 
-function LengthsChoice({ lengths, idPrefix }: { lengths: LengthDisplay; idPrefix: string }) {
-  return (
-    <fieldset class="lengths">
-      <legend>Lengths in</legend>
-      {(['mm', 'in'] as const).map((unit) => (
-        <label class="option" key={unit}>
-          <input
-            type="radio"
-            name={`${idPrefix}lengths`}
-            value={unit}
-            checked={lengths === unit}
-            onChange={() => rememberLengths(unit)}
-          />
-          <span>{unit === 'mm' ? 'mm' : 'inch'}</span>
-        </label>
-      ))}
-    </fieldset>
-  );
-}
-
 /** A calculator in use. The server renders the same with the defaults. */
 export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProps) {
   const [texts, setTexts] = useState<Texts>(set ?? {});
@@ -68,6 +51,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const { converter, failure } = useConverter(needed);
   const held = useRef<Record<string, AnyValue>>({});
   const byHand = useRef(false);
+  const own = useOwnSheet(calculator, ownsAddress);
 
   const evaluation = useMemo(
     () =>
@@ -101,6 +85,10 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     if (byHand.current) write(toQuery(evaluation));
   }, [evaluation, write]);
 
+  useEffect(() => {
+    if (own && !byHand.current) setTexts(own.texts);
+  }, [own]);
+
   const onText = useCallback((key: string, text: string) => {
     byHand.current = true;
     setTexts((before) => ({ ...before, [key]: text }));
@@ -111,9 +99,13 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     },
     [onText],
   );
+  const defaults = (): void => {
+    byHand.current = true;
+    setTexts({});
+  };
   const link = (): string => {
     const page = new URL(
-      ownsAddress ? '.' : pageOf(calculator.slug),
+      ownsAddress ? '.' : pageOf(`calculators/${calculator.slug}/`),
       location.href.split(/[?#]/)[0],
     );
     return `${page.href}?${toQuery(evaluation)}`;
@@ -122,7 +114,13 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const { picture: Picture, cautions = [] } = calculator;
   const remarks = remarksOf(calculator, evaluation);
   const shared = { calculator, evaluation, lengths };
-  const handlers = { lengths, idPrefix, onText, onCommit: commit };
+  const fromSheet = own && {
+    name: own.name,
+    keys: evaluation.fields
+      .map(({ key }) => key)
+      .filter((key) => own.texts[key] !== undefined && own.texts[key] === texts[key]),
+  };
+  const handlers = { lengths, idPrefix, fromSheet, onText, onCommit: commit };
   const { values, results, spreads } = evaluation;
 
   return (
@@ -137,6 +135,19 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
         onSubmit={(event) => event.preventDefault()}
       >
         <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
+        {fromSheet && fromSheet.keys.length > 0 ? (
+          <div class="from-sheet">
+            <p>
+              {fromSheet.keys.length === 1
+                ? 'One figure is'
+                : `${fromSheet.keys.length} figures are`}{' '}
+              from your sheet: {fromSheet.name}. Type over any of them; the sheet stays as it is.
+            </p>
+            <button type="button" onClick={defaults}>
+              Use the defaults instead
+            </button>
+          </div>
+        ) : null}
         <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
         {evaluation.errorFields.length === 0 ? null : (
           <details class="errors">
@@ -186,13 +197,20 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
         )}
         <Downloads calculator={calculator} evaluation={evaluation} />
         <Share {...shared} idPrefix={idPrefix} link={link} />
+        {ownsAddress ? (
+          <SendToSheet
+            {...shared}
+            query={() => toQuery(evaluation)}
+            sheetAddress={typeof document === 'undefined' ? '' : pageOf('sheet/')}
+          />
+        ) : null}
       </div>
     </div>
   );
 }
 
-/** The calculator's own page, from the folder this script was served from. */
-function pageOf(slug: string): string {
+/** A page of the site, from the home page that this page names. */
+function pageOf(path: string): string {
   const here = document.querySelector<HTMLLinkElement>('link[rel="start"]');
-  return new URL(`calculators/${slug}/`, here?.href ?? location.origin).href;
+  return new URL(path, here?.href ?? location.origin).href;
 }

@@ -5,7 +5,7 @@ import { converter } from '../../calculators/frame/converter.ts';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
-import { Absent, type AnyCalculator, type ResultValue } from '../../calculators/frame/types.ts';
+import { Absent, type ResultValue } from '../../calculators/frame/types.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { Live } from '../../site/calculator/Live.tsx';
 import { addresses } from './addresses.ts';
@@ -20,11 +20,7 @@ vi.setConfig({ testTimeout: 300_000 });
 const figures = (value: ResultValue): number[] =>
   value instanceof Absent ? [] : [value].flat(2).map(Number);
 
-function expectSound(
-  calculator: AnyCalculator,
-  evaluation: Evaluation,
-  texts: Record<string, string>,
-): void {
+function expectSound(evaluation: Evaluation, texts: Record<string, string>): void {
   for (const value of Object.values(evaluation.results)) {
     for (const figure of figures(value)) expect(Number.isFinite(figure)).toBe(true);
     if (value instanceof Absent) expect(value.why).toMatch(/\S.+\./);
@@ -46,7 +42,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         fc.property(addresses(calculator), (query) => {
           const texts = fromQuery(query);
           const evaluation = evaluate(calculator, texts, { lengths: 'mm', converter });
-          expectSound(calculator, evaluation, texts);
+          expectSound(evaluation, texts);
 
           const link = 'https://here.test/';
           const words = plainSummary(calculator, evaluation, 'in', link);

@@ -1,0 +1,79 @@
+import { engineInputs } from '../engine-inputs.ts';
+import type { FieldSpec } from '../frame/fields.ts';
+import { carburettorFigures } from './figures-carburettor.ts';
+import { ignitionFigures } from './figures-ignition.ts';
+import { proofFigures } from './figures-proof.ts';
+
+/** A figure of the engine sheet: defined like an input of a calculator, and always optional. */
+export interface SheetFigure extends FieldSpec {
+  readonly group: string;
+  /** Inputs that mean the same, by calculator. */
+  readonly fills?: Readonly<Record<string, string>>;
+  /** Set where every calculator with an input of this key means the same by it. */
+  readonly everywhere?: true;
+  /** Results that may be sent here, by calculator. */
+  readonly takes?: Readonly<Record<string, string>>;
+}
+
+const engine = 'The engine';
+export const MOST_CYLINDERS = 8;
+
+const engineFigures = {
+  cylinders: {
+    group: engine,
+    label: 'Cylinders',
+    help: 'Each gets its own reading boxes, with its own set of points and carburettor.',
+    unit: 'count',
+    min: 1,
+    max: MOST_CYLINDERS,
+    why: 'the sheet has boxes for no more',
+    whole: true,
+    step: 1,
+    fills: { 'plate-setting': 'cylinders', 'plate-layout': 'sets', 'slide-balance': 'slides' },
+  },
+  bore: {
+    group: engine,
+    label: 'Cylinder bore',
+    help: 'Diameter of the cylinder.',
+    measure:
+      'Bore gauge or inside micrometer, near the top of the piston’s path and across it, along the crank and square to it. Take the mean; more than 0.05 mm between them is wear to see to first.',
+    unit: 'mm',
+    min: 10,
+    max: 200,
+    why: 'smaller or larger than that is not an engine of the kind this site serves',
+    step: 0.5,
+    fills: { compression: 'bore' },
+  },
+  stroke: { ...engineInputs.stroke, group: engine, everywhere: true },
+  rod: { ...engineInputs.rod, group: engine, everywhere: true },
+  offset: { ...engineInputs.offset, group: engine, everywhere: true },
+} as const satisfies Record<string, SheetFigure>;
+
+const all = {
+  ...engineFigures,
+  ...ignitionFigures,
+  ...carburettorFigures,
+  ...proofFigures,
+} as const satisfies Record<string, SheetFigure>;
+
+export type FigureKey = keyof typeof all;
+
+/** Every figure of the sheet, in order. */
+export const sheetFigures: Readonly<Record<FigureKey, SheetFigure>> = all;
+export const figureKeys = Object.keys(all) as FigureKey[];
+
+export const isFigureKey = (key: string): key is FigureKey => Object.hasOwn(all, key);
+
+/** What a figure is as a field: it may be left empty. */
+export const figureSpec = (key: FigureKey): FieldSpec => ({
+  ...sheetFigures[key],
+  optional: true,
+});
+
+/** The figures under their headings, in order. */
+export const figureGroups: readonly { readonly heading: string; readonly keys: FigureKey[] }[] = [
+  ...new Set(figureKeys.map((key) => sheetFigures[key].group)),
+].map((heading) => ({
+  heading,
+  keys: figureKeys.filter((key) => sheetFigures[key].group === heading),
+}));

@@ -1,0 +1,104 @@
+import { units } from '../frame/units.ts';
+import { plainDecimal } from '../maths/rounding.ts';
+import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { order, steps, type StepId } from './steps.ts';
+
+/** The input of a calculator that means what a figure of the sheet means. */
+export function inputFor(key: FigureKey, slug: string): string | undefined {
+  const { fills, everywhere } = sheetFigures[key];
+  return everywhere ? key : fills?.[slug];
+}
+
+const withToken = (value: number, unit: keyof typeof units): string =>
+  `${plainDecimal(value)}${units[unit].token}`;
+
+/** What an engine's sheet fills into those of a calculator's `keys` it knows: texts as in an address. */
+export function fillFrom(
+  engine: Engine,
+  slug: string,
+  keys: Iterable<string>,
+): Record<string, string> {
+  const known = new Set(keys);
+  const texts: Record<string, string> = {};
+  const put = (key: string | undefined, text: string): void => {
+    if (key !== undefined && known.has(key)) texts[key] = text;
+  };
+  for (const key of figureKeys) {
+    const value = engine.figures[key];
+    if (value !== undefined) {
+      put(inputFor(key, slug), withToken(value, sheetFigures[key].unit));
+    }
+  }
+  for (const id of order) {
+    const { reading, series } = steps[id];
+    const base = series?.[slug];
+    if (!reading || base === undefined) continue;
+    entriesOf(engine, id).forEach((entry, i) => {
+      if (entry !== null) put(`${base}-${String(i + 1)}`, withToken(entry, reading.unit));
+    });
+  }
+  return texts;
+}
+
+/** The query string that opens a calculator with the sheet's figures. */
+export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): string {
+  return Object.entries(fillFrom(engine, slug, keys))
+    .map(([key, text]) => `${key}=${encodeURIComponent(text)}`)
+    .join('&');
+}
+
+/** Those of a calculator's keys that a sheet can fill. */
+export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
+  const own = new Set(figureKeys.map((key) => inputFor(key, slug)));
+  const bases = order.flatMap((id) => steps[id].series?.[slug] ?? []);
+  return [...keys].filter(
+    (key) => own.has(key) || bases.some((base) => new RegExp(`^${base}-\\d+$`).test(key)),
+  );
+}
+
+/** A place of the sheet that a calculator's figure may be sent to. */
+export type Place =
+  | { readonly kind: 'figure'; readonly key: FigureKey; readonly value: number }
+  | {
+      readonly kind: 'reading';
+      readonly step: StepId;
+      readonly index: number;
+      readonly value: number;
+    };
+
+/**
+ * The places of the sheet that take a calculator's results and inputs, where the figure lies in
+ * the place's range.
+ */
+export function placesFor(
+  engine: Engine,
+  slug: string,
+  input: (key: string) => number | undefined,
+  result: (name: string) => number | undefined,
+): Place[] {
+  const places: Place[] = [];
+  for (const key of figureKeys) {
+    const { takes, min, max, whole } = sheetFigures[key];
+    const source = takes?.[slug];
+    const from = inputFor(key, slug);
+    const value =
+      (source === undefined ? undefined : result(source)) ??
+      (from === undefined ? undefined : input(from));
+    if (value === undefined || !(value >= min && value <= max)) continue;
+    if (whole && !Number.isInteger(value)) continue;
+    places.push({ kind: 'figure', key, value });
+  }
+  for (const id of order) {
+    const { reading, series } = steps[id];
+    const base = series?.[slug];
+    if (!reading || base === undefined) continue;
+    for (let index = 0; index < cylindersOf(engine); index += 1) {
+      const value = input(`${base}-${String(index + 1)}`);
+      if (value !== undefined && value >= reading.min && value <= reading.max) {
+        places.push({ kind: 'reading', step: id, index, value });
+      }
+    }
+  }
+  return places;
+}

@@ -1,0 +1,64 @@
+import { SheetError } from './errors.ts';
+import { FORMAT, VERSION } from './model.ts';
+
+type Unknown = Record<string, unknown>;
+
+export const isRecord = (value: unknown): value is Unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/**
+ * Version 1 had one list of readings for each step, no texts that could not be read, no kept
+ * results and no clock. Its readings become "as found", in the order in which they stood.
+ */
+function fromVersion1(document: Unknown): Unknown {
+  const engines = Array.isArray(document.engines) ? (document.engines as unknown[]) : [];
+  return {
+    ...document,
+    version: 2,
+    engines: engines.map((engine) => {
+      if (!isRecord(engine)) return engine;
+      const lists = isRecord(engine.readings) ? Object.entries(engine.readings) : [];
+      const readings = lists.map(([id, list], i): [string, unknown] => [
+        id,
+        list === true
+          ? { found: [], left: [], done: true, checked: i + 1, changed: 0 }
+          : { found: list, left: [], done: false, checked: i + 1, changed: 0 },
+      ]);
+      return {
+        kept: [],
+        unread: {},
+        ...engine,
+        readings: Object.fromEntries(readings),
+        clock: readings.length,
+      };
+    }),
+  };
+}
+
+const migrations: Readonly<Record<number, (document: Unknown) => Unknown>> = { 1: fromVersion1 };
+
+/** Brings a document of any version known so far to the present one. */
+export function migrate(document: unknown): Unknown {
+  if (!isRecord(document) || document.format !== FORMAT) {
+    throw new SheetError(
+      'not-a-sheet',
+      `This is not an engine sheet: it does not say "format": "${FORMAT}". Choose a file that was saved by the engine sheet.`,
+    );
+  }
+  const { version } = document;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
+    throw new SheetError(
+      'no-version',
+      `This engine sheet does not say its version as a whole number from 1 to ${String(VERSION)}, so it cannot be read safely. Nothing was taken from it.`,
+    );
+  }
+  if (version > VERSION) {
+    throw new SheetError(
+      'future-version',
+      `This engine sheet is of version ${String(version)}, and this page knows versions 1 to ${String(VERSION)}. Reload the page to get the newest one, then try again. Nothing was taken from it.`,
+    );
+  }
+  let migrated: Unknown = document;
+  for (let from = version; from < VERSION; from += 1) migrated = migrations[from]!(migrated);
+  return migrated;
+}

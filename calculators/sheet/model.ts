@@ -1,0 +1,98 @@
+import type { FigureKey } from './figures.ts';
+import type { StepId } from './steps.ts';
+
+/** Written into every document. A change that old readers would misread raises it. */
+export const VERSION = 2;
+export const FORMAT = 'engine-sheet';
+
+export const LIMITS = {
+  /** Characters of a document, as text. */
+  text: 1_000_000,
+  engines: 50,
+  name: 80,
+  notes: 2000,
+  kept: 60,
+  line: 200,
+  unread: 200,
+} as const;
+
+/** One entry of a reading box: a figure in the step's unit, or nothing yet. */
+export type Entry = number | null;
+
+/** What was recorded at one step of the job. */
+export interface Reading {
+  /** As found and as left, for cylinder 1, 2, …; in the step's unit. */
+  readonly found: readonly Entry[];
+  readonly left: readonly Entry[];
+  /** Ticked, for a step without figures. */
+  readonly done: boolean;
+  /** The engine's clock when this was last looked at, and when the engine was last altered by it. */
+  readonly checked: number;
+  readonly changed: number;
+}
+
+/** A result sent from a calculator. */
+export interface KeptResult {
+  readonly label: string;
+  /** The figure with its unit, as shown. */
+  readonly text: string;
+  readonly calculator: string;
+  /** The query string that holds the whole calculation. */
+  readonly query: string;
+}
+
+export interface Engine {
+  readonly id: string;
+  readonly name: string;
+  /** Whether the figures belong to no real engine. */
+  readonly invented: boolean;
+  readonly notes: string;
+  /** Cylinder numbers in the order in which they fire; empty when not known. */
+  readonly firingOrder: readonly number[];
+  /** In home units. */
+  readonly figures: Readonly<Partial<Record<FigureKey, number>>>;
+  readonly readings: Readonly<Partial<Record<StepId, Reading>>>;
+  readonly kept: readonly KeptResult[];
+  /** Typed texts that could not be read, by the field they stand in. */
+  readonly unread: Readonly<Record<string, string>>;
+  /** Counts the changes, so that it can be told which came after which. */
+  readonly clock: number;
+}
+
+/** What is written to a file: engines, with the format's name and version. */
+export interface SheetDocument {
+  readonly format: typeof FORMAT;
+  readonly version: typeof VERSION;
+  readonly engines: readonly Engine[];
+}
+
+export const documentOf = (engines: readonly Engine[]): SheetDocument => ({
+  format: FORMAT,
+  version: VERSION,
+  engines,
+});
+
+export const newEngine = (id: string, name: string): Engine => ({
+  id,
+  name,
+  invented: false,
+  notes: '',
+  firingOrder: [],
+  figures: {},
+  readings: {},
+  kept: [],
+  unread: {},
+  clock: 0,
+});
+
+/** How many cylinders have boxes: as the sheet says, one until it does. */
+export const cylindersOf = (engine: Engine): number => engine.figures.cylinders ?? 1;
+
+/** What holds now at each cylinder: as left, or as found where nothing was changed. */
+export function entriesOf(engine: Engine, id: StepId): readonly Entry[] {
+  const reading = engine.readings[id];
+  return Array.from(
+    { length: cylindersOf(engine) },
+    (_, i) => reading?.left[i] ?? reading?.found[i] ?? null,
+  );
+}

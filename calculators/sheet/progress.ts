@@ -1,0 +1,58 @@
+import { readingOf } from './edit.ts';
+import { judge } from './judge.ts';
+import type { Engine } from './model.ts';
+import { needs, order, steps, type StepId } from './steps.ts';
+
+export type StepState = 'open' | 'part' | 'unjudged' | 'fail' | 'again' | 'pass';
+
+export interface Progress {
+  readonly state: StepState;
+  /** Steps that altered the engine after this one was last checked. */
+  readonly because: readonly StepId[];
+  /** Steps it depends on that have not passed, or are themselves to be checked again. */
+  readonly waits: readonly StepId[];
+}
+
+export const stateWords: Readonly<Record<StepState, string>> = {
+  open: 'To do',
+  part: 'Part filled',
+  unjudged: 'Filled, not judged',
+  fail: 'To correct',
+  again: 'Check again',
+  pass: 'Done',
+};
+
+/** State by the step's own readings alone. */
+function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
+  if (!steps[id].reading) return readingOf(engine, id).done ? 'pass' : 'open';
+  const { rows } = judge(engine, id, 'mm');
+  if (rows.every(({ result }) => result === 'empty')) return 'open';
+  if (rows.some(({ result }) => result === 'fail')) return 'fail';
+  if (rows.some(({ result }) => result === 'empty')) return 'part';
+  return rows.every(({ result }) => result === 'pass') ? 'pass' : 'unjudged';
+}
+
+/**
+ * How far the job has come. A step that has passed is to be checked again when a step it depends
+ * on has altered the engine since; it stays so until it is read again or confirmed.
+ */
+export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
+  const done = {} as Record<StepId, Progress>;
+  for (const id of order) {
+    const own = ownState(engine, id);
+    const { checked } = readingOf(engine, id);
+    const because =
+      own === 'open' ? [] : needs(id).filter((other) => readingOf(engine, other).changed > checked);
+    done[id] = {
+      state: because.length > 0 && own !== 'fail' ? 'again' : own,
+      because,
+      waits: needs(id).filter((other) => done[other].state !== 'pass'),
+    };
+  }
+  return done;
+}
+
+/** The step to do next: the first that is not done. */
+export function nextStep(progress: Readonly<Record<StepId, Progress>>): StepId | undefined {
+  return order.find((id) => progress[id].state !== 'pass');
+}

@@ -1,0 +1,117 @@
+import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
+import { FORMAT, LIMITS, VERSION } from './model.ts';
+import { order, steps } from './steps.ts';
+import { units } from '../frame/units.ts';
+import { PATTERNS } from './validate.ts';
+
+const count = { type: 'integer', minimum: 0, maximum: Number.MAX_SAFE_INTEGER };
+
+/** A closed group: these members, all of them, and no others. */
+const group = (properties: Readonly<Record<string, unknown>>): object => ({
+  type: 'object',
+  properties,
+  required: Object.keys(properties),
+  additionalProperties: false,
+});
+
+const figures = Object.fromEntries(
+  figureKeys.map((key) => {
+    const { label, help, unit, min, max, whole } = sheetFigures[key];
+    const { label: inUnit } = units[unit];
+    return [
+      key,
+      {
+        title: inUnit === '' ? label : `${label}, ${inUnit}`,
+        description: help,
+        type: whole ? 'integer' : 'number',
+        minimum: min,
+        maximum: max,
+      },
+    ];
+  }),
+);
+
+const readings = Object.fromEntries(
+  order.map((id) => {
+    const { title, reading } = steps[id];
+    const entry = reading
+      ? {
+          anyOf: [
+            {
+              type: reading.whole ? 'integer' : 'number',
+              minimum: reading.min,
+              maximum: reading.max,
+            },
+            { type: 'null' },
+          ],
+        }
+      : true;
+    const entries = { type: 'array', maxItems: reading ? MOST_CYLINDERS : 0, items: entry };
+    const description =
+      reading === undefined
+        ? 'Ticked when done.'
+        : `${reading.label}, for ${reading.per.toLowerCase()} 1, 2, …; null where not read.`;
+    return [
+      id,
+      {
+        title,
+        description,
+        ...group({
+          found: entries,
+          left: entries,
+          done: { type: 'boolean' },
+          checked: count,
+          changed: count,
+        }),
+      },
+    ];
+  }),
+);
+
+const engine = group({
+  id: { type: 'string', pattern: PATTERNS.id },
+  name: { type: 'string', minLength: 1, maxLength: LIMITS.name },
+  invented: { description: 'True for an engine that does not exist.', type: 'boolean' },
+  notes: { type: 'string', maxLength: LIMITS.notes },
+  firingOrder: {
+    description: 'Cylinder numbers in the order in which they fire.',
+    type: 'array',
+    maxItems: MOST_CYLINDERS,
+    uniqueItems: true,
+    items: { type: 'integer', minimum: 1, maximum: MOST_CYLINDERS },
+  },
+  figures: { type: 'object', properties: figures, additionalProperties: false },
+  readings: { type: 'object', properties: readings, additionalProperties: false },
+  kept: {
+    description: 'Results sent from calculators.',
+    type: 'array',
+    maxItems: LIMITS.kept,
+    items: group({
+      label: { type: 'string', maxLength: LIMITS.line },
+      text: { type: 'string', maxLength: LIMITS.line },
+      calculator: { type: 'string', pattern: PATTERNS.calculator },
+      query: { type: 'string', pattern: PATTERNS.query },
+    }),
+  },
+  unread: {
+    description: 'Texts typed that could not be read as figures, by field.',
+    type: 'object',
+    maxProperties: LIMITS.unread,
+    propertyNames: { pattern: PATTERNS.unread },
+    additionalProperties: { type: 'string', maxLength: LIMITS.line },
+  },
+  clock: { description: 'Counts the changes made to readings.', ...count },
+});
+
+/** The JSON Schema of an engine sheet, made from the definitions that the page itself uses. */
+export const engineSheetSchema = {
+  $schema: 'http://json-schema.org/draft-07/schema#',
+  title: `Engine sheet, version ${String(VERSION)}`,
+  description:
+    'Engines with their figures and the readings of the job. Lengths in mm, angles in degrees, volumes in cc, as each figure’s title says.',
+  ...group({
+    format: { const: FORMAT },
+    version: { const: VERSION },
+    engines: { type: 'array', maxItems: LIMITS.engines, items: engine },
+  }),
+};

@@ -1,0 +1,154 @@
+import { SheetError } from './errors.ts';
+import { isRecord } from './migrate.ts';
+import { documentOf, LIMITS, VERSION, type Engine } from './model.ts';
+import { readDocument, readEngine } from './validate.ts';
+
+/** All that is kept in the browser: the engines, and which of them is in use. */
+export interface Store {
+  readonly engines: readonly Engine[];
+  readonly active: string | undefined;
+  /** Raised with each write, so that a newer write from elsewhere is seen. */
+  readonly revision: number;
+}
+
+export const emptyStore: Store = { engines: [], active: undefined, revision: 0 };
+
+export const activeEngine = ({ engines, active }: Store): Engine | undefined =>
+  engines.find(({ id }) => id === active) ?? engines[0];
+
+export const withEngine = (store: Store, engine: Engine): Store => ({
+  ...store,
+  engines: store.engines.some(({ id }) => id === engine.id)
+    ? store.engines.map((other) => (other.id === engine.id ? engine : other))
+    : [...store.engines, engine],
+});
+
+export const writeStore = ({ engines, active, revision }: Store): string =>
+  JSON.stringify({ revision, active: active ?? null, sheet: documentOf(engines) });
+
+/** The store out of its text; throws a SheetError when it is damaged or of a newer version. */
+export function readStore(source: string): Store {
+  let value: unknown;
+  try {
+    value = JSON.parse(source);
+  } catch {
+    throw new SheetError('damaged-store', 'What is kept in this browser is not complete.');
+  }
+  if (!isRecord(value)) {
+    throw new SheetError('damaged-store', 'What is kept in this browser is no engine sheet.');
+  }
+  const { engines } = readDocument(value.sheet);
+  const revision = Number.isSafeInteger(value.revision) ? (value.revision as number) : 0;
+  const active = engines.find(({ id }) => id === value.active)?.id ?? engines[0]?.id;
+  return { engines, active, revision };
+}
+
+/** The engines that are whole in a store that is not, as far as it is of this version. */
+export function rescue(source: string): Engine[] {
+  let value: unknown;
+  try {
+    value = JSON.parse(source);
+  } catch {
+    return [];
+  }
+  if (!isRecord(value) || !isRecord(value.sheet) || value.sheet.version !== VERSION) return [];
+  const { engines } = value.sheet;
+  if (!Array.isArray(engines)) return [];
+  const whole: Engine[] = [];
+  for (const candidate of engines.slice(0, LIMITS.engines) as unknown[]) {
+    try {
+      const engine = readEngine(candidate);
+      if (!whole.some(({ id }) => id === engine.id)) whole.push(engine);
+    } catch (error) {
+      if (!(error instanceof SheetError)) throw error;
+    }
+  }
+  return whole;
+}
+
+const same = (a: Engine | undefined, b: Engine | undefined): boolean =>
+  JSON.stringify(a) === JSON.stringify(b);
+
+/** A name that no other engine has: "Triple", "Triple (2)". */
+export function freeName(name: string, taken: readonly Engine[]): string {
+  const names = new Set(taken.map((engine) => engine.name));
+  if (!names.has(name)) return name;
+  for (let n = 2; ; n += 1) {
+    const ending = ` (${String(n)})`;
+    const next = [...name].slice(0, LIMITS.name - ending.length).join('') + ending;
+    if (!names.has(next)) return next;
+  }
+}
+
+/** An id like `e-7`, that no other engine has. */
+export function freeId(taken: readonly Engine[]): string {
+  const ids = new Set(taken.map(({ id }) => id));
+  for (let n = 1; ; n += 1) if (!ids.has(`e-${String(n)}`)) return `e-${String(n)}`;
+}
+
+export interface Merged {
+  readonly store: Store;
+  /** Names of engines that were changed here and elsewhere, and were kept both. */
+  readonly both: readonly string[];
+}
+
+/**
+ * Joins what is here with what another tab wrote since `base`, the store both started from. An
+ * engine changed on one side only takes that side; one changed on both is kept twice.
+ */
+export function merge(base: Store, mine: Store, theirs: Store): Merged {
+  const find = (store: Store, id: string): Engine | undefined =>
+    store.engines.find((engine) => engine.id === id);
+  const engines: Engine[] = [];
+  const both: string[] = [];
+  const ids = [...theirs.engines, ...mine.engines].map(({ id }) => id);
+  const copies: Engine[] = [];
+  for (const id of new Set(ids)) {
+    const [was, here, there] = [find(base, id), find(mine, id), find(theirs, id)];
+    if (same(here, there) || same(there, was)) {
+      if (here) engines.push(here);
+    } else if (same(here, was)) {
+      if (there) engines.push(there);
+    } else if (here && there) {
+      engines.push(here);
+      copies.push(there);
+      both.push(here.name);
+    } else engines.push((here ?? there)!);
+  }
+  for (const copy of copies) {
+    engines.push({
+      ...copy,
+      id: freeId(engines),
+      name: freeName(copy.name, engines),
+    });
+  }
+  const active = mine.active === base.active ? theirs.active : mine.active;
+  return {
+    store: {
+      engines,
+      active: engines.some(({ id }) => id === active) ? active : engines[0]?.id,
+      revision: Math.max(mine.revision, theirs.revision),
+    },
+    both,
+  };
+}
+
+/** Adds engines from a file or link under ids and names of their own. */
+export function adopt(store: Store, source: readonly Engine[]): Store {
+  if (store.engines.length + source.length > LIMITS.engines) {
+    throw new SheetError(
+      'too-many',
+      `There is room for ${String(LIMITS.engines)} engines, and with these there would be ${String(store.engines.length + source.length)}. Save some to a file and take them out of the list first.`,
+    );
+  }
+  let next = store;
+  for (const engine of source) {
+    const own = {
+      ...engine,
+      id: freeId(next.engines),
+      name: freeName(engine.name, next.engines),
+    };
+    next = { ...withEngine(next, own), active: own.id };
+  }
+  return next;
+}

@@ -1,0 +1,64 @@
+import { showInput } from '../frame/format.ts';
+import type { LengthDisplay } from '../frame/units.ts';
+import { readingOf } from './edit.ts';
+import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { judge, targetWords } from './judge.ts';
+import { cylindersOf, type Engine, type Entry } from './model.ts';
+import { progressOf, stateWords } from './progress.ts';
+import { order, steps, type StepId } from './steps.ts';
+
+/** A figure of the sheet in words: "Stroke: 51 mm". */
+export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
+  const value = engine.figures[key];
+  const { label, unit } = sheetFigures[key];
+  return `${label}: ${value === undefined ? 'not entered' : showInput(value, unit, lengths)}`;
+}
+
+/** One box in words: "0.36 mm, left 0.4 mm". */
+function boxWords(
+  found: Entry | undefined,
+  left: Entry | undefined,
+  show: (value: number) => string,
+): string {
+  const parts = [
+    found === null || found === undefined ? '–' : show(found),
+    ...(left === null || left === undefined ? [] : [`left ${show(left)}`]),
+  ];
+  return parts.join(', ');
+}
+
+/** One step of the job in a line: what it is set to, the readings, how it stands. */
+export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): string {
+  const { title, reading } = steps[id];
+  const state = stateWords[progressOf(engine)[id].state].toLowerCase();
+  if (!reading) return `${title}: ${state}`;
+  const { found, left } = readingOf(engine, id);
+  const show = (value: number): string => showInput(value, reading.unit, lengths);
+  const boxes = Array.from(
+    { length: cylindersOf(engine) },
+    (_, i) => `${String(i + 1)}) ${boxWords(found[i], left[i], show)}`,
+  );
+  const target = targetWords(engine, id, lengths) ?? '';
+  return `${title} (${target}): ${boxes.join('; ')}: ${state}`;
+}
+
+/** The whole sheet as a text fit for a message, with the link to it. */
+export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
+  const begun = order.filter((id) => engine.readings[id] !== undefined);
+  const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
+  return [
+    engine.invented ? `${engine.name} (invented engine)` : engine.name,
+    ...(engine.firingOrder.length > 0 ? [`Firing order: ${engine.firingOrder.join(' ')}`] : []),
+    ...figureKeys
+      .filter((key) => engine.figures[key] !== undefined)
+      .map((key) => figureLine(engine, key, lengths)),
+    ...(begun.length > 0 ? ['', 'Readings:'] : []),
+    ...begun.map((id) => stepLine(engine, id, lengths)),
+    ...advice,
+    ...(engine.kept.length > 0 ? ['', 'Results:'] : []),
+    ...engine.kept.map(({ label, text }) => `${label}: ${text}`),
+    ...(engine.notes.trim() === '' ? [] : ['', engine.notes.trim()]),
+    '',
+    link,
+  ].join('\n');
+}

@@ -1,0 +1,218 @@
+import { SheetError } from './errors.ts';
+import { isFigureKey, MOST_CYLINDERS, sheetFigures } from './figures.ts';
+import { isRecord, migrate } from './migrate.ts';
+import {
+  documentOf,
+  FORMAT,
+  LIMITS,
+  VERSION,
+  type Engine,
+  type KeptResult,
+  type Reading,
+  type SheetDocument,
+} from './model.ts';
+import { isStepId, steps } from './steps.ts';
+
+type Unknown = Record<string, unknown>;
+
+const show = (value: unknown): string => {
+  const text = JSON.stringify(value) ?? 'nothing';
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+};
+
+function refuse(where: string, what: string): never {
+  throw new SheetError('invalid', `${where} ${what}. Nothing was taken from it.`);
+}
+
+/** The value as a record that holds these keys and no others. */
+function record(value: unknown, where: string, keys?: readonly string[]): Unknown {
+  if (!isRecord(value)) refuse(where, `should be a group of named values and is ${show(value)}`);
+  if (keys) {
+    for (const key of Object.keys(value)) {
+      if (!keys.includes(key))
+        refuse(where, `holds ${show(key)}, which this version does not know`);
+    }
+    for (const key of keys) if (!Object.hasOwn(value, key)) refuse(where, `lacks ${show(key)}`);
+  }
+  return value;
+}
+
+function list(value: unknown, where: string, most: number): unknown[] {
+  if (!Array.isArray(value)) refuse(where, `should be a list and is ${show(value)}`);
+  if (value.length > most) {
+    refuse(where, `holds ${String(value.length)} entries, and ${String(most)} is the most`);
+  }
+  return value as unknown[];
+}
+
+function text(value: unknown, where: string, most: number, least = 0): string {
+  if (typeof value !== 'string') refuse(where, `should be a text and is ${show(value)}`);
+  if ([...value].length > most || value.length < least) {
+    refuse(where, `should have from ${String(least)} to ${String(most)} characters`);
+  }
+  return value;
+}
+
+function number(value: unknown, where: string, min: number, max: number, whole = false): number {
+  if (typeof value !== 'number' || !(value >= min && value <= max)) {
+    refuse(where, `must be a number from ${String(min)} to ${String(max)} and is ${show(value)}`);
+  }
+  if (whole && !Number.isInteger(value))
+    refuse(where, `must be a whole number and is ${show(value)}`);
+  return value;
+}
+
+function flag(value: unknown, where: string): boolean {
+  if (typeof value !== 'boolean') refuse(where, `must be true or false and is ${show(value)}`);
+  return value;
+}
+
+const COUNT = Number.MAX_SAFE_INTEGER;
+
+/** The patterns of texts that are names of something, shared with the schema. */
+export const PATTERNS = {
+  id: '^[a-z0-9-]{1,40}$',
+  calculator: '^[a-z][a-z0-9-]{0,59}$',
+  query: "^[A-Za-z0-9%=&.,/:;+_~*!()'-]{0,2000}$",
+  unread: '^(?:figure|order|found|left):[a-z0-9:-]{1,60}$',
+} as const;
+
+function pattern(value: unknown, where: string, name: keyof typeof PATTERNS): string {
+  if (typeof value !== 'string' || !new RegExp(PATTERNS[name], 'u').test(value)) {
+    refuse(where, `is ${show(value)}, which is not of the form ${PATTERNS[name]}`);
+  }
+  return value;
+}
+
+function readFiringOrder(value: unknown, where: string): number[] {
+  const members = list(value, where, MOST_CYLINDERS).map((member) =>
+    number(member, where, 1, MOST_CYLINDERS, true),
+  );
+  if (new Set(members).size < members.length) refuse(where, 'names a cylinder twice');
+  return members;
+}
+
+function readFigures(value: unknown, where: string): Engine['figures'] {
+  const figures = Object.entries(record(value, where)).map(([key, figure]) => {
+    if (!isFigureKey(key)) refuse(where, `holds ${show(key)}, which is no figure of the sheet`);
+    const { label, min, max, whole } = sheetFigures[key];
+    return [key, number(figure, `${where}, ${label.toLowerCase()}`, min, max, whole)] as const;
+  });
+  return Object.fromEntries(figures);
+}
+
+function readReadings(value: unknown, where: string): Engine['readings'] {
+  const readings = Object.entries(record(value, where)).map(([id, entry]) => {
+    if (!isStepId(id)) refuse(where, `holds ${show(id)}, which is no step of the job`);
+    const here = `${where}, ${steps[id].title.toLowerCase()},`;
+    const keys = ['found', 'left', 'done', 'checked', 'changed'];
+    const { found, left, done, checked, changed } = record(entry, here, keys);
+    const { reading } = steps[id];
+    const entries = (values: unknown): (number | null)[] =>
+      list(values, here, reading ? MOST_CYLINDERS : 0).map((member) =>
+        member === null ? null : number(member, here, reading!.min, reading!.max, reading!.whole),
+      );
+    const read: Reading = {
+      found: entries(found),
+      left: entries(left),
+      done: flag(done, here),
+      checked: number(checked, here, 0, COUNT, true),
+      changed: number(changed, here, 0, COUNT, true),
+    };
+    return [id, read] as const;
+  });
+  return Object.fromEntries(readings);
+}
+
+function readKept(value: unknown, where: string): KeptResult[] {
+  return list(value, where, LIMITS.kept).map((entry) => {
+    const keys = ['label', 'text', 'calculator', 'query'];
+    const kept = record(entry, where, keys);
+    return {
+      label: text(kept.label, where, LIMITS.line),
+      text: text(kept.text, where, LIMITS.line),
+      calculator: pattern(kept.calculator, where, 'calculator'),
+      query: pattern(kept.query, where, 'query'),
+    };
+  });
+}
+
+function readUnread(value: unknown, where: string): Record<string, string> {
+  const entries = Object.entries(record(value, where));
+  if (entries.length > LIMITS.unread)
+    refuse(where, `holds more than ${String(LIMITS.unread)} texts`);
+  return Object.fromEntries(
+    entries.map(([key, entry]) => [pattern(key, where, 'unread'), text(entry, where, LIMITS.line)]),
+  );
+}
+
+const ENGINE_KEYS = [
+  'id',
+  'name',
+  'invented',
+  'notes',
+  'firingOrder',
+  'figures',
+  'readings',
+  'kept',
+  'unread',
+  'clock',
+];
+
+/** One engine out of whatever it was; throws a SheetError that names what is wrong and where. */
+export function readEngine(value: unknown, where = 'The engine'): Engine {
+  const engine = record(value, where, ENGINE_KEYS);
+  const name = text(engine.name, `${where}’s name`, LIMITS.name, 1);
+  const whose = `“${name}”:`;
+  return {
+    id: pattern(engine.id, `${whose} the id`, 'id'),
+    name,
+    invented: flag(engine.invented, `${whose} the mark for an invented engine`),
+    notes: text(engine.notes, `${whose} the notes`, LIMITS.notes),
+    firingOrder: readFiringOrder(engine.firingOrder, `${whose} the firing order`),
+    figures: readFigures(engine.figures, `${whose} the figures`),
+    readings: readReadings(engine.readings, `${whose} the readings`),
+    kept: readKept(engine.kept, `${whose} the kept results`),
+    unread: readUnread(engine.unread, `${whose} the texts not read`),
+    clock: number(engine.clock, `${whose} the clock`, 0, COUNT, true),
+  };
+}
+
+/** A document of any known version out of whatever it was. */
+export function readDocument(value: unknown): SheetDocument {
+  const document = record(migrate(value), 'The document', ['format', 'version', 'engines']);
+  if (document.format !== FORMAT || document.version !== VERSION) {
+    throw new SheetError('not-a-sheet', 'This is not an engine sheet.');
+  }
+  const engines = list(document.engines, 'The list of engines', LIMITS.engines).map((engine, i) =>
+    readEngine(engine, `Engine ${String(i + 1)}`),
+  );
+  if (new Set(engines.map(({ id }) => id)).size < engines.length) {
+    refuse('The list of engines', 'holds two of one id');
+  }
+  return documentOf(engines);
+}
+
+/** A document out of the text of a file. */
+export function parseDocument(source: string): SheetDocument {
+  if (source.length > LIMITS.text) {
+    throw new SheetError(
+      'too-large',
+      `This file holds ${source.length.toLocaleString('en-GB')} characters; an engine sheet holds at most ${LIMITS.text.toLocaleString('en-GB')}. It is not one, or it is damaged. Nothing was taken from it.`,
+    );
+  }
+  let value: unknown;
+  try {
+    value = JSON.parse(source);
+  } catch {
+    throw new SheetError(
+      'not-json',
+      'This file is not complete JSON text, so it is damaged or not an engine sheet. Nothing was taken from it; keep the file, and try the place it came from again.',
+    );
+  }
+  return readDocument(value);
+}
+
+/** The text of a file that holds these engines. */
+export const writeDocument = (engines: readonly Engine[]): string =>
+  `${JSON.stringify(documentOf(engines), null, 2)}\n`;

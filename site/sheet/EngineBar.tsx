@@ -1,0 +1,188 @@
+import { useRef, useState } from 'preact/hooks';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { SheetError } from '../../calculators/sheet/errors.ts';
+import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { adopt, freeId, freeName, withEngine, type Store } from '../../calculators/sheet/store.ts';
+import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { save } from '../calculator/save.ts';
+
+interface Props {
+  readonly store: Store;
+  readonly engine: Engine | undefined;
+  readonly change: (edit: (store: Store) => Store) => void;
+  readonly edit: (edit: (engine: Engine) => Engine) => void;
+}
+
+const started = (store: Store): Store => {
+  const engine = newEngine(freeId(store.engines), freeName('My engine', store.engines));
+  return { ...withEngine(store, engine), active: engine.id };
+};
+
+/** The text of a file, without reading one that cannot be a sheet. */
+async function textOf(file: File): Promise<string> {
+  if (file.size > LIMITS.text * 4) {
+    throw new SheetError(
+      'too-large',
+      `“${file.name}” is ${(file.size / 1e6).toFixed(1)} MB; an engine sheet has at most ${(LIMITS.text / 1e6).toFixed(0)} MB. Choose a file that was saved by the engine sheet. Nothing was taken from it.`,
+    );
+  }
+  return file.text();
+}
+
+/** Which engine is in use; new ones, the demo, files in and out. */
+export function EngineBar({ store, engine, change, edit }: Props) {
+  const [said, setSaid] = useState('');
+  const [removed, setRemoved] = useState<Engine>();
+  const picker = useRef<HTMLInputElement>(null);
+
+  const attempt = (work: () => string): void => {
+    try {
+      setSaid(work());
+    } catch (error) {
+      if (!(error instanceof SheetError)) throw error;
+      setSaid(error.message);
+    }
+  };
+  const add = (engines: readonly Engine[], what: string): void => {
+    attempt(() => {
+      const next = adopt(store, engines);
+      change(() => next);
+      return what;
+    });
+  };
+  const open = async (file: File): Promise<void> => {
+    try {
+      const { engines } = parseDocument(await textOf(file));
+      add(
+        engines,
+        engines.length === 0
+          ? `“${file.name}” holds no engine.`
+          : `Taken from “${file.name}”: ${engines.map(({ name }) => name).join(', ')}.`,
+      );
+    } catch (error) {
+      if (!(error instanceof SheetError)) throw error;
+      setSaid(`“${file.name}”: ${error.message}`);
+    }
+  };
+  const saveFile = (engines: readonly Engine[], name: string): void => {
+    save(name, new Blob([writeDocument(engines)], { type: 'application/json' }));
+    setSaid(`${name} saved.`);
+  };
+  const remove = (gone: Engine): void => {
+    setRemoved(gone);
+    setSaid(`${gone.name} was taken out of the list.`);
+    change((before) => {
+      const engines = before.engines.filter(({ id }) => id !== gone.id);
+      return { ...before, engines, active: engines[0]?.id };
+    });
+  };
+
+  return (
+    <section class="engine-bar" aria-label="Engines">
+      {engine ? (
+        <div class="engine-name">
+          {store.engines.length > 1 ? (
+            <label>
+              Engine in use
+              <select
+                value={engine.id}
+                onChange={(event) => {
+                  const { value } = event.currentTarget;
+                  change((before) => ({ ...before, active: value }));
+                }}
+              >
+                {store.engines.map(({ id, name }) => (
+                  <option key={id} value={id}>
+                    {name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          ) : null}
+          <label>
+            Name
+            <input
+              key={engine.id}
+              type="text"
+              autocomplete="off"
+              maxLength={LIMITS.name}
+              defaultValue={engine.name}
+              onInput={(event) => {
+                const name = event.currentTarget.value.trim();
+                if (name !== '') edit((now) => ({ ...now, name }));
+              }}
+            />
+          </label>
+          {engine.invented ? (
+            <p class="invented">Demo: an invented engine. Its figures are nobody’s.</p>
+          ) : null}
+        </div>
+      ) : null}
+      <div class="bar-buttons">
+        <button
+          type="button"
+          onClick={() => {
+            if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
+            change(started);
+            setSaid('A new, empty sheet. Give it a name and enter what you know.');
+          }}
+        >
+          New engine
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            add([demoSheet()], 'The demo is open. It is invented: change what you like.')
+          }
+        >
+          Try the demo
+        </button>
+        <button type="button" onClick={() => picker.current?.click()}>
+          Open a file
+        </button>
+        <input
+          ref={picker}
+          type="file"
+          accept="application/json,.json"
+          class="picker"
+          tabIndex={-1}
+          aria-label="Engine sheet file"
+          onChange={(event) => {
+            const [file] = event.currentTarget.files ?? [];
+            if (file) void open(file);
+            event.currentTarget.value = '';
+          }}
+        />
+        {engine ? (
+          <>
+            <button type="button" onClick={() => saveFile([engine], 'engine-sheet.json')}>
+              Save to a file
+            </button>
+            {store.engines.length > 1 ? (
+              <button type="button" onClick={() => saveFile(store.engines, 'engine-sheets.json')}>
+                Save all to a file
+              </button>
+            ) : null}
+            <button type="button" onClick={() => remove(engine)}>
+              Take out of the list
+            </button>
+          </>
+        ) : null}
+        {removed ? (
+          <button
+            type="button"
+            onClick={() => {
+              add([removed], `${removed.name} is back.`);
+              setRemoved(undefined);
+            }}
+          >
+            Put {removed.name} back
+          </button>
+        ) : null}
+      </div>
+      <p class="share-state" role="status">
+        {said}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,39 @@
+import { figureGroups } from '../../calculators/sheet/figures.ts';
+import { FigureBox, type BoxProps } from './FigureBox.tsx';
+import { FiringOrder } from './FiringOrder.tsx';
+
+/** The engine's figures under their headings; each heading says how many are entered. */
+export function Figures(props: BoxProps) {
+  return (
+    <div class="sheet-figures">
+      {figureGroups.map(({ heading, keys }, i) => {
+        const entered = keys.filter((key) => props.engine.figures[key] !== undefined).length;
+        return (
+          <details class="sheet-group" key={heading} open={i === 0}>
+            <summary>
+              <span class="sheet-group-name">{heading}</span>
+              <span class="sheet-count">
+                {entered} of {keys.length}
+              </span>
+            </summary>
+            <div class="sheet-fields">
+              {keys.map((key) => (
+                <FigureBox key={`${props.engine.id} ${key}`} figure={key} {...props} />
+              ))}
+              {i === 0 ? <FiringOrder key={props.engine.id} {...props} /> : null}
+            </div>
+          </details>
+        );
+      })}
+    </div>
+  );
+}
+
+/** Opens the group a figure stands in and goes to its field. */
+export function goToFigure(key: string): void {
+  const field = document.getElementById(`figure-${key}`);
+  const group = field?.closest('details');
+  if (group) group.open = true;
+  field?.focus();
+  field?.scrollIntoView({ block: 'center' });
+}

@@ -1,0 +1,61 @@
+import { useState } from 'preact/hooks';
+import { stages } from '../../calculators/frame/stages.ts';
+import { nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import type { BoxProps } from './FigureBox.tsx';
+import type { Places } from './places.ts';
+import { marks, StepCard } from './StepCard.tsx';
+
+interface Props extends BoxProps {
+  readonly places: Places;
+  readonly copyStep: (id: StepId) => void;
+}
+
+/** The job in order, with what is done, to correct, and to be checked again. */
+export function Order(props: Props) {
+  const progress = progressOf(props.engine);
+  /** The step that stands open is the one that was next when the engine was opened. */
+  const [opened] = useState(() => nextStep(progress));
+  const passed = order.filter((id) => progress[id].state === 'pass').length;
+  const again = order.filter((id) => progress[id].state === 'again');
+  const next = nextStep(progress);
+  return (
+    <section class="order" aria-labelledby="order-of-work">
+      <h2 id="order-of-work">Order of work</h2>
+      <p role="status" class="order-state">
+        <b>
+          {passed} of {order.length}
+        </b>{' '}
+        steps done.
+        {again.length > 0 ? (
+          <>
+            {' '}
+            {stateWords.again}: {again.map((id) => steps[id].title.toLowerCase()).join('; ')}.
+          </>
+        ) : null}
+        {next ? <> Next: {steps[next].title.toLowerCase()}.</> : ' The sheet is complete.'}
+      </p>
+      <ol class="steps">
+        {order.map((id, i) => (
+          <li key={id}>
+            {i === 0 || steps[order[i - 1]!].stage !== steps[id].stage ? (
+              <h3>{stages[steps[id].stage].title}</h3>
+            ) : null}
+            <StepCard
+              id={id}
+              number={i + 1}
+              progress={progress[id]}
+              next={id === opened}
+              {...props}
+            />
+          </li>
+        ))}
+      </ol>
+      <p class="legend" aria-hidden="true">
+        {(Object.keys(marks) as (keyof typeof marks)[])
+          .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)
+          .join('   ')}
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,166 @@
+import {
+  displayUnit,
+  toDisplay,
+  units,
+  type LengthDisplay,
+} from '../../calculators/frame/units.ts';
+import { showInput } from '../../calculators/frame/format.ts';
+import { readingOf } from '../../calculators/sheet/edit.ts';
+import { figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
+import { targetWords } from '../../calculators/sheet/judge.ts';
+import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
+import { progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { order, steps } from '../../calculators/sheet/steps.ts';
+
+interface Props {
+  readonly engine: Engine;
+  readonly lengths: LengthDisplay;
+}
+
+/** More than this has no room on one side of paper; the rest stays in the sheet. */
+const MOST_KEPT = 4;
+const MOST_NOTES = 300;
+
+function figureIn(
+  entry: Entry | undefined,
+  unit: keyof typeof units,
+  lengths: LengthDisplay,
+): string {
+  if (entry === null || entry === undefined) return '';
+  return String(Number(toDisplay(entry, unit, lengths).toPrecision(5))).replace('-', '−');
+}
+
+function Figures({ engine, lengths }: Props) {
+  return (
+    <div class="paper-figures">
+      {figureGroups.map(({ heading, keys }) => (
+        <section key={heading}>
+          <h2>{heading}</h2>
+          <dl>
+            {keys.map((key) => {
+              const { label, unit } = sheetFigures[key];
+              const value = engine.figures[key];
+              return (
+                <div key={key}>
+                  <dt>{label}</dt>
+                  <dd>
+                    {value === undefined
+                      ? units[displayUnit(unit, lengths)].label
+                      : showInput(value, unit, lengths)}
+                  </dd>
+                </div>
+              );
+            })}
+          </dl>
+        </section>
+      ))}
+    </div>
+  );
+}
+
+function Steps({ engine, lengths }: Props) {
+  const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
+  const progress = progressOf(engine);
+  return (
+    <table class="paper-steps">
+      <thead>
+        <tr>
+          <th scope="col" rowSpan={2}>
+            Step
+          </th>
+          <th scope="col" rowSpan={2}>
+            To
+          </th>
+          {cylinders.map((i) => (
+            <th scope="colgroup" colSpan={2} key={i}>
+              {i + 1}
+            </th>
+          ))}
+          <th scope="col" rowSpan={2}>
+            State
+          </th>
+        </tr>
+        <tr>
+          {cylinders.map((i) => [
+            <th scope="col" key={`found ${String(i)}`}>
+              found
+            </th>,
+            <th scope="col" key={`left ${String(i)}`}>
+              left
+            </th>,
+          ])}
+        </tr>
+      </thead>
+      <tbody>
+        {order.map((id, number) => {
+          const { title, reading } = steps[id];
+          const { found, left } = readingOf(engine, id);
+          const { state } = progress[id];
+          return (
+            <tr key={id}>
+              <th scope="row">
+                {number + 1}. {title}
+                {reading ? (
+                  <span> ({units[displayUnit(reading.unit, lengths)].label || 'number'})</span>
+                ) : null}
+              </th>
+              <td>{reading || id === 'fuel' ? targetWords(engine, id, lengths) : ''}</td>
+              {reading ? (
+                cylinders.map((i) => [
+                  <td class="pen" key={`found ${String(i)}`}>
+                    {figureIn(found[i], reading.unit, lengths)}
+                  </td>,
+                  <td class="pen" key={`left ${String(i)}`}>
+                    {figureIn(left[i], reading.unit, lengths)}
+                  </td>,
+                ])
+              ) : (
+                <td colSpan={cylinders.length * 2} class="tick">
+                  ☐ done, date:
+                </td>
+              )}
+              <td>{state === 'open' ? '☐' : stateWords[state]}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+/** The sheet on one side of A4 or Letter: what is known, and boxes for a pen for the rest. */
+export function PrintSheet({ engine, lengths }: Props) {
+  const notes = engine.notes.trim();
+  const more = engine.kept.length - MOST_KEPT;
+  return (
+    <div class="paper" aria-hidden="true">
+      <p class="paper-title">Engine sheet</p>
+      <p class="paper-name">
+        <b>{engine.name}</b>
+        {engine.invented ? ' (invented)' : ''}
+        <span>Firing order: {engine.firingOrder.join(' ') || '______'}</span>
+        <span>Date: __________</span>
+        <span>By: __________</span>
+      </p>
+      <Figures engine={engine} lengths={lengths} />
+      <Steps engine={engine} lengths={lengths} />
+      {engine.kept.length === 0 ? null : (
+        <p class="paper-kept">
+          {engine.kept
+            .slice(0, MOST_KEPT)
+            .map(({ label, text }) => `${label}: ${text}`)
+            .join(' · ')}
+          {more > 0 ? ` · and ${String(more)} more in the sheet` : ''}
+        </p>
+      )}
+      <p class="paper-notes">
+        Notes: {notes.slice(0, MOST_NOTES)}
+        {notes.length > MOST_NOTES ? '… (more in the sheet)' : ''}
+      </p>
+      <p class="paper-foot">
+        The maker’s manual, the product’s safety sheet and local rules come before this sheet.
+        Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { queryFor } from '../../calculators/sheet/fill.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
+import { setFigure } from '../../calculators/sheet/edit.ts';
+import { adopt } from '../../calculators/sheet/store.ts';
+import { stepLine } from '../../calculators/sheet/summary.ts';
+import { steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { LengthsChoice } from '../calculator/LengthsChoice.tsx';
+import { rememberedLengths, watchLengths } from '../calculator/preferences.ts';
+import { useConverter } from '../calculator/use-converter.ts';
+import { EngineBar } from './EngineBar.tsx';
+import { Figures } from './Figures.tsx';
+import { Incoming } from './Incoming.tsx';
+import { Kept } from './Kept.tsx';
+import { Notices } from './Notices.tsx';
+import { Order } from './Order.tsx';
+import { within, type Places } from './places.ts';
+import { PrintSheet } from './PrintSheet.tsx';
+import { copyText, ShareSheet, type Copied } from './ShareSheet.tsx';
+import { useReread } from './use-reread.ts';
+import { useSheet } from './use-sheet.ts';
+
+/** What is printed while no engine is chosen: boxes for three cylinders, to be filled by pen. */
+const blank = setFigure(newEngine('blank', '____________________'), 'cylinders', 3);
+
+/** The engine sheet and the order of work. The server renders it without an engine. */
+export function SheetApp({ places }: { readonly places: Places }) {
+  const sheet = useSheet();
+  const { store, engine, keeping, ready, change, edit, dropAside } = sheet;
+  const [lengths, setLengths] = useState<LengthDisplay>('mm');
+  const [copied, setCopied] = useState<Copied>();
+  const { converter, failure } = useConverter(
+    engine !== undefined && Object.keys(engine.unread).length > 0,
+  );
+  useReread(engine, converter, edit);
+
+  useEffect(() => {
+    setLengths(rememberedLengths());
+    return watchLengths(setLengths);
+  }, []);
+
+  const copyStep = (id: StepId): void => {
+    if (!engine) return;
+    const slug = steps[id].calculators.find((name) => Object.hasOwn(places.calculators, name));
+    const known = slug === undefined ? undefined : places.calculators[slug];
+    const query = known ? queryFor(engine, slug!, known.keys) : '';
+    const link = known
+      ? within(`calculators/${slug!}/${query === '' ? '' : `?${query}`}`)
+      : within('sheet/');
+    const text = `${engine.name}: ${stepLine(engine, id, lengths)}\n${link}`;
+    void copyText('Figure', text).then(setCopied);
+  };
+
+  const boxes = { lengths, converter, edit };
+  return (
+    <div class="sheet">
+      <div class="screen">
+        <Incoming
+          take={(incoming) => {
+            try {
+              const next = adopt(store, [incoming]);
+              change(() => next);
+              return `${incoming.name} is in your list now.`;
+            } catch (error) {
+              return error instanceof Error ? error.message : '';
+            }
+          }}
+        />
+        <Notices keeping={keeping} dropAside={dropAside} />
+        {ready ? <EngineBar store={store} engine={engine} change={change} edit={edit} /> : null}
+        {failure !== undefined && engine && Object.keys(engine.unread).length > 0 ? (
+          <p class="field-problem" role="alert">
+            {failure}
+          </p>
+        ) : null}
+        {engine ? (
+          <>
+            <section aria-labelledby="the-engine">
+              <h2 id="the-engine">The engine</h2>
+              <p>
+                Enter what you know; leave the rest empty. A calculator opened without figures of
+                its own takes these.
+              </p>
+              <LengthsChoice lengths={lengths} idPrefix="sheet-" />
+              <Figures engine={engine} {...boxes} />
+            </section>
+            <Order key={engine.id} engine={engine} places={places} copyStep={copyStep} {...boxes} />
+            <Kept engine={engine} edit={edit} />
+            <ShareSheet engine={engine} lengths={lengths} copied={copied} setCopied={setCopied} />
+          </>
+        ) : ready ? (
+          <p>
+            Start a new engine, look at the invented demo, or open a file you saved before.
+            Everything stays in this browser; nothing is sent anywhere. To fill it in by pen, print
+            this page as it is.
+          </p>
+        ) : null}
+      </div>
+      <PrintSheet engine={engine ?? blank} lengths={lengths} />
+    </div>
+  );
+}

@@ -1,0 +1,219 @@
+import type { Places } from './places.ts';
+import { confirm, readingOf, setDone } from '../../calculators/sheet/edit.ts';
+import { queryFor } from '../../calculators/sheet/fill.ts';
+import { sheetFigures } from '../../calculators/sheet/figures.ts';
+import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { cylindersOf } from '../../calculators/sheet/model.ts';
+import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
+import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { displayUnit, units } from '../../calculators/frame/units.ts';
+import type { BoxProps } from './FigureBox.tsx';
+import { goToFigure } from './Figures.tsx';
+import { within } from './places.ts';
+import { momentWords, ReadingBox } from './ReadingBox.tsx';
+
+interface Props extends BoxProps {
+  readonly id: StepId;
+  readonly number: number;
+  readonly progress: Progress;
+  /** Whether it is the one to do next, and so stands open. */
+  readonly next: boolean;
+  readonly places: Places;
+  readonly copyStep: (id: StepId) => void;
+}
+
+export const marks = {
+  open: '○',
+  part: '◐',
+  unjudged: '◐',
+  fail: '✕',
+  again: '↻',
+  pass: '✓',
+} as const;
+
+const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
+  empty: '',
+  unjudged: '',
+  pass: '✓ Pass',
+  fail: '✕ Correct',
+};
+
+function Rows({ id, ...props }: Omit<Props, 'number' | 'progress' | 'next' | 'places'>) {
+  const { engine, lengths } = props;
+  const reading = steps[id].reading!;
+  const { rows, whole } = judge(engine, id, lengths);
+  const { label } = units[displayUnit(reading.unit, lengths)];
+  return (
+    <>
+      <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
+        <p class="boxes-head" aria-hidden="true">
+          <span>
+            {reading.label}
+            {label === '' ? '' : `, ${label}`}
+          </span>
+          <span>found</span>
+          <span>left</span>
+        </p>
+        {Array.from({ length: cylindersOf(engine) }, (_, i) => (
+          <div class="boxes-row" key={i}>
+            <span class="boxes-name">{boxName(reading, i)}</span>
+            {(Object.keys(momentWords) as (keyof typeof momentWords)[]).map((moment) => (
+              <ReadingBox
+                key={`${engine.id} ${moment}`}
+                step={id}
+                reading={reading}
+                index={i}
+                moment={moment}
+                {...props}
+              />
+            ))}
+            <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`} role="status">
+              {rows[i] && verdictMarks[rows[i].result] !== '' ? (
+                <>
+                  <b>{verdictMarks[rows[i].result]}</b> {rows[i].words}
+                </>
+              ) : null}
+            </p>
+          </div>
+        ))}
+      </div>
+      {whole.length === 0 ? null : (
+        <ul class="remarks">
+          {whole.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function Missing({ id, engine, lengths }: Pick<Props, 'id' | 'engine' | 'lengths'>) {
+  const { missing } = judge(engine, id, lengths);
+  if (missing.length === 0) return null;
+  return (
+    <p class="missing">
+      Enter in the sheet first:{' '}
+      {missing.map((key) => (
+        <button key={key} type="button" class="as-link" onClick={() => goToFigure(key)}>
+          {sheetFigures[key].label}
+        </button>
+      ))}
+    </p>
+  );
+}
+
+function Again({ id, progress, edit }: Pick<Props, 'id' | 'progress' | 'edit'>) {
+  if (progress.because.length === 0) return null;
+  return (
+    <div class="again">
+      <p class="again-title">To be checked again</p>
+      <ul>
+        {progress.because.map((other) => (
+          <li key={other}>
+            <b>{steps[other].title}</b> was changed since. {steps[id].after[other]}
+          </li>
+        ))}
+      </ul>
+      <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
+        Checked again, still right
+      </button>
+    </div>
+  );
+}
+
+function Links({
+  id,
+  engine,
+  places,
+  copyStep,
+}: Pick<Props, 'id' | 'engine' | 'places' | 'copyStep'>) {
+  const { calculators, articles, reading } = steps[id];
+  const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
+  const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
+  return (
+    <p class="step-links">
+      {known.map((slug) => {
+        const { title, keys } = places.calculators[slug]!;
+        const query = queryFor(engine, slug, keys);
+        return (
+          <a key={slug} href={within(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}>
+            {title}
+          </a>
+        );
+      })}
+      {read.map((slug) => (
+        <a key={slug} href={within(`articles/${slug}/`)}>
+          Why: {places.articles[slug]}
+        </a>
+      ))}
+      {reading ? (
+        <button type="button" class="plain" onClick={() => copyStep(id)}>
+          Copy this figure with its link
+        </button>
+      ) : null}
+    </p>
+  );
+}
+
+/** One step of the job: why, with what, to which figure, the readings, and what they say. */
+export function StepCard(props: Props) {
+  const { id, number, progress, next, engine, lengths, edit } = props;
+  const step = steps[id];
+  const target = targetWords(engine, id, lengths);
+  return (
+    <details class={`step step-${progress.state}`} id={`step-${id}`} open={next}>
+      <summary>
+        <span class="step-number">{number}</span>
+        <span class="step-title">{step.title}</span>
+        <span class="step-state">
+          <span aria-hidden="true">{marks[progress.state]} </span>
+          {stateWords[progress.state]}
+        </span>
+      </summary>
+      <Again {...props} />
+      {progress.waits.length > 0 && progress.because.length === 0 ? (
+        <p class="waits">
+          Comes after: {progress.waits.map((other) => steps[other].title.toLowerCase()).join('; ')}.
+        </p>
+      ) : null}
+      <p class="step-why">{step.why}</p>
+      <p>{step.how}</p>
+      <dl class="step-facts">
+        <div>
+          <dt>With</dt>
+          <dd>{step.tool}</dd>
+        </div>
+        {target === undefined ? null : (
+          <div>
+            <dt>To</dt>
+            <dd>{target}</dd>
+          </div>
+        )}
+      </dl>
+      {step.caution === undefined ? null : (
+        <div class="caution">
+          <p class="caution-title">Take care</p>
+          <p>{step.caution}</p>
+        </div>
+      )}
+      <Missing {...props} />
+      {step.reading ? (
+        <Rows {...props} />
+      ) : (
+        <label class="option">
+          <input
+            type="checkbox"
+            checked={readingOf(engine, id).done}
+            onChange={(event) => {
+              const { checked } = event.currentTarget;
+              edit((now) => setDone(now, id, checked));
+            }}
+          />
+          <span>Done: {step.title.toLowerCase()}</span>
+        </label>
+      )}
+      <Links {...props} />
+    </details>
+  );
+}

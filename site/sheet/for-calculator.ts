@@ -1,0 +1,118 @@
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { resultLines, figureText } from '../../calculators/frame/summary.ts';
+import { showInput } from '../../calculators/frame/format.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
+import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { keep, setEntry, setFigure, setUnread } from '../../calculators/sheet/edit.ts';
+import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
+import { sheetFigures } from '../../calculators/sheet/figures.ts';
+import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { boxName, steps } from '../../calculators/sheet/steps.ts';
+import { activeEngine, emptyStore, freeId, withEngine } from '../../calculators/sheet/store.ts';
+import { Keeper } from './keeper.ts';
+import { knownKeys } from '../../calculators/frame/evaluate.ts';
+
+export interface Filled {
+  readonly name: string;
+  readonly texts: Readonly<Record<string, string>>;
+}
+
+/** What the engine in use fills into a calculator, or nothing. */
+export function filledFor(calculator: AnyCalculator): Filled | undefined {
+  const { store } = new Keeper().load();
+  const engine = activeEngine(store);
+  if (!engine) return undefined;
+  const texts = fillFrom(engine, calculator.slug, knownKeys(calculator));
+  return Object.keys(texts).length === 0 ? undefined : { name: engine.name, texts };
+}
+
+/** Something of a calculator that can be sent to the sheet. */
+export interface Offer {
+  readonly label: string;
+  readonly send: (engine: Engine) => Engine;
+}
+
+function placeOffer(place: Place, lengths: LengthDisplay): Offer {
+  const { value } = place;
+  if (place.kind === 'figure') {
+    const { key } = place;
+    const { label, unit } = sheetFigures[key];
+    return {
+      label: `${label}: ${showInput(value, unit, lengths)}`,
+      send: (engine) => setFigure(setUnread(engine, `figure:${key}`, undefined), key, value),
+    };
+  }
+  const { step, index } = place;
+  const reading = steps[step].reading!;
+  return {
+    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths)}`,
+    send: (engine) => setEntry(engine, step, 'found', index, value),
+  };
+}
+
+export interface Offers {
+  /** Name of the engine in use; none when there is no engine yet. */
+  readonly engine: string | undefined;
+  /** Figures and boxes of the sheet that mean the same. */
+  readonly places: readonly Offer[];
+  /** Results, to stand in the list of results with their link. */
+  readonly results: readonly Offer[];
+}
+
+/** All that a calculator's state has to offer the sheet. */
+export function offersOf(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  query: string,
+): Offers {
+  const { store } = new Keeper().load();
+  const engine = activeEngine(store);
+  const flat = flatten(evaluation.results);
+  const wrong = new Set(evaluation.problems.map(({ key }) => key));
+  const input = (key: string): number | undefined => {
+    const field = evaluation.fields.find((candidate) => candidate.key === key);
+    return field?.kind === 'figure' && !wrong.has(key) ? field.value : undefined;
+  };
+  const specs = Object.entries<ResultSpec>(calculator.results);
+  const single = specs.flatMap(([name, spec]) => {
+    const value = flat.get(name);
+    return value === undefined
+      ? []
+      : [[spec.label, figureText(value, spec, evaluation.spreads[name], lengths)] as const];
+  });
+  const labels = new Set(single.map(([label]) => label));
+  const inTables = resultLines(calculator, evaluation, lengths)
+    .filter(({ label }) => !labels.has(label))
+    .map(({ label, text }) => [label, text] as const);
+  return {
+    engine: engine?.name,
+    places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, (name) =>
+      flat.get(name),
+    ).map((place) => placeOffer(place, lengths)),
+    results: [...single, ...inTables].map(([label, text]) => ({
+      label: `${label}: ${text}`,
+      send: (target) =>
+        keep(target, {
+          label: label.slice(0, 200),
+          text: text.slice(0, 200),
+          calculator: calculator.slug,
+          query: query.slice(0, 2000),
+        }),
+    })),
+  };
+}
+
+/** Sends what was chosen to the engine in use (a new one where there is none); says how it went. */
+export function send(offers: readonly Offer[]): string {
+  const keeper = new Keeper();
+  const { store = emptyStore, keeping } = keeper.load();
+  const engine = activeEngine(store) ?? newEngine(freeId(store.engines), 'My engine');
+  const changed = offers.reduce((so, offer) => offer.send(so), engine);
+  const saved = keeper.save({ ...withEngine(store, changed), active: engine.id });
+  const problem = saved.keeping.problem ?? keeping.problem;
+  return problem === undefined
+    ? `Sent to ${engine.name}: ${offers.map(({ label }) => label).join('; ')}.`
+    : `Not sent. ${problem}`;
+}

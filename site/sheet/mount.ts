@@ -1,0 +1,9 @@
+import { h, hydrate } from 'preact';
+import type { Places } from './places.ts';
+import { SheetApp } from './SheetApp.tsx';
+
+const place = document.querySelector<HTMLElement>('[data-sheet]');
+if (place) {
+  hydrate(h(SheetApp, { places: JSON.parse(place.dataset.sheet!) as Places }), place);
+  place.dataset.ready = 'true';
+}

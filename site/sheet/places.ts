@@ -1,0 +1,14 @@
+/** What the sheet links to, as the page was built with it. */
+export interface Places {
+  /** By slug: the calculator's title and those of its keys that a sheet can fill. */
+  readonly calculators: Readonly<
+    Record<string, { readonly title: string; readonly keys: readonly string[] }>
+  >;
+  readonly articles: Readonly<Record<string, string>>;
+}
+
+/** An address within the site, from the home page this one names. */
+export function within(path: string): string {
+  const home = document.querySelector<HTMLLinkElement>('link[rel="start"]');
+  return new URL(path, home?.href ?? location.origin).href;
+}
