@@ -21,8 +21,8 @@ interface HandleProps {
   readonly along?: 'x' | 'y';
 }
 
-/** In user units: 44 pixels across still where a phone draws the sheet at 85 % of its size. */
-const HIT = 26;
+/** In user units: 44 pixels across still where a phone draws the sheet at 80 % of its size. */
+const HIT = 28;
 const FACTOR: Readonly<Record<string, number>> = {
   ArrowRight: 1,
   ArrowUp: 1,

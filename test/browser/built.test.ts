@@ -26,8 +26,11 @@ const policyOf = (document: Document): string =>
   document.querySelector('meta[http-equiv="content-security-policy" i]')?.getAttribute('content') ??
   '';
 
+/** Attributes of HTML and SVG. In MathML `form` says where an operator stands, and refers to nothing. */
 const attributesOf = (document: Document, name: string): string[] =>
-  [...document.querySelectorAll(`[${name}]`)].map((element) => element.getAttribute(name)!);
+  [...document.querySelectorAll(`[${name}]:not(math *)`)].map((element) =>
+    element.getAttribute(name)!,
+  );
 
 /** The file that an address within the site leads to, seen from a page. */
 function target(file: string, href: string): { file: string; hash: string } | undefined {
