@@ -1,13 +1,11 @@
 import { decimalsFor } from '../maths/rounding.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay, type UnitName } from './units.ts';
 
-const NARROW_SPACE = ' ';
-
 /** A figure with its unit label: "24.1°", "2.20 mm". */
 export function withUnit(figure: string, unit: UnitName): string {
   const { label, spaced } = units[unit];
   if (label === '') return figure;
-  return spaced ? `${figure}${NARROW_SPACE}${label}` : `${figure}${label}`;
+  return spaced ? `${figure} ${label}` : `${figure}${label}`;
 }
 
 /** Fixed decimals with a true minus sign and no "−0". */

@@ -39,6 +39,17 @@ function computeFlat(calculator: AnyCalculator, values: AnyValues): Flat | undef
 }
 
 /**
+ * The square of what one reading's error does to a figure. Both sides known: the slope's part and
+ * the bend's part, so that a figure at a turning point is not called exact.
+ */
+function changeSquared(at: number, high: number | undefined, low: number | undefined): number {
+  if (high !== undefined && low !== undefined) {
+    return ((high - low) / 2) ** 2 + ((high + low) / 2 - at) ** 2;
+  }
+  return ((high ?? low ?? at) - at) ** 2;
+}
+
+/**
  * The ± of each figure from the ± of each reading: half the change over plus and minus the error,
  * combined as root of the sum of squares (readings independent; JCGM 100:2008, 5.1.2 and the
  * numerical form in its note 2 to 5.1.3). Where one side is impossible the other side's change
@@ -58,15 +69,7 @@ export function measuredSpreads(
     for (const [name, at] of middle) {
       const high = up?.get(name);
       const low = down?.get(name);
-      const change =
-        high !== undefined && low !== undefined
-          ? (high - low) / 2
-          : high !== undefined
-            ? high - at
-            : low !== undefined
-              ? at - low
-              : 0;
-      squares.set(name, (squares.get(name) ?? 0) + change ** 2);
+      squares.set(name, (squares.get(name) ?? 0) + changeSquared(at, high, low));
     }
   }
   for (const [name, spec] of Object.entries(calculator.results)) {

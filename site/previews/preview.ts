@@ -9,6 +9,8 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 const WIDTH = 1200;
 const HEIGHT = 630;
 const PICTURE = 470;
+/** What a picture may say of its own place and size, which the preview says instead. */
+const OWN_PLACE = /\s(?:xmlns|x|y|width|height|font-family)="[^"]*"/g;
 
 /** The style sheets with their colours written out: the light ones, as base.css declares them. */
 async function looks(): Promise<string> {
@@ -85,17 +87,19 @@ export async function preview(
   const heading = wrap(title, most);
   const below = 150 + heading.length * 68;
   const words = drawn === '' ? wrap(text, 66) : figures.flatMap((figure) => wrap(figure, 34));
-  const placed = drawn.replace(
-    '<svg',
-    `<svg xmlns="http://www.w3.org/2000/svg" x="${WIDTH - PICTURE - 60}" y="80" width="${PICTURE}" height="${PICTURE}" font-family="sans-serif"`,
-  );
+  const placed = drawn
+    .replace(/<svg[^>]*>/, (tag) => tag.replaceAll(OWN_PLACE, ''))
+    .replace(
+      '<svg',
+      `<svg xmlns="http://www.w3.org/2000/svg" x="${WIDTH - PICTURE - 60}" y="80" width="${PICTURE}" height="${PICTURE}" font-family="sans-serif"`,
+    );
   const sheet =
     drawn === ''
       ? ''
       : `<rect x="${WIDTH - PICTURE - 76}" y="64" width="${PICTURE + 32}" height="${PICTURE + 32}" fill="#fff"/>`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" font-family="sans-serif">
     <style>${escape(await looks())}
-    .plot{width:${PICTURE}px;height:${PICTURE}px;max-height:none}</style>
+    svg svg{width:${PICTURE}px;height:${PICTURE}px;max-height:none}</style>
     <rect width="100%" height="100%" fill="#123a63"/>
     ${write(heading, 60, 130, 56, 800)}${write(words, 60, below, 30, 400)}
     ${write(['Gudgeon'], 60, 580, 34, 800)}${sheet}${placed}</svg>`;
