@@ -152,11 +152,12 @@ describe('several cylinders from one plate', () => {
   it('takes a cylinder more or less', async () => {
     await open(given, async (page) => {
       await expectResult(page, 'plate-move', -2);
-      await page
-        .getByRole('button', { name: /Cylinders/ })
-        .first()
-        .click();
-      await expect.poll(() => page.locator('[data-name^="error-"]').count()).not.toBe(6);
+      await field(page, 'cylinders').fill('2');
+      await expectResult(page, 'plate-move', -2.5);
+      expect(await result(page, 'error-3')).toBeUndefined();
+      await field(page, 'cylinders').fill('5');
+      await expect.poll(() => result(page, 'error-5')).toBeDefined();
+      expect(await field(page, 'fired-angle-5').isVisible()).toBe(true);
     });
   });
 
