@@ -85,10 +85,12 @@ export async function preview(
   const heading = wrap(title, most);
   const below = 150 + heading.length * 68;
   const words = drawn === '' ? wrap(text, 66) : figures.flatMap((figure) => wrap(figure, 34));
-  const placed = drawn.replace(
-    '<svg',
-    `<svg xmlns="http://www.w3.org/2000/svg" x="${WIDTH - PICTURE - 60}" y="80" width="${PICTURE}" height="${PICTURE}" font-family="sans-serif"`,
-  );
+  const placed = drawn
+    .replace(/^<svg[^>]*>/, (tag) => tag.replace(/ (?:width|height)="[^"]*"/g, ''))
+    .replace(
+      '<svg',
+      `<svg xmlns="http://www.w3.org/2000/svg" x="${WIDTH - PICTURE - 60}" y="80" width="${PICTURE}" height="${PICTURE}" font-family="sans-serif"`,
+    );
   const sheet =
     drawn === ''
       ? ''
