@@ -1,6 +1,6 @@
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
-import { displayUnit, toDisplay, units } from '../frame/units.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import type { Drawing } from '../drawing/shapes.ts';
 import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawing.tsx';
 import { Handle } from '../picture/handle.tsx';
@@ -9,7 +9,7 @@ import { marksOf, type Values } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import { inputs } from './inputs.ts';
 
-const WIDTH = 400;
+const WIDTH = 340;
 const EVERY = 30;
 const LEAST = inputs.outside.min;
 const MOST = inputs.outside.max;
@@ -24,6 +24,9 @@ function viewOf(drawing: Drawing) {
   const left = drawing.left - (width - drawing.width) / 2;
   return { drawing: { ...drawing, left, width }, scale: WIDTH / width };
 }
+
+const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
+  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
 
 /** The attributes that give a picture its size in real millimetres on paper. */
 const trueSize = (drawing: Drawing, { width, height }: { width: number; height: number }) => ({
@@ -45,7 +48,7 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
     const direction = ((90 + sense * angle) * Math.PI) / 180;
     return place(radius * Math.cos(direction), radius * Math.sin(direction));
   };
-  const shown = `${fixed(toDisplay(v.outside, 'mm', lengths), lengths === 'in' ? 3 : 1)} ${units[displayUnit('mm', lengths)].label}`;
+  const shown = lengthOf(v.outside, lengths, 1);
   const marks = marksOf(v);
   const grip = place(rim * Math.SQRT1_2, -rim * Math.SQRT1_2);
 
@@ -93,7 +96,31 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
         aria-label={`Tape for a rotor of ${fixed(v.rotor, 1)} mm, in strips`}
       >
         <DrawingShapes {...tape} />
+        <g class="on-screen" aria-hidden="true">
+          {tape.drawing.shapes.map((shape, i) => {
+            if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
+            if (Number(shape.text) % EVERY !== 0) return null;
+            const at = placeOf(tape)(shape.x, shape.y);
+            return (
+              <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
+                {shape.text}
+              </text>
+            );
+          })}
+        </g>
       </svg>
+      {marks.length === 0 ? null : (
+        <p class="picture-words">
+          Marked:{' '}
+          {marks
+            .map(
+              (mark) =>
+                `${lengthOf(mark.travel, lengths, 2)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+            )
+            .join('; ')}
+          .
+        </p>
+      )}
     </div>
   );
 }
