@@ -94,8 +94,8 @@ export function discDrawing(sheet: DiscSheet): Drawing {
     const to = direction(angle);
     const start = second ? reach - letter * 10 : reach;
     return [
-      spoke('mark', to, rim - long * 1.15, rim, `piston-${place}`),
-      spoke('mark', to, inner + (rim - inner) * 0.25, reach),
+      spoke('position', to, rim - long * 1.15, rim, `piston-${place}`),
+      spoke('position', to, inner + (rim - inner) * 0.25, reach),
       beside(alongSpoke(to, start, letter, label), letter),
     ];
   });
@@ -221,7 +221,7 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
             head,
             x,
             head - sheet.tapeWidth * 0.4 * markLength[rank],
-            `tape-${angle}`,
+            `tape-${i + 1}-${angle}`,
           );
           const atEnd = angle === strip.from || angle === strip.to;
           if (number === undefined || atEnd) return [mark];
@@ -232,7 +232,7 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
         if (!holds(reading)) return [];
         const x = along(reading);
         return [
-          line('mark', x, foot, x, head, `tape-piston-${place}`),
+          line('position', x, foot, x, head, `tape-${i + 1}-piston-${place}`),
           text(x + 0.6, foot + sheet.tapeWidth * (second ? 0.22 : 0.06), 1.6, short),
         ];
       }),

@@ -6,9 +6,9 @@
 
 /**
  * What a line is for. `cut` is made in metal or cut with scissors; `centre` locates; `mark` is a
- * graduation; `scrap` is stock that goes away; `proving` is the bar that proves the scale.
+ * graduation and `position` a place on it; `scrap` is stock that goes away; `proving` is the bar that proves the scale.
  */
-export type Layer = 'cut' | 'centre' | 'mark' | 'scrap' | 'text' | 'proving';
+export type Layer = 'cut' | 'centre' | 'mark' | 'position' | 'scrap' | 'text' | 'proving';
 
 interface Drawn {
   readonly layer: Layer;

@@ -5,6 +5,7 @@ const layers: Readonly<Record<Layer, { name: string; colour: number; lineType: s
   cut: { name: 'CUT', colour: 7, lineType: 'CONTINUOUS' },
   centre: { name: 'CENTRE', colour: 1, lineType: 'CHAIN' },
   mark: { name: 'MARK', colour: 7, lineType: 'CONTINUOUS' },
+  position: { name: 'POSITION', colour: 1, lineType: 'CONTINUOUS' },
   scrap: { name: 'SCRAP', colour: 8, lineType: 'DASHES' },
   text: { name: 'TEXT', colour: 3, lineType: 'CONTINUOUS' },
   proving: { name: 'PROVING', colour: 5, lineType: 'CONTINUOUS' },

@@ -6,6 +6,9 @@ import { MathsError } from './errors.ts';
 import { sayNumber } from './rounding.ts';
 import { angleAfter, angleBefore, type SliderCrank } from './slider-crank.ts';
 
+/** Degrees are then 0.35 mm apart at the rim, as near as lines can be told apart, mm. */
+const LEAST_DISC = 40;
+
 const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** How a disc or tape is numbered: from 0 to 360 one way, or from 0 to 180 both ways. */
@@ -31,6 +34,30 @@ export function scaleMarks(numbering: Numbering): readonly ScaleMark[] {
       number: rank === 10 ? (numbering === 'both-ways' ? both : angle) : undefined,
     };
   });
+}
+
+/**
+ * Throws a MathsError `disc-too-small` or `disc-hole-out-of-range` unless there is room on the disc
+ * for its marks: 40 mm across or more, with a hole of less than half of that.
+ *
+ * @param outsideDiameter mm.
+ * @param insideDiameter Of the hole in the middle, mm, 0 for none.
+ */
+export function assertDisc(outsideDiameter: number, insideDiameter: number): void {
+  if (!(outsideDiameter >= LEAST_DISC)) {
+    throw new MathsError(
+      'disc-too-small',
+      ['outsideDiameter'],
+      `On a disc of ${sayNumber(outsideDiameter)} mm the degrees run into each other. It must be ${LEAST_DISC} mm or more; 150 to 200 mm can be read to a quarter of a degree.`,
+    );
+  }
+  if (!(insideDiameter >= 0 && insideDiameter <= outsideDiameter / 2)) {
+    throw new MathsError(
+      'disc-hole-out-of-range',
+      ['insideDiameter', 'outsideDiameter'],
+      `The hole must be from 0 mm (none) to half the disc, ${sayNumber(outsideDiameter / 2)} mm, not ${sayNumber(insideDiameter)} mm, or there is no room for marks and figures. Make the disc larger.`,
+    );
+  }
 }
 
 /**

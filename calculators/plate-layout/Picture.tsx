@@ -9,7 +9,7 @@ import type { Values } from './compute.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from './HolePicker.tsx';
 
-const WIDTH = 400;
+const WIDTH = 340;
 /** With more holes than this only those of set 1 and the picked one bear their numbers. */
 const ROOM_FOR_LABELS = 16;
 

@@ -27,8 +27,8 @@ export default defineCalculator({
   tables: {
     holes: {
       caption: 'Holes from the centre of the plate, X to the right, Y up',
-      rowHeading: 'Hole',
-      row: (_, set, hole) => `Set ${String(set)}, hole ${String(hole)}`,
+      rowHeading: 'Set-hole',
+      row: (_, set, hole) => `${String(set)}-${String(hole)}`,
     },
     chords: {
       caption: 'Dividers, from set 1 to set 2',

@@ -65,14 +65,14 @@ export const results = {
     decimals: 0,
   },
   'further-holes': {
-    label: 'and holes',
+    label: 'Holes',
     unit: 'count',
     help: 'Of the hole circle, beyond the whole turns.',
     table: 'dividing',
     decimals: 0,
   },
   'head-error': {
-    label: 'then out by',
+    label: 'Head out by',
     unit: 'deg',
     help: 'Of the plate; positive is too far.',
     table: 'dividing',
@@ -87,7 +87,7 @@ export const results = {
     decimals: 0,
   },
   'tooth-error': {
-    label: 'then out by',
+    label: 'Gear out by',
     unit: 'deg',
     help: 'Of the plate; positive is too far.',
     table: 'dividing',

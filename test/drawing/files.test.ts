@@ -226,9 +226,16 @@ describe('disc and tape', async () => {
   it('marks the tape where the arc says, right to left where readings grow to the left', () => {
     const document = svgOf(tape);
     const last = strips(96, 0.2).at(-1)!;
-    const mark = document.getElementById('tape-piston-1');
+    const mark = document.getElementById('tape-2-piston-1');
     expect(number(mark, 'x1')).toBeCloseTo((24 / 360) * tapeLength(96, 0.2), 4);
     expect(last.to).toBe(360);
+  });
+
+  it('gives each shape a name of its own', () => {
+    for (const drawing of [disc, tape, sampleDrawing]) {
+      const names = drawing.shapes.flatMap(({ name }) => name ?? []);
+      expect(new Set(names).size).toBe(names.length);
+    }
   });
 
   it('goes on A4, two sheets, bars true', async () => {

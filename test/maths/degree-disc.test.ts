@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  assertDisc,
   marksAfter,
   marksBefore,
   offCentreDiscError,
@@ -40,6 +41,14 @@ describe('marks', () => {
         expect(travelAt(engine, after!)).toBeCloseTo(travel, 8);
       }),
     );
+  });
+
+  it('needs room on the disc', () => {
+    expect(() => assertDisc(180, 12)).not.toThrow();
+    expect(codeOf(() => assertDisc(39, 0))).toBe('disc-too-small');
+    expect(codeOf(() => assertDisc(180, 91))).toBe('disc-hole-out-of-range');
+    expect(codeOf(() => assertDisc(180, -1))).toBe('disc-hole-out-of-range');
+    expect(codeOf(() => assertDisc(Number.NaN, 0))).toBe('disc-too-small');
   });
 
   it('refuses a position beyond the stroke', () => {

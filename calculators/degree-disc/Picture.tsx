@@ -1,0 +1,126 @@
+import { fixed } from '../frame/format.ts';
+import type { PictureProps } from '../frame/types.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import type { Drawing } from '../drawing/shapes.ts';
+import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawing.tsx';
+import { Handle } from '../picture/handle.tsx';
+import { onStep } from '../picture/steps.ts';
+import { marksOf, type Values } from './compute.ts';
+import { discOf, tapeOf } from './files.ts';
+import { inputs } from './inputs.ts';
+
+const WIDTH = 340;
+const EVERY = 30;
+const LEAST = inputs.outside.min;
+const MOST = inputs.outside.max;
+
+/** As wide as a sheet of A4 prints, mm, so that a disc is seen to grow and shrink on it. */
+const SHEET = 186;
+/** What the rim can be dragged to: the sheet, less the edge of the drawing. */
+const ON_SHEET = SHEET - 2;
+
+function viewOf(drawing: Drawing) {
+  const width = Math.max(SHEET, drawing.width);
+  const left = drawing.left - (width - drawing.width) / 2;
+  return { drawing: { ...drawing, left, width }, scale: WIDTH / width };
+}
+
+const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
+  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
+
+/** The attributes that give a picture its size in real millimetres on paper. */
+const trueSize = (drawing: Drawing, { width, height }: { width: number; height: number }) => ({
+  class: 'plot true-scale',
+  viewBox: `0 0 ${String(width)} ${String(height)}`,
+  width: `${drawing.width.toFixed(3)}mm`,
+  height: `${drawing.height.toFixed(3)}mm`,
+});
+
+/** The disc and the tape as they will be printed; the rim of the disc is dragged to its size. */
+export function Picture({ values, lengths, set, commit }: PictureProps) {
+  const v = values as unknown as Values;
+  const disc = viewOf(discOf(v));
+  const tape = viewOf(tapeOf(v));
+  const place = placeOf(disc);
+  const rim = v.outside / 2;
+  const sense = (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 1 : -1;
+  const along = (angle: number, radius: number) => {
+    const direction = ((90 + sense * angle) * Math.PI) / 180;
+    return place(radius * Math.cos(direction), radius * Math.sin(direction));
+  };
+  const shown = lengthOf(v.outside, lengths, 1);
+  const marks = marksOf(v);
+  const grip = place(rim * Math.SQRT1_2, -rim * Math.SQRT1_2);
+
+  return (
+    <div class="picture-block">
+      <svg
+        {...trueSize(disc.drawing, sizeOf(disc))}
+        role="group"
+        aria-label={`Degree disc of ${shown}, with ${String(marks.length)} piston positions marked`}
+      >
+        <DrawingShapes {...disc} />
+        <g class="on-screen" aria-hidden="true">
+          {Array.from({ length: 360 / EVERY }, (_, i) => {
+            const angle = i * EVERY;
+            const at = along(angle, rim * 0.78);
+            const figure = v.numbering === 'both-ways' && angle > 180 ? 360 - angle : angle;
+            return (
+              <text key={angle} x={at.x} y={at.y + 4} text-anchor="middle">
+                {String(figure)}
+              </text>
+            );
+          })}
+        </g>
+        <Handle
+          x={grip.x}
+          y={grip.y}
+          label="Outside diameter of the disc"
+          value={v.outside}
+          min={LEAST}
+          max={MOST}
+          step={1}
+          valueText={shown}
+          onDrag={(x, y) => {
+            const to = millimetresOf(disc)(x, y);
+            const wanted = onStep(2 * Math.hypot(to.x, to.y), 1);
+            set('outside', Math.min(ON_SHEET, Math.max(2 * v.inside, LEAST, wanted)));
+          }}
+          onStep={(value) => set('outside', onStep(value, 1))}
+          onEnd={commit}
+        />
+      </svg>
+      <svg
+        {...trueSize(tape.drawing, sizeOf(tape))}
+        role="img"
+        aria-label={`Tape for a rotor of ${fixed(v.rotor, 1)} mm, in strips`}
+      >
+        <DrawingShapes {...tape} />
+        <g class="on-screen" aria-hidden="true">
+          {tape.drawing.shapes.map((shape, i) => {
+            if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
+            if (Number(shape.text) % EVERY !== 0) return null;
+            const at = placeOf(tape)(shape.x, shape.y);
+            return (
+              <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
+                {shape.text}
+              </text>
+            );
+          })}
+        </g>
+      </svg>
+      {marks.length === 0 ? null : (
+        <p class="picture-words">
+          Marked:{' '}
+          {marks
+            .map(
+              (mark) =>
+                `${lengthOf(mark.travel, lengths, 2)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+            )
+            .join('; ')}
+          .
+        </p>
+      )}
+    </div>
+  );
+}
