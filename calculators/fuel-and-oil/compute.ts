@@ -1,5 +1,5 @@
-import { absent, type ComputedOf, type ResultValue, type ValuesOf } from '../frame/types.ts';
-import { MathsError } from '../maths/errors.ts';
+import { attempt } from '../attempt.ts';
+import type { ComputedOf, ValuesOf } from '../frame/types.ts';
 import {
   mixedRatio,
   oilFor,
@@ -22,15 +22,6 @@ export const ratioOf = (v: Values): number =>
 
 const tankOf = (v: Values): InTank => ({ volume: v.already, ratio: v['already-ratio'] });
 
-function oilForAll(v: Values, ratio: number): ResultValue {
-  try {
-    return ML_PER_LITRE * oilToReach(v.fuel, ratio, tankOf(v));
-  } catch (error) {
-    if (error instanceof MathsError && error.code === 'too-much-oil') return absent(error.message);
-    throw error;
-  }
-}
-
 export function compute(v: Values): Computed {
   const ratio = ratioOf(v);
   const oil = oilFor(v.fuel, ratio);
@@ -38,7 +29,7 @@ export function compute(v: Values): Computed {
   return {
     oil: ML_PER_LITRE * oil,
     'mixed-ratio': mixed,
-    'oil-whole': oilForAll(v, ratio),
+    'oil-whole': attempt(() => ML_PER_LITRE * oilToReach(v.fuel, ratio, tankOf(v))),
     total: v.fuel + oil + v.already,
     'oil-percent': percentOfRatio(mixed),
     'oil-us': convert(oil, 'l', 'US fl oz'),
