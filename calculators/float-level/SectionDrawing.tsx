@@ -87,7 +87,7 @@ export function SectionDrawing(props: Props) {
         class="fuel-line"
         d={`M${x(left)} ${z(surface(left))}L${x(right)} ${z(surface(right))}`}
       />
-      <path class="wall" d={`M${x(left)} ${z(0)}V${z(bottom)}H${x(right)}V${z(0)}`} />
+      <path class="bowl-wall" d={`M${x(left)} ${z(0)}V${z(bottom)}H${x(right)}V${z(0)}`} />
       <path class="face-line" d={`M${x(left) - 4} ${z(0)}H${rules + 50}`} />
       <path class="part part-moving" d={box(floatX - half, upperFace, floatX + half, lowerFace)} />
       <path class="part-rod arm" d={`M${x(0)} ${z(arm)}H${x(floatX - half)}`} />
