@@ -74,7 +74,7 @@ export const units = {
   none: unit('number', '', ''),
   'mm/deg': unit('gradient', 'mm per degree', ''),
   'm/s': unit('velocity', 'm/s', 'm/s'),
-  's.mm2/mm3': unit('time-area', 's·mm²/mm³', ''),
+  's/m': unit('time-area', 's/m'),
 } as const satisfies Record<string, UnitSpec>;
 
 export type UnitName = keyof typeof units;

@@ -1,0 +1,91 @@
+import { fixed } from '../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import { geometricRatio } from '../maths/compression.ts';
+import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
+import { Curve } from '../picture/curve.tsx';
+import { Handle } from '../picture/handle.tsx';
+import { Plot, usualMargin } from '../picture/plot.tsx';
+import { scaleLinear } from '../picture/scale.ts';
+import { evenly } from '../picture/steps.ts';
+
+interface Props {
+  /** cc. */
+  readonly swept: number;
+  readonly trapped: number;
+  readonly clearance: number;
+  readonly lengths: LengthDisplay;
+  /** A clearance volume dragged to, cc. */
+  readonly onClearance: (volume: number) => void;
+  readonly onEnd: () => void;
+}
+
+const WIDTH = 360;
+const HEIGHT = 280;
+const TOP = usualMargin.top + 14;
+
+/** Both ratios against the clearance volume, with the engine's own place on them. */
+export function RatioPlot({ swept, trapped, clearance, lengths, onClearance, onEnd }: Props) {
+  const unit = units[displayUnit('cc', lengths)].label;
+  const shown = (cc: number): number => toDisplay(cc, 'cc', lengths);
+  const volumes = evenly(clearance * 0.5, clearance * 1.75, 60);
+  const highest = geometricRatio(swept, clearance * 0.6);
+  const x = scaleLinear(
+    [shown(clearance * 0.5), shown(clearance * 1.75)],
+    [usualMargin.left, WIDTH - usualMargin.right],
+  );
+  const y = scaleLinear([1, highest], [HEIGHT - usualMargin.bottom, TOP]);
+  const curve = (volume: number) =>
+    volumes
+      .map((v) => [x(shown(v)), geometricRatio(volume, v)] as const)
+      .filter(([, ratio]) => ratio <= highest)
+      .map(([at, ratio]) => [at, y(ratio)] as const);
+  const whole = geometricRatio(swept, clearance);
+  const part = geometricRatio(trapped, clearance);
+  const px = x(shown(clearance));
+  const words = `${fixed(shown(clearance), lengths === 'in' ? 3 : 1)} ${unit} clearance: geometric ${fixed(whole, 1)}, trapped ${fixed(part, 1)} to 1`;
+  const cc = (place: number): number => clearance * (x.invert(place) / shown(clearance));
+
+  return (
+    <Plot width={WIDTH} height={HEIGHT} label={`Ratios against clearance volume. ${words}`}>
+      <AxisBottom
+        scale={x}
+        at={HEIGHT - usualMargin.bottom}
+        gridTo={TOP}
+        label={`clearance volume, ${unit}`}
+      />
+      <AxisLeft
+        scale={y}
+        at={usualMargin.left}
+        gridTo={WIDTH - usualMargin.right}
+        label="ratio, : 1"
+      />
+      <Curve points={curve(swept)} />
+      <Curve kind="other" points={curve(trapped)} />
+      <path class="rule-line" fill="none" d={`M${px} ${HEIGHT - usualMargin.bottom}V${y(whole)}`} />
+      <circle class="handle-dot" cx={px} cy={y(part)} r={4.5} aria-hidden="true" />
+      <g class="key" transform={`translate(${WIDTH - 158} ${TOP + 14})`} aria-hidden="true">
+        <path class="curve" d="M0 0h22" />
+        <text x={28} dy="0.32em">
+          geometric, {fixed(whole, 1)}
+        </text>
+        <path class="curve curve-other" d="M0 18h22" />
+        <text x={28} y={18} dy="0.32em">
+          trapped, {fixed(part, 1)}
+        </text>
+      </g>
+      <Handle
+        x={px}
+        y={y(whole)}
+        label={`Clearance volume, ${unit}`}
+        value={Number(shown(clearance).toFixed(3))}
+        min={Number(shown(clearance * 0.5).toFixed(3))}
+        max={Number(shown(clearance * 1.75).toFixed(3))}
+        step={shown(0.1)}
+        valueText={words}
+        onDrag={(place) => onClearance(cc(place))}
+        onStep={(value) => onClearance((clearance * value) / shown(clearance))}
+        onEnd={onEnd}
+      />
+    </Plot>
+  );
+}

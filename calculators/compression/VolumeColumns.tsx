@@ -1,0 +1,81 @@
+import { fixed } from '../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import { Plot } from '../picture/plot.tsx';
+
+interface Props {
+  /** cc. */
+  readonly swept: number;
+  readonly trapped: number;
+  readonly clearance: number;
+  readonly lengths: LengthDisplay;
+}
+
+const WIDTH = 360;
+const HEIGHT = 250;
+const FLOOR = HEIGHT - 38;
+const TOP = 22;
+const COLUMN = 66;
+const PITCH = 116;
+
+const round = (value: number): number => Math.round(value * 100) / 100;
+
+/** The space above the piston at the bottom, where the exhaust shuts, and at the top, to scale. */
+export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
+  const unit = units[displayUnit('cc', lengths)].label;
+  const say = (cc: number): string =>
+    `${fixed(toDisplay(cc, 'cc', lengths), lengths === 'in' ? 2 : 1)} ${unit}`;
+  const scale = (FLOOR - TOP) / (swept + clearance);
+  const columns = [
+    { name: ['at the bottom'], above: swept },
+    { name: ['where the', 'exhaust shuts'], above: trapped },
+    { name: ['at the top'], above: 0 },
+  ];
+  return (
+    <Plot
+      width={WIDTH}
+      height={HEIGHT}
+      label={`Volume above the piston: ${say(swept + clearance)} at the bottom, ${say(trapped + clearance)} where the exhaust shuts, ${say(clearance)} at the top`}
+    >
+      <g aria-hidden="true">
+        {columns.map(({ name, above }, index) => {
+          const x = 30 + PITCH * index;
+          const whole = (above + clearance) * scale;
+          return (
+            <g key={name.join()}>
+              <rect
+                class="part part-moving"
+                x={x}
+                width={COLUMN}
+                y={round(FLOOR - clearance * scale)}
+                height={round(clearance * scale)}
+              />
+              {above > 0 ? (
+                <rect
+                  class="part"
+                  x={x}
+                  width={COLUMN}
+                  y={round(FLOOR - whole)}
+                  height={round(above * scale)}
+                />
+              ) : null}
+              <text
+                class="dimension-text"
+                x={x + COLUMN / 2}
+                y={round(FLOOR - whole - 6)}
+                text-anchor="middle"
+              >
+                {say(above + clearance)}
+              </text>
+              {name.map((line, row) => (
+                <text key={line} x={x + COLUMN / 2} y={FLOOR + 15 + 14 * row} text-anchor="middle">
+                  {line}
+                </text>
+              ))}
+            </g>
+          );
+        })}
+        <path class="axis-line" d={`M14 ${FLOOR}H${WIDTH - 14}`} />
+      </g>
+    </Plot>
+  );
+}

@@ -1,0 +1,43 @@
+import { demoBarrel } from '../barrel-inputs.ts';
+import { demoEngine, engineFields } from '../engine-inputs.ts';
+import { defineCalculator } from '../frame/define.ts';
+import { compute } from './compute.ts';
+import { inputs } from './inputs.ts';
+import { Picture } from './Picture.tsx';
+import { results } from './results.ts';
+
+export default defineCalculator({
+  slug: 'time-area',
+  title: 'Time-area of the ports',
+  purpose:
+    'How much port is open for how long at a speed, for each cubic centimetre: to compare an engine with a like one, not to predict what it makes.',
+  stage: 'geometry',
+  alsoCalled: ['specific time-area', 'angle-area', 'port area', 'blowdown time-area'],
+  inputs,
+  results,
+  fieldOf: {
+    ...engineFields,
+    bore: 'bore',
+    deckClearance: 'deck',
+    bottomEdge: 'inlet-edge',
+    skirtLength: 'skirt',
+    rpm: 'rpm',
+  },
+  compute,
+  remarks: () => [
+    'A comparison between like engines and not a prediction. Set it beside the figures of an engine of the same kind that runs well, worked out here in the same way.',
+  ],
+  picture: Picture,
+  ready: {
+    caption: `Specific time-areas against speed, invented demo engine: bore ${demoBarrel.bore} mm, stroke ${demoEngine.stroke} mm`,
+    vary: 'rpm',
+    over: [3000, 4000, 5000, 5500, 6000, 6500, 7000, 8000],
+    show: ['exhaust-time-area', 'blowdown-time-area', 'transfer-time-area'],
+  },
+  limits: [
+    'It sums the open area over the time, as G. P. Blair does (The Basic Design of Two-Stroke Engines, SAE R-104, 1990, chapter 6; method recalled from memory). How gas really flows goes by pressure, by the shape of the passages and by the exhaust pipe, none of which is in it.',
+    'The window is taken as flat, with straight sides and rounded corners, seen square to the bore. A passage that meets the bore at a slant offers less; leave it out alike on both engines that you compare.',
+    'It holds for one cylinder. A disc valve’s window and a reed’s are not in it.',
+  ],
+  articles: ['ports-by-the-degree'],
+});

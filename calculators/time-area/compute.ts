@@ -1,0 +1,103 @@
+import { attempt, ifThere, layTo } from '../attempt.ts';
+import { sliderCrank } from '../engine-inputs.ts';
+import { absent, type Absent, type ComputedOf, type ValuesOf } from '../frame/types.ts';
+import { sweptVolume } from '../maths/compression.ts';
+import { MathsError } from '../maths/errors.ts';
+import { assertWindow, type PortWindow } from '../maths/port-area.ts';
+import { crownPort, skirtPort, type PistonInBarrel } from '../maths/port-timing.ts';
+import {
+  blowdownAngleArea,
+  crownAngleArea,
+  skirtAngleArea,
+  specificTimeArea,
+  timeArea,
+} from '../maths/time-area.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+export type Values = ValuesOf<typeof inputs>;
+type Kind = 'exhaust' | 'transfer' | 'inlet';
+
+export const barrelOf = (v: Values): PistonInBarrel => ({
+  ...sliderCrank(v),
+  deckClearance: v.deck,
+});
+
+/** The window of one kind of port; an error in it is laid to that port's own fields. */
+export function windowOf(v: Values, kind: Kind): PortWindow {
+  const window = {
+    width: v[`${kind}-width`],
+    height: v[`${kind}-height`],
+    cornerRadius: v[`${kind}-corner`],
+    count: v[`${kind}-count`],
+  };
+  try {
+    assertWindow(window);
+  } catch (error) {
+    if (!(error instanceof MathsError)) throw error;
+    const keys = error.quantities.map(
+      (name) => `${kind}-${name === 'cornerRadius' ? 'corner' : name}`,
+    );
+    throw new MathsError(error.code, keys, error.message);
+  }
+  return window;
+}
+
+interface InletAreas {
+  readonly angleArea: number;
+  readonly duration: number;
+}
+
+function inletAreas(v: Values, barrel: PistonInBarrel): InletAreas | Absent {
+  if (v.inlet === 'none') {
+    return absent(
+      'The inlet is left out: a reed opens by pressure and has no timing of its own. Choose the piston skirt if the engine has such an inlet.',
+    );
+  }
+  return attempt(() => {
+    const edges = { bottomEdge: v['inlet-edge'], skirtLength: v.skirt };
+    return {
+      angleArea: skirtAngleArea(barrel, { ...windowOf(v, 'inlet'), ...edges }),
+      duration: skirtPort(barrel, edges.bottomEdge, edges.skirtLength).duration,
+    };
+  });
+}
+
+const MILLISECONDS = 1000;
+/** One revolution a minute is six degrees a second. */
+const DEGREES_PER_SECOND = 6;
+
+export function compute(v: Values): ComputedOf<typeof results> {
+  const barrel = barrelOf(v);
+  const swept = sweptVolume(barrel, v.bore);
+  const exhaust = { ...windowOf(v, 'exhaust'), topEdge: v['exhaust-edge'] };
+  const transfer = { ...windowOf(v, 'transfer'), topEdge: v['transfer-edge'] };
+  const exhaustEvents = layTo('exhaust-edge', 'topEdge', () => crownPort(barrel, exhaust.topEdge));
+  const transferEvents = layTo('transfer-edge', 'topEdge', () =>
+    crownPort(barrel, transfer.topEdge),
+  );
+  const exhaustArea = crownAngleArea(barrel, exhaust);
+  const transferArea = crownAngleArea(barrel, transfer);
+  const specific = (angleArea: number): number =>
+    specificTimeArea(timeArea(angleArea, v.rpm), swept);
+  const milliseconds = (degrees: number): number =>
+    (degrees / (DEGREES_PER_SECOND * v.rpm)) * MILLISECONDS;
+  const inlet = inletAreas(v, barrel);
+  const blowdown = transferEvents.opens - exhaustEvents.opens;
+  const noBlowdown = absent(
+    'The transfers open before the exhaust, so there is no blowdown. Check both top edges: the exhaust’s must be the higher one.',
+  );
+  return {
+    'exhaust-time-area': specific(exhaustArea),
+    'blowdown-time-area':
+      blowdown > 0 ? specific(blowdownAngleArea(barrel, exhaust, transfer.topEdge)) : noBlowdown,
+    'transfer-time-area': specific(transferArea),
+    'inlet-time-area': ifThere(inlet, ({ angleArea }) => specific(angleArea)),
+    'exhaust-mean': exhaustArea / exhaustEvents.duration,
+    'transfer-mean': transferArea / transferEvents.duration,
+    'inlet-mean': ifThere(inlet, ({ angleArea, duration }) => angleArea / duration),
+    'exhaust-open': milliseconds(exhaustEvents.duration),
+    'blowdown-open': blowdown > 0 ? milliseconds(blowdown) : noBlowdown,
+    swept,
+  };
+}
