@@ -20,7 +20,7 @@ const fingerprints = (folder: string): Record<string, string> =>
   );
 
 it(
-  'another build, from nothing and in another folder, gives the same bytes',
+  'another build, from nothing, gives the same bytes',
   { timeout: 600_000 },
   async () => {
     await using stack = new AsyncDisposableStack();
