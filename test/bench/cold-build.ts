@@ -1,21 +1,11 @@
 import { execFile } from 'node:child_process';
-import { cp, mkdtemp, rm, symlink } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 
 const run = promisify(execFile);
-export const root = fileURLToPath(new URL('../../', import.meta.url));
-const SOURCES = [
-  'calculators',
-  'content',
-  'site',
-  'test',
-  'astro.config.mjs',
-  'package.json',
-  'tsconfig.json',
-];
+const root = fileURLToPath(new URL('../../', import.meta.url));
 
 export interface ColdBuild {
   readonly dist: string;
@@ -23,20 +13,22 @@ export interface ColdBuild {
   readonly remove: () => Promise<void>;
 }
 
-/** Builds the site from a fresh copy of its sources, with nothing kept from an earlier build. */
+/** Builds the site into a folder of its own, with nothing kept from an earlier build. */
 export async function coldBuild(): Promise<ColdBuild> {
-  const folder = await mkdtemp(join(tmpdir(), 'gudgeon-build-'));
-  for (const source of SOURCES)
-    await cp(join(root, source), join(folder, source), { recursive: true });
-  await symlink(join(root, 'node_modules'), join(folder, 'node_modules'));
+  await mkdir(join(root, '.cache'), { recursive: true });
+  const dist = await mkdtemp(join(root, '.cache', 'built-'));
   const start = performance.now();
-  await run(join(root, 'node_modules/.bin/astro'), ['build'], {
-    cwd: folder,
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
-  });
+  await run(
+    process.execPath,
+    ['node_modules/astro/bin/astro.mjs', 'build', '--force', '--outDir', dist],
+    {
+      cwd: root,
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' },
+    },
+  );
   return {
-    dist: join(folder, 'dist'),
+    dist,
     seconds: (performance.now() - start) / 1000,
-    remove: () => rm(folder, { recursive: true }),
+    remove: () => rm(dist, { recursive: true }),
   };
 }
