@@ -132,7 +132,7 @@ function Links({
   const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
   const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
   return (
-    <p class="step-links">
+    <p class="task-links">
       {known.map((slug) => {
         const { title, keys } = places.calculators[slug]!;
         const query = queryFor(engine, slug, keys);
@@ -162,11 +162,11 @@ export function StepCard(props: Props) {
   const step = steps[id];
   const target = targetWords(engine, id, lengths);
   return (
-    <details class={`step step-${progress.state}`} id={`step-${id}`} open={next}>
+    <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
       <summary>
-        <span class="step-number">{number}</span>
-        <span class="step-title">{step.title}</span>
-        <span class="step-state">
+        <span class="task-number">{number}</span>
+        <span class="task-title">{step.title}</span>
+        <span class="task-state">
           <span aria-hidden="true">{marks[progress.state]} </span>
           {stateWords[progress.state]}
         </span>
@@ -177,9 +177,9 @@ export function StepCard(props: Props) {
           Comes after: {progress.waits.map((other) => steps[other].title.toLowerCase()).join('; ')}.
         </p>
       ) : null}
-      <p class="step-why">{step.why}</p>
+      <p class="task-why">{step.why}</p>
       <p>{step.how}</p>
-      <dl class="step-facts">
+      <dl class="task-facts">
         <div>
           <dt>With</dt>
           <dd>{step.tool}</dd>
