@@ -15,9 +15,12 @@ const blank: Reading = { found: [], left: [], done: false, checked: 0, changed: 
 
 export const readingOf = (engine: Engine, id: StepId): Reading => engine.readings[id] ?? blank;
 
+const without = <R extends Readonly<Record<string, unknown>>>(group: R, key: string): R =>
+  Object.fromEntries(Object.entries(group).filter(([other]) => other !== key)) as R;
+
 /** Enters a figure, or takes it out. */
 export function setFigure(engine: Engine, key: FigureKey, value: number | undefined): Engine {
-  const { [key]: _, ...others } = engine.figures;
+  const others = without(engine.figures, key);
   return { ...engine, figures: value === undefined ? others : { ...others, [key]: value } };
 }
 
@@ -121,7 +124,7 @@ export function dropKept(engine: Engine, index: number): Engine {
 /** Keeps a text that could not be read, or forgets it. */
 export function setUnread(engine: Engine, field: string, text: string | undefined): Engine {
   if (engine.unread[field] === text) return engine;
-  const { [field]: _, ...others } = engine.unread;
+  const others = without(engine.unread, field);
   if (text === undefined) return { ...engine, unread: others };
   if (Object.keys(others).length >= LIMITS.unread) return engine;
   return { ...engine, unread: { ...others, [field]: text.slice(0, LIMITS.line) } };

@@ -95,7 +95,7 @@ export const ignitionFigures = {
     why: 'with less the points arc and stick; no points open wider',
     step: 0.01,
     fills: { 'breaker-cam': 'gap' },
-    takes: { 'breaker-cam': 'gap-needed' },
+    takes: { 'breaker-cam': 'gap-set' },
   },
   'gap-tolerance': { group: cam, ...tolerance('Gap within ±', 'mm', 1, 0.01) },
   'dwell-angle': {

@@ -30,7 +30,7 @@ const DUST = 1e-9;
 function amount(value: number, unit: UnitName, step: number, lengths: LengthDisplay): string {
   const shown = toDisplay(Math.abs(value), unit, lengths);
   const fine = toDisplay(step, unit, lengths) / 10;
-  const decimals = unit === 'count' ? 0 : Math.max(0, Math.ceil(-Math.log10(fine) - 1e-9));
+  const decimals = unit === 'count' ? 0 : Math.max(0, Math.round(-Math.log10(fine)));
   return withUnit(String(Number(fixed(shown, decimals))), displayUnit(unit, lengths));
 }
 

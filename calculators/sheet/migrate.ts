@@ -11,14 +11,14 @@ export const isRecord = (value: unknown): value is Unknown =>
  * results and no clock. Its readings become "as found", in the order in which they stood.
  */
 function fromVersion1(document: Unknown): Unknown {
-  const engines = Array.isArray(document.engines) ? (document.engines as unknown[]) : [];
+  if (!Array.isArray(document.engines)) return { ...document, version: 2 };
   return {
     ...document,
     version: 2,
-    engines: engines.map((engine) => {
+    engines: (document.engines as unknown[]).map((engine) => {
       if (!isRecord(engine)) return engine;
-      const lists = isRecord(engine.readings) ? Object.entries(engine.readings) : [];
-      const readings = lists.map(([id, list], i): [string, unknown] => [
+      if (!isRecord(engine.readings)) return engine;
+      const readings = Object.entries(engine.readings).map(([id, list], i): [string, unknown] => [
         id,
         list === true
           ? { found: [], left: [], done: true, checked: i + 1, changed: 0 }

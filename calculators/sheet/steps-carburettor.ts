@@ -26,7 +26,7 @@ export const carburettorSteps = {
     },
     after: {},
     calculators: ['float-level'],
-    articles: ['float-level'],
+    articles: ['float-height-and-fuel-level', 'stripping-and-cleaning'],
   },
   jets: {
     stage: 'carburettors',
@@ -51,7 +51,7 @@ export const carburettorSteps = {
     },
     after: {},
     calculators: ['air-and-jet'],
-    articles: ['air-and-jets'],
+    articles: ['needles-and-jets-by-area', 'air-weather-and-altitude'],
   },
   clip: {
     stage: 'carburettors',
@@ -77,7 +77,7 @@ export const carburettorSteps = {
       jets: 'Another jet may want another groove; choose the groove for the jets that are in.',
     },
     calculators: ['needle-and-clip'],
-    articles: ['needle-and-clip'],
+    articles: ['needles-and-jets-by-area', 'which-circuit-at-which-throttle'],
   },
   slides: {
     stage: 'carburettors',
@@ -102,7 +102,7 @@ export const carburettorSteps = {
       clip: 'To move a clip the slide comes off its cable, and goes back a little different.',
     },
     calculators: ['slide-balance'],
-    articles: ['slides-together'],
+    articles: ['opening-all-slides-together'],
     series: { 'slide-balance': 'opening' },
   },
 } as const satisfies Record<string, Step>;

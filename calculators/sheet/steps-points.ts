@@ -11,7 +11,7 @@ export const pointsSteps = {
     figures: ['bore', 'stroke', 'rod', 'offset'],
     after: {},
     calculators: ['piston-position'],
-    articles: ['where-the-piston-is'],
+    articles: ['where-the-piston-is', 'proving-a-mixed-engine'],
   },
   top: {
     stage: 'position',
@@ -61,7 +61,7 @@ export const pointsSteps = {
     },
     after: {},
     calculators: ['plate-layout', 'degree-disc'],
-    articles: ['the-breaker-plate'],
+    articles: ['making-a-breaker-plate'],
   },
   coil: {
     stage: 'points',
@@ -89,7 +89,7 @@ export const pointsSteps = {
     },
     after: {},
     calculators: ['coil-charge'],
-    articles: ['coil-and-dwell'],
+    articles: ['coils-and-condensers'],
   },
   gap: {
     stage: 'points',

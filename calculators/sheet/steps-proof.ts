@@ -77,7 +77,7 @@ export const proofSteps = {
       squish: 'Another base gasket raises or lowers the ports with the barrel.',
     },
     calculators: ['port-timing'],
-    articles: ['port-timing'],
+    articles: ['ports-by-the-degree'],
   },
   leak: {
     stage: 'geometry',

@@ -49,7 +49,7 @@ export const startSteps = {
     figures: ['ratio'],
     after: {},
     calculators: ['fuel-and-oil'],
-    articles: [],
+    articles: ['fuel-and-oil'],
   },
   start: {
     stage: 'start',

@@ -1,7 +1,7 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { stages } from '../../calculators/frame/stages.ts';
 import { nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
-import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import type { Places } from './places.ts';
 import { marks, StepCard } from './StepCard.tsx';
@@ -11,11 +11,29 @@ interface Props extends BoxProps {
   readonly copyStep: (id: StepId) => void;
 }
 
+/** The step an address points to: `#step-gap`. */
+function stepInAddress(): StepId | undefined {
+  const id = /^#step-([a-z-]+)$/.exec(location.hash)?.[1];
+  return id !== undefined && isStepId(id) ? id : undefined;
+}
+
+function goToStep(): void {
+  const id = stepInAddress();
+  const card = id === undefined ? null : document.getElementById(`step-${id}`);
+  if (card instanceof HTMLDetailsElement) card.open = true;
+  card?.scrollIntoView();
+}
+
 /** The job in order, with what is done, to correct, and to be checked again. */
 export function Order(props: Props) {
   const progress = progressOf(props.engine);
   /** The step that stands open is the one that was next when the engine was opened. */
   const [opened] = useState(() => nextStep(progress));
+  useEffect(() => {
+    goToStep();
+    window.addEventListener('hashchange', goToStep);
+    return () => window.removeEventListener('hashchange', goToStep);
+  }, []);
   const passed = order.filter((id) => progress[id].state === 'pass').length;
   const again = order.filter((id) => progress[id].state === 'again');
   const next = nextStep(progress);
@@ -35,7 +53,7 @@ export function Order(props: Props) {
         ) : null}
         {next ? <> Next: {steps[next].title.toLowerCase()}.</> : ' The sheet is complete.'}
       </p>
-      <ol class="steps">
+      <ol class="tasks">
         {order.map((id, i) => (
           <li key={id}>
             {i === 0 || steps[order[i - 1]!].stage !== steps[id].stage ? (

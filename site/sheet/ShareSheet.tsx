@@ -50,7 +50,7 @@ export function ShareSheet({ engine, lengths, copied, setCopied }: Props) {
     setCopied(await copyText(what, text));
 
   return (
-    <section class="share" aria-labelledby="share-the-sheet">
+    <section class="sheet-share" aria-labelledby="share-the-sheet">
       <h2 id="share-the-sheet">Print and share</h2>
       <p>
         The link holds the whole engine and nothing else is stored anywhere:{' '}

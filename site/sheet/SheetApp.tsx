@@ -15,6 +15,7 @@ import { Incoming } from './Incoming.tsx';
 import { Kept } from './Kept.tsx';
 import { Notices } from './Notices.tsx';
 import { Order } from './Order.tsx';
+import { Outline } from './Outline.tsx';
 import { within, type Places } from './places.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { copyText, ShareSheet, type Copied } from './ShareSheet.tsx';
@@ -89,13 +90,9 @@ export function SheetApp({ places }: { readonly places: Places }) {
             <Kept engine={engine} edit={edit} />
             <ShareSheet engine={engine} lengths={lengths} copied={copied} setCopied={setCopied} />
           </>
-        ) : ready ? (
-          <p>
-            Start a new engine, look at the invented demo, or open a file you saved before.
-            Everything stays in this browser; nothing is sent anywhere. To fill it in by pen, print
-            this page as it is.
-          </p>
-        ) : null}
+        ) : (
+          <Outline />
+        )}
       </div>
       <PrintSheet engine={engine ?? blank} lengths={lengths} />
     </div>

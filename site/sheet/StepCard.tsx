@@ -5,7 +5,7 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
-import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { displayUnit, units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
@@ -46,17 +46,20 @@ function Rows({ id, ...props }: Omit<Props, 'number' | 'progress' | 'next' | 'pl
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
+        <p class="boxes-caption">
+          {reading.label}
+          {label === '' ? '' : `, ${label}`}
+        </p>
         <p class="boxes-head" aria-hidden="true">
-          <span>
-            {reading.label}
-            {label === '' ? '' : `, ${label}`}
-          </span>
+          <span>{reading.per}</span>
           <span>found</span>
           <span>left</span>
         </p>
         {Array.from({ length: cylindersOf(engine) }, (_, i) => (
           <div class="boxes-row" key={i}>
-            <span class="boxes-name">{boxName(reading, i)}</span>
+            <span class="boxes-name" aria-hidden="true">
+              {i + 1}
+            </span>
             {(Object.keys(momentWords) as (keyof typeof momentWords)[]).map((moment) => (
               <ReadingBox
                 key={`${engine.id} ${moment}`}
@@ -132,7 +135,7 @@ function Links({
   const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
   const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
   return (
-    <p class="step-links">
+    <p class="task-links">
       {known.map((slug) => {
         const { title, keys } = places.calculators[slug]!;
         const query = queryFor(engine, slug, keys);
@@ -149,7 +152,7 @@ function Links({
       ))}
       {reading ? (
         <button type="button" class="plain" onClick={() => copyStep(id)}>
-          Copy this figure with its link
+          Copy with its link
         </button>
       ) : null}
     </p>
@@ -162,11 +165,11 @@ export function StepCard(props: Props) {
   const step = steps[id];
   const target = targetWords(engine, id, lengths);
   return (
-    <details class={`step step-${progress.state}`} id={`step-${id}`} open={next}>
+    <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
       <summary>
-        <span class="step-number">{number}</span>
-        <span class="step-title">{step.title}</span>
-        <span class="step-state">
+        <span class="task-number">{number}</span>
+        <span class="task-title">{step.title}</span>
+        <span class="task-state">
           <span aria-hidden="true">{marks[progress.state]} </span>
           {stateWords[progress.state]}
         </span>
@@ -177,9 +180,9 @@ export function StepCard(props: Props) {
           Comes after: {progress.waits.map((other) => steps[other].title.toLowerCase()).join('; ')}.
         </p>
       ) : null}
-      <p class="step-why">{step.why}</p>
+      <p class="task-why">{step.why}</p>
       <p>{step.how}</p>
-      <dl class="step-facts">
+      <dl class="task-facts">
         <div>
           <dt>With</dt>
           <dd>{step.tool}</dd>

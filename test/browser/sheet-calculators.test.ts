@@ -1,0 +1,97 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { setFigure } from '../../calculators/sheet/edit.ts';
+import { expectAccessible } from './support/axe.ts';
+import { field, result, settled } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+import { button, expectKept, keepEngines, kept, ready } from './support/sheet.ts';
+
+const mine = setFigure({ ...demoSheet(), id: 'e-1', name: 'Mine' }, 'stroke', 60);
+
+const withSheet = (path: string, body: (page: Page) => Promise<void>): Promise<void> =>
+  visit({ path: 'sheet/' }, async (page) => {
+    await ready(page);
+    await keepEngines(page, mine);
+    await page.goto(new URL(path, inject('siteUrl')).href);
+    await settled(page);
+    await body(page);
+  });
+
+describe('a calculator and the engine sheet', () => {
+  it('opened without figures it takes the sheet’s, says so, and lets them be typed over', async () => {
+    await withSheet('calculators/piston-position/', async (page) => {
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
+      expect(new URL(page.url()).search).toBe('');
+      const notes = page.getByText('From your sheet: Mine', { exact: true });
+      expect(await notes.count()).toBeGreaterThanOrEqual(3);
+      await expectAccessible(page);
+      await field(page, 'stroke').fill('58');
+      await expect.poll(() => new URL(page.url()).searchParams.get('stroke')).toBe('58mm');
+      expect(
+        await page.locator('.field', { has: field(page, 'stroke') }).innerText(),
+      ).not.toContain('From your sheet');
+      expect(await kept(page)).toContain('"stroke":60');
+    });
+  });
+
+  it('and can go back to the defaults', async () => {
+    await withSheet('calculators/piston-position/', async (page) => {
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
+      await button(page, 'Use the defaults instead').click();
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('51');
+      expect(await page.getByText('From your sheet').count()).toBe(0);
+    });
+  });
+
+  it('a link keeps its own meaning: what it leaves out takes the default', async () => {
+    await withSheet('calculators/piston-position/?travel=3mm', async (page) => {
+      await expect.poll(() => result(page, 'travel')).toBe(3);
+      expect(await field(page, 'stroke').inputValue()).toBe('51');
+      expect(await page.getByText('From your sheet').count()).toBe(0);
+    });
+  });
+
+  it('fills a figure for each cylinder where it has the readings', async () => {
+    await withSheet('calculators/plate-setting/', async (page) => {
+      const { left, found } = mine.readings.timing!;
+      await expect
+        .poll(() => field(page, 'fired-2').inputValue())
+        .toBe(String(left[1] ?? found[1]));
+    });
+  });
+
+  it('a result is sent to the sheet, into its field and into its list', async () => {
+    await withSheet('calculators/piston-position/?travel=3mm&stroke=57mm', async (page) => {
+      await button(page, 'Send figures to the sheet').click();
+      await page.getByLabel('Stroke: 57 mm').check();
+      await page.getByLabel(/^Crank angle: /).check();
+      await expectAccessible(page);
+      await button(page, 'Send to Mine').click();
+      await page.getByText('Sent to Mine').waitFor();
+      await expectKept(page, '"stroke":57');
+      await page.getByRole('link', { name: 'Open the sheet' }).click();
+      await ready(page);
+      const link = page.getByRole('link', { name: /^Crank angle: / });
+      expect(await link.getAttribute('href')).toContain('stroke=57mm');
+      await link.click();
+      await settled(page);
+      await expect.poll(() => result(page, 'travel')).toBe(3);
+    });
+  });
+
+  it('without a sheet it shows the defaults, and sending makes a new one', async () => {
+    await visit({ path: 'calculators/find-tdc/' }, async (page) => {
+      await settled(page);
+      const fetched = await page.evaluate(() =>
+        performance.getEntriesByType('resource').map(({ name }) => name),
+      );
+      expect(fetched.filter((name) => name.includes('for-calculator'))).toEqual([]);
+      await button(page, 'Send figures to the sheet').click();
+      await page.locator('.send input[type="checkbox"]').last().check();
+      await button(page, 'Send to a new sheet').click();
+      await page.getByText('Sent to My engine').waitFor();
+      await expectKept(page, 'My engine');
+    });
+  });
+});

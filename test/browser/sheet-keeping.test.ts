@@ -1,0 +1,282 @@
+import type { Page } from 'playwright-core';
+import { readFile } from 'node:fs/promises';
+import { describe, expect, inject, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { documentOf, newEngine } from '../../calculators/sheet/model.ts';
+import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { alertText } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
+
+const demo = { ...demoSheet(), id: 'e-1' };
+const path = 'sheet/';
+const name = (page: Page) => page.getByLabel('Name', { exact: true });
+const ASIDE = 'gudgeon.sheet.aside';
+
+const downloaded = async (page: Page, label: string | RegExp): Promise<string> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, label).click(),
+  ]);
+  return readFile(await download.path(), 'utf8');
+};
+
+const importText = (page: Page, text: string, file = 'given.json'): Promise<void> =>
+  page
+    .locator('input[type="file"]')
+    .setInputFiles({ name: file, mimeType: 'application/json', buffer: Buffer.from(text) });
+
+const said = (page: Page): Promise<string> => page.locator('.engine-bar .share-state').innerText();
+
+describe('kept in this browser', () => {
+  it('what cannot be read stays as typed, the last good figure stands, both survive a reload', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await figure(page, 'stroke').fill('5l');
+      await expect.poll(() => page.locator('#figure-stroke-problem').innerText()).toContain('5l');
+      await page.reload();
+      await ready(page);
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('5l');
+      const { engines } = JSON.parse(await kept(page)).sheet as { engines: { figures: object }[] };
+      expect(engines[0]!.figures).toMatchObject({ stroke: 51 });
+      await figure(page, 'stroke').fill('2 in');
+      await expectKept(page, '"stroke":50.8');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('2 in');
+    });
+  });
+
+  it('storage forbidden: it says so, and the sheet works for this tab', async () => {
+    await visit({ path: 'first-start/' }, async (page) => {
+      await page.addInitScript(() => {
+        Object.defineProperty(window, 'localStorage', {
+          get: () => {
+            throw new DOMException('The operation is insecure.', 'SecurityError');
+          },
+        });
+      });
+      await page.goto(new URL(path, inject('siteUrl')).href);
+      await ready(page);
+      await expect.poll(() => alertText(page)).toContain('does not let the page keep anything');
+      await button(page, 'Try the demo').click();
+      await expect.poll(() => name(page).inputValue()).toBe('Demo: club triple');
+      const file = await downloaded(page, 'Save to a file');
+      expect(parseDocument(file).engines[0]?.figures).toEqual(demo.figures);
+    });
+  });
+
+  it('storage full: what was kept stays whole, it says so, and the file holds the change', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.evaluate(() => {
+        let piece = 'x'.repeat(1_000_000);
+        for (let n = 0; piece.length > 0;) {
+          try {
+            localStorage.setItem(`filler-${String(n)}`, piece);
+            n += 1;
+          } catch {
+            piece = piece.slice(0, Math.floor(piece.length / 2));
+          }
+        }
+      });
+      const before = await kept(page);
+      await page.getByLabel('Notes').fill('A note that has no room. '.repeat(20));
+      await expect.poll(() => alertText(page)).toContain('is full');
+      expect(JSON.parse(await kept(page))).toHaveProperty('sheet.engines');
+      expect((await kept(page)).length).toBeLessThanOrEqual(before.length + 100);
+      const file = await downloaded(page, 'Save to a file');
+      expect(file).toContain('A note that has no room.');
+    });
+  });
+
+  it.each([
+    ['cut short', '{"revision":3,"active":"e-1","sheet":{"format":"engine-sh', 'damaged'],
+    ['not a sheet', '"hello"', 'damaged'],
+    [
+      'of a newer version',
+      '{"revision":1,"active":null,"sheet":{"format":"engine-sheet","version":99,"engines":[]}}',
+      'newer version',
+    ],
+  ])('a store that is %s is put aside, told of, and can be downloaded', async (_, text, words) => {
+    await visit({ path }, async (page) => {
+      await page.evaluate(([key, value]) => localStorage.setItem(key!, value!), [KEY, text]);
+      await page.reload();
+      await ready(page);
+      const aside = page.locator('section.aside', { hasText: 'put aside' });
+      expect(await aside.innerText()).toContain(words);
+      await button(page, 'Try the demo').click();
+      await expectKept(page, 'club triple');
+      await page.reload();
+      await ready(page);
+      expect(await downloaded(page, 'Download what was put aside')).toBe(text);
+      await button(page, 'Remove it').click();
+      await expect.poll(() => page.evaluate((key) => localStorage.getItem(key), ASIDE)).toBeNull();
+      await expectKept(page, 'club triple');
+    });
+  });
+
+  it('of a store with one damaged engine the whole ones are taken', async () => {
+    await visit({ path }, async (page) => {
+      const sheet = documentOf([demo, { ...demo, id: 'e-2', clock: -1 }]);
+      const text = JSON.stringify({ revision: 1, active: 'e-1', sheet });
+      await page.evaluate(([key, value]) => localStorage.setItem(key!, value!), [KEY, text]);
+      await page.reload();
+      await ready(page);
+      await expect.poll(() => name(page).inputValue()).toBe('Demo: club triple');
+      expect(await downloaded(page, 'Download what was put aside')).toBe(text);
+    });
+  });
+});
+
+describe('two tabs', () => {
+  const both = (body: (one: Page, two: Page) => Promise<void>): Promise<void> =>
+    visit({ path }, async (one) => {
+      await ready(one);
+      await keepEngines(one, demo);
+      const two = await one.context().newPage();
+      await two.goto(one.url());
+      await ready(two);
+      await body(one, two);
+    });
+
+  it('show the same within a moment, without a reload', async () => {
+    await both(async (one, two) => {
+      await figure(one, 'stroke').fill('52');
+      await expect.poll(() => figure(two, 'stroke').inputValue()).toBe('52');
+      await figure(two, 'rod').fill('105');
+      await expect.poll(() => figure(one, 'rod').inputValue()).toBe('105');
+      await expectKept(one, '"stroke":52,"rod":105');
+    });
+  });
+
+  it('a newer write elsewhere is not lost by one that did not see it', async () => {
+    await both(async (one, two) => {
+      // This tab is made deaf, as one that was asleep while the other wrote.
+      await one.evaluate(() => {
+        window.addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
+      });
+      await one.evaluate(
+        ([key, text]) => localStorage.setItem(key!, text!),
+        [
+          KEY,
+          JSON.stringify({
+            revision: 9,
+            active: 'e-1',
+            sheet: documentOf([{ ...demo, notes: 'from elsewhere' }]),
+          }),
+        ],
+      );
+      await figure(one, 'stroke').fill('52');
+      await expect.poll(() => alertText(one)).toContain('in another tab at once');
+      await expectKept(one, 'from elsewhere');
+      await expectKept(one, '"stroke":52');
+      await expect.poll(() => two.locator('select option').count()).toBe(2);
+    });
+  });
+
+  it('cleared from outside: the sheet on the screen stays, and is kept again with a change', async () => {
+    await both(async (one, two) => {
+      await two.evaluate(() => localStorage.clear());
+      await expect.poll(() => alertText(one)).toContain('was removed');
+      expect(await figure(one, 'stroke').inputValue()).toBe('51');
+      await figure(one, 'stroke').fill('53');
+      await expectKept(one, '"stroke":53');
+    });
+  });
+});
+
+describe('files and links', () => {
+  it('a file comes back as it went', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const file = await downloaded(page, 'Save to a file');
+      expect(parseDocument(file).engines).toEqual([demo]);
+      await importText(page, file);
+      await expect.poll(() => said(page)).toContain('Taken from “given.json”');
+      await expect.poll(() => name(page).inputValue()).toBe('Demo: club triple (2)');
+    });
+  });
+
+  it.each([
+    ['damaged', '{"format":"engine-sheet"', 'not complete JSON'],
+    ['of the future', '{"format":"engine-sheet","version":99,"engines":[]}', 'version 99'],
+    [
+      'hostile',
+      '{"format":"engine-sheet","version":2,"engines":[{"__proto__":{"x":1}}]}',
+      '__proto__',
+    ],
+    [
+      'hostile in its name',
+      writeDocument([newEngine('e-1', '<img src=x onerror=alert(1)>')]).replace('"notes"', '"n"'),
+      'does not know',
+    ],
+    ['huge', `"${'x'.repeat(5_000_000)}"`, 'at most'],
+  ])('a file that is %s is refused in words, and nothing is changed', async (_, text, words) => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const before = await kept(page);
+      await importText(page, text);
+      await expect.poll(() => said(page)).toContain(words);
+      expect(await kept(page)).toBe(before);
+    });
+  });
+
+  it('a name with markup stays a text', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await importText(page, writeDocument([newEngine('e-1', '<img src=x onerror=alert(1)>')]));
+      await expect.poll(() => name(page).inputValue()).toBe('<img src=x onerror=alert(1)>');
+      expect(await page.locator('img').count()).toBe(0);
+    });
+  });
+
+  it('a link holds the whole engine, says its size, and changes nothing until it is taken', async () => {
+    let link = '';
+    await visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await button(page, 'Copy the link').click();
+      await expect
+        .poll(() => page.locator('.sheet-share .share-state').innerText())
+        .toBe('Link copied.');
+      link = await page.evaluate(() => navigator.clipboard.readText());
+      const size = await page.locator('output[name="link-size"]').innerText();
+      expect(Number(size.replace(',', ''))).toBe(new URL(link).hash.length - 1);
+      await button(page, 'Copy as text').click();
+      await expect
+        .poll(() => page.evaluate(() => navigator.clipboard.readText()))
+        .toContain('Set the points gap (0.4 mm ± 0.03 mm)');
+    });
+    await visit({ path: `sheet/${new URL(link).hash}` }, async (page) => {
+      await ready(page);
+      const from = page.getByRole('region', { name: 'From the link' });
+      expect(await from.innerText()).toContain('Demo: club triple');
+      expect(await kept(page)).not.toContain('club triple');
+      await button(page, 'Keep it in this browser').click();
+      await expectKept(page, 'club triple');
+      expect(new URL(page.url()).hash).toBe('');
+      const [engine] = JSON.parse(await kept(page)).sheet.engines as (typeof demo)[];
+      expect(engine).toEqual(demo);
+    });
+    await visit({ path: `sheet/${new URL(link).hash.slice(0, 200)}` }, async (page) => {
+      await ready(page);
+      await page.getByText('The link is cut short or changed').waitFor();
+    });
+  });
+
+  it('an engine taken out of the list can be put back', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await button(page, 'Take out of the list').click();
+      await expect.poll(() => kept(page)).not.toContain('club triple');
+      await button(page, /^Put .* back$/).click();
+      await expectKept(page, 'club triple');
+      await page.locator('#step-gap > summary').click();
+      expect(await box(page, 'left', 'gap', 1).inputValue()).not.toBe('');
+    });
+  });
+});

@@ -1,0 +1,27 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+export interface ReadPdf {
+  readonly pages: number;
+  /** Width and height of the first page, mm. */
+  readonly size: readonly [number, number];
+  /** All words, with single spaces. */
+  readonly text: string;
+}
+
+const MM_PER_POINT = 25.4 / 72;
+
+/** What another program reads in a PDF. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const words: string[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { items } = await (await document.getPage(number)).getTextContent();
+    words.push(...items.map((item) => ('str' in item ? item.str : '')));
+  }
+  const [, , width, height] = (await document.getPage(1)).view as [number, number, number, number];
+  return {
+    pages: document.numPages,
+    size: [width * MM_PER_POINT, height * MM_PER_POINT],
+    text: words.join(' ').replaceAll(/\s+/g, ' '),
+  };
+}

@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { converter } from '../../calculators/frame/converter.ts';
+import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
+import { fromQuery } from '../../calculators/frame/address.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
+import type { Input } from '../../calculators/frame/types.ts';
+import { units } from '../../calculators/frame/units.ts';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import {
+  fillFrom,
+  fillableKeys,
+  inputFor,
+  placesFor,
+  queryFor,
+} from '../../calculators/sheet/fill.ts';
+import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
+import { order, steps } from '../../calculators/sheet/steps.ts';
+import { calculators } from '../../site/all-calculators.ts';
+
+const reading = { lengths: 'mm', converter } as const;
+const position = calculators.find(({ slug }) => slug === 'piston-position')!;
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  '%s',
+  (slug, calculator) => {
+    const inputs: Readonly<Record<string, Input>> = calculator.inputs;
+
+    it('has each input that the sheet says it fills, in the same kind of unit', () => {
+      for (const key of figureKeys) {
+        const input = inputFor(key, slug);
+        if (input === undefined || (sheetFigures[key].everywhere && !inputs[input])) continue;
+        const spec = inputs[input];
+        expect(spec, `${key} fills ${input}`).toBeDefined();
+        if (!spec || spec.kind === 'choice') throw new Error(`${input} is no figure`);
+        expect(units[spec.unit].quantity, input).toBe(units[sheetFigures[key].unit].quantity);
+        expect(spec.unit, input).toBe(sheetFigures[key].unit);
+      }
+      for (const id of order) {
+        const base = steps[id].series?.[slug];
+        if (base !== undefined) {
+          expect(inputs[base]).toMatchObject({ kind: 'series', unit: steps[id].reading!.unit });
+        }
+      }
+    });
+
+    it('has each result that the sheet says it takes', () => {
+      const { results } = evaluate(calculator, {}, reading);
+      for (const key of figureKeys) {
+        const name = sheetFigures[key].takes?.[slug];
+        if (name === undefined) continue;
+        const spec = calculator.results[name] ?? calculator.results[name.replace(/-\d+$/, '')];
+        expect(spec, `${key} takes ${name}`).toBeDefined();
+        expect(spec!.unit).toBe(sheetFigures[key].unit);
+        expect(flatten(results).size).toBeGreaterThan(0);
+      }
+    });
+
+    it('takes the demo’s figures without a complaint about any of them', () => {
+      const texts = fillFrom(demoSheet(), slug, knownKeys(calculator));
+      const evaluation = evaluate(calculator, texts, reading);
+      expect(evaluation.problems).toEqual([]);
+      expect(fromQuery(queryFor(demoSheet(), slug, knownKeys(calculator)))).toEqual(texts);
+      const fillable = fillableKeys(slug, knownKeys(calculator));
+      for (const key of Object.keys(texts)) expect(fillable).toContain(key);
+    });
+  },
+);
+
+describe('what a calculator gives back', () => {
+  it('lands in the figure that means the same, where it is in range', () => {
+    const places = placesFor(
+      newEngine('e', 'E'),
+      'piston-position',
+      (key) => ({ stroke: 51, rod: 9999 })[key],
+      (name) => ({ travel: 2.2 })[name],
+    );
+    expect(places).toEqual([
+      { kind: 'figure', key: 'stroke', value: 51 },
+      { kind: 'figure', key: 'target', value: 2.2 },
+    ]);
+  });
+
+  it('lands in the reading boxes of as many cylinders as there are', () => {
+    const places = placesFor(
+      { ...newEngine('e', 'E'), figures: { cylinders: 2 } },
+      'plate-setting',
+      (key) => ({ 'fired-1': 2.1, 'fired-2': 2.3, 'fired-3': 2.2 })[key],
+      () => undefined,
+    );
+    expect(places).toEqual([
+      { kind: 'reading', step: 'timing', index: 0, value: 2.1 },
+      { kind: 'reading', step: 'timing', index: 1, value: 2.3 },
+    ]);
+  });
+});
+
+it('a figure goes into the address with its unit, whole', () => {
+  const engine = { ...newEngine('e', 'E'), figures: { stroke: 50.8, target: 2.123456789 } };
+  expect(fillFrom(engine, 'piston-position', knownKeys(position))).toEqual({
+    stroke: '50.8mm',
+    travel: '2.123456789mm',
+  });
+});

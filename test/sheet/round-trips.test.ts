@@ -1,0 +1,131 @@
+import { Ajv } from 'ajv';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { engineFragment, engineFromFragment } from '../../calculators/sheet/link.ts';
+import { documentOf, newEngine } from '../../calculators/sheet/model.ts';
+import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
+import { readStore, writeStore } from '../../calculators/sheet/store.ts';
+import { parseDocument, readDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { anyEngine } from './engines.ts';
+
+const distinct = fc.uniqueArray(anyEngine, { maxLength: 3, selector: ({ id }) => id });
+
+const ajv = new Ajv({ strict: true, strictTypes: false, unicodeRegExp: true });
+const followsSchema = ajv.compile(engineSheetSchema);
+
+describe('an engine sheet comes back as it went', () => {
+  it('through a file', () => {
+    fc.assert(
+      fc.property(distinct, (engines) => {
+        expect(parseDocument(writeDocument(engines)).engines).toEqual(engines);
+      }),
+    );
+  });
+
+  it('through a link', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyEngine, async (engine) => {
+        expect(await engineFromFragment(await engineFragment(engine))).toEqual(engine);
+      }),
+    );
+  });
+
+  it('through a link of a browser that cannot compress', async () => {
+    const { CompressionStream: compression } = globalThis;
+    try {
+      Object.assign(globalThis, { CompressionStream: undefined });
+      const fragment = await engineFragment(demoSheet());
+      expect(fragment).toMatch(/^engine=0\./);
+      expect(await engineFromFragment(fragment)).toEqual(demoSheet());
+    } finally {
+      Object.assign(globalThis, { CompressionStream: compression });
+    }
+  });
+
+  it('through what the browser keeps', () => {
+    fc.assert(
+      fc.property(distinct, fc.nat(), (engines, revision) => {
+        const store = { engines, active: engines[0]?.id, revision };
+        expect(readStore(writeStore(store))).toEqual(store);
+      }),
+    );
+  });
+
+  it('in a link short enough to send', async () => {
+    const fragment = await engineFragment(demoSheet());
+    expect(fragment.length).toBeLessThan(1500);
+    expect(fragment).toMatch(/^[\w=.-]+$/);
+  });
+});
+
+describe('the schema', () => {
+  it('takes every engine that the sheet can hold', () => {
+    fc.assert(
+      fc.property(distinct, (engines) => {
+        const document = documentOf(engines);
+        expect(followsSchema(document) || ajv.errorsText(followsSchema.errors)).toBe(true);
+      }),
+    );
+  });
+
+  it('and the reader agree about any change to a document', () => {
+    const places = [
+      'id',
+      'name',
+      'invented',
+      'notes',
+      'firingOrder',
+      'figures',
+      'readings',
+      'kept',
+      'unread',
+      'clock',
+      'stranger',
+    ];
+    const values = [
+      null,
+      true,
+      -1,
+      0.5,
+      1e300,
+      '',
+      'x',
+      'x'.repeat(300),
+      [],
+      [1, 1],
+      [9],
+      {},
+      { stroke: 51 },
+      { stroke: '51' },
+      { stroke: 1e9 },
+      { cylinders: 1.5 },
+      { nothing: 1 },
+      { gap: { found: [0.4, null], left: [], done: false, checked: 1, changed: 0 } },
+      { gap: { found: [-1], left: [], done: false, checked: 1, changed: 0 } },
+      { gap: { found: Array(9).fill(1), left: [], done: false, checked: 1, changed: 0 } },
+      { fuel: { found: [1], left: [], done: true, checked: 1, changed: 0 } },
+      { clip: { found: [1.5], left: [], done: true, checked: 1, changed: 0 } },
+      { gap: { found: [], left: [], done: false, checked: 1 } },
+      { 'figure:gap': 'abc' },
+      { 'figure gap': 'abc' },
+      [{ label: 'a', text: 'b', calculator: 'c', query: 'd=1' }],
+      [{ label: 'a', text: 'b', calculator: '../c', query: 'd=1' }],
+    ];
+    let refused = 0;
+    for (const place of places) {
+      for (const value of values) {
+        const document = documentOf([{ ...newEngine('e-1', 'One'), [place]: value }]);
+        let taken = true;
+        try {
+          readDocument(document);
+        } catch {
+          taken = false;
+          refused += 1;
+        }
+        expect([place, value, followsSchema(document)]).toEqual([place, value, taken]);
+      }
+    }
+    expect(refused).toBeGreaterThan(200);
+  });
+});
