@@ -25,7 +25,7 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 380;
+const WIDTH = 360;
 const HEIGHT = 320;
 const RIGHT = 34;
 const SAMPLES = 240;

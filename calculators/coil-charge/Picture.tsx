@@ -9,7 +9,7 @@ import { scaleLinear } from '../picture/scale.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 import { primaryOf, type Values } from './values.ts';
 
-const WIDTH = 380;
+const WIDTH = 360;
 const HEIGHT = 320;
 const SAMPLES = 120;
 const LEAST_RPM = 50;

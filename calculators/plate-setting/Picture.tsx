@@ -9,7 +9,7 @@ import { scaleLinear } from '../picture/scale.ts';
 import { onStep } from '../picture/steps.ts';
 import { timingsOf, type Values } from './compute.ts';
 
-const WIDTH = 380;
+const WIDTH = 360;
 const HEIGHT = 320;
 
 const sideOf = (error: number): string =>
