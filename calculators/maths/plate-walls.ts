@@ -45,6 +45,8 @@ export interface Wall {
 interface Cut {
   readonly name: string;
   readonly quantities: readonly string[];
+  /** Names of what turns it against holes of other sets; none for set 1 and for slots. */
+  readonly turnedBy: readonly string[];
   /** Half of what is cut away across, mm. */
   readonly half: number;
   /** From the plate's centre to the middle line, mm. */
@@ -64,6 +66,7 @@ function cuts(plate: Plate): readonly Cut[] {
       return {
         name: `hole ${h + 1} of set ${s + 1}`,
         quantities: [`pitchRadius-${h + 1}`, `holeAngle-${h + 1}`, `drill-${h + 1}`],
+        turnedBy: s === 0 ? [] : [`spacing-${s + 1}`],
         half: hole.drill / 2,
         radius: hole.pitchRadius,
         ends: [place, place],
@@ -75,6 +78,7 @@ function cuts(plate: Plate): readonly Cut[] {
   const slots = plate.slots.map((slot, i): Cut => ({
     name: `slot ${i + 1}`,
     quantities: ['slotRadius', 'slotWidth', 'slotSweep', 'slotStart'],
+    turnedBy: [],
     half: slot.slotWidth / 2,
     radius: slot.slotRadius,
     ends: [
@@ -117,7 +121,13 @@ export function walls(plate: Plate): readonly Wall[] {
       found.push({
         wall: middleDistance(cut, other) - cut.half - other.half,
         between: [cut.name, other.name],
-        quantities: [...new Set([...cut.quantities, ...other.quantities])],
+        quantities: [
+          ...new Set([
+            ...cut.quantities,
+            ...other.quantities,
+            ...(other.turnedBy[0] === cut.turnedBy[0] ? [] : [...cut.turnedBy, ...other.turnedBy]),
+          ]),
+        ],
       });
     }
   });

@@ -18,7 +18,7 @@ export interface RenderedPage {
 
 /** Pages of a PDF as a printer would lay them down, at so many dots per inch. */
 export async function renderPdf(bytes: Uint8Array, dpi: number): Promise<RenderedPage[]> {
-  const task = getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 });
+  const task = getDocument({ data: new Uint8Array(bytes), useSystemFonts: false, verbosity: 0 });
   const document = await task.promise;
   const pages: RenderedPage[] = [];
   for (let number = 1; number <= document.numPages; number += 1) {

@@ -120,7 +120,12 @@ describe('what cannot be drilled', () => {
   });
 
   it('names holes of neighbouring sets that collide', () => {
-    expect(codeOf(refuse({ angles: [0, 5] }))).toBe('holes-collide');
+    expect(refuse({ angles: [0, 5] })).toThrow(
+      expect.objectContaining({
+        code: 'holes-collide',
+        quantities: ['pitchRadius-1', 'holeAngle-1', 'drill-1', 'spacing-2'],
+      }),
+    );
   });
 
   it('names a slot that runs into a hole', () => {
