@@ -74,6 +74,16 @@ export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
             </g>
           );
         })}
+        <g class="key" transform={`translate(${30 + 2 * PITCH - 20} ${TOP + 20})`}>
+          <rect class="part" width={14} height={11} />
+          <text x={20} y={6} dy="0.32em">
+            swept
+          </text>
+          <rect class="part part-moving" y={19} width={14} height={11} />
+          <text x={20} y={25} dy="0.32em">
+            clearance
+          </text>
+        </g>
         <path class="axis-line" d={`M14 ${FLOOR}H${WIDTH - 14}`} />
       </g>
     </Plot>

@@ -89,6 +89,17 @@ export function CylinderWall(props: Props) {
       ) : null}
     </g>
   );
+  const name = (words: string, { x, width }: Strip, place: number) => (
+    <text
+      key={`${words}-${String(x)}`}
+      class="key"
+      x={round(x + width / 2)}
+      y={place}
+      text-anchor="middle"
+    >
+      {words}
+    </text>
+  );
   const edge = (
     port: 'exhaust' | 'transfer' | 'inlet',
     name: string,
@@ -120,7 +131,7 @@ export function CylinderWall(props: Props) {
     >
       <g aria-hidden="true">
         <rect
-          class="wall"
+          class="bore-wall"
           x={LEFT}
           width={RIGHT - LEFT}
           y={y(barrelFrom)}
@@ -145,6 +156,17 @@ export function CylinderWall(props: Props) {
           height={round(y(skirtEnd) - y(crown))}
         />
         <path class="piston-edge" d={`M${LEFT} ${y(crown)}H${RIGHT}`} />
+        {name('exhaust', layout.exhaust, y(exhaust.bottom) + 15)}
+        {transfers.flatMap((port, index) =>
+          layout.transfers[index]!.map((strip) =>
+            name(
+              transfers.length === 1 ? 'transfer' : `T${String(index + 1)}`,
+              strip,
+              y(port.bottom) + 15,
+            ),
+          ),
+        )}
+        {inlet ? layout.inlet.map((strip) => name('inlet', strip, y(inlet.top) - 6)) : null}
         <path class="axis-line" d={`M${LEFT} ${y(0)}H${RIGHT}`} />
         <text class="key" x={RIGHT - 4} y={y(0) - 6} text-anchor="end">
           deck

@@ -16,11 +16,12 @@ interface Props {
 }
 
 const WIDTH = 360;
-const HEIGHT = 336;
-const CENTRE = { x: WIDTH / 2, y: HEIGHT / 2 };
+const HEIGHT = 340;
+const CENTRE = { x: WIDTH / 2, y: 158 };
 const RADIANS = Math.PI / 180;
 const OUTER = 118;
-const HANDLE = 148;
+/** The crank pin, by which the crank is turned. */
+const PIN = 58;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 const at = (angle: number, radius: number) => ({
@@ -53,7 +54,7 @@ function Mark({ angle }: { readonly angle: number }) {
 
 /** One turn of the crank as a ring, top dead centre at the top, clockwise; each port an arc of it. */
 export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }: Props) {
-  const hand = at(crank, HANDLE);
+  const hand = at(crank, PIN);
   const open = [
     ...(isOpen(exhaust, crank) ? ['exhaust'] : []),
     ...(transfers.some((events) => isOpen(events, crank)) ? ['transfer'] : []),
@@ -84,33 +85,31 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
         {inlet ? <path class="port port-inlet" d={sector(inlet, OUTER, 13)} /> : null}
       </g>
       <g aria-hidden="true">
-        {[exhaust.opens, exhaust.closes, transfers[0]!.opens, transfers[0]!.closes].map((angle) => (
-          <Mark key={angle} angle={angle} />
-        ))}
-        {inlet
-          ? [inlet.opens, inlet.closes].map((angle) => <Mark key={angle} angle={angle} />)
-          : null}
-        <text class="axis-text" x={CENTRE.x} y={13} text-anchor="middle">
+        {[exhaust, transfers[0]!, ...(inlet ? [inlet] : [])]
+          .flatMap(({ opens, closes }) => [opens, closes])
+          .map((angle, index) => (
+            <Mark key={index} angle={angle} />
+          ))}
+        <text class="axis-text" x={CENTRE.x} y={CENTRE.y - OUTER - 14} text-anchor="middle">
           top
         </text>
-        <text class="axis-text" x={CENTRE.x} y={HEIGHT - 4} text-anchor="middle">
+        <text class="axis-text" x={CENTRE.x} y={CENTRE.y + OUTER + 22} text-anchor="middle">
           bottom
         </text>
-        <g class="key" transform={`translate(${CENTRE.x - 54} ${CENTRE.y - 9 * rows.length})`}>
-          {rows.map(({ kind, events }, index) => (
-            <g key={kind} transform={`translate(0 ${index * 19})`}>
-              <rect class={`port port-${kind}`} width={18} height={11} />
-              <text x={24} y={6} dy="0.32em">
-                {kind} {fixed(events.duration, 0)}°
-              </text>
-            </g>
-          ))}
-        </g>
-        <path
-          class="rule-line"
-          fill="none"
-          d={`M${at(crank, 62).x} ${at(crank, 62).y}L${hand.x} ${hand.y}`}
-        />
+        {rows.map(({ kind, events }, index) => (
+          <g
+            key={kind}
+            class="key"
+            transform={`translate(${8 + (index * (WIDTH - 8)) / rows.length} ${HEIGHT - 22})`}
+          >
+            <rect class={`port port-${kind}`} width={14} height={11} />
+            <text x={19} y={6} dy="0.32em">
+              {kind} {fixed(events.duration, 0)}°
+            </text>
+          </g>
+        ))}
+        <path class="part-rod" d={`M${CENTRE.x} ${CENTRE.y}L${hand.x} ${hand.y}`} />
+        <circle class="part" cx={CENTRE.x} cy={CENTRE.y} r={9} />
       </g>
       <Handle
         x={hand.x}
@@ -121,6 +120,7 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
         max={360}
         step={1}
         valueText={words}
+        along={Math.abs(Math.cos(crank * RADIANS)) > Math.SQRT1_2 ? 'x' : 'y'}
         onDrag={drag}
         onStep={onCrank}
         onEnd={onEnd}

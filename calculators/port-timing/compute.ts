@@ -168,6 +168,7 @@ export function compute(v: Values): Computed {
   const bottoms = v.port.map((edge, index) => edge + v.height[index]!);
   return {
     blowdown,
+    'exhaust-duration': events[0]!.duration,
     opens: events.map(({ opens }) => opens),
     closes: events.map(({ closes }) => closes),
     duration: events.map(({ duration }) => duration),

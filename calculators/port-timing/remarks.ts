@@ -4,6 +4,13 @@ import type { Values } from './compute.ts';
 import { portName } from './inputs.ts';
 import type { results } from './results.ts';
 
+const changes = {
+  barrel: 'barrel raised',
+  exhaust: 'exhaust cut higher',
+  transfers: 'transfers cut higher',
+  inlet: 'inlet cut lower',
+} as const;
+
 const single = (value: unknown): number | undefined =>
   typeof value === 'number' ? value : undefined;
 
@@ -29,9 +36,11 @@ export function remarks(v: Values, r: ComputedOf<typeof results>): readonly stri
       `At the top the skirt ends ${fixed(-cover, 1)} mm above the exhaust’s bottom edge, so that the exhaust opens into the crankcase. Unless the maker meant it so, this is the wrong piston for the barrel.`,
     );
   }
-  if (v.change === 'barrel' && v.by !== 0) {
+  if (v.by !== 0) {
+    const squish =
+      v.change === 'barrel' ? ' The squish clearance changes by just as much: prove it again.' : '';
     list.push(
-      `Raising the barrel by ${fixed(v.by, 2)} mm changes the squish clearance by just as much. Prove it again with solder.`,
+      `“After the change” stands for: ${changes[v.change]} by ${fixed(v.by, 2)} mm.${squish}`,
     );
   }
   if (v.offset !== 0) {

@@ -8,6 +8,13 @@ export const results = {
     lead: true,
     decimals: 1,
   },
+  'exhaust-duration': {
+    label: 'Exhaust duration',
+    unit: 'deg',
+    help: 'From its opening to its closing.',
+    lead: true,
+    decimals: 1,
+  },
   'inlet-duration': {
     label: 'Inlet duration',
     unit: 'deg',

@@ -19,15 +19,17 @@ interface Props {
 }
 
 const WIDTH = 360;
-const HEIGHT = 270;
-const TOP = usualMargin.top + 14;
+const HEIGHT = 290;
+const TOP = 54;
+/** Degrees between the points of a curve. */
+const STEP = 2;
 const FLOOR = HEIGHT - usualMargin.bottom;
 
 /** Open area of each port over one turn; what lies under the curve is its angle-area. */
 export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengths }: Props) {
   const unit = units[displayUnit('mm2', lengths)].label;
   const shown = (mm2: number): number => toDisplay(mm2, 'mm2', lengths);
-  const angles = evenly(0, 360, 180);
+  const angles = evenly(0, 360, 360 / STEP);
   const depth = (angle: number): number => barrel.deckClearance + travelAt(barrel, angle);
   const ofExhaust = (angle: number) => uncoveredArea(exhaust, depth(angle) - exhaust.topEdge);
   const ofTransfer = (angle: number) => uncoveredArea(transfer, depth(angle) - transfer.topEdge);
@@ -38,8 +40,11 @@ export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengt
   );
   const x = scaleLinear([0, 360], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([0, shown(most) * 1.08], [FLOOR, TOP]);
-  const points = (area: (angle: number) => number) =>
-    angles.map((angle) => [x(angle), y(shown(area(angle)))] as const);
+  const openIn = (area: (angle: number) => number, start: number, end: number) =>
+    angles
+      .filter((angle) => angle >= start && angle <= end)
+      .filter((angle) => [angle - STEP, angle, angle + STEP].some((near) => area(near) > 0))
+      .map((angle) => [x(angle), y(shown(area(angle)))] as const);
   const [from, to] = blowdown;
   return (
     <Plot width={WIDTH} height={HEIGHT} label="Open area of each port over one turn of the crank">
@@ -55,26 +60,31 @@ export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengt
           edges={evenly(from, to, 20).map((angle) => [x(angle), FLOOR, y(shown(ofExhaust(angle)))])}
         />
       ) : null}
-      <Curve kind="exhaust" points={points(ofExhaust)} />
-      <Curve points={points(ofTransfer)} />
-      {inlet ? <Curve kind="other" points={points(ofInlet)} /> : null}
-      <g class="key" transform={`translate(${x(0) + 8} ${TOP + 10})`} aria-hidden="true">
+      <Curve kind="exhaust" points={openIn(ofExhaust, 0, 360)} />
+      <Curve points={openIn(ofTransfer, 0, 360)} />
+      {inlet ? (
+        <>
+          <Curve kind="other" points={openIn(ofInlet, 0, 180)} />
+          <Curve kind="other" points={openIn(ofInlet, 180, 360)} />
+        </>
+      ) : null}
+      <g class="key" transform="translate(6 16)" aria-hidden="true">
         <path class="curve curve-exhaust" d="M0 0h20" />
-        <text x={26} dy="0.32em">
+        <text x={25} dy="0.32em">
           exhaust
         </text>
-        <path class="curve" d="M0 17h20" />
-        <text x={26} y={17} dy="0.32em">
+        <path class="curve" d="M82 0h20" />
+        <text x={107} dy="0.32em">
           transfers
         </text>
-        <path class="band-error" d="M0 30h20v9h-20z" />
-        <text x={26} y={34} dy="0.32em">
+        <path class="band-error" d="M176 -5h20v9h-20z" />
+        <text x={201} dy="0.32em">
           blowdown
         </text>
         {inlet ? (
           <>
-            <path class="curve curve-other" d="M0 51h20" />
-            <text x={26} y={51} dy="0.32em">
+            <path class="curve curve-other" d="M280 0h20" />
+            <text x={305} dy="0.32em">
               inlet
             </text>
           </>

@@ -19,6 +19,8 @@ const WIDTH = 360;
 const HEIGHT = 270;
 const TOP = usualMargin.top + 14;
 const FLOOR = HEIGHT - usualMargin.bottom;
+/** Room for half of a five-figure tick. */
+const RIGHT = WIDTH - 24;
 const MILLI = 1000;
 
 const fieldEnd = (rpm: number): number => (rpm <= 9500 ? 10_000 : 20_000);
@@ -28,7 +30,7 @@ export function SpeedPlot({ rpm, exhaust, transfer, blowdown, onSpeed, onEnd }: 
   const end = fieldEnd(rpm);
   const start = rpm >= 2000 ? 2000 : 100;
   const most = (Math.max(exhaust, transfer) * rpm) / Math.max(start, rpm / 3);
-  const x = scaleLinear([start, end], [usualMargin.left, WIDTH - usualMargin.right]);
+  const x = scaleLinear([start, end], [usualMargin.left, RIGHT]);
   const y = scaleLinear([0, most * MILLI], [FLOOR, TOP]);
   const curve = (now: number) =>
     evenly(Math.max(start, rpm / 3), end, 60).map(
@@ -42,7 +44,7 @@ export function SpeedPlot({ rpm, exhaust, transfer, blowdown, onSpeed, onEnd }: 
       <AxisLeft
         scale={y}
         at={usualMargin.left}
-        gridTo={WIDTH - usualMargin.right}
+        gridTo={RIGHT}
         label="specific time-area, thousandths of s/m"
       />
       <Curve kind="exhaust" points={curve(exhaust)} />
