@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
+import { offline } from './site/build/offline.ts';
 
 // Where the build will live, if it is to know: for canonical links, the site map and link pictures.
 // Everything else works from any folder without it.
@@ -17,7 +18,8 @@ export default defineConfig({
   compressHTML: true,
   devToolbar: { enabled: false },
   prefetch: false,
-  integrations: [preact(), mdx(), anywhere()],
+  // In this order: the service worker fingerprints the finished pages.
+  integrations: [preact(), mdx(), anywhere(), offline()],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {

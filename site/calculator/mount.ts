@@ -2,12 +2,13 @@ import { h, hydrate } from 'preact';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import { Live } from './Live.tsx';
+import { keptWork } from '../offline/kept-work.ts';
 import { typedBefore } from './typed-before.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
 
 /** Brings every calculator on the page to life; each one's code is fetched on its own. */
-async function mount(place: HTMLElement): Promise<void> {
+async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
   const { calculator: slug, set, prefix = '', owns } = place.dataset;
   const load = loaders[`../../calculators/${slug}/calculator.tsx`];
   if (!load) throw new Error(`No calculator named ${slug}`);
@@ -17,7 +18,7 @@ async function mount(place: HTMLElement): Promise<void> {
       calculator,
       idPrefix: prefix,
       ownsAddress: owns === 'true',
-      typed: typedBefore(place, prefix),
+      typed: { ...kept, ...typedBefore(place, prefix) },
       ...(set === undefined ? {} : { set: JSON.parse(set) as Texts }),
     }),
     place,
@@ -25,4 +26,7 @@ async function mount(place: HTMLElement): Promise<void> {
   place.dataset.ready = 'true';
 }
 
-for (const place of document.querySelectorAll<HTMLElement>('[data-calculator]')) void mount(place);
+const kept = keptWork();
+document
+  .querySelectorAll<HTMLElement>('[data-calculator]')
+  .forEach((place, index) => void mount(place, kept[index]));

@@ -6,8 +6,12 @@ export interface VisitOptions extends BrowserContextOptions {
   readonly path?: string;
   /** Home of the site; the one at a host's root unless given. */
   readonly site?: string;
+  /** Whether the page may keep itself on the device. Most tests want it fresh from the host. */
+  readonly workers?: boolean;
   /** Complaints that the test is about, and so expects; each must be seen. */
   readonly expected?: readonly RegExp[];
+  /** Complaints that some browsers make and others do not. */
+  readonly tolerated?: readonly RegExp[];
 }
 
 let connected: Promise<Browser> | undefined;
@@ -21,7 +25,7 @@ function listen(page: Page, host: string): string[] {
   const complaints: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') {
-      complaints.push(`console ${message.type()}: ${message.text()}`);
+      complaints.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
     }
   });
   page.on('pageerror', (error) => complaints.push(`uncaught: ${error.stack ?? error.message}`));
@@ -48,22 +52,35 @@ function listen(page: Page, host: string): string[] {
  * and none to another host.
  */
 export async function visit(
-  { path = '', site = inject('siteUrl'), expected = [], ...options }: VisitOptions,
+  {
+    path = '',
+    site = inject('siteUrl'),
+    expected = [],
+    tolerated = [],
+    workers = false,
+    ...options
+  }: VisitOptions,
   body: (page: Page) => Promise<void>,
 ): Promise<void> {
   const context = await (
     await browser()
   ).newContext({ viewport: { width: 1024, height: 768 }, locale: 'en-GB', ...options });
   try {
+    if (!workers) {
+      await context.addInitScript(() => {
+        Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
+      });
+    }
     const page = await context.newPage();
     const complaints = listen(page, new URL(site).host);
     await page.goto(new URL(path, site).href, { waitUntil: 'load' });
     await body(page);
-    const unexpected = complaints.filter((text) => !expected.some((known) => known.test(text)));
+    const known = [...expected, ...tolerated];
+    const unexpected = complaints.filter((text) => !known.some((form) => form.test(text)));
     expect(unexpected, 'complaints of the page').toEqual([]);
-    for (const known of expected) {
+    for (const form of expected) {
       expect(complaints, 'a complaint the test expects').toContainEqual(
-        expect.stringMatching(known),
+        expect.stringMatching(form),
       );
     }
   } finally {

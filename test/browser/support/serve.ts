@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { constants } from 'node:zlib';
 import compression from 'compression';
 import sirv from 'sirv';
+import { headerRules } from './headers.ts';
 
 export interface Served {
   /** Address of the site's home page; ends with a slash. */
@@ -36,7 +37,7 @@ async function missing(directory: string, response: ServerResponse): Promise<voi
 
 /**
  * Serves a built site on a free port of this machine, the way a plain static host does: right
- * types, `index.html` for a folder, a redirect to the folder's slash, and the site's own 404 page.
+ * types, the headers of `_headers`, `index.html` for a folder, a redirect to the folder's slash, and the site's own 404 page.
  * Files are read anew for each request, so a test may change them.
  */
 export async function serve(
@@ -53,6 +54,7 @@ export async function serve(
     onNoMatch: (_, response) => void missing(directory, response),
   });
 
+  const rules = headerRules(directory);
   const answer = (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     if (!pathname.startsWith(base)) {
@@ -67,6 +69,9 @@ export async function serve(
     }
     const index = pathname.endsWith('/') ? 'index.html' : '';
     request.url = `/${pathname.slice(base.length)}${index}${search}`;
+    for (const { path, headers } of rules) {
+      if (path.test(`/${within}`)) for (const header of headers) response.setHeader(...header);
+    }
     files(request, response);
   };
 

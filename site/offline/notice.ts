@@ -1,0 +1,34 @@
+interface Action {
+  readonly label: string;
+  readonly act: () => void;
+}
+
+const place = (): HTMLElement => document.getElementById('notices')!;
+const ofKind = (kind: string): HTMLElement | null =>
+  place().querySelector<HTMLElement>(`[data-kind="${kind}"]`);
+
+/** Takes a notice away. */
+export function clearNotice(kind: string): void {
+  ofKind(kind)?.remove();
+}
+
+/** Shows a line at the foot of the window; one of a kind at a time. It is read out politely. */
+export function showNotice(kind: string, text: string, action?: Action): void {
+  clearNotice(kind);
+  const line = document.createElement('div');
+  line.className = 'notice';
+  line.dataset.kind = kind;
+  const words = document.createElement('p');
+  words.textContent = text;
+  line.append(words);
+  const press = (label: string, act: () => void): void => {
+    const button = document.createElement('button');
+    button.type = 'button';
+    button.textContent = label;
+    button.addEventListener('click', act);
+    line.append(button);
+  };
+  if (action) press(action.label, action.act);
+  press(action ? 'Later' : 'Close', () => line.remove());
+  place().append(line);
+}
