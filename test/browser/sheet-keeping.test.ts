@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { readFile } from 'node:fs/promises';
+import { text as textOf } from 'node:stream/consumers';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, newEngine } from '../../calculators/sheet/model.ts';
@@ -18,7 +18,7 @@ const downloaded = async (page: Page, label: string | RegExp): Promise<string> =
     page.waitForEvent('download'),
     button(page, label).click(),
   ]);
-  return readFile(await download.path(), 'utf8');
+  return textOf(await download.createReadStream());
 };
 
 const importText = (page: Page, text: string, file = 'given.json'): Promise<void> =>
@@ -34,7 +34,9 @@ describe('kept in this browser', () => {
       await ready(page);
       await keepEngines(page, demo);
       await figure(page, 'stroke').fill('5l');
-      await expect.poll(() => page.locator('#figure-stroke-problem').innerText()).toContain('5l');
+      await expect
+        .poll(() => page.locator('#figure-stroke-problem').innerText())
+        .toContain('“l” is not a unit');
       await page.reload();
       await ready(page);
       await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('5l');
@@ -81,7 +83,9 @@ describe('kept in this browser', () => {
         }
       });
       const before = await kept(page);
-      await page.getByLabel('Notes').fill('A note that has no room. '.repeat(20));
+      await page
+        .getByRole('textbox', { name: 'Notes' })
+        .fill('A note that has no room. '.repeat(20));
       await expect.poll(() => alertText(page)).toContain('is full');
       expect(JSON.parse(await kept(page))).toHaveProperty('sheet.engines');
       expect((await kept(page)).length).toBeLessThanOrEqual(before.length + 100);
