@@ -165,6 +165,7 @@ describe('a plate', () => {
 
   it('saves a PDF with a true proving bar, and fetches what makes it only then', async () => {
     await open(PLATE + given, async (page) => {
+      await page.waitForLoadState('networkidle');
       const fetched: string[] = [];
       page.on('request', (request) => fetched.push(request.url()));
       await field(page, 'bore').fill('26');
