@@ -1,0 +1,60 @@
+import { getCollection } from 'astro:content';
+import type { Input, ResultSpec } from '../../calculators/frame/types.ts';
+import { calculators } from '../all-calculators.ts';
+import type { Found, SearchIndex } from './finder.ts';
+import { tradeWords } from './trade-words.ts';
+
+/** The words of an article, without its imports, figures, formulas and tags. */
+export function wordsOf(mdx: string): string {
+  return mdx
+    .replaceAll(/^(?:import|export) .*$/gm, '')
+    .replaceAll(/\{(?:[^{}]|\{[^{}]*\})*\}/g, ' ')
+    .replaceAll(/<\/?[A-Za-z][^>]*>/g, ' ')
+    .replaceAll(/&\w+;|[#*_`|>[\]()]/g, ' ')
+    .replaceAll(/\s+/g, ' ')
+    .trim();
+}
+
+/** Everything that can be found, in a fixed order. */
+export async function searchIndex(): Promise<SearchIndex> {
+  const articles = (await getCollection('articles')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
+  const terms = (await getCollection('glossary')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
+  const list: Omit<Found, 'id'>[] = [
+    ...calculators.map((calculator) => ({
+      url: `calculators/${calculator.slug}/`,
+      kind: 'calculator' as const,
+      title: calculator.title,
+      purpose: calculator.purpose,
+      also: calculator.alsoCalled.join(', '),
+      text: [
+        ...Object.values<Input>(calculator.inputs).map(({ label }) => label),
+        ...Object.values<ResultSpec>(calculator.results).map(({ label }) => label),
+      ].join(', '),
+    })),
+    ...articles.map(({ id, data, body }) => ({
+      url: `articles/${id}/`,
+      kind: 'article' as const,
+      title: data.title,
+      purpose: data.purpose,
+      also: [...(body ?? '').matchAll(/^#+ (.*)$/gm)].map((match) => match[1]).join(', '),
+      text: wordsOf(body ?? ''),
+    })),
+    ...terms.map(({ id, data }) => ({
+      url: `glossary/#${id}`,
+      kind: 'term' as const,
+      title: data.term,
+      purpose: data.meaning,
+      also: data.also.join(', '),
+      text: '',
+    })),
+  ];
+  return {
+    documents: list.map((found, id) => ({ id, ...found })),
+    alike: [
+      ...tradeWords,
+      ...terms
+        .filter(({ data }) => data.also.length > 0)
+        .map(({ data }) => [data.term, ...data.also]),
+    ],
+  };
+}

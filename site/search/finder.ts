@@ -1,0 +1,79 @@
+import MiniSearch, { type Query, type SearchResult } from 'minisearch';
+
+/** A thing that can be found. */
+export interface Found {
+  readonly id: number;
+  /** Address below the site's root. */
+  readonly url: string;
+  readonly kind: 'calculator' | 'article' | 'term';
+  readonly title: string;
+  /** Shown under the title. */
+  readonly purpose: string;
+  /** Other names. */
+  readonly also: string;
+  readonly text: string;
+}
+
+export interface SearchIndex {
+  readonly documents: readonly Found[];
+  /** Words and phrases of which each means the same as its neighbours. */
+  readonly alike: readonly (readonly string[])[];
+}
+
+/** At most this many ways of asking the same are tried, so that a long question stays quick. */
+const MOST_WAYS = 24;
+
+const plain = (text: string): string =>
+  text
+    .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}.]+/gu, ' ')
+    .trim();
+
+/** "Rods" finds "rod", and "gauges" finds "gauge". */
+const singular = (word: string): string =>
+  /[^s]s$/.test(word) && word.length > 3 ? word.slice(0, -1) : word;
+
+/** The question, and the same question with each phrase exchanged for one that means the same. */
+export function waysOfAsking(question: string, alike: SearchIndex['alike']): string[] {
+  const asked = ` ${plain(question)} `;
+  const ways = new Set([asked.trim()]);
+  for (const group of alike) {
+    const phrases = group.map(plain);
+    for (const phrase of phrases) {
+      if (!asked.includes(` ${phrase} `)) continue;
+      for (const other of phrases) ways.add(asked.replace(` ${phrase} `, ` ${other} `).trim());
+    }
+  }
+  return [...ways].slice(0, MOST_WAYS);
+}
+
+/** Makes what answers a question with the things found, best first. */
+export function makeFinder({ documents, alike }: SearchIndex): (question: string) => Found[] {
+  const search = new MiniSearch<Found>({
+    fields: ['title', 'also', 'purpose', 'text'],
+    processTerm: (term) => singular(plain(term)) || null,
+    searchOptions: {
+      boost: { title: 6, also: 4, purpose: 2 },
+      prefix: (term) => term.length > 2,
+      fuzzy: (term) => (term.length > 4 ? 0.2 : false),
+    },
+  });
+  search.addAll(documents);
+  const byId = new Map(documents.map((found) => [found.id, found]));
+  const ask = (ways: readonly string[], combineWith: 'AND' | 'OR'): SearchResult[] => {
+    const queries: Query[] = ways.map((way, i) => ({
+      queries: [way],
+      combineWith,
+      // What was typed counts for more than what means the same.
+      boostDocument: () => (i === 0 ? 1 : 0.6),
+    }));
+    return search.search({ queries, combineWith: 'OR' });
+  };
+  return (question) => {
+    const ways = waysOfAsking(question, alike);
+    const all = ask(ways, 'AND');
+    return (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
+  };
+}

@@ -1,0 +1,76 @@
+import { makeFinder, type Found, type SearchIndex } from './finder.ts';
+
+const MOST = 20;
+const KINDS: Readonly<Record<Found['kind'], string>> = {
+  calculator: 'Calculator',
+  article: 'Article',
+  term: 'Glossary',
+};
+
+const form = document.querySelector<HTMLFormElement>('#search-form')!;
+const box = form.querySelector<HTMLInputElement>('input[name="q"]')!;
+const state = document.getElementById('search-state')!;
+const list = document.getElementById('search-list')!;
+const home = document.querySelector<HTMLLinkElement>('link[rel="start"]')!.href;
+
+let finder: Promise<(question: string) => Found[]> | undefined;
+const ready = (): Promise<(question: string) => Found[]> =>
+  (finder ??= fetch(new URL('search-index.json', home))
+    .then((answer) => {
+      if (!answer.ok) throw new Error(answer.statusText);
+      return answer.json() as Promise<SearchIndex>;
+    })
+    .then(makeFinder));
+
+function item({ url, kind, title, purpose }: Found): HTMLLIElement {
+  const line = document.createElement('li');
+  const link = document.createElement('a');
+  link.href = new URL(url, home).href;
+  link.textContent = title;
+  const below = document.createElement('span');
+  below.textContent = `${KINDS[kind]}. ${purpose}`;
+  line.append(link, below);
+  return line;
+}
+
+async function show(): Promise<void> {
+  const question = box.value;
+  if (question.trim() === '') {
+    list.replaceChildren();
+    state.textContent = '';
+    return;
+  }
+  try {
+    const find = await ready();
+    if (box.value !== question) return;
+    const found = find(question);
+    list.replaceChildren(...found.slice(0, MOST).map(item));
+    const count = found.length === 1 ? '1 thing found' : `${found.length} things found`;
+    state.textContent =
+      found.length === 0
+        ? 'Nothing found. Try another word for it, or a shorter one.'
+        : `${count}${found.length > MOST ? `; the best ${MOST} are shown` : ''}.`;
+  } catch {
+    finder = undefined;
+    state.textContent =
+      'The list to search in could not be fetched. Check the connection and type again; the articles, calculators and glossary have pages of their own.';
+  }
+}
+
+/** The address keeps the question, so that a search can be linked and comes back on reload. */
+function remember(): void {
+  const query = box.value.trim() === '' ? '' : `?q=${encodeURIComponent(box.value)}`;
+  history.replaceState(null, '', `${location.pathname}${query}`);
+}
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  remember();
+  void show();
+});
+box.addEventListener('input', () => {
+  remember();
+  void show();
+});
+if (box.value === '') box.value = new URLSearchParams(location.search).get('q') ?? '';
+void show();

@@ -1,0 +1,35 @@
+/**
+ * Words of the trade that mean the same, beside those that the glossary lists. Any of a line finds
+ * what the others find.
+ */
+export const tradeWords: readonly (readonly string[])[] = [
+  ['petrol', 'gas', 'gasoline', 'fuel'],
+  ['carburettor', 'carburetor', 'carb', 'carbs'],
+  ['contact breaker', 'breaker', 'points', 'contacts'],
+  ['condenser', 'capacitor'],
+  ['spark plug', 'sparking plug', 'plug'],
+  ['connecting rod', 'con rod', 'conrod', 'rod'],
+  ['gudgeon pin', 'wrist pin', 'piston pin'],
+  ['top dead centre', 'top dead center', 'tdc', 'ot'],
+  ['bottom dead centre', 'bottom dead center', 'bdc'],
+  ['ignition timing', 'timing', 'advance', 'spark timing'],
+  ['degree disc', 'degree wheel', 'timing disc', 'timing wheel', 'protractor'],
+  ['dial indicator', 'dial gauge', 'clock gauge', 'dti'],
+  ['feeler gauge', 'thickness gauge', 'feelers'],
+  ['float level', 'float height', 'fuel level', 'bowl level'],
+  ['premix', 'fuel and oil', 'petroil', 'two-stroke mix', 'mixture ratio'],
+  ['squish', 'squish clearance', 'piston to head clearance'],
+  ['compression ratio', 'compression', 'cr'],
+  ['head volume', 'chamber volume', 'combustion chamber'],
+  ['port timing', 'port duration', 'port map', 'porting'],
+  ['slide balance', 'carburettor balance', 'synchronising', 'synchronizing', 'carb sync'],
+  ['jet needle', 'needle', 'clip position', 'needle position'],
+  ['altitude', 'elevation', 'height above the sea'],
+  ['flywheel', 'rotor', 'magneto rotor'],
+  ['thou', 'mil', 'thousandth of an inch'],
+  ['seized', 'seizure', 'nipped up'],
+  ['kick back', 'kickback', 'kick-back'],
+  ['pinking', 'knock', 'detonation', 'pinging'],
+  ['breaker plate', 'points plate', 'stator plate', 'backplate', 'base plate'],
+  ['bore gauge', 'calliper', 'caliper', 'vernier'],
+];

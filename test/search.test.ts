@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { makeFinder, waysOfAsking, type Found } from '../site/search/finder.ts';
+import { tradeWords } from '../site/search/trade-words.ts';
+
+const thing = (id: number, title: string, also = '', text = ''): Found => ({
+  id,
+  url: `${id}/`,
+  kind: 'article',
+  title,
+  purpose: '',
+  also,
+  text,
+});
+
+const find = makeFinder({
+  documents: [
+    thing(0, 'Connecting rod', '', 'length between the eyes'),
+    thing(1, 'Gudgeon pin'),
+    thing(2, 'Fuel and oil', 'premix'),
+    thing(3, 'Where the piston is', '', 'the connecting rod and the stroke'),
+    thing(4, 'Degree disc'),
+    thing(5, 'Desaxé', '', 'an offset pin'),
+  ],
+  alike: tradeWords,
+});
+const titles = (question: string): string[] => find(question).map(({ title }) => title);
+
+describe('search', () => {
+  it.each([
+    ['connecting rod', 'Connecting rod'],
+    ['Connecting Rods', 'Connecting rod'],
+    ['con rod', 'Connecting rod'],
+    ['wrist pin', 'Gudgeon pin'],
+    ['petroil', 'Fuel and oil'],
+    ['degree wheels', 'Degree disc'],
+    ['gudgen', 'Gudgeon pin'],
+    ['degr', 'Degree disc'],
+    ['desaxe', 'Desaxé'],
+    ['oil fuel', 'Fuel and oil'],
+  ])('%s finds %s first', (question, title) => {
+    expect(titles(question)[0]).toBe(title);
+  });
+
+  it('puts a title before a mention', () => {
+    expect(titles('connecting rod')).toEqual(['Connecting rod', 'Where the piston is']);
+  });
+
+  it('finds nothing for what is not there, and minds no odd question', () => {
+    expect(titles('wombat')).toEqual([]);
+    for (const odd of ['', '   ', '"', '<script>', '*', 'a'.repeat(5000), '\ud800']) {
+      expect(Array.isArray(titles(odd))).toBe(true);
+    }
+  });
+
+  it('asks a question once for each phrase that means the same', () => {
+    expect(waysOfAsking('long con rod', tradeWords)).toContain('long connecting rod');
+    expect(waysOfAsking('wombat', tradeWords)).toEqual(['wombat']);
+    expect(waysOfAsking(tradeWords.flat().join(' '), tradeWords).length).toBeLessThan(30);
+  });
+
+  it('has no word of the trade in two lines', () => {
+    const words = tradeWords.flat();
+    expect(words.filter((word, i) => words.indexOf(word) !== i)).toEqual([]);
+  });
+});
