@@ -62,13 +62,13 @@ function Steps({ engine, lengths }: Props) {
   const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
   const progress = progressOf(engine);
   return (
-    <table class="paper-steps">
+    <table class={`paper-steps${cylinders.length > 4 ? ' paper-many' : ''}`}>
       <thead>
         <tr>
-          <th scope="col" rowSpan={2}>
+          <th scope="col" rowSpan={2} class="paper-step">
             Step
           </th>
-          <th scope="col" rowSpan={2}>
+          <th scope="col" rowSpan={2} class="paper-to">
             To
           </th>
           {cylinders.map((i) => (
@@ -76,7 +76,7 @@ function Steps({ engine, lengths }: Props) {
               {i + 1}
             </th>
           ))}
-          <th scope="col" rowSpan={2}>
+          <th scope="col" rowSpan={2} class="paper-state">
             State
           </th>
         </tr>

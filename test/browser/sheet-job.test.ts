@@ -61,7 +61,9 @@ const readings: Partial<Record<StepId, readonly [string, string]>> = {
 
 async function enterFigures(page: Page, { press, type }: Hands): Promise<void> {
   for (const { heading, keys } of figureGroups) {
-    const group = page.locator('details.sheet-group', { hasText: heading });
+    const group = page.locator('details.sheet-group').filter({
+      has: page.getByText(heading, { exact: true }),
+    });
     if ((await group.getAttribute('open')) === null) await press(group.locator('> summary'));
     for (const key of keys) {
       const text = figures[key];
