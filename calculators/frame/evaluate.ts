@@ -86,6 +86,13 @@ interface Gathered {
   readonly stray: Problem[];
 }
 
+/**
+ * A default may hang on figures that are themselves out of the way. What is offered stays in the
+ * field's own range, since it must be legal when a link writes it out.
+ */
+const offered = (value: number, { min, max }: FieldSpec): number =>
+  Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : min;
+
 function gatherInput(
   key: string,
   input: Input,
@@ -171,7 +178,7 @@ function gatherInput(
         member,
         { ...input, label },
         texts[member],
-        input.default(i + 1, values),
+        offered(input.default(i + 1, values), input),
         heldMember,
         options,
       );
