@@ -8,7 +8,7 @@ const PLAIN_DECIMAL = /^-?\d+(?:\.\d+)?$/;
 const NO_FIGURE = /\b(?:NaN|Infinity|undefined|null)\b|\[object/;
 /** Words in which a sentence tells how to mend a figure. */
 const MENDING =
-  /from .+ to |Type |type |Choose|[Cc]heck|must|Leave|less|more|larger|smaller|[Mm]ove|[Tt]ake|[Uu]se|[Ss]et|[Ll]onger|[Ss]horter/;
+  /from .+ to |Type |type |Enter |[Gg]ive |[Rr]ead |[Ww]rite |needed|Choose|[Cc]heck|must|Leave|less|more|larger|smaller|[Mm]ove|[Tt]ake|[Uu]se|[Ss]et|[Ll]onger|[Ss]horter/;
 const HOSTILE = `"><script>window.hit = 1</script><img src=x onerror="window.hit=1">`;
 
 const unreadable = ['abc', '', '   ', '12 stone', '1/0', '--4', HOSTILE];
