@@ -9,7 +9,7 @@ export interface HoleSpot {
   readonly radius: number;
   /** Such as "2-1". */
   readonly name: string;
-  /** Its place and drill, in words. */
+  /** Its name, place and drill, in words. */
   readonly words: string;
 }
 

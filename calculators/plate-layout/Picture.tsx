@@ -34,13 +34,14 @@ export function Picture({ values, results, lengths, idPrefix, set, commit }: Pic
   const spots = x.flatMap((row, s) =>
     row.map((across, h): HoleSpot => {
       const up = y[s]![h]!;
+      const name = `${String(s + 1)}-${String(h + 1)}`;
       return {
         set: s,
         hole: h,
         ...place(across, up),
         radius: (v.drill[h]! / 2) * scale,
-        name: `${String(s + 1)}-${String(h + 1)}`,
-        words: `Set ${String(s + 1)}, hole ${String(h + 1)}: X ${length(across, lengths)}, Y ${length(up, lengths)}, drill ${length(v.drill[h]!, lengths)}`,
+        name,
+        words: `Hole ${name} at X ${length(across, lengths)}, Y ${length(up, lengths)}, drill ${length(v.drill[h]!, lengths)}`,
       };
     }),
   );

@@ -128,7 +128,7 @@ describe('a plate', () => {
       await list.focus();
       await page.keyboard.press('End');
       const words = page.locator('.picture-words');
-      await expect.poll(() => words.textContent()).toContain('Set 3, hole 2');
+      await expect.poll(() => words.textContent()).toContain('Hole 3-2 at X');
       const option = page.locator(`#${await list.getAttribute('aria-activedescendant')}`);
       expect(await option.getAttribute('aria-selected')).toBe('true');
       await slider(page).focus();
