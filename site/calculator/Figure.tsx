@@ -22,8 +22,10 @@ export function Figure({ value, spec, spread, lengths, name }: Props) {
         {withUnit(shown.figure, shown.unit)}
       </data>
       {word === '' ? null : <span class="word"> {word}</span>}
+      {/* The space stands outside what may not break, so that a narrow screen can break there. */}
+      {shown.spread === undefined ? null : ' '}
       {shown.spread === undefined ? null : (
-        <span class="spread"> ± {withUnit(shown.spread, shown.unit)}</span>
+        <span class="spread">± {withUnit(shown.spread, shown.unit)}</span>
       )}
     </>
   );
