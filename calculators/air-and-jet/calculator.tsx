@@ -1,8 +1,9 @@
 import { defineCalculator } from '../frame/define.ts';
-import { fixed } from '../frame/format.ts';
-import { compute } from './compute.ts';
+import { showInput } from '../frame/format.ts';
+import { compute, inOrder, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
+import { remarks, verdict } from './remarks.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -22,6 +23,19 @@ export default defineCalculator({
   inputs,
   folded: [groups.flow],
   results,
+  tables: {
+    sizes: {
+      caption: 'The jets at hand in the air now',
+      rowHeading: 'Jet',
+      row: (values, index) =>
+        showInput(inOrder((values as unknown as Values).sizes)[index - 1]!, 'mm', 'mm'),
+      verdict: {
+        heading: 'Which',
+        say: (values, computed, index) =>
+          verdict(values as unknown as Values, computed as unknown as Computed, index),
+      },
+    },
+  },
   fieldOf: {
     temperature: 'temperature',
     humidity: 'humidity',
@@ -35,29 +49,7 @@ export default defineCalculator({
     sizes: 'sizes',
   },
   compute,
-  remarks: (v, computed) => {
-    const mixture = computed.mixture as number;
-    const ratio = computed['jet-area-ratio'] as number;
-    const said = [
-      Math.abs(mixture) < 1
-        ? 'The air is nearly the same as when it was right: leave the jet alone. A step of jet is a change of some per cent of area.'
-        : mixture > 0
-          ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
-          : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`,
-      'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
-    ];
-    if (ratio < 0.8 || ratio > 1.25) {
-      said.push(
-        'That is a large step. Check the weather figures, and go there by single sizes, reading the plug at each.',
-      );
-    }
-    if (v.pressure === undefined || v['right-pressure'] === undefined) {
-      said.push(
-        'Where no pressure is given the standard one for the height is taken. Fair and foul weather differ from it by up to 3 per cent.',
-      );
-    }
-    return said;
-  },
+  remarks,
   picture: Picture,
   ready: {
     caption:

@@ -1,7 +1,7 @@
-import { absent, type ComputedOf, type ValuesOf } from '../frame/types.ts';
+import type { ComputedOf, ValuesOf } from '../frame/types.ts';
 import { airDensity, densityAltitude, standardPressure, stationPressure } from '../maths/air.ts';
 import { MathsError } from '../maths/errors.ts';
-import { jetAreaRatio, jetOfArea, mixtureRatio, sizesAbout } from '../maths/jets.ts';
+import { jetAreaRatio, jetOfArea, mixtureRatio, sizesAbout, type Sizes } from '../maths/jets.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -49,29 +49,28 @@ export function densityOn(v: Values, day: Day): number {
   );
 }
 
+/** The jets at hand, finest first. */
+export const inOrder = (sizes: readonly number[]): readonly number[] =>
+  [...sizes].sort((a, b) => a - b);
+
+/** The jets at hand to either side of the wanted one. */
+export const nextTo = (v: Values, jet: number): Sizes => sizesAbout(jet, v.sizes);
+
 export function compute(v: Values): Computed {
   const density = densityOn(v, 'now');
   const rightDensity = densityOn(v, 'right');
   const relative = density / rightDensity;
   const ratio = jetAreaRatio(relative);
   const jet = jetOfArea(v.jet, ratio);
-  const sizes = sizesAbout(jet, v.sizes);
-  const number = v.number * ratio;
   return {
     'relative-density': relative,
     'jet-area-ratio': ratio,
     jet,
     mixture: 100 * (mixtureRatio(relative) - 1),
-    'size-richer':
-      sizes.richer ??
-      absent('None of the jets at hand is large enough; the largest would be too weak.'),
-    'size-weaker':
-      sizes.weaker ??
-      absent('None of the jets at hand is small enough; the smallest is on the rich side.'),
-    'number-for': number,
-    'number-richer':
-      sizesAbout(number, v.numbers).richer ??
-      absent('None of the numbers at hand is large enough; the largest would be too weak.'),
+    'size-mixture': inOrder(v.sizes).map(
+      (size) => 100 * (mixtureRatio(relative, (size / v.jet) ** 2) - 1),
+    ),
+    'number-for': v.number * ratio,
     density,
     'right-density': rightDensity,
     'pressure-here': pressureOn(v, 'now'),
@@ -79,7 +78,7 @@ export function compute(v: Values): Computed {
   };
 }
 
-/** The jet that the air would want at another temperature, mm; nothing where there is no such air. */
+/** The jet that the air would want at another temperature, mm. */
 export function jetAt(v: Values, temperature: number, day: Day): number {
   const pressure = pressureOn(v, day);
   const humidity = day === 'now' ? v.humidity : v['right-humidity'];

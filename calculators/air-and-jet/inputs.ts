@@ -126,17 +126,4 @@ export const inputs = {
     default: 100,
     step: 5,
   },
-  numbers: {
-    kind: 'list',
-    group: groups.flow,
-    label: 'Numbers at hand',
-    help: 'Of the same maker’s scheme, separated by spaces.',
-    unit: 'none',
-    min: 1,
-    max: 1000,
-    why: 'no scheme of numbers goes further',
-    default: [85, 87.5, 90, 92.5, 95, 97.5, 100, 105],
-    step: 5,
-    most: 30,
-  },
 } as const satisfies Inputs;

@@ -25,33 +25,22 @@ export const results = {
   mixture: {
     label: 'With the old jet left in',
     unit: '%',
-    help: 'How much more or less fuel goes with each kilogram of air.',
+    help: 'How much more fuel goes with each kilogram of air; + is richer.',
     decimals: 1,
     signed: true,
-    word: (value) => (value > 0.05 ? 'richer' : value < -0.05 ? 'weaker' : ''),
   },
-  'size-richer': {
-    label: 'Next jet at hand, not smaller',
-    unit: 'mm',
-    help: 'The safe side: a little richer than before, or the same.',
-    decimals: 3,
-  },
-  'size-weaker': {
-    label: 'Next jet at hand, not larger',
-    unit: 'mm',
-    help: 'A little weaker than before, or the same.',
-    decimals: 3,
+  'size-mixture': {
+    label: 'Mixture with it',
+    unit: '%',
+    help: 'Against the mixture that was right; + is richer.',
+    table: 'sizes',
+    decimals: 1,
+    signed: true,
   },
   'number-for': {
     label: 'Number that keeps the mixture',
     unit: 'none',
     help: 'For jets stamped by flow.',
-    decimals: 1,
-  },
-  'number-richer': {
-    label: 'Next number at hand, not smaller',
-    unit: 'none',
-    help: 'The safe side.',
     decimals: 1,
   },
   density: {

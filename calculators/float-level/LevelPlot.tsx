@@ -41,7 +41,7 @@ export function LevelPlot(props: Props) {
   const ceiling = usualMargin.top + 14;
   const x = scaleLinear([shown(low), shown(high)], [left, right]);
   const y = scaleLinear(
-    [shown(low + below - (fuller ?? 0)), shown(high + below)],
+    [shown(low + below - Math.max(fuller ?? 0, levelSpread)), shown(high + below + levelSpread)],
     [ceiling, floor],
   );
   const line = (rise: number): [number, number][] =>

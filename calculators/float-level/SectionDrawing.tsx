@@ -20,11 +20,12 @@ interface Props {
 }
 
 const WIDTH = 350;
-const FIELD = { left: 12, right: 268, top: 10, bottom: 262 };
-const HEIGHT = 322;
+const FIELD = { left: 12, right: 268, top: 10, tallest: 270 };
+/** Room for the key below the drawing. */
+const KEY = 74;
 /** Length of the needle, mm; the drawing's own, as no figure depends on it. */
-const NEEDLE = 8;
-const BODY = 11;
+const NEEDLE = 9;
+const BODY = 12;
 
 const round = (value: number): number => Math.round(value * 100) / 100;
 const clamp = (value: number, low: number, high: number): number =>
@@ -44,8 +45,9 @@ export function SectionDrawing(props: Props) {
   const right = floatX + half + 5;
   const scale = Math.min(
     (FIELD.right - FIELD.left) / (right - left),
-    (FIELD.bottom - FIELD.top) / (bottom - top),
+    FIELD.tallest / (bottom - top),
   );
+  const sheet = round(FIELD.top + (bottom - top) * scale + KEY);
   const x = (mm: number): number => round(FIELD.left + (mm - left) * scale);
   const z = (mm: number): number => round(FIELD.top + (mm - top) * scale);
   const box = (from: number, up: number, to: number, down: number): string =>
@@ -55,14 +57,15 @@ export function SectionDrawing(props: Props) {
   const unit = displayUnit('mm', lengths);
   const say = (mm: number): string =>
     `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 3 : 1)} ${units[unit].label}`;
-  const perGram = 44 / Math.max(buoyancy, floatMass, push, 1e-9);
+  const greatest = Math.max(buoyancy, floatMass, push, 1e-9);
+  const arrow = (grams: number): number => (grams > 0 ? 10 + (30 * grams) / greatest : 0);
   const edge = far ? lowerFace : upperFace;
   const rules = x(right) + 14;
 
   return (
     <svg
       class="plot section"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 0 ${WIDTH} ${sheet}`}
       role="img"
       aria-label={`Float chamber in section, to scale, valve just shut: gauge ${say(height)}, fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'} the gasket face`}
     >
@@ -97,18 +100,24 @@ export function SectionDrawing(props: Props) {
       />
       <circle class="part" cx={x(0)} cy={z(arm)} r={Math.max(4, round(1.4 * scale))} />
 
-      <ForceArrow x={x(needleX)} from={z(arm)} length={push * perGram} label="P" side="left" />
+      <ForceArrow
+        x={x(needleX)}
+        from={z(seat) - arrow(push) - 2}
+        length={arrow(push)}
+        label="P"
+        side="right"
+      />
       <ForceArrow
         x={x(floatX) - 14}
-        from={z((upperFace + lowerFace) / 2)}
-        length={floatMass * perGram}
+        from={z((upperFace + lowerFace) / 2) - arrow(floatMass) / 2}
+        length={arrow(floatMass)}
         label="W"
         side="left"
       />
       <ForceArrow
         x={x(floatX) + 14}
         from={z(lowerFace)}
-        length={-buoyancy * perGram}
+        length={-arrow(buoyancy)}
         label="B"
         side="right"
       />
@@ -131,22 +140,22 @@ export function SectionDrawing(props: Props) {
         face
       </text>
 
-      <text x={12} y={HEIGHT - 44}>
+      <text x={12} y={sheet - 44}>
         {`G gauge reading ${say(height)}`}
       </text>
-      <text x={182} y={HEIGHT - 44}>
+      <text x={182} y={sheet - 44}>
         {`F fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'}`}
       </text>
-      <text x={12} y={HEIGHT - 26}>
+      <text x={12} y={sheet - 26}>
         {`P push ${fixed(push, 2)} gf`}
       </text>
-      <text x={182} y={HEIGHT - 26}>
+      <text x={182} y={sheet - 26}>
         {`W weight ${fixed(floatMass, 1)} gf`}
       </text>
-      <text x={12} y={HEIGHT - 8}>
+      <text x={12} y={sheet - 8}>
         {`B buoyancy ${fixed(buoyancy, 1)} gf`}
       </text>
-      <text x={182} y={HEIGHT - 8}>
+      <text x={182} y={sheet - 8}>
         heights and arms to scale
       </text>
     </svg>

@@ -20,7 +20,7 @@ export default defineCalculator({
     'clear tube test',
   ],
   inputs,
-  folded: [groups.tilt],
+  folded: [groups.fuel, groups.tilt],
   results,
   tables: {
     side: {

@@ -102,7 +102,6 @@ export function compute(v: Values): Computed {
     'level-at-jet': levelAtJet(level, v['jet-from-float'], standing),
     spread: Math.max(...found) - Math.min(...found),
     'found-level': found,
-    off: found.map((each) => level - each),
     bend: v.found.map((height) => tangBend(lever, height, v.height)),
   };
 }

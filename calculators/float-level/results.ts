@@ -1,17 +1,16 @@
 import type { Results } from '../frame/types.ts';
 
-const belowOrAbove = (value: number): string => (value < 0 ? 'above the face' : 'below the face');
-const bendWord = (value: number): string =>
-  Math.abs(value) < 0.005 ? '' : value > 0 ? 'towards the needle' : 'away from it';
+/** Only said where it is so: a minus alone is easily overlooked. */
+const above = (value: number): string => (value < 0 ? '(above it)' : '');
 
 export const results = {
   level: {
-    label: 'Fuel level',
+    label: 'Fuel below the gasket face',
     unit: 'mm',
-    help: 'Below the gasket face when the valve has just shut, for the gauge reading above.',
+    help: 'When the valve has just shut, for the gauge reading above; negative above the face.',
     lead: true,
     decimals: 2,
-    word: belowOrAbove,
+    word: above,
   },
   tang: {
     label: 'Tang for 1 mm of height',
@@ -21,12 +20,11 @@ export const results = {
     decimals: 3,
   },
   'level-per-head': {
-    label: '100 mm more head',
+    label: '100 mm more head raises it',
     unit: 'mm',
     help: 'By how much the fuel rises when the tank stands 100 mm higher or fuller.',
     lead: true,
     decimals: 3,
-    word: () => 'higher',
   },
   'height-for': {
     label: 'Gauge reading for the level wanted',
@@ -40,7 +38,6 @@ export const results = {
     help: 'From the gauge reading above to that one; + towards the needle, which lowers the fuel.',
     decimals: 2,
     signed: true,
-    word: bendWord,
   },
   submerged: {
     label: 'Float in the fuel',
@@ -73,25 +70,23 @@ export const results = {
     decimals: 1,
   },
   'level-per-seat': {
-    label: 'Seat 0.5 mm larger',
+    label: 'A seat 0.5 mm larger raises it',
     unit: 'mm',
     help: 'By how much the fuel rises with a seat of that size.',
     decimals: 3,
-    word: () => 'higher',
   },
   'level-per-density': {
-    label: 'Fuel 20 kg/m³ denser',
+    label: 'Fuel 20 kg/m³ denser lowers it',
     unit: 'mm',
     help: 'By how much the fuel stands lower, since the float swims higher in it.',
     decimals: 2,
-    word: () => 'lower',
   },
   'level-at-jet': {
-    label: 'Level at the jet, tilted',
+    label: 'Below the face at the jet, tilted',
     unit: 'mm',
-    help: 'Below the gasket face at the jet tube, with the tilt given.',
+    help: 'At the jet tube, with the tilt given.',
     decimals: 2,
-    word: belowOrAbove,
+    word: above,
   },
   spread: {
     label: 'Spread of the levels',
@@ -100,22 +95,14 @@ export const results = {
     decimals: 2,
   },
   'found-level': {
-    label: 'Level as found',
+    label: 'Fuel below the face',
     unit: 'mm',
-    help: 'Below the gasket face.',
+    help: 'With that reading.',
     table: 'side',
     decimals: 2,
-  },
-  off: {
-    label: 'Fuel too high (+) or low',
-    unit: 'mm',
-    help: 'Against the level that the gauge reading above gives.',
-    table: 'side',
-    decimals: 2,
-    signed: true,
   },
   bend: {
-    label: 'Bend the tang',
+    label: 'Bend of the tang',
     unit: 'mm',
     help: 'At the needle; + towards it.',
     table: 'side',

@@ -21,7 +21,7 @@ export function Picture({ values, results, set, commit }: PictureProps) {
   const ratio = ratioOf(v);
   const oil = computed.oil as number;
   const end = v.fuel <= 9 ? 10 : v.fuel * 1.25;
-  const most = (1000 * end) / Math.min(ratio, USUAL[0]);
+  const most = (1060 * end) / Math.min(ratio, USUAL[0]);
   const left = usualMargin.left;
   const right = WIDTH - 34;
   const floor = HEIGHT - 116;

@@ -48,7 +48,7 @@ export function AreaPlot({ v, ring, main, lengths, onThrottle, onEnd }: Props) {
     <Plot
       width={WIDTH}
       height={HEIGHT}
-      label={`Ring area against throttle: ${say} at ${fixed(v.throttle, 0)} per cent, where the ${circuitAt(v.throttle).name} is in charge`}
+      label={`Ring area against throttle: ${say} at ${fixed(v.throttle, 0)} per cent, in the range of the ${circuitAt(v.throttle).name}`}
     >
       <g aria-hidden="true">
         {circuits.map(({ short, until }, i) => {

@@ -13,9 +13,9 @@ interface Props {
   readonly lengths: LengthDisplay;
 }
 
-const WIDTH = 300;
+const WIDTH = 350;
 const HEIGHT = 340;
-const MIDDLE = 150;
+const MIDDLE = 175;
 /** User units of the jet's mouth from the top. */
 const MOUTH = 190;
 const JET_DEPTH = 112;
@@ -56,7 +56,10 @@ export function NeedleDrawing(props: Props) {
       role="img"
       aria-label={`Needle in its jet: needle ${say(atMouth)} in a bore of ${say(jetBore)}, the slide lifted ${fixed(lift, 1)} mm`}
     >
-      <path class="part part-moving" d={`M40 18V${round(slideFoot)}H260V18`} />
+      <path
+        class="part part-moving"
+        d={`M${MIDDLE - 110} 18V${round(slideFoot)}H${MIDDLE + 110}V18`}
+      />
       <path class="part" d={outline} />
       <path
         class="casting"
@@ -70,15 +73,15 @@ export function NeedleDrawing(props: Props) {
       {taperStart > slideFoot && taperStart < foot ? (
         <path
           class="dimension"
-          d={`M${round(MIDDLE + stem + 4)} ${round(taperStart)}H${MIDDLE + 74}`}
+          d={`M${round(MIDDLE + stem + 4)} ${round(taperStart)}H${WIDTH - 6}`}
         />
       ) : null}
       {taperStart > slideFoot && taperStart < foot ? (
-        <text class="dimension-text" x={MIDDLE + 76} y={round(taperStart)} dy="0.32em">
+        <text class="dimension-text" x={WIDTH - 6} y={round(taperStart) - 5} text-anchor="end">
           taper starts
         </text>
       ) : null}
-      <text x={50} y={36}>
+      <text x={MIDDLE - 102} y={36}>
         slide
       </text>
       <text x={8} y={MOUTH + 4}>

@@ -47,7 +47,7 @@ export default defineCalculator({
     const { name } = circuitAt(v.throttle);
     const change = computed['annulus-per-clip'] as number;
     return [
-      `At ${fixed(v.throttle, 0)} per cent of throttle the ${name} is in charge by common practice; by area the ring has ${fixed(share, 0)} per cent of the say and the main jet the rest.`,
+      `At ${fixed(v.throttle, 0)} per cent of throttle it is the turn of the ${name} (common practice); by area the ring has ${fixed(share, 0)} per cent of the say and the main jet the rest.`,
       change < 1e-9
         ? 'Here the parallel part is in the mouth, so that the clip changes nothing. Only a thicker or thinner needle, or another jet, does.'
         : `One groove lower makes it ${fixed(computed['clip-percent'] as number, 1)} per cent richer here.`,

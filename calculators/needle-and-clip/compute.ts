@@ -111,10 +111,6 @@ export function compute(v: Values): Computed {
       outOfJet,
     ),
     'throttle-annulus': column(rings, outOfJet),
-    'throttle-second': column(
-      throttles.map((throttle) => ringIfAny(v, throttle, v.clip, secondOf(v))),
-      noSecond,
-    ),
     'throttle-share': column(
       rings.map((area) => (area === undefined ? undefined : 100 * shareOfDrop(area, main))),
       outOfJet,

@@ -88,13 +88,6 @@ export const results = {
     table: 'throttles',
     decimals: 3,
   },
-  'throttle-second': {
-    label: 'Second needle',
-    unit: 'mm2',
-    help: 'At that throttle, clip as now.',
-    table: 'throttles',
-    decimals: 3,
-  },
   'throttle-share': {
     label: 'Needle’s share',
     unit: '%',

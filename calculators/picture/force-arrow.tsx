@@ -11,8 +11,9 @@ interface Props {
 
 const HEAD = 7;
 
-/** A force: an upright arrow as long as the force is large, with its letter. */
+/** A force: an upright arrow with its letter; nothing where there is no force. */
 export function ForceArrow({ x, from, length, label, side }: Props) {
+  if (length === 0) return null;
   const sign = length < 0 ? -1 : 1;
   const tip = Math.round((from + length) * 100) / 100;
   const head = sign * Math.min(HEAD, Math.abs(length));

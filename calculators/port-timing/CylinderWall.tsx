@@ -53,7 +53,6 @@ export function CylinderWall(props: Props) {
   const unit = units[displayUnit('mm', lengths)].label;
   const say = (mm: number): string => `${fixed(shown(mm), lengths === 'in' ? 3 : 1)} ${unit}`;
   const skirtEnd = Math.min(crown + skirt, deepest);
-  const barrelFrom = Math.max(above, Math.min(0, deepest));
 
   const openByCrown = ({ top, bottom }: WallPort): readonly [number, number] => [
     top,
@@ -134,8 +133,8 @@ export function CylinderWall(props: Props) {
           class="bore-wall"
           x={LEFT}
           width={RIGHT - LEFT}
-          y={y(barrelFrom)}
-          height={round(BOTTOM - y(barrelFrom))}
+          y={y(0)}
+          height={round(BOTTOM - y(0))}
         />
         {window(layout.exhaust, exhaust, openByCrown(exhaust), 'exhaust', 'exhaust')}
         {transfers.flatMap((port, index) =>

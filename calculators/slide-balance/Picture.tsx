@@ -11,7 +11,10 @@ import { targetOf, type Computed, type Values } from './compute.ts';
 const WIDTH = 360;
 const HEIGHT = 310;
 
-/** The slides side by side as found, the line they are brought to, and the turns that do it. */
+/**
+ * The slides over the floors of their bores as found (or the gauges behind them), the line they are
+ * brought to, and the turns that do it.
+ */
 export function Picture({ values, results, lengths, set, commit }: PictureProps) {
   const v = values as unknown as Values;
   const computed = results as unknown as Computed;
@@ -27,15 +30,14 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
   const target = targetOf(v);
   const turns = computed.turn as readonly number[];
   const all = [...readings, target];
-  const room = Math.max((Math.max(...all) - Math.min(...all)) * 0.4, drill ? 0.4 : 2);
-  const low = Math.max(0, Math.min(...all) - room);
-  const high = Math.max(...all) + room;
+  const high = Math.max(...all, drill ? 1 : 5) * (drill ? 1.5 : 1.15);
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;
   const floor = HEIGHT - 52;
   const ceiling = usualMargin.top + 16;
-  const y = scaleLinear([shown(low), shown(high)], [floor, ceiling]);
+  const y = scaleLinear([0, shown(high)], [floor, ceiling]);
   const wide = (right - left) / readings.length;
+  const half = Math.min(30, wide * 0.3);
   const move = (index: number, wanted: number): void => {
     const most = drill ? 60 : 101;
     set(`${key}-${String(index + 1)}`, Math.min(most, Math.max(0, onStep(wanted, step))));
@@ -68,17 +70,17 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
         return (
           <g key={index}>
             <rect
-              class="bar-before"
-              x={middle - Math.min(18, wide * 0.3)}
-              y={from}
-              width={Math.min(36, wide * 0.6)}
-              height={Math.max(0, floor - from)}
+              class={drill ? 'part part-moving' : 'bar-before'}
+              x={middle - half}
+              y={drill ? ceiling : from}
+              width={2 * half}
+              height={drill ? from - ceiling : Math.max(0, floor - from)}
             />
             <g aria-hidden="true">
               {still ? null : (
                 <path
                   class="dimension"
-                  d={`M${middle + Math.min(24, wide * 0.4)} ${from}V${tip}l-4 ${-down * head}M${middle + Math.min(24, wide * 0.4)} ${tip}l4 ${-down * head}`}
+                  d={`M${middle + half + 7} ${from}V${tip}l-4 ${-down * head}M${middle + half + 7} ${tip}l4 ${-down * head}`}
                 />
               )}
               <text x={middle} y={floor + 18} text-anchor="middle">

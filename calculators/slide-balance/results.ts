@@ -19,7 +19,6 @@ export const results = {
     label: 'Then give back, all alike',
     unit: 'mm',
     help: 'By how much to turn all cable adjusters in alike, so that the tightest cable keeps its least free play. The balance stays.',
-    lead: true,
     decimals: 2,
   },
   tightest: {
@@ -29,13 +28,12 @@ export const results = {
     decimals: 2,
   },
   turn: {
-    label: 'Turn the adjuster',
+    label: 'Turns (+ opens)',
     unit: 'none',
-    help: 'Turns; + lifts the slide.',
+    help: 'Of its adjuster; + lifts the slide.',
     table: 'slides',
     decimals: 2,
     signed: true,
-    word: (value) => (Math.abs(value) < 0.005 ? '' : value > 0 ? 'open' : 'shut'),
   },
   'free-after': {
     label: 'Free play after it',

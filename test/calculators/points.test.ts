@@ -35,6 +35,13 @@ describe('points gap, dwell and timing', () => {
     expect(figure(breakerCam, texts, 'crank-degrees-per-thou')).toBeCloseTo(2.54, 9);
   });
 
+  it('takes the lever out of the lift at the heel', () => {
+    expect(figure(breakerCam, { ...cam, lobes: '2', lever: '1.6' }, 'heel-lift')).toBeCloseTo(
+      0.5,
+      9,
+    );
+  });
+
   it('finds the gap for a dwell', () => {
     const texts = { ...cam, lobes: '2', from: 'dwell', dwell: '130deg' };
     expect(figure(breakerCam, texts, 'gap-set')).toBeCloseTo(0.3, 9);
@@ -131,6 +138,15 @@ describe('coil current and spark energy', () => {
       figure(coilCharge, { ...texts, share: String(100 * part) }, 'speed-at-share'),
     ).toBeCloseTo(15000, 3);
     expect(figure(coilCharge, { ...texts, 'current-limit': '2' }, 'ballast-for')).toBeCloseTo(3, 9);
+  });
+
+  // By hand: 3 ohm × (3 A)² is 27 W; shut for half of every 4 ms, and in those 2 ms, one time
+  // constant, the square of the current comes to 1 + 2(1/e − 1) − (1/e² − 1)/2 = 0.168 of it.
+  it('reckons heat and sparks', () => {
+    expect(figure(coilCharge, texts, 'stopped-heat')).toBeCloseTo(27, 9);
+    expect(figure(coilCharge, texts, 'heat')).toBeCloseTo(27 * 0.5 * 0.16809, 3);
+    expect(figure(coilCharge, { ...texts, lobes: '2', 'dwell-angle': '90' }, 'sparks')).toBe(30000);
+    expect(figure(coilCharge, texts, 'final-current')).toBeCloseTo(3, 9);
   });
 
   it('compares speeds in a table', () => {

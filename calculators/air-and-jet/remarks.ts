@@ -1,0 +1,50 @@
+import { fixed } from '../frame/format.ts';
+import { inOrder, nextTo, type Computed, type Values } from './compute.ts';
+
+/** What a jet at hand is against the one wanted. */
+export function verdict(v: Values, computed: Computed, index: number): string {
+  const size = inOrder(v.sizes)[index - 1]!;
+  const { richer, weaker } = nextTo(v, computed.jet as number);
+  const old = size === v.jet ? ' The jet that was right.' : '';
+  if (size === richer) return `Next up, the safe side.${old}`;
+  if (size === weaker) return `Next down.${old}`;
+  return old.trim();
+}
+
+function ofTheJets(v: Values, computed: Computed): string {
+  const { richer, weaker } = nextTo(v, computed.jet as number);
+  if (richer === undefined) {
+    return 'None of the jets at hand is large enough; with the largest the engine would run weak. Get a larger one before it works hard.';
+  }
+  if (weaker === undefined) {
+    return `All the jets at hand are larger than wanted; the finest, ${fixed(richer, 2)} mm, is on the rich side.`;
+  }
+  return richer === weaker
+    ? `Of the jets at hand ${fixed(richer, 2)} mm is the one.`
+    : `Of the jets at hand ${fixed(richer, 2)} mm is next up, a little rich, and ${fixed(weaker, 2)} mm next down, a little weak. Begin with the larger.`;
+}
+
+export function remarks(v: Values, computed: Computed): readonly string[] {
+  const mixture = computed.mixture as number;
+  const ratio = computed['jet-area-ratio'] as number;
+  const said = [
+    Math.abs(mixture) < 1
+      ? 'The air is nearly the same as when it was right: leave the jet alone.'
+      : mixture > 0
+        ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
+        : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`,
+    ofTheJets(v, computed),
+    'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
+  ];
+  if (ratio < 0.8 || ratio > 1.25) {
+    said.push(
+      'That is a large step. Check the weather figures, and go there by single sizes, reading the plug at each.',
+    );
+  }
+  if (v.pressure === undefined || v['right-pressure'] === undefined) {
+    said.push(
+      'Where no pressure is given the standard one for the height is taken. Fair and foul weather differ from it by up to 3 per cent.',
+    );
+  }
+  return said;
+}
