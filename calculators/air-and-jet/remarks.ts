@@ -12,6 +12,7 @@ export function verdict(v: Values, computed: Computed, index: number): string {
 }
 
 function ofTheJets(v: Values, computed: Computed): string {
+  if (v.sizes.length === 0) return 'Type the sizes you have at hand, to see which come next.';
   const { richer, weaker } = nextTo(v, computed.jet as number);
   if (richer === undefined) {
     return 'None of the jets at hand is large enough; with the largest the engine would run weak. Get a larger one before it works hard.';
