@@ -26,6 +26,7 @@ export const carburettorFigures = {
     max: 10,
     why: 'a depth gauge on a float reads no finer',
     step: 0.5,
+    fills: { 'float-level': 'tolerance' },
   },
   seat: {
     group: bowl,

@@ -26,6 +26,7 @@ export const proofFigures = {
     max: 10,
     why: 'with less the piston strikes the head when hot and stretched',
     step: 0.05,
+    fills: { 'squish-velocity': 'squish' },
     takes: { compression: 'squish' },
   },
   'squish-tolerance': {

@@ -29,7 +29,12 @@ const engineFigures = {
     why: 'the sheet has boxes for no more',
     whole: true,
     step: 1,
-    fills: { 'plate-setting': 'cylinders', 'plate-layout': 'sets', 'slide-balance': 'slides' },
+    fills: {
+      'plate-setting': 'cylinders',
+      'plate-layout': 'sets',
+      'slide-balance': 'slides',
+      'float-level': 'carburettors',
+    },
   },
   bore: {
     group: engine,
@@ -42,7 +47,7 @@ const engineFigures = {
     max: 200,
     why: 'smaller or larger than that is not an engine of the kind this site serves',
     step: 0.5,
-    fills: { compression: 'bore' },
+    fills: { compression: 'bore', 'squish-velocity': 'bore' },
   },
   stroke: { ...engineInputs.stroke, group: engine, everywhere: true },
   rod: { ...engineInputs.rod, group: engine, everywhere: true },

@@ -27,6 +27,7 @@ export const carburettorSteps = {
     after: {},
     calculators: ['float-level'],
     articles: ['float-height-and-fuel-level', 'stripping-and-cleaning'],
+    series: { 'float-level': 'found' },
   },
   jets: {
     stage: 'carburettors',

@@ -23,7 +23,7 @@ export const proofSteps = {
       tooLow: 'Use a thicker gasket:',
     },
     after: {},
-    calculators: ['compression'],
+    calculators: ['compression', 'squish-velocity'],
     articles: ['squish-and-compression'],
   },
   'head-volume': {
@@ -76,7 +76,7 @@ export const proofSteps = {
       top: 'The degrees are counted from true top dead centre.',
       squish: 'Another base gasket raises or lowers the ports with the barrel.',
     },
-    calculators: ['port-timing'],
+    calculators: ['port-timing', 'time-area'],
     articles: ['ports-by-the-degree'],
   },
   leak: {

@@ -46,7 +46,7 @@ export const checklist: readonly ListPart[] = [
   {
     title: 'The first minute',
     items: [
-      'Leads on their plugs, never held by hand: the high voltage throws you even where it does no other harm.',
+      'Leads on their plugs, never held by hand: the high voltage can hurt, throws you against what turns or is hot, and is a danger to anyone with a pacemaker, who keeps away.',
       'Kick with the instep over the lever and the knee a little bent, thumb on the same side of the bar as the fingers: a kick-back straightens a stiff leg and breaks it.',
       'Half a minute at a small opening, no load. Then stop it with the switch, on purpose, and see that it stops.',
       'Feel near each exhaust port for heat, with the back of the hand and not touching: a cold one does not fire, the hottest one is weak or late.',

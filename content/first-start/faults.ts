@@ -23,7 +23,7 @@ export const faults: readonly Fault[] = [
     id: 'runs-away',
     symptom: 'It revs by itself and does not heed the slide',
     atOnce:
-      'Switch off. If it runs on, close every inlet with its board, tap shut; with a machine on its wheel, brake on, top gear and clutch in sharply. Stand clear of wheel, chain and flywheel. Do not reach across it.',
+      'Switch off. If it runs on, close every inlet with its board, tap shut; on a machine that stands on its wheels, brake hard on, top gear, and let the clutch take up sharply to stall it. Stand clear of wheel, chain and flywheel. Do not reach across it.',
     looks: [
       {
         look: 'A slide stuck or a cable too short: does each one fall on its stop?',

@@ -118,11 +118,11 @@ async function wholeJob(page: Page, hands: Hands): Promise<void> {
 }
 
 describe('the whole job, from an empty browser to the printed sheet', () => {
-  it('by keyboard alone', { timeout: 180_000 }, async () => {
+  it('by keyboard alone', { timeout: 300_000 }, async () => {
     await visit({ path: 'sheet/' }, (page) => wholeJob(page, keyboard(page)));
   });
 
-  it('by touch on a phone', { timeout: 180_000 }, async () => {
+  it('by touch on a phone', { timeout: 300_000 }, async () => {
     await visit(
       { path: 'sheet/', viewport: phone, hasTouch: true, isMobile: true },
       async (page) => {
