@@ -51,7 +51,7 @@ describe('after one visit', () => {
     });
   });
 
-  it('a shared calculation works offline, unit converter and all', async () => {
+  it('a shared calculation works offline, unit converter, search and all', async () => {
     await visit({ site: host.url, workers: true }, async (page) => {
       await kept(page);
       await cutOff(page);
@@ -62,6 +62,8 @@ describe('after one visit', () => {
       await page.reload();
       await settled(page);
       await expectResult(page, 'travel', 0.087 * 25.4);
+      await page.goto(new URL('search/?q=con+rod', host.url).href);
+      await page.locator('#search-list a').first().waitFor();
     });
   });
 });

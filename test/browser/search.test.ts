@@ -1,0 +1,63 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectAccessible } from './support/axe.ts';
+import { slugs } from './support/built.ts';
+import { phone, visit } from './support/page.ts';
+
+const links = (page: Page): Promise<(string | null)[]> =>
+  page.locator('#search-list a').evaluateAll((all) => all.map((link) => link.getAttribute('href')));
+
+describe('the search page', () => {
+  it('finds as one types, by any name of the trade, and keeps the question in the address', async () => {
+    await visit({ path: 'search/', viewport: phone }, async (page) => {
+      await page.getByLabel('What are you looking for?').click();
+      await page.keyboard.type('wrist pin');
+      await page.getByRole('status').filter({ hasText: 'found' }).waitFor();
+      expect((await links(page))[0]).toMatch(/glossary\/#gudgeon-pin$/);
+      await expectAccessible(page);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      await expectAccessible(page);
+      expect(new URL(page.url()).searchParams.get('q')).toBe('wrist pin');
+      await page.reload();
+      await page.locator('#search-list a').first().click();
+      await page.waitForURL(/glossary\/#gudgeon-pin$/);
+    });
+  });
+
+  it.each(slugs)('finds the calculator %s by its title', async (slug) => {
+    await visit({ path: `calculators/${slug}/` }, async (page) => {
+      const title = (await page.locator('h1').textContent())!;
+      await page.goto(new URL(`../../search/?q=${encodeURIComponent(title)}`, page.url()).href);
+      await expect
+        .poll(() => links(page))
+        .toContainEqual(expect.stringContaining(`calculators/${slug}/`));
+      const found = await links(page);
+      expect(found.findIndex((link) => link!.includes(`calculators/${slug}/`))).toBeLessThan(3);
+    });
+  });
+
+  it('says when there is nothing, and runs nothing from the question', async () => {
+    const question = '"><img src=x onerror=window.hit=1>zzzqqq';
+    await visit({ path: `search/?q=${encodeURIComponent(question)}` }, async (page) => {
+      // Some of its words may be found: what matters is that it is a question and nothing else.
+      await page.getByText(/found/).first().waitFor();
+      expect(await page.locator('input[name="q"]').inputValue()).toBe(question);
+      expect(await page.locator('main img').count()).toBe(0);
+      expect(await page.evaluate(() => 'hit' in window)).toBe(false);
+      await page.locator('input[name="q"]').fill('qqqzzzqqq');
+      await page.getByText('Nothing found').waitFor();
+    });
+  });
+
+  it('says when its list cannot be had, and works once it can', async () => {
+    const expected = [/search-index|ERR_FAILED/];
+    await visit({ path: 'search/', expected }, async (page) => {
+      await page.route('**/search-index.json', (route) => route.abort());
+      await page.locator('input[name="q"]').fill('stroke');
+      await page.getByText('could not be fetched').waitFor();
+      await page.unroute('**/search-index.json');
+      await page.locator('input[name="q"]').fill('stroke ');
+      await page.locator('#search-list a').first().waitFor();
+    });
+  });
+});
