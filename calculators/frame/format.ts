@@ -14,6 +14,13 @@ export function fixed(value: number, decimals: number): string {
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
 }
 
+/** Fixed decimals, or whole tens, hundreds, … where `places` is negative. */
+function toPlaces(value: number, places: number): string {
+  if (places >= 0) return fixed(value, places);
+  const step = 10 ** -places;
+  return fixed(Math.round(value / step) * step, 0);
+}
+
 /** Decimals that carry the same information after a change of unit: 0.01 mm is 0.0004 in. */
 function decimalsInDisplay(decimals: number, unit: UnitName, lengths: LengthDisplay): number {
   const scale = toDisplay(1, unit, lengths);
@@ -28,7 +35,8 @@ export interface Shown {
 
 /**
  * A result as people read it: no more digits than its ± allows, and never more than its own
- * `decimals`. Without a ± the `decimals` stand.
+ * `decimals`. Without a ± the `decimals` stand, unless the figure is `bare`, itself a ± shown as a
+ * result: of that no more digits are kept than of any other ±.
  */
 export function showFigure(
   value: number,
@@ -36,21 +44,22 @@ export function showFigure(
   decimals: number,
   lengths: LengthDisplay,
   spread?: number,
-  signed = false,
+  { signed = false, bare = false }: { signed?: boolean; bare?: boolean } = {},
 ): Shown {
   const shownUnit = displayUnit(unit, lengths);
   const shown = toDisplay(value, unit, lengths);
   const most = decimalsInDisplay(decimals, unit, lengths);
   const sign = signed && shown > 0 ? '+' : '';
   if (spread === undefined || !(spread > 0)) {
-    return { figure: sign + fixed(shown, most), unit: shownUnit };
+    const places = bare && shown > 0 ? Math.min(most, decimalsFor(shown)) : most;
+    return { figure: sign + toPlaces(shown, places), unit: shownUnit };
   }
   const shownSpread = toDisplay(spread, unit, lengths);
-  const places = Math.max(0, Math.min(most, decimalsFor(shownSpread)));
+  const places = Math.min(most, decimalsFor(shownSpread));
   const least = 10 ** -places;
   return {
-    figure: sign + fixed(shown, places),
-    spread: fixed(Math.max(shownSpread, least), places),
+    figure: sign + toPlaces(shown, places),
+    spread: toPlaces(Math.max(shownSpread, least), places),
     unit: shownUnit,
   };
 }

@@ -13,7 +13,7 @@ export function figureText(
   spread: number | undefined,
   lengths: LengthDisplay,
 ): string {
-  const text = shownText(showFigure(value, spec.unit, spec.decimals, lengths, spread, spec.signed));
+  const text = shownText(showFigure(value, spec.unit, spec.decimals, lengths, spread, spec));
   const word = spec.word?.(value) ?? '';
   return word === '' ? text : `${text} ${word}`;
 }

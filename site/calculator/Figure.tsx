@@ -14,7 +14,7 @@ interface Props {
 
 /** One figure: the unrounded number for programs, the honest digits for people. */
 export function Figure({ value, spec, spread, lengths, name }: Props) {
-  const shown = showFigure(value, spec.unit, spec.decimals, lengths, spread, spec.signed);
+  const shown = showFigure(value, spec.unit, spec.decimals, lengths, spread, spec);
   const word = spec.word?.(value) ?? '';
   return (
     <>
