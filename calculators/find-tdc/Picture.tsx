@@ -93,7 +93,7 @@ export function Picture({ values, results, set, commit }: PictureProps) {
       {handle('before', 'Reading before the top')}
       {handle('after', 'Reading after the top')}
       <text x={6} y={SIZE - 8}>
-        seen with the crank turning clockwise
+        disc held still, crank turning clockwise
       </text>
     </Plot>
   );

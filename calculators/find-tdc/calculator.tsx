@@ -37,7 +37,7 @@ export default defineCalculator({
     method: choice({
       group: readings,
       label: 'Method',
-      help: 'What held the piston at the same height on both sides.',
+      help: 'What told you that the piston stood equally high on both sides. The arithmetic is the same; how the second reading is taken is not.',
       options: { stop: 'Positive stop', equal: 'Equal heights by indicator' },
       default: 'stop',
     }),
@@ -187,7 +187,14 @@ export default defineCalculator({
       scale === 'both-ways'
         ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it.'
         : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second.';
-    return v.scale === 'auto' ? [`${said} If yours counts otherwise, choose it above.`] : [said];
+    const second =
+      v.method === 'stop'
+        ? 'For the second reading of a positive stop turn the crank backwards, all the way round, until the crown rests on the stop again: the piston comes up to it both times, and play lies the same way.'
+        : 'For the second reading at an equal height go over the top and down well past it, then turn backwards and come up to it: the piston rises both times, and play lies the same way. The lean of the indicator drops out.';
+    return [
+      v.scale === 'auto' ? `${said} If yours counts otherwise, choose it above.` : said,
+      second,
+    ];
   },
   picture: Picture,
   ready: {
