@@ -4,8 +4,9 @@ import { onStep } from '../picture/steps.ts';
 import { CamDrawing } from './CamDrawing.tsx';
 import { camOf, gapOf, type Values } from './compute.ts';
 import { LiftPlot } from './LiftPlot.tsx';
+import { useTurning } from './use-turning.ts';
 
-/** The lift curve and the cam in the same state: turn the cam on either, set the gap on the curve. */
+/** The lift curve and the cam in the same state: set the gap and turn the cam on the curve, or let it turn. */
 export function Picture({ values, lengths, set, commit }: PictureProps) {
   const v = values as unknown as Values;
   const cam = camOf(v);
@@ -18,26 +19,40 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
     else set('dwell', onStep(dwellAngle(cam, next), 0.1));
   };
 
+  const turnTo = (angle: number): void => set('at', onStep(angle, 1));
+  const { at, turning, toggle, stop } = useTurning(v.at, (angle) => {
+    turnTo(angle);
+    commit();
+  });
+
   return (
     <>
       <LiftPlot
         cam={cam}
         gap={gap}
-        at={v.at}
+        at={at}
         lengths={lengths}
         onGap={setGap}
-        onTurn={(angle) => set('at', onStep(angle, 1))}
+        onTurn={(angle) => {
+          stop();
+          turnTo(angle);
+        }}
         onEnd={commit}
       />
-      <CamDrawing
-        cam={cam}
-        gap={gap}
-        at={v.at}
-        lift={liftAt(cam, v.at)}
-        leverRatio={v.lever}
-        baseDiameter={v.base}
-        lengths={lengths}
-      />
+      <div class="picture-block">
+        <CamDrawing
+          cam={cam}
+          gap={gap}
+          at={at}
+          lift={liftAt(cam, at)}
+          leverRatio={v.lever}
+          baseDiameter={v.base}
+          lengths={lengths}
+        />
+        <button type="button" class="turn" onClick={toggle}>
+          {turning ? 'Stop the cam' : 'Turn the cam'}
+        </button>
+      </div>
     </>
   );
 }

@@ -108,7 +108,7 @@ export const inputs = {
   profile: choice({
     group: cam,
     label: 'Flank',
-    help: 'How the lobe lifts. Most ground cams lie near harmonic; a plain flat filed on a shaft is nearest to it too.',
+    help: 'How the lobe lifts. Harmonic comes near most ground cams (common practice). A filed or worn one follows none of the three: use the trials.',
     options: { harmonic: 'Harmonic', cycloidal: 'Cycloidal', uniform: 'Uniform velocity' },
     default: 'harmonic',
   }),

@@ -75,7 +75,7 @@ export const results = {
   'run-to-limit': {
     label: 'Reset the gap after',
     unit: 'none',
-    help: 'Running until the timing has fallen late by what you will put up with.',
+    help: 'Hours or kilometres, as chosen, until the timing has fallen late by what you will put up with.',
     decimals: 0,
   },
   'trial-slope': {

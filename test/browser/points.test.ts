@@ -85,6 +85,41 @@ describe('points gap, dwell and timing', () => {
     });
   });
 
+  it('turns by itself until stopped, and rests where it then stands', async () => {
+    await open(`${given}&gap=0.3mm&at=70deg`, async (page) => {
+      const drawn = page.getByRole('img', { name: /Cam, heel and arm/ });
+      const standing = async (): Promise<number> =>
+        Number(
+          /(-?\d+) degrees/.exec((await drawn.getAttribute('aria-label'))!.replace('−', '-'))![1],
+        );
+      await page.getByRole('button', { name: 'Turn the cam' }).click();
+      // Through shut and open again, without a hand on it.
+      await expect.poll(() => drawn.getAttribute('aria-label')).toContain('shut');
+      await expect
+        .poll(() => drawn.getAttribute('aria-label'), { timeout: 8000 })
+        .toContain('open');
+      await page.getByRole('button', { name: 'Stop the cam' }).click();
+      await expect.poll(() => field(page, 'at').inputValue()).not.toBe('70');
+      const at = Number(await field(page, 'at').inputValue());
+      expect(await standing()).toBe(at);
+      await expect.poll(() => query(page).get('at')).toBe(`${String(at)}deg`);
+      await page.goBack();
+      await expect.poll(() => field(page, 'at').inputValue()).toBe('70');
+    });
+  });
+
+  it('is turned on by a step where the reader wants no movement', async () => {
+    await open(
+      `${given}&gap=0.3mm&at=70deg`,
+      async (page) => {
+        await page.getByRole('button', { name: 'Turn the cam' }).click();
+        await expect.poll(() => field(page, 'at').inputValue()).toBe('60');
+        expect(await page.getByRole('button', { name: 'Stop the cam' }).count()).toBe(0);
+      },
+      { reducedMotion: 'reduce' },
+    );
+  });
+
   it('unfolds a side question that needs attention, and leaves it open', async () => {
     await open(given, async (page) => {
       const wear = page.locator('details', { hasText: 'Wear of the heel' }).first();
