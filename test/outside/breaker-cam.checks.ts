@@ -62,18 +62,43 @@ const cycloidalChecks = cycloidal.flatMap(([angle, lift, slope]): OutsideCheck[]
   },
 ]);
 
-const harmonicChecks = [7.5, 15, 30, 41, 55].map((angle): OutsideCheck => ({
-  topic: 'breaker-cam',
-  what: `lift on a harmonic flank of 1 mm in 60°, ${String(angle)}° up it`,
-  source:
-    'Simple harmonic rise s = h/2·(1 − cos(πθ/β)) as set in the GATE examination in mechanical engineering (theory of machines, cams), worked by mathjs',
-  kind: 'published',
-  unit: 'mm',
-  expected: () =>
-    Number(evaluate('h / 2 * (1 - cos(pi * theta / beta))', { h: 1, theta: angle, beta: 60 })),
-  ours: () => liftAt({ ...tabled, lift: 1, profile: 'harmonic' }, angle - 60),
-  tolerance: 1e-12,
-}));
+const handbook =
+  'H. A. Rothbart (ed.), Cam Design Handbook, McGraw-Hill, 2004, chapter 2, basic curves';
+
+/** Equations of the handbook, with the rise h, the angle θ up it and the whole angle β of the rise. */
+const equations = [
+  {
+    profile: 'harmonic',
+    source: `${handbook}: equations 2.50 and 2.51, simple harmonic motion, page 40; worked by mathjs`,
+    kind: 'published',
+    equation: 'h / 2 * (1 - cos(pi * theta / beta))',
+  },
+  {
+    profile: 'cycloidal',
+    source: `${handbook}: equation 2.57, cycloidal motion, page 45; worked by mathjs`,
+    kind: 'published',
+    equation: 'h * (theta / beta - sin(2 * pi * theta / beta) / (2 * pi))',
+  },
+  {
+    profile: 'uniform',
+    source: `${handbook}: straight line, y = hθ/β; recalled from memory`,
+    kind: 'from memory',
+    equation: 'h * theta / beta',
+  },
+] as const;
+
+const handbookChecks = equations.flatMap(({ profile, source, kind, equation }) =>
+  [7.5, 15, 30, 41, 55].map((angle): OutsideCheck => ({
+    topic: 'breaker-cam',
+    what: `lift on a ${profile} flank of 1 mm in 60°, ${String(angle)}° up it`,
+    source,
+    kind,
+    unit: 'mm',
+    expected: () => Number(evaluate(equation, { h: 1, theta: angle, beta: 60 })),
+    ours: () => liftAt({ ...tabled, lift: 1, profile }, angle - 60),
+    tolerance: 1e-12,
+  })),
+);
 
 const handWorked: readonly OutsideCheck[] = [
   {
@@ -281,7 +306,7 @@ const studentChecks = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306].
 
 export const checks: readonly OutsideCheck[] = [
   ...cycloidalChecks,
-  ...harmonicChecks,
+  ...handbookChecks,
   ...handWorked,
   ...dwellChecks,
   ...fitChecks,

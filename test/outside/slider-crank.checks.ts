@@ -214,8 +214,60 @@ const againstBooks: readonly OutsideCheck[] = [
   },
 ];
 
+/** Inches and seconds: rod 6.024 in, stroke 3.307 in, 6000 rpm, which is 36 000 degrees a second. */
+const drag: SliderCrank = { stroke: 3.307, rodLength: 6.024, pinOffset: 0 };
+const dragSource =
+  'Piston’s places, speed and time of greatest speed, worked out in a post on piston speed: quartermile.ws/forum, topic 7907';
+const workedPlaces: readonly OutsideCheck[] = [
+  {
+    topic,
+    what: 'Gudgeon pin over crank centre at the top; stroke 3.307 in, rod 6.024 in',
+    source: dragSource,
+    kind: 'published',
+    unit: 'in',
+    expected: 7.68,
+    ours: () => 6.024 + 3.307 / 2 - travelAt(drag, 0),
+    tolerance: 0.005,
+    why: 'printed to 0.01 in',
+  },
+  {
+    topic,
+    what: 'Gudgeon pin over crank centre at 75.6°; stroke 3.307 in, rod 6.024 in',
+    source: dragSource,
+    kind: 'published',
+    unit: 'in',
+    expected: 6.218,
+    ours: () => 6.024 + 3.307 / 2 - travelAt(drag, 75.6),
+    tolerance: 0.0005,
+    why: 'printed to 0.001 in',
+  },
+  {
+    topic,
+    what: 'Piston speed at 75.6° and 6000 rpm; stroke 3.307 in, rod 6.024 in',
+    source: dragSource,
+    kind: 'published',
+    unit: 'in/s',
+    expected: 1078,
+    ours: () => velocityAt(drag, 75.6) * 36_000,
+    tolerance: 0.6,
+    why: 'printed to the whole inch',
+  },
+  ...[0.002100653404, 0.007899346596].map((seconds): OutsideCheck => ({
+    topic,
+    what: `Acceleration ${String(seconds)} s after the top at 6000 rpm, where the piston is fastest; stroke 3.307 in, rod 6.024 in`,
+    source: dragSource,
+    kind: 'published',
+    unit: 'in per degree²',
+    expected: 0,
+    ours: () => accelerationAt(drag, seconds * 36_000),
+    tolerance: 1e-12,
+    why: 'the time is printed to a millionth of a microsecond',
+  })),
+];
+
 export const checks: readonly OutsideCheck[] = [
   ...againstBooks,
+  ...workedPlaces,
   ...againstBodies,
   ...againstClosedForm,
   ...againstDerivatives,
