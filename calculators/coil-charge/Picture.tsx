@@ -64,7 +64,7 @@ export function Picture({ values, set, commit }: PictureProps) {
         <text class="key" x={right - 4} y={y(full) - 5} text-anchor="end">
           {`points shut for good: ${fixed(full, 2)} A`}
         </text>
-        <text class="key" x={right - 4} y={share - 5} text-anchor="end">
+        <text class="key" x={left + 5} y={share - 5}>
           {`${fixed(v.share, 0)}%`}
         </text>
       </g>

@@ -198,6 +198,10 @@ export default defineCalculator({
     over: [0.5, 1, 1.5, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 5],
     show: ['angle', 'degrees-per-tenth'],
   },
+  cautions: [
+    'Plugs out, their leads earthed, ignition off and fuel shut before you turn an engine by hand: one that fires throws the spanner. Keep fingers out of the ports.',
+    'An engine set too early kicks back and overheats. If two figures leave you in doubt, take the later one; the maker’s comes before any of them.',
+  ],
   limits: [
     'It is exact geometry: stroke, rod and offset decide everything. Play in the bearings, which lets the piston come higher when it is pulled than when it is pushed, is not in it; take it up always the same way.',
     'A leaning indicator is taken to stand with its plunger on a flat crown square to the bore. On a domed crown a leaning plunger also wanders sideways over the dome, which this does not know of: use an adaptor that stands in line.',
