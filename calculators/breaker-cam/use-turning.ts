@@ -16,15 +16,16 @@ const wrapped = (angle: number): number => angle - 360 * Math.round(angle / 360)
  * sixty times a second.
  */
 export function useTurning(at: number, rest: (at: number) => void) {
-  const [seen, setSeen] = useState<number>();
+  const [turning, setTurning] = useState(false);
+  const [seen, setSeen] = useState(at);
   const last = useRef(at);
-  const turning = seen !== undefined;
 
   useEffect(() => {
     if (!turning) return undefined;
     let before: number | undefined;
     let frame = requestAnimationFrame(function next(now) {
-      last.current = wrapped(last.current - ((now - (before ?? now)) / 1000) * DEGREES_PER_SECOND);
+      const seconds = (now - (before ?? now)) / 1000;
+      last.current = wrapped(last.current - seconds * DEGREES_PER_SECOND);
       before = now;
       setSeen(last.current);
       frame = requestAnimationFrame(next);
@@ -32,17 +33,18 @@ export function useTurning(at: number, rest: (at: number) => void) {
     return () => cancelAnimationFrame(frame);
   }, [turning]);
 
+  const stop = (): void => setTurning(false);
   const toggle = (): void => {
     if (turning) {
-      setSeen(undefined);
-      rest(last.current);
+      stop();
+      rest(seen);
     } else if (wantsNoMovement()) {
       rest(wrapped(at - STEP));
     } else {
       last.current = wrapped(at);
       setSeen(last.current);
+      setTurning(true);
     }
   };
-  const stop = (): void => setSeen(undefined);
-  return { at: seen ?? at, turning, toggle, stop };
+  return { at: turning ? seen : at, turning, toggle, stop };
 }
