@@ -31,7 +31,7 @@ export default defineCalculator({
       row: (_, set, hole) => `${String(set)}-${String(hole)}`,
     },
     chords: {
-      caption: 'Dividers, from set 1 to set 2',
+      caption: 'Dividers: from set 1 to set 2, and from a set’s own line',
       rowHeading: 'Hole',
       row: (_, hole) => `Hole ${String(hole)}`,
     },

@@ -82,6 +82,7 @@ export function compute(v: Values): ComputedOf<typeof results> {
         onwards.length === 0
           ? single
           : plate.holes.map((hole) => chord(hole.pitchRadius, onwards[0]!)),
+      'line-chord': plate.holes.map((hole) => chord(hole.pitchRadius, hole.holeAngle)),
       direction: plate.angles,
       turns: head.settings.map(({ turns }) => turns),
       'further-holes': head.settings.map(({ holes }) => holes),

@@ -50,6 +50,13 @@ export const results = {
     table: 'chords',
     decimals: 2,
   },
+  'line-chord': {
+    label: 'From the set’s line',
+    unit: 'mm',
+    help: 'Straight from where the line of its set crosses the pitch circle, to mark the holes of set 1 itself.',
+    table: 'chords',
+    decimals: 2,
+  },
   direction: {
     label: 'Direction',
     unit: 'deg',
