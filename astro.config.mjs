@@ -2,7 +2,9 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
+import { policy } from './site/build/policy.ts';
 import { offline } from './site/build/offline.ts';
+import { scriptFiles } from './site/build/script-files.ts';
 
 // Where the build will live, if it is to know: for canonical links, the site map and link pictures.
 // Everything else works from any folder without it.
@@ -19,7 +21,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   prefetch: false,
   // In this order: the service worker fingerprints the finished pages.
-  integrations: [preact(), mdx(), anywhere(), offline()],
+  integrations: [preact(), mdx(), anywhere(), policy(), offline()],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
@@ -37,6 +39,9 @@ export default defineConfig({
   vite: {
     cacheDir: './.cache/vite',
     build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    environments: {
+      client: { build: { rolldownOptions: scriptFiles } },
+    },
     // Scripts fetch one another from where they are themselves, in whichever folder.
     experimental: {
       renderBuiltUrl: (_, { hostType }) => (hostType === 'js' ? { relative: true } : undefined),

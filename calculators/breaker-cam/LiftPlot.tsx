@@ -28,7 +28,7 @@ interface Props {
 const WIDTH = 360;
 const HEIGHT = 320;
 const RIGHT = 34;
-const SAMPLES = 240;
+const SAMPLES = 120;
 
 /** `angle` brought to within half a pitch of the middle of a lobe. */
 const nearMiddle = (angle: number, pitch: number): number =>

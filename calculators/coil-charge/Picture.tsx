@@ -11,7 +11,7 @@ import { primaryOf, type Values } from './values.ts';
 
 const WIDTH = 360;
 const HEIGHT = 320;
-const SAMPLES = 120;
+const SAMPLES = 60;
 const LEAST_RPM = 50;
 const MOST_RPM = 30_000;
 

@@ -37,6 +37,9 @@ const RADIANS_PER_DEGREE = Math.PI / 180;
  * than half the stroke, offset less than what is left over.
  */
 export function assertGeometry({ stroke, rodLength, pinOffset }: SliderCrank): void {
+  // The usual case first: this is asked at every place of every curve.
+  const sound = stroke > 0 && Math.abs(pinOffset) < rodLength - stroke / 2;
+  if (sound && rodLength < Infinity) return;
   for (const [name, words, value] of [
     ['stroke', 'stroke', stroke],
     ['rodLength', 'rod length', rodLength],

@@ -21,7 +21,7 @@ interface Props {
 
 const WIDTH = 360;
 const HEIGHT = 350;
-const SAMPLES = 80;
+const SAMPLES = 50;
 
 /** Ring area against throttle, what ring and main jet pass together, and who is in charge where. */
 export function AreaPlot({ v, ring, main, lengths, onThrottle, onEnd }: Props) {

@@ -9,33 +9,34 @@ interface CurveProps {
   readonly kind?: string;
 }
 
+/** Tenths of a user unit: a fifth of a dot on a phone's screen, 0.05 mm on paper. */
+const DIGITS = 1;
+
 const path = line<Point>(
   ([x]) => x,
   ([, y]) => y,
-);
-
-const rounded = (text: string | null): string =>
-  (text ?? '').replaceAll(/-?\d+\.\d+/g, (number) =>
-    String(Math.round(Number(number) * 100) / 100),
-  );
+).digits(DIGITS);
 
 /** A line through points. */
 export function Curve({ points, kind = 'main' }: CurveProps) {
-  return <path class={`curve curve-${kind}`} d={rounded(path([...points]))} />;
+  return <path class={`curve curve-${kind}`} d={path(points as Point[]) ?? ''} />;
 }
+
+type Edge = readonly [x: number, low: number, high: number];
 
 interface BandProps {
   /** Each x with its low and high y, in user units. */
-  readonly edges: readonly (readonly [x: number, low: number, high: number])[];
+  readonly edges: readonly Edge[];
   readonly kind?: string;
 }
 
-const between = area<readonly [number, number, number]>()
+const between = area<Edge>()
   .x(([x]) => x)
   .y0(([, low]) => low)
-  .y1(([, , high]) => high);
+  .y1(([, , high]) => high)
+  .digits(DIGITS);
 
 /** A shaded band, such as what a measuring error allows. */
 export function Band({ edges, kind = 'error' }: BandProps) {
-  return <path class={`band band-${kind}`} d={rounded(between([...edges]))} />;
+  return <path class={`band band-${kind}`} d={between(edges as Edge[]) ?? ''} />;
 }

@@ -1,6 +1,6 @@
 import { h } from 'preact';
 import { svgElement } from '../drawing/to-svg.ts';
-import type { Drawing } from '../drawing/shapes.ts';
+import type { Drawing, Layer, Line, Shape } from '../drawing/shapes.ts';
 
 interface Props {
   readonly drawing: Drawing;
@@ -32,6 +32,19 @@ export const millimetresOf =
     y: drawing.bottom + drawing.height - y / scale,
   });
 
+const isPlainLine = (shape: Shape): shape is Line =>
+  shape.kind === 'line' && shape.name === undefined;
+
+/** The nameless lines of a drawing as one path a layer: a disc has hundreds. */
+function linePaths(shapes: readonly Shape[]): Map<Layer, string> {
+  const paths = new Map<Layer, string>();
+  for (const { layer, x1, y1, x2, y2 } of shapes.filter(isPlainLine)) {
+    const path = `M${hundredth(x1)} ${hundredth(-y1)}L${hundredth(x2)} ${hundredth(-y2)}`;
+    paths.set(layer, (paths.get(layer) ?? '') + path);
+  }
+  return paths;
+}
+
 /**
  * The shapes of a drawing inside a picture. Its own lettering, of a size for paper, is there for
  * printing only: on the screen it would be too small to read.
@@ -44,7 +57,11 @@ export function DrawingShapes({ drawing, scale }: Props) {
       aria-hidden="true"
       transform={`translate(${String(origin.x)} ${String(origin.y)}) scale(${String(scale)})`}
     >
+      {[...linePaths(drawing.shapes)].map(([layer, path]) => (
+        <path key={layer} class={`drawn drawn-${layer}`} d={path} />
+      ))}
       {drawing.shapes.map((shape, i) => {
+        if (isPlainLine(shape)) return null;
         const { tag, attributes, words } = svgElement(shape);
         const look = `drawn drawn-${shape.kind === 'text' ? 'words' : shape.layer}`;
         return h(tag, { key: i, class: look, ...attributes }, words);

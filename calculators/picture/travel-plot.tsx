@@ -22,7 +22,7 @@ interface Props {
 
 const WIDTH = 360;
 const HEIGHT = 300;
-const SAMPLES = 90;
+const SAMPLES = 60;
 
 /** The piston's travel with a rod of infinite length: plain harmonic motion. */
 const longRodTravel = ({ stroke }: SliderCrank, angle: number): number =>

@@ -34,7 +34,7 @@ export function Picture({ values, results, spreads, set, commit }: PictureProps)
   const peak = results.peak as number;
   const peakAngle = results['peak-angle'] as number;
   const end = v.at > 58 || peakAngle > 50 ? 90 : 60;
-  const angles = evenly(0, end, 90);
+  const angles = evenly(0, end, 60);
   const x = scaleLinear([end, 0], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([0, peak * 1.2], [FLOOR, TOP]);
   const share = (spreads.peak ?? 0) / peak;

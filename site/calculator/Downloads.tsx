@@ -1,12 +1,15 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { csvSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { save } from './save.ts';
+import type { Now } from './state.ts';
+import { alike, steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  readonly evaluation: Evaluation;
+  /** Whether there are results to save. */
+  readonly ready: boolean;
+  readonly now: Now;
 }
 
 interface Offer {
@@ -19,13 +22,13 @@ interface Offer {
 const numbered = (slug: string, index: number, end: string): string =>
   `${slug}${index === 0 ? '' : `-${index + 1}`}.${end}`;
 
-function offersOf({ calculator, evaluation }: Props): Offer[] {
+function offersOf({ calculator, now }: Props): Offer[] {
   const { slug, downloads = [] } = calculator;
   return [
     ...downloads.map(({ name, label, type, make }): Offer => ({
       label,
       make: async () => [
-        [name, new Blob([(await make(evaluation.values as never)) as BlobPart], { type })],
+        [name, new Blob([(await make(now().evaluation.values as never)) as BlobPart], { type })],
       ],
     })),
     {
@@ -49,17 +52,16 @@ function offersOf({ calculator, evaluation }: Props): Offer[] {
     {
       label: 'Figures, CSV',
       make: async () => [
-        [`${slug}.csv`, new Blob([csvSummary(calculator, evaluation)], { type: 'text/csv' })],
+        [`${slug}.csv`, new Blob([csvSummary(calculator, now().evaluation)], { type: 'text/csv' })],
       ],
     },
   ];
 }
 
-/** Files made from the state, only when asked for. */
-export function Downloads(props: Props) {
+function Files(props: Props) {
   const [state, setState] = useState('');
   const place = useRef<HTMLDivElement>(null);
-  const ready = props.evaluation.computed;
+  const { ready } = props;
 
   const make = async (offer: Offer): Promise<void> => {
     setState('Making the file …');
@@ -89,3 +91,6 @@ export function Downloads(props: Props) {
     </div>
   );
 }
+
+/** Files made from the state, only when asked for. */
+export const Downloads = steady(Files, (before: Props, now) => alike(before, now, 1));

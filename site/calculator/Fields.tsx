@@ -5,6 +5,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FigureInput } from './FigureInput.tsx';
 import { ListInput } from './ListInput.tsx';
+import { alike, steady } from './steady.ts';
 
 export interface FieldHandlers {
   readonly lengths: LengthDisplay;
@@ -40,7 +41,9 @@ function inGroups(fields: readonly Field[]): Group[] {
   return groups;
 }
 
-function OneField({ field, fromSheet, ...handlers }: FieldHandlers & { readonly field: Field }) {
+type OneProps = FieldHandlers & { readonly field: Field };
+
+function FieldOfAnyKind({ field, fromSheet, ...handlers }: OneProps) {
   if (field.kind === 'choice') return <ChoiceInput field={field} {...handlers} />;
   if (field.kind === 'list') return <ListInput field={field} {...handlers} />;
   const origin = fromSheet?.keys.includes(field.key)
@@ -48,6 +51,9 @@ function OneField({ field, fromSheet, ...handlers }: FieldHandlers & { readonly 
     : undefined;
   return <FigureInput field={field} origin={origin} {...handlers} />;
 }
+
+/** Drawn anew only when something in it has changed: most edits touch one field of many. */
+const OneField = steady(FieldOfAnyKind, (before: OneProps, now) => alike(before, now, 3));
 
 interface FoldedProps {
   readonly heading: string;

@@ -1,19 +1,19 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import { remarksOf } from '../../calculators/frame/summary.ts';
+import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, AnyValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { Downloads } from './Downloads.tsx';
 import { Fields } from './Fields.tsx';
+import { lastGood } from './last-good.ts';
 import { LengthsChoice } from './LengthsChoice.tsx';
+import { More } from './More.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
 import { Problems } from './Problems.tsx';
-import { Leads, Others, Tables } from './Results.tsx';
-import { SendToSheet } from './SendToSheet.tsx';
-import { Share } from './Share.tsx';
+import { Leads } from './Results.tsx';
+import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
 import { useConverter } from './use-converter.ts';
+import { useLate } from './use-late.ts';
 import { useOwnSheet } from './use-own-sheet.ts';
 
 export interface LiveProps {
@@ -27,21 +27,8 @@ export interface LiveProps {
   readonly idPrefix: string;
 }
 
-/** Values that were read well, kept for when one cannot be read. */
-function lastGood(
-  evaluation: Evaluation,
-  before: Readonly<Record<string, AnyValue>>,
-): Record<string, AnyValue> {
-  const wrong = new Set(evaluation.problems.flatMap(({ key }) => key ?? []));
-  const good: Record<string, AnyValue> = { ...before };
-  for (const [key, value] of Object.entries(evaluation.values)) {
-    const faulty =
-      wrong.has(key) ||
-      (Array.isArray(value) && value.some((_, i) => wrong.has(`${key}-${i + 1}`)));
-    if (!faulty) good[key] = value;
-  }
-  return good;
-}
+/** While the picture is dragged, the tables follow at this pace and leave the frames to it. */
+const FOLLOW_MS = 150;
 
 /** A calculator in use. The server renders the same with the defaults. */
 export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProps) {
@@ -51,6 +38,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const { converter, failure } = useConverter(needed);
   const held = useRef<Record<string, AnyValue>>({});
   const byHand = useRef(false);
+  const dragged = useRef(false);
   const own = useOwnSheet(calculator, ownsAddress);
 
   const evaluation = useMemo(
@@ -82,37 +70,49 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   useLayoutEffect(() => {
     if (evaluation.pending) setNeeded(true);
     else held.current = lastGood(evaluation, held.current);
-    if (byHand.current) write(toQuery(evaluation));
+    if (byHand.current) write(() => toQuery(evaluation));
   }, [evaluation, write]);
 
   useEffect(() => {
     if (own && !byHand.current) setTexts(own.texts);
   }, [own]);
 
-  const onText = useCallback((key: string, text: string) => {
+  const change = useCallback((key: string, text: string, byPicture: boolean) => {
     byHand.current = true;
+    dragged.current = byPicture;
     setTexts((before) => ({ ...before, [key]: text }));
   }, []);
+  const onText = useCallback((key: string, text: string) => change(key, text, false), [change]);
   const onSet = useCallback(
-    (key: string, value: number) => {
-      onText(key, String(Number(value.toFixed(6))));
-    },
-    [onText],
+    (key: string, value: number) => change(key, String(Number(value.toFixed(6))), true),
+    [change],
   );
   const defaults = (): void => {
     byHand.current = true;
     setTexts({});
   };
-  const link = (): string => {
-    const page = new URL(
-      ownsAddress ? '.' : pageOf(`calculators/${calculator.slug}/`),
-      location.href.split(/[?#]/)[0],
-    );
-    return `${page.href}?${toQuery(evaluation)}`;
-  };
 
-  const { picture: Picture, cautions = [] } = calculator;
-  const remarks = remarksOf(calculator, evaluation);
+  // The answer comes first. The picture is painted with it when it is what moves.
+  const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
+  const latest = useRef(state);
+  latest.current = state;
+  const now = useCallback(() => latest.current, []);
+  const drawn = useLate(state, dragged.current ? 'none' : 'paint');
+  const told = useLate(state, dragged.current ? FOLLOW_MS : 'paint');
+  const { picture: Picture } = calculator;
+  const picture = useMemo(() => {
+    const { computed, values, results, spreads } = drawn.evaluation;
+    if (!computed) {
+      return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
+    }
+    const known = { values, results, spreads, lengths: drawn.lengths };
+    return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={commit} />;
+  }, [Picture, drawn, idPrefix, onSet, commit]);
+  const more = useMemo(
+    () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
+    [calculator, told, now, idPrefix, ownsAddress],
+  );
+
   const shared = { calculator, evaluation, lengths };
   const fromSheet = own && {
     name: own.name,
@@ -121,7 +121,6 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
       .filter((key) => own.texts[key] !== undefined && own.texts[key] === texts[key]),
   };
   const handlers = { lengths, idPrefix, fromSheet, onText, onCommit: commit };
-  const { values, results, spreads } = evaluation;
 
   return (
     <div class="calc">
@@ -160,57 +159,8 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
           </details>
         )}
       </form>
-      <div class={`calc-picture${evaluation.computed ? '' : ' stale'}`}>
-        {evaluation.computed ? (
-          <Picture
-            values={values}
-            results={results}
-            spreads={spreads}
-            lengths={lengths}
-            idPrefix={idPrefix}
-            set={onSet}
-            commit={commit}
-          />
-        ) : (
-          <p class="no-picture">There is nothing to draw until the figures are put right.</p>
-        )}
-      </div>
-      <div class="calc-more">
-        {remarks.length === 0 ? null : (
-          <ul class="remarks">
-            {remarks.map((remark) => (
-              <li key={remark}>{remark}</li>
-            ))}
-          </ul>
-        )}
-        <Tables {...shared} />
-        <Others {...shared} />
-        {cautions.length === 0 ? null : (
-          <div class="caution">
-            <p class="caution-title">Take care</p>
-            <ul>
-              {(cautions as readonly string[]).map((caution) => (
-                <li key={caution}>{caution}</li>
-              ))}
-            </ul>
-          </div>
-        )}
-        <Downloads calculator={calculator} evaluation={evaluation} />
-        <Share {...shared} idPrefix={idPrefix} link={link} />
-        {ownsAddress ? (
-          <SendToSheet
-            {...shared}
-            query={() => toQuery(evaluation)}
-            sheetAddress={typeof document === 'undefined' ? '' : pageOf('sheet/')}
-          />
-        ) : null}
-      </div>
+      <div class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>{picture}</div>
+      {more}
     </div>
   );
-}
-
-/** A page of the site, from the home page that this page names. */
-function pageOf(path: string): string {
-  const here = document.querySelector<HTMLLinkElement>('link[rel="start"]');
-  return new URL(path, here?.href ?? location.origin).href;
 }

@@ -1,26 +1,27 @@
 import { useState } from 'preact/hooks';
-import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { toQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import type { Offers } from '../sheet/for-calculator.ts';
+import { siteAddress } from './site-address.ts';
+import type { Now } from './state.ts';
+import { alike, steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  readonly evaluation: Evaluation;
-  readonly lengths: LengthDisplay;
-  readonly query: () => string;
-  readonly sheetAddress: string;
+  /** Whether there are figures to send. */
+  readonly ready: boolean;
+  readonly now: Now;
 }
 
-/** Offers the figures of this calculation to the reader's engine sheet. */
-export function SendToSheet({ calculator, evaluation, lengths, query, sheetAddress }: Props) {
+function Sending({ calculator, ready, now }: Props) {
   const [offers, setOffers] = useState<Offers>();
   const [said, setSaid] = useState('');
 
   const open = async (): Promise<void> => {
     try {
       const { offersOf } = await import('../sheet/for-calculator.ts');
-      setOffers(offersOf(calculator, evaluation, lengths, query()));
+      const { evaluation, lengths } = now();
+      setOffers(offersOf(calculator, evaluation, lengths, toQuery(evaluation)));
       setSaid('');
     } catch {
       setSaid('The engine sheet could not be fetched. Check the connection and try again.');
@@ -52,7 +53,7 @@ export function SendToSheet({ calculator, evaluation, lengths, query, sheetAddre
     <div class="share" role="group" aria-label="Engine sheet">
       <span class="share-title">Engine sheet</span>
       {offers === undefined ? (
-        <button type="button" disabled={!evaluation.computed} onClick={() => void open()}>
+        <button type="button" disabled={!ready} onClick={() => void open()}>
           Send figures to the sheet
         </button>
       ) : (
@@ -81,8 +82,11 @@ export function SendToSheet({ calculator, evaluation, lengths, query, sheetAddre
         </form>
       )}
       <p class="share-state" role="status">
-        {said} {said.startsWith('Sent') ? <a href={sheetAddress}>Open the sheet</a> : null}
+        {said} {said.startsWith('Sent') ? <a href={siteAddress('sheet/')}>Open the sheet</a> : null}
       </p>
     </div>
   );
 }
+
+/** Offers the figures of this calculation to the reader's engine sheet. */
+export const SendToSheet = steady(Sending, (before: Props, now) => alike(before, now, 1));

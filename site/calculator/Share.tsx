@@ -1,16 +1,16 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { toQuery } from '../../calculators/frame/address.ts';
 import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { siteAddress } from './site-address.ts';
+import type { Now } from './state.ts';
+import { alike, steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  readonly evaluation: Evaluation;
-  readonly lengths: LengthDisplay;
   readonly idPrefix: string;
-  /** The address of this state. */
-  readonly link: () => string;
+  readonly ownsAddress: boolean;
+  readonly now: Now;
 }
 
 interface Copied {
@@ -26,8 +26,7 @@ const FORMS = {
   bbcode: 'BBCode',
 } as const;
 
-/** Copies the state as a link, as text or as Markdown or BBCode; shows the text where copying is barred. */
-export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props) {
+function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
   const [copied, setCopied] = useState<Copied>();
   const box = useRef<HTMLTextAreaElement>(null);
 
@@ -36,7 +35,12 @@ export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props
   }, [copied]);
 
   const textOf = (form: keyof typeof FORMS): string => {
-    const address = link();
+    const { evaluation, lengths } = now();
+    const page = new URL(
+      ownsAddress ? '.' : siteAddress(`calculators/${calculator.slug}/`),
+      location.href.split(/[?#]/)[0],
+    );
+    const address = `${page.href}?${toQuery(evaluation)}`;
     if (form === 'link') return address;
     if (form === 'text') return plainSummary(calculator, evaluation, lengths, address);
     if (form === 'bbcode') return bbcodeLink(calculator, evaluation, lengths, address);
@@ -80,3 +84,6 @@ export function Share({ calculator, evaluation, lengths, idPrefix, link }: Props
     </div>
   );
 }
+
+/** Copies the state as a link, as text or as Markdown or BBCode; shows the text where copying is barred. */
+export const Share = steady(Forms, (before: Props, now) => alike(before, now, 1));

@@ -1,32 +1,50 @@
-import { h, hydrate } from 'preact';
-import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
-import { Live } from './Live.tsx';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { keptWork } from '../offline/kept-work.ts';
-import { typedBefore } from './typed-before.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
 
-/** Brings every calculator on the page to life; each one's code is fetched on its own. */
+/** Brings a calculator on the page to life. */
 async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
-  const { calculator: slug, set, prefix = '', owns } = place.dataset;
+  const { calculator: slug } = place.dataset;
   const load = loaders[`../../calculators/${slug}/calculator.tsx`];
   if (!load) throw new Error(`No calculator named ${slug}`);
-  const { default: calculator } = await load();
-  hydrate(
-    h(Live, {
-      calculator,
-      idPrefix: prefix,
-      ownsAddress: owns === 'true',
-      typed: { ...kept, ...typedBefore(place, prefix) },
-      ...(set === undefined ? {} : { set: JSON.parse(set) as Texts }),
-    }),
-    place,
+  const [{ wake }, { default: calculator }] = await Promise.all([import('./wake.ts'), load()]);
+  wake(place, calculator, kept);
+}
+
+/** Says under a calculator that could not be fetched that its figures stand still. */
+function sayAsleep(place: HTMLElement): void {
+  const note = document.createElement('p');
+  note.className = 'field-problem';
+  note.setAttribute('role', 'alert');
+  note.textContent =
+    'This calculator could not be fetched, so its figures stand still. Check the connection and open the page again.';
+  place.after(note);
+}
+
+/** Calls back once, when a place is within a screen of being seen, or is entered. */
+function whenNear(place: HTMLElement, near: () => void): void {
+  const once = new AbortController();
+  const come = (): void => {
+    observer.disconnect();
+    once.abort();
+    near();
+  };
+  const observer = new IntersectionObserver(
+    (entries) => {
+      if (entries.some(({ isIntersecting }) => isIntersecting)) come();
+    },
+    { rootMargin: '100% 0px' },
   );
-  place.dataset.ready = 'true';
+  observer.observe(place);
+  place.addEventListener('focusin', come, { signal: once.signal });
 }
 
 const kept = keptWork();
-document
-  .querySelectorAll<HTMLElement>('[data-calculator]')
-  .forEach((place, index) => void mount(place, kept[index]));
+document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
+  const start = (): void => void mount(place, kept[index]).catch(() => sayAsleep(place));
+  // The page's own calculator, and one with work in it, at once; others when the reader comes near.
+  if (place.dataset.owns === 'true' || kept[index]) start();
+  else whenNear(place, start);
+});

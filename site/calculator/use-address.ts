@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef } from 'preact/hooks';
 
-const WRITE_AFTER_MS = 150;
+/** Long enough that a drag or a run of keys writes once: browsers bar an address written too often. */
+const WRITE_AFTER_MS = 400;
 const EDIT_ENDS_AFTER_MS = 1500;
 
 interface Timers {
@@ -14,12 +15,12 @@ interface Timers {
  */
 export function useAddress(active: boolean, onBack: (query: string) => void) {
   const editing = useRef(false);
-  const waiting = useRef<string>();
+  const waiting = useRef<() => string>();
   const timers = useRef<Timers>({});
 
   const flush = useCallback(() => {
     clearTimeout(timers.current.write);
-    const query = waiting.current;
+    const query = waiting.current?.();
     waiting.current = undefined;
     if (query === undefined || query === location.search.slice(1)) return;
     const address = `${location.pathname}?${query}${location.hash}`;
@@ -28,9 +29,9 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
     editing.current = true;
   }, []);
 
-  /** The state has changed to the one this query holds. */
+  /** The state has changed to the one whose query this gives. */
   const write = useCallback(
-    (query: string) => {
+    (query: () => string) => {
       if (!active) return;
       waiting.current = query;
       clearTimeout(timers.current.write);

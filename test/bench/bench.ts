@@ -6,7 +6,7 @@ import { serve } from '../browser/support/serve.ts';
 import { coldBuild } from './cold-build.ts';
 import { aims, kilobytes, milliseconds, quantile, table, type Aim } from './report.ts';
 import { dragging, SLOW_DOWN, typing } from './response.ts';
-import { KINDS, transfer, type Transfer } from './transfer.ts';
+import { KINDS, transfer, type Transfer, type Visit } from './transfer.ts';
 
 await using stack = new AsyncDisposableStack();
 const built = await coldBuild();
@@ -22,16 +22,18 @@ const paths = globSync('**/index.html', { cwd: built.dist })
   .sort();
 const calculators = paths.filter((path) => /^calculators\/./.test(path));
 
-const transfers = new Map<string, Transfer>();
-for (const path of paths) transfers.set(path, await transfer(browser, site.url + path));
+const visits = new Map<string, Visit>();
+for (const path of paths) visits.set(path, await transfer(browser, site.url + path));
 table(
   'A first visit over the wire, in kB (brotli, headers included)',
-  ['page', ...KINDS, 'all', 'requests'],
-  [...transfers].map(([path, { bytes, total, requests }]) => [
+  ['page', ...KINDS, 'all', 'requests', 'read to the end: js', 'all'],
+  [...visits].map(([path, { opened, read }]) => [
     `/${path}`,
-    ...KINDS.map((kind) => kilobytes(bytes[kind])),
-    kilobytes(total),
-    String(requests),
+    ...KINDS.map((kind) => kilobytes(opened.bytes[kind])),
+    kilobytes(opened.total),
+    String(opened.requests),
+    kilobytes(read.bytes.js),
+    kilobytes(read.total),
   ]),
 );
 
@@ -45,8 +47,8 @@ for (const path of calculators) {
   if (times) dragged.set(path, times);
 }
 table(
-  `From input to painted result, in ms, at ${SLOW_DOWN}× processor slow-down`,
-  ['calculator', 'key, median', 'key, 95 %', 'drag, median', 'drag, 95 %'],
+  `From a key to its painted result, and the length of a frame while dragging, in ms, at ${SLOW_DOWN}× processor slow-down`,
+  ['calculator', 'key, median', 'key, 95 %', 'frame, median', 'frame, 95 %'],
   calculators.map((path) => [`/${path}`, ...spread(typed.get(path)), ...spread(dragged.get(path))]),
 );
 console.log(
@@ -59,10 +61,10 @@ const ofKind = (pick: (t: Transfer) => number, among: readonly Transfer[]): numb
   most(among.map(pick)) / 1000;
 /** Pages to look things up in are as long as their lists. */
 const LISTS = /^(?:glossary|sources)\//;
-const short = [...transfers].filter(([path]) => !LISTS.test(path)).map(([, t]) => t);
-const live = [...transfers]
+const short = [...visits].filter(([path]) => !LISTS.test(path)).map(([, { opened }]) => opened);
+const live = [...visits]
   .filter(([path]) => /^(?:calculators|articles)\/./.test(path))
-  .map(([, t]) => t);
+  .map(([, { opened }]) => opened);
 const list: Aim[] = [
   {
     what: 'an article or calculator, in all',
@@ -80,9 +82,9 @@ const list: Aim[] = [
   {
     what: 'the unit converter, fetched before it is needed',
     aim: 0,
-    found: [...transfers.values()]
-      .flatMap((t) => t.addresses)
-      .filter((a) => a.includes('converter')).length,
+    found: [...visits.values()]
+      .flatMap(({ read }) => read.addresses)
+      .filter((a) => /\/converter\./.test(a)).length,
     unit: 'times',
   },
   {
@@ -92,7 +94,7 @@ const list: Aim[] = [
     unit: 'ms',
   },
   {
-    what: 'drag to paint, median (60 a second)',
+    what: 'a frame while dragging, median (60 a second)',
     aim: 1000 / 60,
     found: most([...dragged.values()].map((t) => quantile(t, 0.5))),
     unit: 'ms',

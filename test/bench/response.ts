@@ -2,8 +2,9 @@ import type { Browser, Page } from 'playwright-core';
 
 export const SLOW_DOWN = 4;
 const EVENTS = 60;
+const FRAMES = 120;
 
-/** Times, in milliseconds, each from an event's own time stamp to the end of the frame that shows it. */
+/** Times in milliseconds. */
 export type Times = readonly number[];
 
 declare global {
@@ -54,7 +55,10 @@ async function slowed<T>(
   }
 }
 
-/** Steps the first field up and down by the arrow keys: each press works the whole page out anew. */
+/**
+ * From a key press's own time stamp to the end of the frame that shows its result, while the first
+ * field is stepped up and down by the arrow keys: each press works everything out anew.
+ */
 export function typing(browser: Browser, address: string): Promise<Times> {
   return slowed(browser, address, async (page) => {
     await page.locator('.calc-form input[type="text"]').first().focus();
@@ -67,23 +71,48 @@ export function typing(browser: Browser, address: string): Promise<Times> {
   });
 }
 
-/** Drags the picture's working point to and fro; nothing when the picture has none. */
+/**
+ * The length of each frame, in milliseconds, while the picture's working point is dragged to and
+ * fro, a move in every frame; nothing when the picture has none. The mouse takes hold of the point
+ * from outside; the moves are made within the page, so that sending them costs the page nothing.
+ */
 export function dragging(browser: Browser, address: string): Promise<Times | undefined> {
   return slowed(browser, address, async (page) => {
     const handle = page.locator('.calc-picture [role="slider"]').first();
     if ((await handle.count()) === 0) return undefined;
     await handle.scrollIntoViewIfNeeded();
     const { x, y, width, height } = (await handle.boundingBox())!;
-    const [fromX, fromY] = [x + width / 2, y + height / 2];
-    await page.mouse.move(fromX, fromY);
+    const middle = { x: x + width / 2, y: y + height / 2 };
+    await page.mouse.move(middle.x, middle.y);
     await page.mouse.down();
-    await watch(page, 'pointermove');
-    for (let i = 0; i < EVENTS; i += 1) {
-      const by = 20 * Math.sin(i / 5);
-      await page.mouse.move(fromX + by, fromY + by);
-      await timed(page, i + 1);
-    }
+    const frames = await handle.evaluate(
+      (point, { at, count }) =>
+        new Promise<number[]>((done) => {
+          const lengths: number[] = [];
+          let before: number | undefined;
+          const frame = (now: number): void => {
+            if (before !== undefined) lengths.push(now - before);
+            before = now;
+            if (lengths.length >= count) {
+              done(lengths);
+              return;
+            }
+            const by = 20 * Math.sin(lengths.length / 5);
+            point.dispatchEvent(
+              new PointerEvent('pointermove', {
+                pointerId: 1,
+                bubbles: true,
+                clientX: at.x + by,
+                clientY: at.y + by,
+              }),
+            );
+            requestAnimationFrame(frame);
+          };
+          requestAnimationFrame(frame);
+        }),
+      { at: middle, count: FRAMES },
+    );
     await page.mouse.up();
-    return page.evaluate(() => window.benchTimes);
+    return frames;
   });
 }

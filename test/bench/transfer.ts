@@ -42,15 +42,29 @@ async function count(session: CDPSession): Promise<() => Transfer> {
   };
 }
 
+export interface Visit {
+  /** What is fetched before anything is touched. */
+  readonly opened: Transfer;
+  /** All that is fetched once the reader has been at every calculator of the page. */
+  readonly read: Transfer;
+}
+
 /** What a first visit to a page fetches, with an empty cache, until nothing more is asked for. */
-export async function transfer(browser: Browser, address: string): Promise<Transfer> {
+export async function transfer(browser: Browser, address: string): Promise<Visit> {
   const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
   try {
     const page = await context.newPage();
     const session = await context.newCDPSession(page);
     const counted = await count(session);
     await page.goto(address, { waitUntil: 'networkidle' });
-    return counted();
+    const opened = counted();
+    for (const place of await page.locator('[data-calculator]').all()) {
+      await place.scrollIntoViewIfNeeded();
+      await page.waitForLoadState('networkidle');
+    }
+    await page.locator('[data-calculator]:not([data-ready="true"])').waitFor({ state: 'detached' });
+    await page.waitForLoadState('networkidle');
+    return { opened, read: counted() };
   } finally {
     await context.close();
   }

@@ -5,6 +5,7 @@ import { chargeTime, currentAfter } from '../../calculators/maths/coil-charge.ts
 import { settlePlate } from '../../calculators/maths/plate-setting.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { phone, visit } from './support/page.ts';
+import { reach } from './support/width.ts';
 
 const handle = (page: Page, name: string): Locator => page.getByRole('slider', { name });
 const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
@@ -143,7 +144,7 @@ describe('points gap, dwell and timing', () => {
       async (page) => {
         const grip = (await handle(page, 'Points gap').boundingBox())!;
         expect(Math.min(grip.width, grip.height)).toBeGreaterThanOrEqual(40);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
+        expect(await reach(page)).toBe(phone.width);
         await drag(page, 'Points gap', 0, -30);
         await expect.poll(() => result(page, 'gap-set')).toBeLessThan(0.3);
       },

@@ -3,6 +3,7 @@ import { describe, expect, inject, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { phone, visit } from './support/page.ts';
+import { reach } from './support/width.ts';
 
 const PATH = 'calculators/piston-position/';
 const demo = { stroke: 51, rodLength: 104, pinOffset: 0 };
@@ -259,9 +260,36 @@ describe('on a phone', () => {
         const answer = (await page.locator('output[name="angle"]').boundingBox())!;
         expect(answer.y).toBeGreaterThanOrEqual(0);
         expect(answer.y + answer.height).toBeLessThanOrEqual(phone.height);
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
+        expect(await reach(page)).toBe(phone.width);
       },
       { viewport: phone, hasTouch: true, isMobile: true },
     );
+  });
+});
+
+describe('in an article', () => {
+  it('comes to life when the reader comes near, and not before', async () => {
+    await visit({ path: 'articles/where-the-piston-is/', viewport: phone }, async (page) => {
+      const calculator = page.locator('[data-calculator]').first();
+      await page.waitForLoadState('networkidle');
+      expect(await calculator.getAttribute('data-ready')).toBeNull();
+      await calculator.scrollIntoViewIfNeeded();
+      await expect.poll(() => calculator.getAttribute('data-ready')).toBe('true');
+    });
+  });
+
+  it('says so when it cannot be fetched, and leaves its figures', async () => {
+    const options = {
+      path: 'articles/where-the-piston-is/',
+      expected: [/ERR_FAILED/],
+      tolerated: [/Failed to fetch/],
+    };
+    await visit(options, async (page) => {
+      await page.route(/\/_astro\/wake\./, (route) => route.abort());
+      const place = page.locator('.calc-place').first();
+      await place.scrollIntoViewIfNeeded();
+      await expect.poll(() => place.textContent()).toContain('could not be fetched');
+      expect(await place.locator('output data').count()).toBeGreaterThan(0);
+    });
   });
 });

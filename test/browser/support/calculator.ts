@@ -1,8 +1,13 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** Waits until every calculator on the page answers. */
+/** Enters every calculator on the page, even one far below, and waits until it answers. */
 export async function settled(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const place of document.querySelectorAll('[data-calculator]')) {
+      place.dispatchEvent(new FocusEvent('focusin'));
+    }
+  });
   await expect
     .poll(() => page.locator('[data-calculator]:not([data-ready="true"])').count())
     .toBe(0);

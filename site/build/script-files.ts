@@ -1,0 +1,28 @@
+import type { Rolldown } from 'vite';
+
+/** What decides whether anything more is to be fetched. */
+const start = /preload-helper|rolldown.runtime|offline\/kept-work|typed-before/;
+/** Shared by the calculators' page and the engine sheet. */
+const base =
+  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|picture\/steps)|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|uncertainty|find-root|slider-crank|rim-arc|within|attempt)/;
+/** Shared by the calculators' pictures. */
+const marks = /calculators\/picture\/|node_modules\/(?:d3-|internmap)/;
+/** Shared by the calculators that know the barrel. */
+const barrel = /maths\/(?:port-|cylinder-volume|compression|integrate)|calculators\/barrel-inputs/;
+
+/**
+ * Which script goes into which file. A file costs a request and half a kilobyte of headers on a
+ * phone, and compresses worse alone, so what most pages need travels together.
+ */
+export const scriptFiles: Rolldown.RolldownOptions = {
+  output: {
+    codeSplitting: {
+      groups: [
+        { name: 'start', test: start, priority: 4 },
+        { name: 'base', test: base, minShareCount: 2, priority: 3 },
+        { name: 'marks', test: marks, minShareCount: 4, priority: 2 },
+        { name: 'barrel', test: barrel, minShareCount: 2, priority: 1 },
+      ],
+    },
+  },
+};

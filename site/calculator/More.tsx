@@ -1,0 +1,48 @@
+import { remarksOf } from '../../calculators/frame/summary.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { Downloads } from './Downloads.tsx';
+import { Others, Tables } from './Results.tsx';
+import { SendToSheet } from './SendToSheet.tsx';
+import { Share } from './Share.tsx';
+import type { Now, State } from './state.ts';
+
+interface Props extends State {
+  readonly calculator: AnyCalculator;
+  readonly now: Now;
+  readonly idPrefix: string;
+  readonly ownsAddress: boolean;
+}
+
+/** What follows the picture: remarks, tables, the other results, cautions, and ways to keep them. */
+export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddress }: Props) {
+  const shared = { calculator, evaluation, lengths };
+  const { cautions = [] } = calculator;
+  const remarks = remarksOf(calculator, evaluation);
+  const ready = evaluation.computed;
+  return (
+    <div class="calc-more">
+      {remarks.length === 0 ? null : (
+        <ul class="remarks">
+          {remarks.map((remark) => (
+            <li key={remark}>{remark}</li>
+          ))}
+        </ul>
+      )}
+      <Tables {...shared} />
+      <Others {...shared} />
+      {cautions.length === 0 ? null : (
+        <div class="caution">
+          <p class="caution-title">Take care</p>
+          <ul>
+            {(cautions as readonly string[]).map((caution) => (
+              <li key={caution}>{caution}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <Downloads calculator={calculator} ready={ready} now={now} />
+      <Share calculator={calculator} idPrefix={idPrefix} ownsAddress={ownsAddress} now={now} />
+      {ownsAddress ? <SendToSheet calculator={calculator} ready={ready} now={now} /> : null}
+    </div>
+  );
+}
