@@ -38,18 +38,20 @@ const altitude = {
   kind: 'number',
   label: 'Height above the sea',
   help: 'From a map.',
+  measure:
+    'Where no pressure is given below, its ± stands for the weather too: from fair to foul the barometer moves as it does over some 150 m of height either way. With a pressure read on the spot the height is not used; with one from a report, set the ± to that of your map.',
   unit: 'm',
   min: -500,
   max: 6000,
   why: 'no road leads lower or higher',
   step: 50,
-  error: 20,
+  error: 150,
 } as const satisfies Omit<NumberInput, 'default'>;
 
 const pressure = {
   kind: 'optional',
   label: 'Air pressure',
-  help: 'Leave it empty to take the standard pressure at that height; it then may be out by 2 per cent with the weather.',
+  help: 'Leave it empty to take the standard pressure at that height; the weather may then put it out by 2 or 3 per cent.',
   measure:
     'Barometer, or the pressure that a telephone shows for the spot. The pressure of a weather report is reduced to sea level: say so below.',
   unit: 'kPa',

@@ -44,7 +44,7 @@ export function remarks(v: Values, computed: Computed): readonly string[] {
   }
   if (v.pressure === undefined || v['right-pressure'] === undefined) {
     said.push(
-      'Where no pressure is given the standard one for the height is taken. Fair and foul weather differ from it by up to 3 per cent.',
+      'Where no pressure is given the standard one for the height is taken. Fair and foul weather put it out by 2 or 3 per cent, for which the ± of the height stands.',
     );
   }
   return said;
