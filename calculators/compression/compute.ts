@@ -77,7 +77,7 @@ function wantedHead(v: Values, swept: number, trapped: number, clearance: number
   };
 }
 
-/** Clearance volume after skim and gasket, or why there is none. */
+/** Clearance volume after skim and gaskets, or why there is none. */
 function changedClearance(v: Values, clearance: number): number | Absent {
   const change = v['gasket-change'];
   if (v.gasket + change < 0) {
@@ -87,11 +87,24 @@ function changedClearance(v: Values, clearance: number): number | Absent {
   }
   const across = v.gasket > 0 ? v['gasket-bore'] : v.bore;
   const left =
-    clearance - cylinderVolume(skimmedAcross(v), v.skim) + cylinderVolume(across, change);
+    clearance -
+    cylinderVolume(skimmedAcross(v), v.skim) +
+    cylinderVolume(across, change) +
+    cylinderVolume(v.bore, v['base-gasket-change']);
   return left > 0
     ? left
     : absent(
-        `That skim and gasket would leave ${sayNumber(left)} cc above the piston, and there must be more than 0. Take off less.`,
+        `That skim and those gaskets would leave ${sayNumber(left)} cc above the piston, and there must be more than 0. Take off less.`,
+      );
+}
+
+/** What is left above the exhaust when a base gasket has moved it, cc, or why nothing is. */
+function changedTrapped(v: Values, swept: number, trapped: number): number | Absent {
+  const left = trapped - cylinderVolume(v.bore, v['base-gasket-change']);
+  return left > 0
+    ? Math.min(left, swept)
+    : absent(
+        'A base gasket so much thicker would lift the exhaust above the piston’s top. Take a thinner one.',
       );
 }
 
@@ -99,8 +112,13 @@ function afterChange(v: Values, swept: number, trapped: number, clearance: numbe
   const volume = changedClearance(v, clearance);
   return {
     'ratio-after': ifThere(volume, (left) => geometricRatio(swept, left)),
-    'trapped-after': ifThere(volume, (left) => geometricRatio(trapped, left)),
-    'squish-after': ifThere(volume, () => squishOf(v) - squishLost(v, v.skim) + v['gasket-change']),
+    'trapped-after': ifThere(volume, (left) =>
+      ifThere(changedTrapped(v, swept, trapped), (above) => geometricRatio(above, left)),
+    ),
+    'squish-after': ifThere(
+      volume,
+      () => squishOf(v) - squishLost(v, v.skim) + v['gasket-change'] + v['base-gasket-change'],
+    ),
   };
 }
 

@@ -74,19 +74,19 @@ export const results = {
   'ratio-after': {
     label: 'Geometric ratio after the change',
     unit: 'ratio',
-    help: 'With the skim and the gasket asked about.',
+    help: 'With the skim and the gaskets asked about.',
     decimals: 2,
   },
   'trapped-after': {
     label: 'Trapped ratio after the change',
     unit: 'ratio',
-    help: 'With the exhaust opening where it was. Lowering the barrel on its base would move that too.',
+    help: 'A base gasket moves the exhaust with the barrel; a skim and a head gasket leave it where it was.',
     decimals: 2,
   },
   'squish-after': {
     label: 'Squish after the change',
     unit: 'mm',
-    help: 'With the skim and the gasket asked about.',
+    help: 'With the skim and the gaskets asked about.',
     decimals: 2,
   },
   'cylinder-clearance': {

@@ -110,6 +110,28 @@ describe('compression', () => {
     );
   });
 
+  // Bore 50 mm, crank throw 30 and rod 50 mm: at 90° the piston is 40 mm down, and 1 mm of base
+  // gasket leaves 39 mm of the bore above the exhaust and adds 1 mm to 10 mm of clearance.
+  it('lifts the exhaust with the barrel when the base gasket is thicker', () => {
+    const clearance = String((10 * Math.PI * 25 ** 2) / 1000);
+    const after = figures(
+      run(compression, {
+        ...{ stroke: '60', rod: '50', bore: '50', 'exhaust-opens': '90' },
+        ...{ measured: 'whole', 'whole-volume': clearance, 'gasket-bore': '50' },
+        ...{ skim: '0', 'base-gasket-change': '1' },
+      }),
+    );
+    expect(after.get('trapped-ratio')).toBeCloseTo(50 / 10, 10);
+    expect(after.get('ratio-after')).toBeCloseTo(71 / 11, 10);
+    expect(after.get('trapped-after')).toBeCloseTo(50 / 11, 10);
+    expect(after.get('squish-after')).toBeCloseTo(after.get('squish')! + 1, 12);
+  });
+
+  it('says that a gasket cannot lift the exhaust out of the stroke', () => {
+    const out = run(compression, { 'exhaust-opens': '30', 'base-gasket-change': '10' });
+    expect(absentWords(out, 'trapped-after')).toMatch(/Take a thinner one/);
+  });
+
   it('brings every head to the lowest ratio', () => {
     const found = figures(run(compression, { 'other-deck-2': '0.4', 'other-deck-3': '0.4' }));
     const mended = figures(
