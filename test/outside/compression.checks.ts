@@ -51,6 +51,29 @@ export const checks: readonly OutsideCheck[] = [
   },
   {
     topic,
+    what: 'geometric ratio of an engine whose clearance is a fifth of its displacement',
+    source:
+      'Problem 9.9, page 469, chapter 9 “Gas Power Cycles”, as worked in the Scilab Textbook Companion of FOSSEE, IIT Bombay (its book 2417); believed to be I. Granet and M. Bluestein, Thermodynamics and Heat Power',
+    kind: 'published',
+    unit: ': 1',
+    expected: 6,
+    ours: () => geometricRatio(100, 20),
+    tolerance: 1e-12,
+  },
+  {
+    topic,
+    what: 'geometric ratio of a cylinder of 60 mm bore and 100 mm stroke with 60 cc of clearance',
+    source:
+      'Example 17.17 as worked in the Scilab Textbook Companion of FOSSEE, IIT Bombay (its book 443) gives figures and method, (Vs + Vc)/Vc; worked out by hand from them: (282.743 + 60) / 60',
+    kind: 'published',
+    unit: ': 1',
+    expected: 5.71239,
+    ours: () => geometricRatio(sweptVolume({ stroke: 100, rodLength: 200, pinOffset: 0 }, 60), 60),
+    tolerance: 5e-6,
+    why: 'worked to that digit',
+  },
+  {
+    topic,
     what: 'geometric ratio of 60 mm of stroke over 10 mm of clearance: 70 / 10',
     source: 'Worked by hand: heights in the same bore',
     kind: 'hand-worked',
