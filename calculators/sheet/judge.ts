@@ -2,6 +2,8 @@ import { withUnit, fixed, showInput } from '../frame/format.ts';
 import { displayUnit, toDisplay, type LengthDisplay, type UnitName } from '../frame/units.ts';
 import { MathsError } from '../maths/errors.ts';
 import { setMoves, settlePlate, timingAt } from '../maths/plate-setting.ts';
+import { setPlaces } from '../maths/set-places.ts';
+import { leastWorkOpening } from '../maths/slide-balance.ts';
 import type { SliderCrank } from '../maths/slider-crank.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
@@ -137,6 +139,30 @@ function plateWords(
   return [turn, ...sets];
 }
 
+/** All readings, or nothing where a box is still empty. */
+function allOf(entries: readonly Entry[]): readonly number[] | undefined {
+  const known = entries.filter((entry): entry is number => entry !== null);
+  return known.length === entries.length ? known : undefined;
+}
+
+const unfinished = (entries: readonly Entry[]): Judgement => ({
+  rows: unjudged(entries),
+  whole: entries.every((entry) => entry === null)
+    ? []
+    : ['Fill every box: these readings are judged against one another.'],
+  missing: [],
+});
+
+/**
+ * What readings that have to agree are judged against: the middle of the highest and the lowest
+ * where all lie within the tolerance of it, or else the one to which the others come with the least
+ * to move.
+ */
+function aimOf(values: readonly number[], tolerance: number): number {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return high - low <= 2 * tolerance + DUST ? (low + high) / 2 : leastWorkOpening(values);
+}
+
 function judgeTogether(
   engine: Engine,
   reading: StepReading,
@@ -144,32 +170,53 @@ function judgeTogether(
   tolerance: number,
   lengths: LengthDisplay,
 ): Judgement {
-  const known = entries.filter((entry): entry is number => entry !== null);
-  if (known.length < entries.length) {
-    return {
-      rows: unjudged(entries),
-      whole:
-        known.length === 0
-          ? []
-          : ['Fill every box: these readings are judged against one another.'],
-      missing: [],
-    };
-  }
-  const middle = (Math.max(...known) + Math.min(...known)) / 2;
+  const known = allOf(entries);
+  if (!known) return unfinished(entries);
+  const aim = aimOf(known, tolerance);
   const { thread } = engine.figures;
-  const rows = entries.map((entry) => {
-    const verdict = against(reading, entry, middle, tolerance, lengths);
+  const rows = known.map((entry) => {
+    const verdict = against(reading, entry, aim, tolerance, lengths);
     if (verdict.result !== 'fail' || thread === undefined) return verdict;
-    const turns = Math.abs(entry! - middle) / thread;
+    const turns = Math.abs(entry - aim) / thread;
     return {
       ...verdict,
       words: `${verdict.words.slice(0, -1)}, ${fixed(turns, 2)} turns of its adjuster.`,
     };
   });
-  const whole = [
-    `The middle of the highest and the lowest is ${showInput(middle, reading.unit, lengths)}.`,
-  ];
+  const whole = rows.some(({ result }) => result === 'fail')
+    ? [
+        `Bring the others to ${showInput(aim, reading.unit, lengths)}, which ${boxName(reading, known.indexOf(aim)).toLowerCase()} has already: that is the least to turn.`,
+      ]
+    : [];
   return { rows, whole, missing: [] };
+}
+
+/** Sets round a plate: each against its own place, since one that is out shows in two angles. */
+function judgeSpacing(
+  reading: StepReading,
+  entries: readonly Entry[],
+  tolerance: number,
+  lengths: LengthDisplay,
+): Judgement {
+  const known = allOf(entries);
+  if (!known) return unfinished(entries);
+  const { closing, places } = setPlaces(known);
+  if (Math.abs(closing) > known.length * tolerance + DUST) {
+    const sum = withUnit(fixed(360 + closing, 1), 'deg');
+    return {
+      rows: unjudged(entries),
+      whole: [
+        `These angles add up to ${sum}, and once round is 360°. Measure them again, each from the set before, the first from the last.`,
+      ],
+      missing: [],
+    };
+  }
+  const aim = aimOf(places, tolerance);
+  return {
+    rows: places.map((place) => against(reading, place, aim, tolerance, lengths)),
+    whole: [],
+    missing: [],
+  };
 }
 
 /** Figures that a step's judgement cannot do without. */
@@ -204,7 +251,7 @@ export function judge(engine: Engine, id: StepId, lengths: LengthDisplay): Judge
     case 'zero':
       return each(0);
     case 'spacing':
-      return each(360 / cylindersOf(engine));
+      return judgeSpacing(reading, entries, tolerance, lengths);
     case 'at-most': {
       const most = figures[reading.target!]!;
       const rows = entries.map((entry) =>

@@ -14,10 +14,11 @@ export type Judging =
   | 'timing'
   /** No reading above the figure. */
   | 'at-most'
-  /** Together: against the middle of the highest and the lowest. */
+  /** Together, against one another. */
   | 'together'
-  /** Against nothing, or against one full turn shared by the sets. */
+  /** Against nothing. */
   | 'zero'
+  /** Angles round the plate: each set against its place when all share one turn evenly. */
   | 'spacing';
 
 export interface StepReading {

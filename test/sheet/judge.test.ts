@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
+import { balanceSlides } from '../../calculators/maths/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { figureKeys } from '../../calculators/sheet/figures.ts';
@@ -38,23 +39,42 @@ describe('a step says pass or the least correction', () => {
     expect(words(engine, 'leak')[2]).toBe('Find the leak: too much is lost by 1.5 kPa.');
   });
 
-  it('together: about the middle, in turns of the adjuster where its thread is known', () => {
-    const engine = read('slides', 3, 3.6, 3.3);
+  it('together: to the middle one, in turns of the adjuster where its thread is known', () => {
+    const engine = read('slides', 3, 3.6, 3.4);
     expect(results(engine, 'slides')).toEqual(['fail', 'fail', 'pass']);
     expect(words(engine, 'slides')[1]).toBe(
-      'Lower this slide by 0.3 mm, 0.40 turns of its adjuster.',
+      'Lower this slide by 0.2 mm, 0.27 turns of its adjuster.',
     );
     expect(judge(engine, 'slides', 'mm').whole).toEqual([
-      'The middle of the highest and the lowest is 3.3 mm.',
+      'Bring the others to 3.4 mm, which carburettor 3 has already: that is the least to turn.',
     ]);
+    expect(results(read('slides', 3, 3.2, 3.1), 'slides')).toEqual(['pass', 'pass', 'pass']);
     expect(words(setFigure(engine, 'thread', undefined), 'slides')[0]).toBe(
-      'Raise this slide by 0.3 mm.',
+      'Raise this slide by 0.4 mm.',
     );
     expect(results(read('slides', 3, 3.6), 'slides')).toEqual(['unjudged', 'unjudged', 'empty']);
   });
 
-  it('sets share one turn of the plate', () => {
-    expect(results(read('plate', 120.8, 119, 120), 'plate')).toEqual(['pass', 'fail', 'pass']);
+  it('together: asks for the same turns as the calculator of the slides', () => {
+    const found = [2.6, 2.5, 2.9];
+    const { turns } = balanceSlides(found, 0.75);
+    const said = words(read('slides', ...found), 'slides');
+    found.forEach((_, i) => {
+      const turn = Math.abs(turns[i]!);
+      if (turn * 0.75 <= 0.1 + 1e-9) expect(said[i]).toBe('within its limits');
+      else expect(said[i]).toContain(`${turn.toFixed(2)} turns`);
+    });
+  });
+
+  it('sets share one turn of the plate: the one that is out is named, and it alone', () => {
+    const engine = read('plate', 120, 121.8, 118.2);
+    expect(results(engine, 'plate')).toEqual(['pass', 'fail', 'pass']);
+    expect(words(engine, 'plate')[1]).toBe('Move this set back in its slot by 1.8°.');
+    expect(results(read('plate', 120.8, 119, 120), 'plate')).toEqual(['pass', 'pass', 'pass']);
+    expect(results(read('plate', 120, 121.8), 'plate')).toEqual(['unjudged', 'unjudged', 'empty']);
+    const open = judge(read('plate', 121, 121, 121), 'plate', 'mm');
+    expect(open.whole[0]).toContain('add up to 363.0°');
+    expect(open.rows.map(({ result }) => result)).not.toContain('pass');
     expect(targetWords(base, 'plate', 'mm')).toBe('120° ± 0.8°');
   });
 
