@@ -108,7 +108,7 @@ export const faults: readonly Fault[] = [
         calculator: 'coil-charge',
       },
       {
-        look: 'The switch wire touching earth: take it off at the coil and try again.',
+        look: 'The switch. One that stops by earthing: its wire off at the points, try again, and put it back before the engine can start. One that breaks the supply: the voltage on both sides of it.',
         step: 'stop',
       },
       { look: 'Plug gap, and another plug.', step: 'plug' },
