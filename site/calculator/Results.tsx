@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { rowLabel } from '../../calculators/frame/summary.ts';
 import {
@@ -118,41 +119,49 @@ function Table({
                 {spec.label}
               </th>
             ))}
-            {table.verdict ? <th scope="col">{table.verdict.heading}</th> : null}
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <tr key={row.suffix}>
-              <th scope="row">
-                {rowLabel(calculator, id, evaluation.values, row.index, row.inner)}
-              </th>
-              {columns.map(([name, spec]) => {
-                const value = cell(evaluation, name, row);
-                const flat = `${name}-${row.suffix}`;
-                return (
-                  <td key={name}>
-                    {value === undefined ? (
-                      <span class="none">none</span>
-                    ) : (
-                      <Figure
-                        name={flat}
-                        value={value}
-                        spec={spec}
-                        spread={evaluation.spreads[flat]}
-                        lengths={lengths}
-                      />
-                    )}
-                  </td>
-                );
-              })}
-              {table.verdict ? (
-                <td>
-                  {table.verdict.say(evaluation.values, evaluation.results, row.index, row.inner)}
-                </td>
-              ) : null}
-            </tr>
-          ))}
+          {rows.map((row) => {
+            const { index, inner } = row;
+            const words = table.verdict?.say(evaluation.values, evaluation.results, index, inner);
+            return (
+              <Fragment key={row.suffix}>
+                <tr>
+                  <th scope="row" rowSpan={words ? 2 : 1}>
+                    {rowLabel(calculator, id, evaluation.values, index, inner)}
+                  </th>
+                  {columns.map(([name, spec]) => {
+                    const value = cell(evaluation, name, row);
+                    const flat = `${name}-${row.suffix}`;
+                    return (
+                      <td key={name}>
+                        {value === undefined ? (
+                          <span class="none">none</span>
+                        ) : (
+                          <Figure
+                            name={flat}
+                            value={value}
+                            spec={spec}
+                            spread={evaluation.spreads[flat]}
+                            lengths={lengths}
+                          />
+                        )}
+                      </td>
+                    );
+                  })}
+                </tr>
+                {/* Below the figures, so that a narrow screen does not push it out of sight. */}
+                {words ? (
+                  <tr>
+                    <td class="row-words" colSpan={columns.length}>
+                      <span class="row-heading">{table.verdict!.heading}:</span> {words}
+                    </td>
+                  </tr>
+                ) : null}
+              </Fragment>
+            );
+          })}
         </tbody>
       </table>
     </div>
