@@ -68,3 +68,42 @@ it('sees a term that is not linked', () => {
   expect(unlinked('Lay a feeler gauge between them.')).toEqual(['feeler-gauge']);
   expect(unlinked('<Term id="feeler-gauge">Feeler gauges</Term> lie.')).toEqual([]);
 });
+
+/** What can hurt in the work that an article tells of; each has to be said in it. */
+const dangers: readonly (readonly [article: string, ...said: RegExp[]])[] = [
+  [
+    'stripping-and-cleaning',
+    /hydrofluoric acid or its salts/i,
+    /never a flame on penetrating oil or on fuel/i,
+    /vapour is heavier than air/i,
+    /\*\*battery\.\*\* disconnect it/i,
+    /safety data sheet/i,
+    /gloves/i,
+    /glasses/i,
+    /never mix cleaners/i,
+    /\*\*waste\.\*\*/i,
+    /out of doors, or doors open/i,
+    /every drilling proved clear/i,
+  ],
+  ['float-height-and-fuel-level', /no flame/i, /extinguisher/i, /vapour/i],
+  ['which-circuit-at-which-throttle', /seizes/i],
+  ['needles-and-jets-by-area', /tap shut/i, /slide must fall shut/i],
+  ['air-weather-and-altitude', /maker's limits decide/i, /no flame/i],
+  ['opening-all-slides-together', /runs away/i, /carbon monoxide/i],
+  ['fuel-and-oil', /vapour is heavier than air/i, /never a drinking bottle/i],
+  ['ports-by-the-degree', /eye protection/i, /swarf/i, /maker's/i],
+  ['squish-and-compression', /liquids for measuring burn/i, /maker's figure rules/i],
+  [
+    'proving-a-mixed-engine',
+    /ring gap/i,
+    /end float/i,
+    /maker's limits rule/i,
+    /never use a workshop air line/i,
+    /second way to stop/i,
+  ],
+];
+
+it.each(dangers)('%s warns of what can hurt', (article, ...said) => {
+  const text = readFileSync(new URL(`${article}.mdx`, folder), 'utf8');
+  for (const words of said) expect(text).toMatch(words);
+});
