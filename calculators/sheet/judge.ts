@@ -185,7 +185,7 @@ function judgeTogether(
   });
   const whole = rows.some(({ result }) => result === 'fail')
     ? [
-        `Bring the others to ${showInput(aim, reading.unit, lengths)}, which ${boxName(reading, known.indexOf(aim)).toLowerCase()} has already: that is the least to turn.`,
+        `Bring what is out to ${showInput(aim, reading.unit, lengths)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
       ]
     : [];
   return { rows, whole, missing: [] };

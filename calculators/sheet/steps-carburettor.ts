@@ -60,6 +60,8 @@ export const carburettorSteps = {
     why: 'From a quarter to three quarters open the needle meters the fuel. A clip one groove off is one cylinder rich or weak just where an engine is used most.',
     how: 'Count from the top of the needle. Check that the needles themselves are alike.',
     tool: 'Good light',
+    caution:
+      'Tap shut, engine cold, no flame or spark. Work over a cloth: a clip that jumps off wrecks the engine from inside. The slide must fall shut by itself when it is back.',
     reading: {
       label: 'Groove from the top',
       per: 'Carburettor',
@@ -86,6 +88,8 @@ export const carburettorSteps = {
     why: 'A slide that opens first does the work of the others. At a small opening a tenth of a millimetre is a large share of it.',
     how: 'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters. Then see that every one shuts on its stop and that the bars, turned both ways, do not pull a cable.',
     tool: 'Drill shanks as pin gauges, spanners',
+    caution:
+      'Engine stopped, plug leads off. Count the shanks out from under the slides before the engine is turned: a slide held open runs it away.',
     reading: {
       label: 'Opening',
       per: 'Carburettor',

@@ -97,6 +97,8 @@ export const pointsSteps = {
     why: 'The gap sets the dwell, and so the spark, and it moves the timing: a wider gap opens earlier. So it comes before the timing.',
     how: 'Turn to the top of the lobe, set the fixed contact, tighten, and measure again: tightening moves it.',
     tool: 'Feeler blades, or indicator on the moving contact',
+    caution:
+      'Ignition off and plugs out before the crank is turned; points that open with the current on throw a spark and give a shock at the plug lead.',
     reading: {
       label: 'Gap',
       per: 'Set',

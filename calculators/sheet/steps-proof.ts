@@ -8,6 +8,8 @@ export const proofSteps = {
     why: 'Too little and the piston strikes the head when the rod stretches; too much and the engine knocks and runs hot.',
     how: 'Head on with the gasket it will run with, tightened. Solder on both sides along the pin, over the top by hand. Write the smaller of the two.',
     tool: 'Soft solder, micrometer, torque wrench',
+    caution:
+      'Plug out, ignition off, kick lever folded away. Turn gently with a ring spanner and stop at any resistance: what meets at a hand’s push breaks at speed.',
     reading: {
       label: 'Squish',
       per: 'Cylinder',
@@ -32,6 +34,8 @@ export const proofSteps = {
     why: 'Volume decides the compression. Heads that were skimmed at different times differ, and so do their cylinders.',
     how: 'Plug in, clear plate with a small hole greased on the face, fill level from a burette with light oil and paraffin.',
     tool: 'Burette or syringe, clear plate',
+    caution:
+      'Paraffin burns and its vapour spreads: no flame or heater near, doors open, wipe up after.',
     reading: {
       label: 'Volume',
       per: 'Head',
@@ -58,6 +62,8 @@ export const proofSteps = {
     why: 'The port decides how long the charge is trapped and at what speed the engine pulls. A barrel from another engine, or another base gasket, moves it.',
     how: 'Disc set to true top. Turn forwards until a thin blade, or light, just passes at the port’s top edge.',
     tool: 'Degree disc, thin feeler, torch',
+    caution:
+      'Plugs out, ignition off, and fingers out of the ports while the crank turns: a piston passing an edge cuts like shears.',
     reading: {
       label: 'Opens after the top',
       per: 'Cylinder',
@@ -105,6 +111,6 @@ export const proofSteps = {
       exhaust: 'The barrel has been moved, and its joint is new.',
     },
     calculators: [],
-    articles: ['squish-and-compression'],
+    articles: ['proving-a-mixed-engine'],
   },
 } as const satisfies Record<string, Step>;

@@ -24,7 +24,7 @@ export const startSteps = {
     },
     after: {},
     calculators: [],
-    articles: [],
+    articles: ['coils-and-condensers'],
   },
   stop: {
     stage: 'start',
@@ -36,7 +36,8 @@ export const startSteps = {
       'Never a bare hand or a rag over a running inlet: a rag is drawn in, and a hand is burnt by spit-back.',
     after: { slides: 'A cable that was moved may hold a slide open.' },
     calculators: [],
-    articles: [],
+    articles: ['opening-all-slides-together'],
+    list: true,
   },
   fuel: {
     stage: 'start',
@@ -75,7 +76,8 @@ export const startSteps = {
       fuel: 'There has to be oil in the fuel, and the right amount.',
     },
     calculators: [],
-    articles: [],
+    articles: ['which-circuit-at-which-throttle'],
+    list: true,
   },
   after: {
     stage: 'start',
@@ -85,6 +87,6 @@ export const startSteps = {
     tool: 'As before',
     after: { start: 'It is a check after running; after another start it is to be made again.' },
     calculators: ['breaker-cam'],
-    articles: [],
+    articles: ['gap-dwell-and-timing'],
   },
 } as const satisfies Record<string, Step>;

@@ -55,6 +55,8 @@ export interface Step {
   readonly after: Readonly<Record<string, string>>;
   readonly calculators: readonly string[];
   readonly articles: readonly string[];
+  /** Whether the list of the first start page belongs to it. */
+  readonly list?: true;
   /** A calculator's series that means the same as these boxes. */
   readonly series?: Readonly<Record<string, string>>;
 }

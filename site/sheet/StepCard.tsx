@@ -131,7 +131,7 @@ function Links({
   places,
   copyStep,
 }: Pick<Props, 'id' | 'engine' | 'places' | 'copyStep'>) {
-  const { calculators, articles, reading } = steps[id];
+  const { calculators, articles, list, reading } = steps[id];
   const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
   const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
   return (
@@ -150,6 +150,7 @@ function Links({
           Why: {places.articles[slug]}
         </a>
       ))}
+      {list ? <a href={within('first-start/')}>The list of the first start</a> : null}
       {reading ? (
         <button type="button" class="plain" onClick={() => copyStep(id)}>
           Copy with its link

@@ -46,7 +46,7 @@ describe('a step says pass or the least correction', () => {
       'Lower this slide by 0.2 mm, 0.27 turns of its adjuster.',
     );
     expect(judge(engine, 'slides', 'mm').whole).toEqual([
-      'Bring the others to 3.4 mm, which carburettor 3 has already: that is the least to turn.',
+      'Bring what is out to 3.4 mm, where carburettor 3 stands already: that is the least to turn.',
     ]);
     expect(results(read('slides', 3, 3.2, 3.1), 'slides')).toEqual(['pass', 'pass', 'pass']);
     expect(words(setFigure(engine, 'thread', undefined), 'slides')[0]).toBe(

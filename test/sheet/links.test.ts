@@ -10,6 +10,8 @@ const hasArticle = (slug: string): boolean => existsSync(`content/articles/${slu
 
 describe('what a step or a fault leads to is there', () => {
   it.each(order)('%s', (id) => {
+    const { calculators, articles } = steps[id];
+    expect(calculators.length + articles.length, 'something behind it').toBeGreaterThan(0);
     expect(steps[id].calculators.filter((slug) => !hasCalculator(slug))).toEqual([]);
     expect(steps[id].articles.filter((slug) => !hasArticle(slug))).toEqual([]);
   });
