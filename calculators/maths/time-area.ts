@@ -100,6 +100,23 @@ export function discAngleArea(area: number, duration: number, edge: number): num
 }
 
 /**
+ * Open area in mm² of the same window so many degrees after the disc began to open it: it grows
+ * evenly while the edge passes, stands, and falls evenly. 0 before and after.
+ *
+ * Arguments as for `discAngleArea`, of which this is the rate.
+ */
+export function discOpenArea(
+  area: number,
+  duration: number,
+  edge: number,
+  sinceOpening: number,
+): number {
+  const left = Math.min(sinceOpening, duration - sinceOpening);
+  if (left <= 0) return 0;
+  return left >= edge ? area : (area * left) / edge;
+}
+
+/**
  * Time-area in mm²·s.
  *
  * @param angleArea mm²·degrees, 0 or more.

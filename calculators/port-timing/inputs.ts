@@ -1,4 +1,5 @@
 import { barrelInputs, demoBarrel } from '../barrel-inputs.ts';
+import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
@@ -131,35 +132,7 @@ export const inputs = {
     default: 18,
     when: bySkirt,
   },
-  'disc-opens': {
-    kind: 'number',
-    group: inlet,
-    label: 'Disc opens',
-    help: 'Degrees before top dead centre at which the disc begins to uncover its window.',
-    measure: 'Degree disc set to true top dead centre; watch the edge of the disc pass the window.',
-    unit: 'deg',
-    min: 1,
-    max: 270,
-    why: 'the crankcase draws while the piston rises, and that begins no earlier',
-    default: 130,
-    step: 1,
-    error: 1,
-    when: (values) => values['inlet'] === 'disc',
-  },
-  'disc-closes': {
-    kind: 'number',
-    group: inlet,
-    label: 'Disc closes',
-    help: 'Degrees after top dead centre at which the disc has covered its window.',
-    unit: 'deg',
-    min: 1,
-    max: 180,
-    why: 'after bottom dead centre it would blow back for good',
-    default: 55,
-    step: 1,
-    error: 1,
-    when: (values) => values['inlet'] === 'disc',
-  },
+  ...discInputs((values) => values['inlet'] === 'disc'),
   'wanted-port': choice({
     group: wanted,
     label: 'Which port',

@@ -12,8 +12,8 @@ interface Props {
   readonly barrel: PistonInBarrel;
   readonly exhaust: PortWindow & { readonly topEdge: number };
   readonly transfer: PortWindow & { readonly topEdge: number };
-  readonly inlet:
-    (PortWindow & { readonly bottomEdge: number; readonly skirtLength: number }) | undefined;
+  /** Open area of the inlet, mm², at an angle after the top, 0 to 360. */
+  readonly inlet: ((angle: number) => number) | undefined;
   readonly blowdown: readonly [from: number, to: number];
   readonly lengths: LengthDisplay;
 }
@@ -33,8 +33,7 @@ export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengt
   const depth = (angle: number): number => barrel.deckClearance + travelAt(barrel, angle);
   const ofExhaust = (angle: number) => uncoveredArea(exhaust, depth(angle) - exhaust.topEdge);
   const ofTransfer = (angle: number) => uncoveredArea(transfer, depth(angle) - transfer.topEdge);
-  const ofInlet = (angle: number) =>
-    inlet ? uncoveredArea(inlet, inlet.bottomEdge - inlet.skirtLength - depth(angle)) : 0;
+  const ofInlet = inlet ?? (() => 0);
   const most = Math.max(
     ...angles.flatMap((angle) => [ofExhaust(angle), ofTransfer(angle), ofInlet(angle)]),
   );

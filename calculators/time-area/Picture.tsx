@@ -1,6 +1,6 @@
 import type { PictureProps } from '../frame/types.ts';
 import { crownPort } from '../maths/port-timing.ts';
-import { barrelOf, windowOf } from './compute.ts';
+import { barrelOf, inletAreaAt, windowOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import { OpenAreaPlot } from './OpenAreaPlot.tsx';
 import type { results } from './results.ts';
@@ -11,6 +11,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: r, lengths, set, commit } = props;
   const barrel = barrelOf(v);
   const blowdown = r['blowdown-time-area'];
+  const inlet = r['inlet-time-area'];
   return (
     <>
       <SpeedPlot
@@ -18,6 +19,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         exhaust={r['exhaust-time-area'] as number}
         transfer={r['transfer-time-area'] as number}
         blowdown={typeof blowdown === 'number' ? blowdown : undefined}
+        inlet={typeof inlet === 'number' ? inlet : undefined}
         onSpeed={(rpm) => set('rpm', rpm)}
         onEnd={commit}
       />
@@ -25,11 +27,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         barrel={barrel}
         exhaust={{ ...windowOf(v, 'exhaust'), topEdge: v['exhaust-edge'] }}
         transfer={{ ...windowOf(v, 'transfer'), topEdge: v['transfer-edge'] }}
-        inlet={
-          typeof r['inlet-time-area'] === 'number'
-            ? { ...windowOf(v, 'inlet'), bottomEdge: v['inlet-edge'], skirtLength: v.skirt }
-            : undefined
-        }
+        inlet={typeof inlet === 'number' ? inletAreaAt(v, barrel) : undefined}
         blowdown={[
           crownPort(barrel, v['exhaust-edge']).opens,
           crownPort(barrel, v['transfer-edge']).opens,

@@ -11,6 +11,7 @@ interface Props {
   readonly exhaust: number;
   readonly transfer: number;
   readonly blowdown: number | undefined;
+  readonly inlet: number | undefined;
   readonly onSpeed: (rpm: number) => void;
   readonly onEnd: () => void;
 }
@@ -26,10 +27,11 @@ const MILLI = 1000;
 const fieldEnd = (rpm: number): number => (rpm <= 9500 ? 10_000 : 20_000);
 
 /** How the time-areas fall as the speed rises; each is inversely proportional to it. */
-export function SpeedPlot({ rpm, exhaust, transfer, blowdown, onSpeed, onEnd }: Props) {
+export function SpeedPlot(props: Props) {
+  const { rpm, exhaust, transfer, blowdown, inlet, onSpeed, onEnd } = props;
   const end = fieldEnd(rpm);
   const start = rpm >= 2000 ? 2000 : 100;
-  const most = (Math.max(exhaust, transfer) * rpm) / Math.max(start, rpm / 3);
+  const most = (Math.max(exhaust, transfer, inlet ?? 0) * rpm) / Math.max(start, rpm / 3);
   const x = scaleLinear([start, end], [usualMargin.left, RIGHT]);
   const y = scaleLinear([0, most * MILLI], [FLOOR, TOP]);
   const curve = (now: number) =>
@@ -50,6 +52,7 @@ export function SpeedPlot({ rpm, exhaust, transfer, blowdown, onSpeed, onEnd }: 
       <Curve kind="exhaust" points={curve(exhaust)} />
       <Curve points={curve(transfer)} />
       {blowdown === undefined ? null : <Curve kind="other" points={curve(blowdown)} />}
+      {inlet === undefined ? null : <Curve kind="thin" points={curve(inlet)} />}
       <path class="rule-line" fill="none" d={`M${px} ${FLOOR}V${y(exhaust * MILLI)}`} />
       <g class="key" transform={`translate(${WIDTH - 112} ${TOP + 14})`} aria-hidden="true">
         <path class="curve curve-exhaust" d="M0 0h20" />
@@ -64,6 +67,14 @@ export function SpeedPlot({ rpm, exhaust, transfer, blowdown, onSpeed, onEnd }: 
         <text x={26} y={34} dy="0.32em">
           blowdown
         </text>
+        {inlet === undefined ? null : (
+          <>
+            <path class="curve curve-thin" d="M0 51h20" />
+            <text x={26} y={51} dy="0.32em">
+              inlet
+            </text>
+          </>
+        )}
       </g>
       <Handle
         x={px}

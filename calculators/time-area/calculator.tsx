@@ -21,6 +21,10 @@ export default defineCalculator({
     deckClearance: 'deck',
     bottomEdge: 'inlet-edge',
     skirtLength: 'skirt',
+    discOpens: 'disc-opens',
+    discCloses: 'disc-closes',
+    area: 'disc-area',
+    edge: 'disc-edge',
     rpm: 'rpm',
   },
   compute,
@@ -37,7 +41,7 @@ export default defineCalculator({
   limits: [
     'It sums the open area over the time, as G. P. Blair does (The Basic Design of Two-Stroke Engines, SAE R-104, 1990, chapter 6; method recalled from memory). How gas really flows goes by pressure, by the shape of the passages and by the exhaust pipe, none of which is in it.',
     'The window is taken as flat, with straight sides and rounded corners, seen square to the bore. A passage that meets the bore at a slant offers less; leave it out alike on both engines that you compare.',
-    'It holds for one cylinder. A disc valve’s window and a reed’s are not in it.',
+    'It holds for one cylinder. A reed is not in it. The edge of a disc is taken to uncover its window evenly, which is near enough where both are cut along the radius.',
   ],
   articles: ['ports-by-the-degree'],
 });

@@ -3,15 +3,18 @@ import { sliderCrank } from '../engine-inputs.ts';
 import { absent, type Absent, type ComputedOf, type ValuesOf } from '../frame/types.ts';
 import { sweptVolume } from '../maths/compression.ts';
 import { MathsError } from '../maths/errors.ts';
-import { assertWindow, type PortWindow } from '../maths/port-area.ts';
-import { crownPort, skirtPort, type PistonInBarrel } from '../maths/port-timing.ts';
+import { assertWindow, uncoveredArea, type PortWindow } from '../maths/port-area.ts';
+import { crownPort, discPort, skirtPort, type PistonInBarrel } from '../maths/port-timing.ts';
 import {
   blowdownAngleArea,
   crownAngleArea,
+  discAngleArea,
+  discOpenArea,
   skirtAngleArea,
   specificTimeArea,
   timeArea,
 } from '../maths/time-area.ts';
+import { travelAt } from '../maths/slider-crank.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -51,8 +54,14 @@ interface InletAreas {
 function inletAreas(v: Values, barrel: PistonInBarrel): InletAreas | Absent {
   if (v.inlet === 'none') {
     return absent(
-      'The inlet is left out: a reed opens by pressure and has no timing of its own. Choose the piston skirt if the engine has such an inlet.',
+      'The inlet is left out: a reed opens by pressure and has no timing of its own. Choose the piston skirt or the disc valve if the engine has one.',
     );
+  }
+  if (v.inlet === 'disc') {
+    return attempt(() => {
+      const { duration } = discPort(v['disc-opens'], v['disc-closes']);
+      return { angleArea: discAngleArea(v['disc-area'], duration, v['disc-edge']), duration };
+    });
   }
   return attempt(() => {
     const edges = { bottomEdge: v['inlet-edge'], skirtLength: v.skirt };
@@ -61,6 +70,18 @@ function inletAreas(v: Values, barrel: PistonInBarrel): InletAreas | Absent {
       duration: skirtPort(barrel, edges.bottomEdge, edges.skirtLength).duration,
     };
   });
+}
+
+/** Open area of the inlet in mm² at an angle after the top, 0 to 360. */
+export function inletAreaAt(v: Values, barrel: PistonInBarrel): (angle: number) => number {
+  if (v.inlet === 'disc') {
+    const opens = v['disc-opens'];
+    const duration = opens + v['disc-closes'];
+    return (angle) => discOpenArea(v['disc-area'], duration, v['disc-edge'], (angle + opens) % 360);
+  }
+  const window = windowOf(v, 'inlet');
+  const clear = v['inlet-edge'] - v.skirt - barrel.deckClearance;
+  return (angle) => uncoveredArea(window, clear - travelAt(barrel, angle));
 }
 
 const MILLISECONDS = 1000;

@@ -1,4 +1,5 @@
 import { barrelInputs, demoBarrel, speedInput } from '../barrel-inputs.ts';
+import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs, NumberInput } from '../frame/types.ts';
@@ -87,6 +88,7 @@ const windowInputs = <K extends string>(
 };
 
 const bySkirt = (values: AnyValues): boolean => values['inlet'] === 'piston';
+const byDisc = (values: AnyValues): boolean => values['inlet'] === 'disc';
 
 export const inputs = {
   rpm: { ...speedInput, group: 'Speed' },
@@ -111,8 +113,8 @@ export const inputs = {
   inlet: choice({
     group: 'Inlet',
     label: 'Inlet',
-    help: 'A reed has no timing and so no time-area; a disc’s goes by its own drawing.',
-    options: { piston: 'Piston skirt', none: 'Reed or disc: leave it out' },
+    help: 'What opens it. A reed has no timing, and so no time-area.',
+    options: { piston: 'Piston skirt', disc: 'Disc valve', none: 'Reed: leave it out' },
     default: 'piston',
   }),
   'inlet-edge': {
@@ -135,4 +137,35 @@ export const inputs = {
     when: bySkirt,
   },
   ...windowInputs('inlet', 'Inlet', { width: 30, height: 18, corner: 4, count: 1 }, bySkirt),
+  ...discInputs(byDisc),
+  'disc-area': {
+    kind: 'number',
+    group: 'Inlet',
+    label: 'Window of the disc, area',
+    help: 'Of the hole in the case that the disc covers.',
+    measure: 'Press paper on the window, rub round its edge with a pencil, and count squares.',
+    unit: 'mm2',
+    min: 10,
+    max: 10_000,
+    why: 'no such window is smaller or larger',
+    default: 450,
+    step: 10,
+    error: 10,
+    when: byDisc,
+  },
+  'disc-edge': {
+    kind: 'number',
+    group: 'Inlet',
+    label: 'Edge passes the window in',
+    help: 'Degrees of crank from where the disc begins to uncover the window to where it is wholly open; the same for closing.',
+    measure: 'Degree disc on the crank; watch the edge enter the window and leave it.',
+    unit: 'deg',
+    min: 0,
+    max: 150,
+    why: 'the window has to stand wholly open for some of the time',
+    default: 40,
+    step: 1,
+    error: 1,
+    when: byDisc,
+  },
 } as const satisfies Inputs;

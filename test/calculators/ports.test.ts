@@ -166,6 +166,25 @@ describe('time-area', () => {
     expect(sentences(round)).toContain('from 0 to 5 mm');
   });
 
+  // 450 mm² open for 185°, of which 40° pass at half: 450 × 145 mm²·° at 6000 rpm, 36 000 °/s.
+  it('knows the inlet of a disc valve by its window and its degrees', () => {
+    const disc = figures(
+      run(timeArea, {
+        ...{ inlet: 'disc', 'disc-opens': '130', 'disc-closes': '55' },
+        ...{ 'disc-area': '450', 'disc-edge': '40', rpm: '6000', bore: '52', stroke: '51' },
+      }),
+    );
+    const swept = (Math.PI / 4) * 5.2 ** 2 * 5.1;
+    expect(disc.get('inlet-time-area')).toBeCloseTo((450 * 145) / 36_000 / swept, 12);
+    expect(disc.get('inlet-mean')).toBeCloseTo((450 * 145) / 185, 9);
+  });
+
+  it('says why a disc whose edge never clears its window has no figure', () => {
+    const slow = run(timeArea, { inlet: 'disc', 'disc-edge': '100' });
+    expect(absentWords(slow, 'inlet-time-area')).toMatch(/half the duration/);
+    expect(figures(slow).get('exhaust-time-area')).toBeGreaterThan(0);
+  });
+
   it('leaves the rest when there is no inlet by the skirt', () => {
     const none = run(timeArea, { inlet: 'none' });
     expect(figures(none).get('exhaust-time-area')).toBeGreaterThan(0);

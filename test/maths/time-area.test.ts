@@ -7,6 +7,7 @@ import {
   blowdownAngleArea,
   crownAngleArea,
   discAngleArea,
+  discOpenArea,
   skirtAngleArea,
   specificTimeArea,
   timeArea,
@@ -95,6 +96,13 @@ describe('angle-area', () => {
     expect(discAngleArea(500, 180, 40)).toBe(500 * 140);
     expect(codeOf(() => discAngleArea(0, 180, 40))).toBe('disc-area');
     expect(codeOf(() => discAngleArea(500, 180, 91))).toBe('disc-edge');
+  });
+
+  it('of a disc opens and closes evenly', () => {
+    expect([-1, 0, 10, 20, 90, 170, 180, 181].map((at) => discOpenArea(500, 180, 20, at))).toEqual([
+      0, 0, 250, 500, 500, 250, 0, 0,
+    ]);
+    expect(discOpenArea(500, 180, 0, 1)).toBe(500);
   });
 
   it('halves its time when the speed doubles', () => {

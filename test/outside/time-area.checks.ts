@@ -3,6 +3,8 @@ import { uncoveredArea, type PortWindow } from '../../calculators/maths/port-are
 import {
   blowdownAngleArea,
   crownAngleArea,
+  discAngleArea,
+  discOpenArea,
   skirtAngleArea,
 } from '../../calculators/maths/time-area.ts';
 import { solvedAngle } from './constraint-solver.ts';
@@ -133,5 +135,33 @@ export const checks: readonly OutsideCheck[] = [
         skirtLength: 62,
       }),
     tolerance: 1e-5,
+  },
+  {
+    topic,
+    what: 'angle-area of a disc valve’s window of 450 mm², open for 185°, its edge passing in 40°: two triangles and what is between',
+    source: 'Worked by hand: 2 × ½ × 40 × 450 + 105 × 450',
+    kind: 'hand-worked',
+    unit: 'mm²·°',
+    expected: 65_250,
+    ours: () => discAngleArea(450, 185, 40),
+    tolerance: 1e-9,
+  },
+  {
+    topic,
+    what: 'the same, the open area that the picture draws summed over the angle',
+    source: `Worked by hand as above; ours summed by ${RUNNING_SUM}`,
+    kind: 'hand-worked',
+    unit: 'mm²·°',
+    expected: 65_250,
+    ours: () =>
+      [
+        [0, 40],
+        [40, 145],
+        [145, 185],
+      ].reduce(
+        (sum, [from, to]) => sum + runningSum((at) => discOpenArea(450, 185, 40, at), from!, to!),
+        0,
+      ),
+    tolerance: 1e-6,
   },
 ];
