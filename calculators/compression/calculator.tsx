@@ -30,7 +30,7 @@ export default defineCalculator({
     cylinders: {
       caption: 'Ratios side by side',
       rowHeading: 'Cylinder',
-      row: (_, index) => `Cylinder ${String(index)}`,
+      row: (_, index) => String(index),
     },
   },
   fieldOf: {

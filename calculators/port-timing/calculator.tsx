@@ -33,7 +33,7 @@ export default defineCalculator({
     cylinders: {
       caption: 'Durations side by side',
       rowHeading: 'Cylinder',
-      row: (_, index) => `Cylinder ${String(index)}`,
+      row: (_, index) => String(index),
     },
   },
   fieldOf: {

@@ -108,6 +108,7 @@ export const proofSteps = {
     },
     after: {
       squish: 'Head or barrel has been off, and its joint is new.',
+      'head-volume': 'The head has been off, and its joint is new.',
       exhaust: 'The barrel has been moved, and its joint is new.',
     },
     calculators: [],

@@ -34,7 +34,10 @@ export const startSteps = {
     tool: 'Board or plate for each inlet, a helper',
     caution:
       'Never a bare hand or a rag over a running inlet: a rag is drawn in, and a hand is burnt by spit-back.',
-    after: { slides: 'A cable that was moved may hold a slide open.' },
+    after: {
+      coil: 'A coil that was changed has not yet been proved to die with the switch.',
+      slides: 'A cable that was moved may hold a slide open.',
+    },
     calculators: [],
     articles: ['opening-all-slides-together'],
     list: true,
