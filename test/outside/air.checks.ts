@@ -172,6 +172,27 @@ const sensitivities = (
   why: 'printed to one figure',
 }));
 
+const printedByCipm = (
+  [
+    [10, 730, 40, 1.19569],
+    [40, 760, 40, 1.11497],
+  ] as const
+).map(([temperature, mercury, humidity, density]): OutsideCheck => {
+  const air: Air = { temperature, humidity, pressure: convert(mercury / 10 / 2.54, 'inHg', 'kPa') };
+  return {
+    topic,
+    what: `Density of air at ${temperature} °C, ${mercury} mmHg and ${humidity} %`,
+    source:
+      'Mass Metrology, appendix, page 205, table of the density of air by CIPM-2007, as quoted in the tests of an open package for calibrating masses',
+    kind: 'published',
+    unit: 'kg/m³',
+    expected: density,
+    ours: () => airDensity(air),
+    tolerance: 1e-4,
+    why: 'quoted to the ten-thousandth',
+  };
+});
+
 const altimeter = (
   [
     [30.11, 5577],
@@ -200,6 +221,7 @@ export const checks: readonly OutsideCheck[] = [
   ...printedDensities,
   ...printedPressures,
   ...isoRows,
+  ...printedByCipm,
   ...[0, 1500, 3000].map((height): OutsideCheck => ({
     topic,
     what: `Pressure of the standard atmosphere at ${height} m`,

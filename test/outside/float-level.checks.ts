@@ -67,6 +67,19 @@ const pushOfAKilogram: FuelFeed = {
   density: 800,
 };
 
+/**
+ * Another such valve, its answer worked in print with 9.8 m/s²: 10.53 N at 253 mm, a ball at
+ * 553·cos 45° mm. Both arms are halved here to lie within our range; only their ratio counts.
+ */
+const reservoir: FloatLever = {
+  pivotToNeedle: 253 / 2,
+  pivotToFloat: (553 / 2) * Math.SQRT1_2,
+  floatMass: (9.29 / 9.8) * 1000,
+  floatArea: 10_000,
+  floatDepth: 200,
+};
+const reservoirPush: FuelFeed = { ...pushOfAKilogram, head: (6250 * 10.53) / 9.8 };
+
 export const checks: readonly OutsideCheck[] = [
   ...cases.map(([words, lever, feed, height]): OutsideCheck => ({
     topic,
@@ -90,6 +103,18 @@ export const checks: readonly OutsideCheck[] = [
     ours: () => displacedMass(cistern, pushOfAKilogram) / 0.8,
     tolerance: 0.5,
     why: 'the book works to three figures',
+  },
+  {
+    topic,
+    what: 'Water displaced by a ball float of 9.29 N that holds a reservoir’s valve shut with 10.53 N, arms 253 mm and 553·cos 45° mm',
+    source:
+      'Worked answer to a textbook problem of a float valve (ball of 155.3 mm, 115.68 mm of it under water: 1.64336 litres), archive.laminart.com/dudas/16885822',
+    kind: 'published',
+    unit: 'g',
+    expected: 1643.36,
+    ours: () => displacedMass(reservoir, reservoirPush),
+    tolerance: 0.6,
+    why: 'the float’s weight is printed to a hundredth of a newton, which is 0.5 g either way',
   },
   {
     topic,
