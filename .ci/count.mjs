@@ -15,5 +15,7 @@ const unrun = total(
     run.testResults.filter((f) => f.status === 'failed' && f.assertionResults.length === 0).length,
 );
 const failed = total((run) => run.numFailedTests) + unrun;
-process.stdout.write(`${passed} passed, ${failed} failed\n`);
+const skipped = total((run) => run.numPendingTests);
+const also = skipped > 0 ? `, ${skipped} skipped` : '';
+process.stdout.write(`${passed} passed, ${failed} failed${also}\n`);
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;

@@ -20,13 +20,16 @@ function fromLetters(letters: string): Uint8Array<ArrayBuffer> {
   );
 }
 
-/** Runs bytes through a stream, giving up beyond `most` bytes: a small link can unpack to a flood. */
+/**
+ * Runs bytes through a stream, giving up beyond `most` bytes: a small link can unpack to a flood.
+ * All in memory: to read a `Blob` is I/O in WebKit, which fails when the page is being left.
+ */
 async function through(
   bytes: Uint8Array<ArrayBuffer>,
   stream: CompressionStream | DecompressionStream,
   most: number,
 ): Promise<Uint8Array<ArrayBuffer>> {
-  const reader = new Blob([bytes]).stream().pipeThrough(stream).getReader();
+  const reader = new Response(bytes).body!.pipeThrough(stream).getReader();
   const pieces: Uint8Array<ArrayBuffer>[] = [];
   let size = 0;
   for (;;) {
@@ -39,7 +42,13 @@ async function through(
       throw new SheetError('too-large', 'The link unpacks to more than an engine sheet can hold.');
     }
   }
-  return new Uint8Array(await new Blob(pieces).arrayBuffer());
+  const whole = new Uint8Array(size);
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
 }
 
 /** The fragment of a link, without the `#`, that holds a whole engine. */

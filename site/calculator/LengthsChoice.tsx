@@ -10,8 +10,8 @@ export function LengthsChoice({
   readonly idPrefix: string;
 }) {
   return (
-    <fieldset class="lengths">
-      <legend>Lengths in</legend>
+    <div class="lengths" role="radiogroup" aria-labelledby={`${idPrefix}lengths`}>
+      <span id={`${idPrefix}lengths`}>Lengths in</span>
       {(['mm', 'in'] as const).map((unit) => (
         <label class="option" key={unit}>
           <input
@@ -24,6 +24,6 @@ export function LengthsChoice({
           <span>{unit === 'mm' ? 'mm' : 'inch'}</span>
         </label>
       ))}
-    </fieldset>
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { documentOf, slugs } from './support/built.ts';
-import { alertText, settled } from './support/calculator.ts';
+import { alertText, settled, steady } from './support/calculator.ts';
 import { visit } from './support/page.ts';
 
 const PLAIN_DECIMAL = /^-?\d+(?:\.\d+)?$/;
@@ -73,13 +73,6 @@ const answers = (page: Page, texts: readonly string[]): Promise<Answer[]> =>
     }
     return list;
   }, texts as string[]);
-
-/**
- * Figures as written in the page, to ten digits. The page was made by another engine than the
- * reader's browser, and the sines of two engines may differ in the sixteenth.
- */
-const steady = (values: readonly (string | null)[]): string[] =>
-  values.map((value) => Number(Number(value).toPrecision(10)).toFixed(9));
 
 /** The place that an answer is about, for the message of a failed check. */
 const at = ({ key, text }: Answer): string => `${key} = ${JSON.stringify(text)}`;

@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-const STANDARD = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
+export const STANDARD = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
 
 /**
  * Asserts that axe finds no violation of WCAG 2.0 to 2.2, levels A and AA, in the page as it is.

@@ -35,3 +35,10 @@ export async function expectResult(
 /** What the page says in its alert. */
 export const alertText = async (page: Page): Promise<string> =>
   (await page.locator('[role="alert"]').allTextContents()).join(' ');
+
+/**
+ * Figures as written in the page, to ten digits. The page was made by another engine than the
+ * reader's browser, and the sines of two engines may differ in the sixteenth.
+ */
+export const steady = (values: readonly (string | null)[]): string[] =>
+  values.map((value) => Number(Number(value).toPrecision(10)).toFixed(9));

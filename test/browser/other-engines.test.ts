@@ -1,0 +1,379 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import axe from 'axe-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import corpus from '../corpus/links.json' with { type: 'json' };
+import { STANDARD } from './support/axe.ts';
+import { dist, documentOf, slugs } from './support/built.ts';
+import { steady } from './support/calculator.ts';
+import type { Engine } from './support/engines/engine.ts';
+import { firefox } from './support/engines/firefox.ts';
+import { serveWatched } from './support/engines/watched.ts';
+import { webkit } from './support/engines/webkit.ts';
+import { phone } from './support/page.ts';
+import { serve, type Served } from './support/serve.ts';
+import { KEY } from './support/sheet.ts';
+
+const cache = new URL('../../.cache/', import.meta.url);
+const NO_FIGURE = /\b(?:NaN|Infinity|undefined|null)\b|\[object/;
+const PISTON = 'calculators/piston-position/';
+const ENGINE = 'from=travel&stroke=51mm&rod=104mm&offset=0mm';
+
+/**
+ * Crank angle in degrees before top dead centre for a piston so far below it, in mm, by the law of
+ * cosines in the triangle of crank, rod and the line between their far ends.
+ */
+function byTriangle(stroke: number, rod: number, travel: number): number {
+  const crank = stroke / 2;
+  const between = crank + rod - travel;
+  const cosine = (between ** 2 + crank ** 2 - rod ** 2) / (2 * between * crank);
+  return (Math.acos(cosine) * 180) / Math.PI;
+}
+
+const button = (name: string): string => `//button[normalize-space()="${name}"]`;
+
+for (const { name, missing, start } of [firefox, webkit]) {
+  if (missing !== undefined) console.warn(missing);
+
+  describe.skipIf(missing !== undefined)(missing ?? name, () => {
+    let site: Served;
+    let engine: Engine;
+
+    beforeAll(async () => {
+      site = await serveWatched(dist);
+      engine = await start(phone);
+    });
+    afterAll(async () => {
+      await engine?.close();
+      await site?.close();
+    });
+
+    const complaints = (): Promise<string[]> =>
+      engine.run(() => {
+        const said = JSON.parse(sessionStorage.getItem('complaints') ?? '[]') as string[];
+        sessionStorage.removeItem('complaints');
+        return said;
+      });
+    /** Enters everything that is drawn by script on the page, and waits until it answers. */
+    const ready = (): Promise<void> =>
+      expect
+        .poll(() =>
+          engine.run(() => {
+            const asleep = document.querySelectorAll(
+              ':is([data-calculator], [data-sheet]):not([data-ready="true"])',
+            );
+            for (const place of asleep) place.dispatchEvent(new FocusEvent('focusin'));
+            return asleep.length;
+          }),
+        )
+        .toBe(0);
+    const visit = async (path: string): Promise<void> => {
+      await engine.open(new URL(path, site.url).href);
+      await ready();
+    };
+    const text = (selector: string): Promise<string> =>
+      engine.run((where) => document.querySelector<HTMLElement>(where)?.innerText ?? '', selector);
+    const input = (key: string): Promise<string> =>
+      engine.run(
+        (where) => document.querySelector<HTMLInputElement>(where)!.value,
+        `input[name="${key}"]`,
+      );
+    const result = (of: string): Promise<number> =>
+      engine.run((given) => {
+        const data = `output[name="${given}"] data, data[data-name="${given}"]`;
+        return Number(document.querySelector(data)?.getAttribute('value') ?? 'none');
+      }, of);
+    const expectResult = (of: string, value: number): Promise<void> =>
+      expect.poll(() => result(of), { message: of }).toBeCloseTo(value, 6);
+    const type = async (where: string, words: string): Promise<void> => {
+      await engine.click(where);
+      await engine.press('Control', 'a');
+      await engine.type(words);
+    };
+    const query = async (key: string): Promise<string | null> =>
+      new URL(await engine.address()).searchParams.get(key);
+    const links = (): Promise<string[]> =>
+      engine.run(() =>
+        [...document.querySelectorAll('#search-list a')].map((link) => link.getAttribute('href')!),
+      );
+    const violations = async (): Promise<string[]> => {
+      await engine.load(axe.source);
+      return engine.run(async (tags) => {
+        const tool = (globalThis as unknown as { axe: typeof axe }).axe;
+        const report = await tool.run(document, { runOnly: tags, resultTypes: ['violations'] });
+        return report.violations.map(({ help, nodes }) => `${help}: ${nodes[0]?.html}`);
+      }, STANDARD);
+    };
+
+    describe('the page', () => {
+      afterEach(async ({ task }) => {
+        if (task.result?.state === 'fail') {
+          const picture = fileURLToPath(new URL(`failed-${name}.png`, cache));
+          await writeFile(picture, await engine.screenshot());
+          console.error(`${task.name}: the screen is in ${picture}`);
+        }
+        expect(await complaints()).toEqual([]);
+      });
+
+      describe.each(slugs)('%s', (slug) => {
+        it('shows the figures that were served, and fits a phone', async () => {
+          await visit(`calculators/${slug}/`);
+          const seen = await engine.run(() => {
+            // What is clipped or skipped while it is off the screen counts as well.
+            for (const part of document.querySelectorAll<HTMLElement>(
+              '.calc-picture, .calc-more',
+            )) {
+              part.style.contentVisibility = 'visible';
+            }
+            return {
+              values: [...document.querySelectorAll('.calc data')].map((d) =>
+                d.getAttribute('value'),
+              ),
+              words: document.body.innerText,
+              wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+              wide: innerWidth,
+            };
+          });
+          const served = [
+            ...documentOf(`calculators/${slug}/index.html`).querySelectorAll('.calc data'),
+          ];
+          expect(seen.values.length).toBeGreaterThan(0);
+          expect(steady(seen.values)).toEqual(
+            steady(served.map((data) => data.getAttribute('value'))),
+          );
+          expect(seen.words).not.toMatch(NO_FIGURE);
+          expect(seen).toMatchObject({ wide: phone.width, wider: 0 });
+        });
+      });
+
+      it.each(corpus)('gives its figures for the kept link $link', async ({ link, results }) => {
+        await visit(link);
+        for (const [of, value] of Object.entries(results)) {
+          await expect
+            .poll(async () => steady([String(await result(of))]), { message: of })
+            .toEqual(steady([String(value)]));
+        }
+      });
+
+      it('takes what is typed, in any unit, and keeps it in the address', async () => {
+        await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
+        await expectResult('angle', byTriangle(51, 104, 2.2));
+        await type('input[name="travel"]', '2.8');
+        await expectResult('angle', byTriangle(51, 104, 2.8));
+        await type('input[name="travel"]', '87 thou');
+        await expectResult('angle', byTriangle(51, 104, 0.087 * 25.4));
+        await engine.press('Tab');
+        await expect.poll(() => query('travel')).toBe('87 thou');
+        await engine.reload();
+        await ready();
+        expect(await input('travel')).toBe('87 thou');
+        await expectResult('angle', byTriangle(51, 104, 0.087 * 25.4));
+      });
+
+      it('takes one step back for each edit', async () => {
+        await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
+        await type('input[name="travel"]', '2.85');
+        await engine.press('Tab');
+        await expect.poll(() => query('travel')).toBe('2.85mm');
+        await type('input[name="stroke"]', '54');
+        await engine.press('Tab');
+        await expect.poll(() => query('stroke')).toBe('54mm');
+        await engine.back();
+        await expectResult('angle', byTriangle(51, 104, 2.85));
+        expect(await input('stroke')).toBe('51');
+        await engine.back();
+        await expectResult('angle', byTriangle(51, 104, 2.2));
+        expect(await query('travel')).toBe('2.2mm');
+      });
+
+      it('says beside the field what is wrong with a figure, and keeps it', async () => {
+        await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
+        await type('input[name="stroke"]', '5l');
+        const wrong = () =>
+          engine.run(() => {
+            const field = document.querySelector<HTMLInputElement>('input[name="stroke"]')!;
+            const described = (field.getAttribute('aria-describedby') ?? '').split(' ');
+            const problem = described.find((id) => id.endsWith('-problem'));
+            return {
+              kept: field.value,
+              invalid: field.getAttribute('aria-invalid'),
+              sentence: problem ? (document.getElementById(problem)?.innerText ?? '') : '',
+            };
+          });
+        await expect.poll(wrong).toMatchObject({
+          kept: '5l',
+          invalid: 'true',
+          sentence: expect.stringContaining('“l” is not a unit'),
+        });
+        await expectResult('angle', byTriangle(51, 104, 2.2));
+        await type('input[name="stroke"]', '52');
+        await expect.poll(wrong).toEqual({ kept: '52', invalid: null, sentence: '' });
+        await expectResult('angle', byTriangle(52, 104, 2.2));
+      });
+
+      it('has a handle that is dragged by the pointer and stepped by the arrow keys', async () => {
+        await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
+        await engine.drag('[role="slider"]', -40, 0);
+        await expect.poll(() => result('travel')).not.toBeCloseTo(2.2, 2);
+        const dragged = await result('travel');
+        await expectResult('angle', byTriangle(51, 104, dragged));
+        expect(await input('travel')).toBe(String(dragged));
+        await expect.poll(() => query('travel')).toBe(`${dragged}mm`);
+
+        await engine.run(() => document.querySelector<SVGElement>('[role="slider"]')!.focus());
+        await engine.press('ArrowRight');
+        await expect.poll(() => result('travel')).not.toBeCloseTo(dragged, 6);
+        await expectResult('angle', byTriangle(51, 104, await result('travel')));
+      });
+
+      it('is worked by the keyboard alone, in the order in which it is read', async () => {
+        await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
+        const stops: string[] = [];
+        while (stops.length < 80 && stops.at(-1) !== 'slider') {
+          await engine.press('Tab');
+          stops.push(
+            await engine.run(() => {
+              const at = document.activeElement!;
+              return (
+                at.getAttribute('name') ??
+                at.getAttribute('role') ??
+                (at.matches('.skip') ? 'skip' : at.localName)
+              );
+            }),
+          );
+        }
+        expect(stops[0]).toBe('skip');
+        const fields = ['from', 'travel', 'stroke', 'rod', 'offset', 'slider'];
+        expect(
+          stops.filter((stop, i) => fields.includes(stop) && stops.indexOf(stop) === i),
+        ).toEqual(fields);
+        await engine.run(() =>
+          document.querySelector<HTMLElement>('input[name="travel"]')!.focus(),
+        );
+        await engine.press('ArrowUp');
+        await expectResult('travel', 2.25);
+      });
+
+      it('underlines the place in the site where one is, and terms with dots', async () => {
+        await visit('articles/where-the-piston-is/');
+        const drawn = await engine.run(() => {
+          const style = (where: string, property: string): string => {
+            const styles = getComputedStyle(document.querySelector(where)!);
+            return (
+              styles.getPropertyValue(property) || styles.getPropertyValue(`-webkit-${property}`)
+            );
+          };
+          return [
+            style('nav [aria-current]', 'text-decoration-line'),
+            style('nav a:not([aria-current])', 'text-decoration-line'),
+            style('.term', 'text-decoration-style'),
+          ];
+        });
+        expect(drawn).toEqual(['underline', 'none', 'dotted']);
+      });
+
+      it('finds a calculator by another name of its subject', async () => {
+        await visit('search/');
+        await type('input[name="q"]', 'carb sync');
+        await expect
+          .poll(async () => (await links()).slice(0, 3))
+          .toContainEqual(expect.stringMatching(/calculators\/slide-balance\/$/));
+      });
+
+      it('keeps an engine in the browser, and a link brings it to a browser that has none', async () => {
+        const engines = (): Promise<{ figures: Record<string, number> }[]> =>
+          engine.run((key) => {
+            const kept = localStorage.getItem(key);
+            return kept === null ? [] : JSON.parse(kept).sheet.engines;
+          }, KEY);
+        const strokes = async () => (await engines()).map(({ figures }) => figures['stroke']);
+
+        await visit('sheet/');
+        await engine.click(button('New engine'));
+        await type('#figure-stroke', '2 in');
+        await expect.poll(strokes).toEqual([50.8]);
+        await engine.reload();
+        await ready();
+        await expect
+          .poll(() =>
+            engine.run(() => document.querySelector<HTMLInputElement>('#figure-stroke')!.value),
+          )
+          .toBe('50.8');
+
+        await engine.click(button('Copy the link'));
+        await expect.poll(() => text('.sheet-share .share-state')).toBe('Link copied.');
+        // A link is for pasting: into the notes, from where the test can read it.
+        const notes = 'textarea:not([readonly])';
+        await engine.click(notes);
+        await engine.press('Control', 'v');
+        const link = await engine.run(
+          (where) => document.querySelector<HTMLTextAreaElement>(where)!.value,
+          notes,
+        );
+        expect(new URL(link).hash).toMatch(/^#/);
+
+        await engine.forget();
+        await engine.open(link);
+        await ready();
+        expect(await strokes()).toEqual([]);
+        await engine.click(button('Keep it in this browser'));
+        await expect.poll(strokes).toEqual([50.8]);
+        expect(await engine.run(() => location.hash)).toBe('');
+      });
+
+      it.each(['', PISTON, 'articles/where-the-piston-is/', 'sheet/'])(
+        '/%s has no fault that axe can find',
+        async (path) => {
+          await visit(path);
+          expect(await violations()).toEqual([]);
+        },
+      );
+    });
+
+    it('works offline after one visit', async () => {
+      const host = await serve(dist);
+      try {
+        await engine.open(host.url);
+        await engine.run(() => navigator.serviceWorker.ready.then(() => undefined));
+        await host.close();
+        await engine.open(`${host.url}${PISTON}?${ENGINE}&travel=87thou`);
+        await ready();
+        await expectResult('angle', byTriangle(51, 104, 0.087 * 25.4));
+        await engine.open(`${host.url}search/?q=con+rod`);
+        await expect.poll(async () => (await links()).length).toBeGreaterThan(0);
+      } finally {
+        await host.close().catch(() => undefined);
+      }
+    });
+
+    it('would be seen to complain', async () => {
+      const folder = await mkdtemp(join(tmpdir(), 'gudgeon-faulty-'));
+      const policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'">`;
+      const page = `<html><head>${policy}</head><body><p style="color: red">x</p><script>1</script><script src="throws.js"></script><script src="none.js"></script><script src="says.js"></script><button>b</button><input></body></html>`;
+      await writeFile(join(folder, 'index.html'), page);
+      await writeFile(join(folder, 'throws.js'), 'throw new Error("broken")');
+      await writeFile(join(folder, 'says.js'), 'console.warn("odd"); Promise.reject("refused")');
+      const faulty = await serveWatched(folder);
+      try {
+        await engine.open(faulty.url);
+        const said = await complaints();
+        for (const form of [
+          /^policy: style-src/,
+          /^policy: script-src/,
+          /^uncaught: .*broken/,
+          /^not loaded: .*none\.js/,
+          /^console warn: odd/,
+          /^unhandled: refused/,
+        ]) {
+          expect(said).toContainEqual(expect.stringMatching(form));
+        }
+        expect(await violations()).toContainEqual(expect.stringContaining('<input>'));
+      } finally {
+        await faulty.close();
+        await rm(folder, { recursive: true });
+      }
+    });
+  });
+}

@@ -1,0 +1,48 @@
+import { cp, glob, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { serve, type Served } from '../serve.ts';
+
+/**
+ * Runs first in every page, in any browser, and writes down what a faultless page never does. The
+ * page keeps nothing for use offline, so that each is fetched anew. Firefox calls it an error to
+ * preload a module that it has already; a module that is truly missing fails where it is imported.
+ */
+const watch = `
+Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
+const complain = (...words) => {
+  const before = JSON.parse(sessionStorage.getItem('complaints') ?? '[]');
+  sessionStorage.setItem('complaints', JSON.stringify([...before, words.join(' ')]));
+};
+addEventListener('error', (event) => {
+  const { target } = event;
+  if (target.rel === 'modulepreload') return;
+  if (target === window) complain('uncaught:', event.message);
+  else complain('not loaded:', target.src || target.href || target.localName);
+}, true);
+addEventListener('unhandledrejection', (event) => complain('unhandled:', event.reason));
+addEventListener('securitypolicyviolation', (event) =>
+  complain('policy:', event.violatedDirective, event.blockedURI));
+for (const level of ['error', 'warn']) {
+  console[level] = (...words) => complain('console ' + level + ':', ...words);
+}
+`;
+
+/** Serves a copy of a site whose pages write down their complaints. */
+export async function serveWatched(directory: string): Promise<Served> {
+  await using starting = new AsyncDisposableStack();
+  const copy = await mkdtemp(join(tmpdir(), 'gudgeon-watched-'));
+  starting.defer(() => rm(copy, { recursive: true }));
+  await cp(directory, copy, { recursive: true });
+  await writeFile(join(copy, 'watch.js'), watch);
+  for await (const name of glob('**/*.html', { cwd: copy })) {
+    const file = join(copy, name);
+    const page = await readFile(file, 'utf8');
+    if (!page.includes('<head>')) throw new Error(`${name} has no <head> to put the watch in.`);
+    await writeFile(file, page.replace('<head>', '<head><script src="/watch.js"></script>'));
+  }
+  const { url, close } = await serve(copy);
+  starting.defer(close);
+  const started = starting.move();
+  return { url, close: () => started.disposeAsync() };
+}

@@ -1,0 +1,151 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, globSync } from 'node:fs';
+import { createServer, type AddressInfo } from 'node:net';
+import { setTimeout } from 'node:timers/promises';
+import { Builder, By, Capabilities, Key, Origin, until, type WebDriver } from 'selenium-webdriver';
+import {
+  missingSentence,
+  type Engine,
+  type EngineKind,
+  type Key as Pressed,
+  type Size,
+} from './engine.ts';
+
+const DRIVER = '/usr/bin/WebKitWebDriver';
+const SCREEN = '/usr/bin/Xvfb';
+const [browser = ''] = globSync('/usr/lib/*/webkit2gtk-4.*/MiniBrowser');
+
+const KEYS: Readonly<Partial<Record<Pressed, string>>> = {
+  Tab: Key.TAB,
+  Control: Key.CONTROL,
+  ArrowRight: Key.ARROW_RIGHT,
+  ArrowUp: Key.ARROW_UP,
+};
+
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  server.close();
+  await once(server, 'close');
+  return port;
+}
+
+async function stop(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  child.kill();
+  await once(child, 'exit');
+}
+
+/** A screen that nobody sees; its name. */
+async function screen(): Promise<{ child: ChildProcess; display: string }> {
+  const args = ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'];
+  const child = spawn(SCREEN, args, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
+  const ended = once(child, 'exit').then(() => Promise.reject(new Error('Xvfb ended at once.')));
+  const [number] = (await Promise.race([once(child.stdio[3]!, 'data'), ended])) as [Buffer];
+  ended.catch(() => undefined);
+  return { child, display: `:${number.toString().trim()}` };
+}
+
+/** The driver, once it answers. */
+async function driver(display: string): Promise<{ child: ChildProcess; url: string }> {
+  const port = await freePort();
+  const child = spawn(DRIVER, [`--port=${port}`], {
+    stdio: 'ignore',
+    env: { ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1' },
+  });
+  const url = `http://127.0.0.1:${port}`;
+  const answers = (): Promise<boolean> =>
+    fetch(`${url}/status`).then(
+      ({ ok }) => ok,
+      () => false,
+    );
+  for (let tries = 0; !(await answers()); tries += 1) {
+    if (tries === 200) throw new Error('WebKitWebDriver does not answer.');
+    await setTimeout(50);
+  }
+  return { child, url };
+}
+
+/** Without its tool bar (full screen), the window can be as narrow as a phone. */
+async function session(url: string, view: Size): Promise<WebDriver> {
+  const options = { binary: browser, args: ['--automation', '--full-screen'] };
+  const web = await new Builder()
+    .usingServer(url)
+    .withCapabilities(
+      new Capabilities({ browserName: 'MiniBrowser', 'webkitgtk:browserOptions': options }),
+    )
+    .build();
+  await web
+    .manage()
+    .window()
+    .setRect({ x: 0, y: 0, ...view });
+  return web;
+}
+
+function middle(element: Element): [x: number, y: number] {
+  element.scrollIntoView({ block: 'center' });
+  const { x, y, width, height } = element.getBoundingClientRect();
+  return [Math.round(x + width / 2), Math.round(y + height / 2)];
+}
+
+const locator = (where: string): By => (where.startsWith('//') ? By.xpath(where) : By.css(where));
+
+/** WebKit in the small window that comes with WebKitGTK, on a screen that nobody sees. */
+async function start(view: Size): Promise<Engine> {
+  await using starting = new AsyncDisposableStack();
+  const { child: shown, display } = await screen();
+  starting.defer(() => stop(shown));
+  const { child, url } = await driver(display);
+  starting.defer(() => stop(child));
+  let web = await session(url, view);
+  starting.defer(() => web.quit());
+  const started = starting.move();
+
+  const find = async (where: string) => web.wait(until.elementLocated(locator(where)), 10_000);
+  return {
+    open: (address) => web.get(address),
+    reload: () => web.navigate().refresh(),
+    back: () => web.navigate().back(),
+    address: () => web.getCurrentUrl(),
+    run: (body, ...given) => web.executeScript(body, ...given),
+    load: (script) => web.executeScript(script),
+    click: async (where) => (await find(where)).click(),
+    type: (text) => web.actions().sendKeys(text).perform(),
+    press: async (...keys) => {
+      const names = keys.map((key) => KEYS[key] ?? key);
+      const held = names.slice(0, -1);
+      const actions = web.actions();
+      for (const key of held) actions.keyDown(key);
+      actions.sendKeys(names.at(-1)!);
+      for (const key of held.toReversed()) actions.keyUp(key);
+      await actions.perform();
+    },
+    drag: async (where, right, down) => {
+      const element = await find(where);
+      // The driver finds no middle of a part of a drawing, so the page is asked for it.
+      const [x, y] = await web.executeScript<[number, number]>(middle, element);
+      const actions = web.actions().move({ x, y }).press();
+      for (let step = 1; step <= 8; step += 1) {
+        actions.move({ x: Math.round(right / 8), y: Math.round(down / 8), origin: Origin.POINTER });
+      }
+      await actions.release().perform();
+    },
+    screenshot: async () => Buffer.from(await web.takeScreenshot(), 'base64'),
+    forget: async () => {
+      await web.quit();
+      web = await session(url, view);
+    },
+    close: () => started.disposeAsync(),
+  };
+}
+
+export const webkit: EngineKind = {
+  name: 'WebKit',
+  missing: missingSentence('WebKit', [
+    { there: existsSync(DRIVER) && browser !== '', from: 'webkit2gtk-driver' },
+    { there: existsSync(SCREEN), from: 'xvfb' },
+  ]),
+  start,
+};
