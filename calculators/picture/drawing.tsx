@@ -32,13 +32,12 @@ export const millimetresOf =
     y: drawing.bottom + drawing.height - y / scale,
   });
 
-const isPlainLine = (shape: Shape): shape is Line =>
-  shape.kind === 'line' && shape.name === undefined;
+const isLine = (shape: Shape): shape is Line => shape.kind === 'line';
 
-/** The nameless lines of a drawing as one path a layer: a disc has hundreds. */
+/** The lines of a drawing as one path a layer: a disc has hundreds. */
 function linePaths(shapes: readonly Shape[]): Map<Layer, string> {
   const paths = new Map<Layer, string>();
-  for (const { layer, x1, y1, x2, y2 } of shapes.filter(isPlainLine)) {
+  for (const { layer, x1, y1, x2, y2 } of shapes.filter(isLine)) {
     const path = `M${hundredth(x1)} ${hundredth(-y1)}L${hundredth(x2)} ${hundredth(-y2)}`;
     paths.set(layer, (paths.get(layer) ?? '') + path);
   }
@@ -61,7 +60,7 @@ export function DrawingShapes({ drawing, scale }: Props) {
         <path key={layer} class={`drawn drawn-${layer}`} d={path} />
       ))}
       {drawing.shapes.map((shape, i) => {
-        if (isPlainLine(shape)) return null;
+        if (isLine(shape)) return null;
         const { tag, attributes, words } = svgElement(shape);
         const look = `drawn drawn-${shape.kind === 'text' ? 'words' : shape.layer}`;
         return h(tag, { key: i, class: look, ...attributes }, words);

@@ -22,11 +22,17 @@ import {
   type PortEvents,
 } from '../maths/port-timing.ts';
 import { travelAt } from '../maths/slider-crank.ts';
+import { remembered } from '../remembered.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
 type Computed = ComputedOf<typeof results>;
+
+// Most of these stay as they are while one reading is moved by its ±.
+const timingOf = remembered(layoutTiming);
+const crownEvents = remembered(crownPort);
+const skirtEvents = remembered(skirtPort);
 
 const REED =
   'A reed opens by the pressure in the crankcase and not by the crank, so an inlet with a reed has no timing of its own. Choose the piston skirt or a disc valve if the engine has one.';
@@ -42,7 +48,7 @@ function inletOf(v: Values, barrel: PistonInBarrel): PortEvents | Absent {
   return attempt(() =>
     v.inlet === 'disc'
       ? discPort(v['disc-opens'], v['disc-closes'])
-      : skirtPort(barrel, v['inlet-edge'], v.skirt),
+      : skirtEvents(barrel, v['inlet-edge'], v.skirt),
   );
 }
 
@@ -70,7 +76,7 @@ const changes = {
 function afterChange(v: Values, before: readonly PortEvents[], inletBefore: PortEvents | Absent) {
   const changed = changes[v.change](crownLayout(v), v.by);
   const after = attempt(() => {
-    const { exhaust, transfers, blowdown } = layoutTiming(changed);
+    const { exhaust, transfers, blowdown } = timingOf(changed);
     return { events: [exhaust, ...transfers], blowdown };
   });
   const inlet = ifThere(inletBefore, (events) => {
@@ -78,7 +84,7 @@ function afterChange(v: Values, before: readonly PortEvents[], inletBefore: Port
     const whole = changes[v.change]({ ...crownLayout(v), inlet: skirtInlet(v) }, v.by);
     const { barrel, inlet: cut } = whole;
     return attempt(() =>
-      cut.kind === 'piston' ? skirtPort(barrel, cut.bottomEdge, cut.skirtLength) : events,
+      cut.kind === 'piston' ? skirtEvents(barrel, cut.bottomEdge, cut.skirtLength) : events,
     );
   });
   return {
@@ -124,7 +130,7 @@ function cylinders(
   const rows = attempt(() => [
     { exhaust: own[0]!.duration, transfer: own[1]!.duration, blowdown },
     ...v['other-deck'].map((deckClearance, index) => {
-      const timing = layoutTiming({
+      const timing = timingOf({
         ...crownLayout(v),
         barrel: { ...barrelOf(v), deckClearance },
         exhaust: v['other-exhaust'][index]!,
@@ -142,7 +148,7 @@ function cylinders(
     return attempt(() => [
       first,
       ...v['other-deck'].map((deckClearance, index) =>
-        skirtPort({ ...barrelOf(v), deckClearance }, v['other-inlet'][index]!, v.skirt),
+        skirtEvents({ ...barrelOf(v), deckClearance }, v['other-inlet'][index]!, v.skirt),
       ),
     ]);
   });
@@ -161,9 +167,9 @@ function cylinders(
 export function compute(v: Values): Computed {
   const barrel = barrelOf(v);
   const events = v.port.map((edge, index) =>
-    layTo(`port-${String(index + 1)}`, 'topEdge', () => crownPort(barrel, edge)),
+    layTo(`port-${String(index + 1)}`, 'topEdge', () => crownEvents(barrel, edge)),
   );
-  const { blowdown, exhaustLag } = layoutTiming(crownLayout(v));
+  const { blowdown, exhaustLag } = timingOf(crownLayout(v));
   const inlet = inletOf(v, barrel);
   const bottoms = v.port.map((edge, index) => edge + v.height[index]!);
   return {

@@ -15,10 +15,18 @@ import {
   timeArea,
 } from '../maths/time-area.ts';
 import { travelAt } from '../maths/slider-crank.ts';
+import { remembered } from '../remembered.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
+// Most of these stay as they are while one reading is moved by its ±.
+const crownArea = remembered(crownAngleArea);
+const skirtArea = remembered(skirtAngleArea);
+const blowdownArea = remembered(blowdownAngleArea);
+const crownEvents = remembered(crownPort);
+const skirtEvents = remembered(skirtPort);
+
 type Kind = 'exhaust' | 'transfer' | 'inlet';
 
 export const barrelOf = (v: Values): PistonInBarrel => ({
@@ -66,8 +74,8 @@ function inletAreas(v: Values, barrel: PistonInBarrel): InletAreas | Absent {
   return attempt(() => {
     const edges = { bottomEdge: v['inlet-edge'], skirtLength: v.skirt };
     return {
-      angleArea: skirtAngleArea(barrel, { ...windowOf(v, 'inlet'), ...edges }),
-      duration: skirtPort(barrel, edges.bottomEdge, edges.skirtLength).duration,
+      angleArea: skirtArea(barrel, { ...windowOf(v, 'inlet'), ...edges }),
+      duration: skirtEvents(barrel, edges.bottomEdge, edges.skirtLength).duration,
     };
   });
 }
@@ -93,12 +101,14 @@ export function compute(v: Values): ComputedOf<typeof results> {
   const swept = sweptVolume(barrel, v.bore);
   const exhaust = { ...windowOf(v, 'exhaust'), topEdge: v['exhaust-edge'] };
   const transfer = { ...windowOf(v, 'transfer'), topEdge: v['transfer-edge'] };
-  const exhaustEvents = layTo('exhaust-edge', 'topEdge', () => crownPort(barrel, exhaust.topEdge));
-  const transferEvents = layTo('transfer-edge', 'topEdge', () =>
-    crownPort(barrel, transfer.topEdge),
+  const exhaustEvents = layTo('exhaust-edge', 'topEdge', () =>
+    crownEvents(barrel, exhaust.topEdge),
   );
-  const exhaustArea = crownAngleArea(barrel, exhaust);
-  const transferArea = crownAngleArea(barrel, transfer);
+  const transferEvents = layTo('transfer-edge', 'topEdge', () =>
+    crownEvents(barrel, transfer.topEdge),
+  );
+  const exhaustArea = crownArea(barrel, exhaust);
+  const transferArea = crownArea(barrel, transfer);
   const specific = (angleArea: number): number =>
     specificTimeArea(timeArea(angleArea, v.rpm), swept);
   const milliseconds = (degrees: number): number =>
@@ -111,7 +121,7 @@ export function compute(v: Values): ComputedOf<typeof results> {
   return {
     'exhaust-time-area': specific(exhaustArea),
     'blowdown-time-area':
-      blowdown > 0 ? specific(blowdownAngleArea(barrel, exhaust, transfer.topEdge)) : noBlowdown,
+      blowdown > 0 ? specific(blowdownArea(barrel, exhaust, transfer.topEdge)) : noBlowdown,
     'transfer-time-area': specific(transferArea),
     'inlet-time-area': ifThere(inlet, ({ angleArea }) => specific(angleArea)),
     'exhaust-mean': exhaustArea / exhaustEvents.duration,
