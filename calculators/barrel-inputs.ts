@@ -44,6 +44,16 @@ export const barrelInputs = {
   },
 } as const satisfies Record<string, NumberInput>;
 
+/** The edge of a port, as deep in the barrel as it lies. */
+export const edge = {
+  unit: 'mm',
+  min: 0,
+  max: 300,
+  why: 'edges are measured down from the top face of the barrel, and no barrel here is longer',
+  step: 0.1,
+  error: 0.1,
+} as const satisfies Partial<NumberInput>;
+
 /** Engine speed, for what goes by the clock. */
 export const speedInput = {
   kind: 'number',

@@ -53,6 +53,19 @@ export const engineInputs = {
   },
 } as const satisfies Record<string, NumberInput>;
 
+/** A rotor, flywheel or disc with marks on its rim. */
+export const rotorInput = {
+  kind: 'number',
+  label: 'Rotor diameter',
+  unit: 'mm',
+  min: 10,
+  max: 450,
+  why: 'smaller or larger than that is no rotor, flywheel or disc of such an engine',
+  default: 95,
+  step: 1,
+  error: 0.1,
+} as const satisfies Omit<NumberInput, 'help'>;
+
 /** From the maths package's names to these inputs' keys. */
 export const engineFields = { stroke: 'stroke', rodLength: 'rod', pinOffset: 'offset' } as const;
 

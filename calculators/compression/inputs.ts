@@ -2,6 +2,7 @@ import { barrelInputs } from '../barrel-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
+import { cylindersInput, ofOthers, others, several } from '../other-cylinders.ts';
 
 const head = 'The volume measured';
 const plug = 'Plug hole';
@@ -9,12 +10,10 @@ const joint = 'Gasket and piston';
 const squish = 'Squish';
 const wanted = 'Head for a wanted ratio';
 const change = 'What a gasket or a skim does';
-const others = 'The other cylinders';
 
 /** Side questions. */
 export const folded = [wanted, change, others] as const;
 
-const several = (values: AnyValues): boolean => (values['cylinders'] as number) > 1;
 const onBench = (values: AnyValues): boolean => values['measured'] === 'head';
 const bySolder = (values: AnyValues): boolean => values['squish-from'] === 'solder';
 const plugIs =
@@ -306,44 +305,23 @@ export const inputs = {
     default: 0,
     step: 0.1,
   },
-  cylinders: {
-    kind: 'number',
-    group: others,
-    label: 'Cylinders to compare',
-    help: 'The figures above are of cylinder 1.',
-    unit: 'count',
-    min: 1,
-    max: 6,
-    why: 'the comparison holds one to six cylinders',
-    default: 3,
-    whole: true,
-    step: 1,
-  },
+  cylinders: cylindersInput,
   'other-volume': {
     ...smallVolume,
-    kind: 'series',
-    group: others,
+    ...ofOthers,
     label: 'Volume measured',
     help: 'In the same way as on cylinder 1.',
     min: 0.1,
     why: 'a head holds something, and half a litre is more than any head here',
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
     default: near(
       (values) => (onBench(values) ? 'head-volume' : 'whole-volume'),
       [0.3, -0.2, 0.1, -0.1, 0.2],
     ),
     member: (index) => `Cylinder ${String(index + 1)}, volume measured`,
-    when: several,
   },
   'other-deck': {
     ...barrelInputs.deck,
-    kind: 'series',
-    group: others,
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
+    ...ofOthers,
     default: near(() => 'deck', [0.15, -0.05, 0.1, 0.05, 0]),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
     when: (values) => several(values) && onBench(values),

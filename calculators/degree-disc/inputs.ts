@@ -1,5 +1,5 @@
 import { BAR_ACROSS, BAR_UP } from '../drawing/proving-bar.ts';
-import { engineInputs } from '../engine-inputs.ts';
+import { engineInputs, rotorInput } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { Inputs } from '../frame/types.ts';
 
@@ -101,18 +101,10 @@ export const inputs = {
     default: 'a4',
   }),
   rotor: {
-    kind: 'number',
+    ...rotorInput,
     group: rotor,
-    label: 'Rotor diameter',
     help: 'Where the tape goes.',
     measure: 'Caliper across the rim, at three places. A rim that is not round needs the mean.',
-    unit: 'mm',
-    min: 10,
-    max: 450,
-    why: 'smaller or larger than that is no rotor, flywheel or disc of such an engine',
-    default: 95,
-    step: 1,
-    error: 0.1,
   },
   thickness: {
     kind: 'number',

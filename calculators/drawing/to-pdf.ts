@@ -1,4 +1,5 @@
 import { MathsError } from '../maths/errors.ts';
+import { MILLIMETRES_PER } from '../maths/length-units.ts';
 import { sayNumber } from '../maths/rounding.ts';
 import { pathOf } from './paths.ts';
 import type { Drawing, Layer } from './shapes.ts';
@@ -15,7 +16,7 @@ export type Paper = keyof typeof papers;
 export const MARGIN = 10;
 
 /** A PDF is measured in points of 1/72 in (ISO 32000-1, 8.3.2.3). */
-const POINTS_PER_MM = 72 / 25.4;
+const POINTS_PER_MM = 72 / MILLIMETRES_PER.in;
 
 const widths: Readonly<Record<Layer, { width: number; dash?: number[]; grey?: number }>> = {
   cut: { width: 0.25 },

@@ -1,3 +1,5 @@
+import { MILLIMETRES_PER } from '../maths/length-units.ts';
+
 /** A kind of quantity. Only units of the same quantity convert into each other. */
 export type Quantity =
   | 'length'
@@ -89,13 +91,10 @@ export function displayUnit(home: UnitName, lengths: LengthDisplay): UnitName {
   return lengths === 'in' ? (inchTwin[home] ?? home) : home;
 }
 
-/** Exact: 1 in = 25.4 mm (NIST SP 811, B.8). */
-const MM_PER_INCH = 25.4;
-
 const perHome: Partial<Record<UnitName, number>> = {
-  in: 1 / MM_PER_INCH,
-  in2: 1 / MM_PER_INCH ** 2,
-  cuin: 1000 / MM_PER_INCH ** 3,
+  in: 1 / MILLIMETRES_PER.in,
+  in2: 1 / MILLIMETRES_PER.in ** 2,
+  cuin: 1000 / MILLIMETRES_PER.in ** 3,
 };
 
 /** `value` in `home`, expressed in the unit in which it is shown. */

@@ -2,6 +2,7 @@
  * Density of the air an engine draws: from temperature, pressure and humidity, and the pressure from
  * the height above the sea where there is no barometer.
  */
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from './standard.ts';
 import { assertWithin } from './within.ts';
 
 export interface Air {
@@ -89,12 +90,11 @@ export function airDensity(air: Air): number {
   return ((3.48374e-3 * p) / (z * kelvin)) * (1 - 0.378 * xv);
 }
 
-/** ISO 2533:1975, clause 2: sea level, the fall of temperature with height, and g·M/(R·fall). */
-const SEA_LEVEL_PRESSURE = 101.325;
+/** ISO 2533:1975, clause 2: warmth at sea level, the fall of temperature with height, and g·M/(R·fall). */
 const SEA_LEVEL_KELVIN = 288.15;
 const FALL = 0.0065;
 const GAS_CONSTANT = 287.05287;
-const EXPONENT = 9.80665 / (GAS_CONSTANT * FALL);
+const EXPONENT = STANDARD_GRAVITY / (GAS_CONSTANT * FALL);
 
 function assertAltitude(altitude: number): void {
   assertWithin(
@@ -129,12 +129,12 @@ export function standardTemperature(altitude: number): number {
  */
 export function standardPressure(altitude: number): number {
   assertAltitude(altitude);
-  return SEA_LEVEL_PRESSURE * (1 - (FALL * altitude) / SEA_LEVEL_KELVIN) ** EXPONENT;
+  return STANDARD_ATMOSPHERE * (1 - (FALL * altitude) / SEA_LEVEL_KELVIN) ** EXPONENT;
 }
 
 /** The height in m at which the standard atmosphere has a pressure in kPa; inverse of the above. */
 export function standardAltitude(pressure: number): number {
-  return (SEA_LEVEL_KELVIN / FALL) * (1 - (pressure / SEA_LEVEL_PRESSURE) ** (1 / EXPONENT));
+  return (SEA_LEVEL_KELVIN / FALL) * (1 - (pressure / STANDARD_ATMOSPHERE) ** (1 / EXPONENT));
 }
 
 /** Density of the standard atmosphere, dry, kg/m³, at a height in m, −500 to 6000 (ISO 2533). */
@@ -149,7 +149,7 @@ export function standardDensity(altitude: number): number {
  * standard air at sea level.
  */
 export function densityAltitude(density: number): number {
-  const atSeaLevel = (1000 * SEA_LEVEL_PRESSURE) / (GAS_CONSTANT * SEA_LEVEL_KELVIN);
+  const atSeaLevel = (1000 * STANDARD_ATMOSPHERE) / (GAS_CONSTANT * SEA_LEVEL_KELVIN);
   return (SEA_LEVEL_KELVIN / FALL) * (1 - (density / atSeaLevel) ** (1 / (EXPONENT - 1)));
 }
 
@@ -180,5 +180,5 @@ export function stationPressure(reported: number, altitude: number): number {
   );
   assertAltitude(altitude);
   const shifted = altitude + standardAltitude(reported);
-  return SEA_LEVEL_PRESSURE * (1 - (FALL * shifted) / SEA_LEVEL_KELVIN) ** EXPONENT;
+  return STANDARD_ATMOSPHERE * (1 - (FALL * shifted) / SEA_LEVEL_KELVIN) ** EXPONENT;
 }

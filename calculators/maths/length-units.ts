@@ -5,7 +5,7 @@
  * NIST Special Publication 811 (2008), Appendix B.8: inch 25.4 mm, foot 304.8 mm, mil 25.4 µm. The
  * thou of the workshop is the mil of that table.
  */
-export const MILLIMETRES_PER: Readonly<Record<string, number>> = {
+export const MILLIMETRES_PER = {
   mm: 1,
   cm: 10,
   m: 1000,
@@ -13,4 +13,4 @@ export const MILLIMETRES_PER: Readonly<Record<string, number>> = {
   in: 25.4,
   thou: 0.0254,
   ft: 304.8,
-};
+} as const satisfies Record<string, number>;

@@ -1,12 +1,12 @@
 import { MathsError } from './errors.ts';
 import { MILLIMETRES_PER } from './length-units.ts';
+import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from './standard.ts';
 
-const INCH = 25.4;
+const INCH = MILLIMETRES_PER.in;
 const CUBIC_INCH = (INCH * INCH * INCH) / 1000;
 const US_GALLON = 231 * CUBIC_INCH;
 const IMPERIAL_GALLON = 4546.09;
 const POUND = 453.59237;
-const STANDARD_GRAVITY = 9.80665;
 const POUND_PER_SQUARE_INCH = (POUND * STANDARD_GRAVITY) / (INCH * INCH);
 const MILLIMETRE_OF_MERCURY = (13.5951 * STANDARD_GRAVITY) / 1000;
 
@@ -16,7 +16,7 @@ const MILLIMETRE_OF_MERCURY = (13.5951 * STANDARD_GRAVITY) / 1000;
  *
  * Source: NIST Special Publication 811 (2008), Appendix B.8. Exact there, or worked out here from
  * figures that are exact there: the US gallon of 231 cubic inches, the imperial gallon of
- * 4.546 09 litres, the pound of 453.592 37 g, standard gravity of 9.806 65 m/s², mercury by
+ * 4.546 09 litres, the pound of 453.592 37 g, mercury by
  * convention of 13.5951 times the density of water.
  */
 const FACTORS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
@@ -41,7 +41,7 @@ const FACTORS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
     hPa: 0.1,
     mbar: 0.1,
     bar: 100,
-    atm: 101.325,
+    atm: STANDARD_ATMOSPHERE,
     psi: POUND_PER_SQUARE_INCH,
     mmHg: MILLIMETRE_OF_MERCURY,
     inHg: MILLIMETRE_OF_MERCURY * INCH,

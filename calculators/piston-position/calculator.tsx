@@ -1,4 +1,10 @@
-import { demoEngine, engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
+import {
+  demoEngine,
+  engineFields,
+  engineInputs,
+  sliderCrank,
+  rotorInput,
+} from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../frame/define.ts';
 import { absent } from '../frame/types.ts';
 import { MathsError } from '../maths/errors.ts';
@@ -102,18 +108,10 @@ export default defineCalculator({
     },
     ...engineInputs,
     rotor: {
-      kind: 'number',
+      ...rotorInput,
       group: 'Rotor and indicator',
-      label: 'Rotor diameter',
       help: 'Where the marks are. Only for figures along the rim.',
       measure: 'Caliper across the rim at the marks.',
-      unit: 'mm',
-      min: 10,
-      max: 450,
-      why: 'smaller or larger than that is no rotor, flywheel or disc of such an engine',
-      default: 95,
-      step: 1,
-      error: 0.1,
     },
     tilt: {
       kind: 'number',

@@ -1,33 +1,23 @@
-import { barrelInputs, demoBarrel } from '../barrel-inputs.ts';
+import { barrelInputs, demoBarrel, edge } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
+import { cylindersInput, ofOthers, others, several } from '../other-cylinders.ts';
 
 const ports = 'Exhaust and transfer ports';
 const inlet = 'Inlet';
 const barrel = 'The barrel';
 const wanted = 'Height for a duration';
 const change = 'What a change does';
-const others = 'The other cylinders';
 const picture = 'The picture';
 
 /** Side questions. */
 export const folded = [wanted, change, others, picture] as const;
 
-const edge = {
-  unit: 'mm',
-  min: 0,
-  max: 300,
-  why: 'edges are measured down from the top face of the barrel, and no barrel here is longer',
-  step: 0.1,
-  error: 0.1,
-} as const;
-
 const atEdge =
   'Shine a lamp through the port and bring the edge of the crown level with the port’s edge; lock the crank and read a depth gauge from the deck to the crown. Or measure the edge itself with the tail of a caliper. Take the edge where the light is cut off, not the rim of its chamfer.';
 
-const several = (values: AnyValues): boolean => (values['cylinders'] as number) > 1;
 const bySkirt = (values: AnyValues): boolean => values['inlet'] === 'piston';
 
 /** Demo cylinders 2 and on: cylinder 1's figure with the unevenness of an invented casting. */
@@ -176,65 +166,34 @@ export const inputs = {
     default: 0.5,
     step: 0.1,
   },
-  cylinders: {
-    kind: 'number',
-    group: others,
-    label: 'Cylinders to compare',
-    help: 'The figures above are of cylinder 1.',
-    unit: 'count',
-    min: 1,
-    max: 6,
-    why: 'the comparison holds one to six cylinders',
-    default: 3,
-    whole: true,
-    step: 1,
-  },
+  cylinders: cylindersInput,
   'other-deck': {
     ...barrelInputs.deck,
-    kind: 'series',
-    group: others,
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
+    ...ofOthers,
     default: near('deck', [0.15, -0.05, 0.1, 0.05, 0]),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
-    when: several,
   },
   'other-exhaust': {
     ...edge,
-    kind: 'series',
-    group: others,
+    ...ofOthers,
     label: 'Exhaust, top edge',
     help: 'From the deck down, on that cylinder.',
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
     default: near('port', [0.2, -0.2, 0, 0.1, -0.1], 0),
     member: (index) => `Cylinder ${String(index + 1)}, exhaust`,
-    when: several,
   },
   'other-transfer': {
     ...edge,
-    kind: 'series',
-    group: others,
+    ...ofOthers,
     label: 'Transfer, top edge',
     help: 'From the deck down, on that cylinder.',
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
     default: near('port', [0.2, -0.2, 0, 0.1, -0.1], 1),
     member: (index) => `Cylinder ${String(index + 1)}, transfer`,
-    when: several,
   },
   'other-inlet': {
     ...edge,
-    kind: 'series',
-    group: others,
+    ...ofOthers,
     label: 'Inlet, bottom edge',
     help: 'From the deck down, on that cylinder.',
-    count: (values) => (values['cylinders'] as number) - 1,
-    most: 5,
-    first: 2,
     default: near('inlet-edge', [0.2, -0.1, 0, 0.1, -0.1]),
     member: (index) => `Cylinder ${String(index + 1)}, inlet`,
     when: (values) => several(values) && bySkirt(values),

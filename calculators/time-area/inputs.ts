@@ -1,18 +1,10 @@
-import { barrelInputs, demoBarrel, speedInput } from '../barrel-inputs.ts';
+import { barrelInputs, demoBarrel, edge as portEdge, speedInput } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs, NumberInput } from '../frame/types.ts';
 
-const edge = {
-  kind: 'number',
-  unit: 'mm',
-  min: 0,
-  max: 300,
-  why: 'edges are measured down from the top face of the barrel, and no barrel here is longer',
-  step: 0.1,
-  error: 0.1,
-} as const;
+const edge = { ...portEdge, kind: 'number' } as const;
 
 const side = {
   ...edge,

@@ -69,7 +69,9 @@ export function SheetApp({ places }: { readonly places: Places }) {
           }}
         />
         <Notices keeping={keeping} dropAside={dropAside} />
-        {ready ? <EngineBar store={store} engine={engine} change={change} edit={edit} /> : null}
+        <div class={ready ? undefined : 'not-yet'}>
+          <EngineBar store={store} engine={engine} change={change} edit={edit} />
+        </div>
         {failure !== undefined && engine && Object.keys(engine.unread).length > 0 ? (
           <p class="field-problem" role="alert">
             {failure}

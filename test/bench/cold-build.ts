@@ -13,8 +13,12 @@ export interface ColdBuild {
   readonly remove: () => Promise<void>;
 }
 
-/** Builds the site into a folder of its own, with nothing kept from an earlier build. */
-export async function coldBuild(): Promise<ColdBuild> {
+/**
+ * Builds the site into a folder of its own, with nothing kept from an earlier build.
+ *
+ * @param sources Where the sources are, with their packages.
+ */
+export async function coldBuild(sources = root): Promise<ColdBuild> {
   await mkdir(join(root, '.cache'), { recursive: true });
   const dist = await mkdtemp(join(root, '.cache', 'built-'));
   const start = performance.now();
@@ -22,7 +26,7 @@ export async function coldBuild(): Promise<ColdBuild> {
     process.execPath,
     ['node_modules/astro/bin/astro.mjs', 'build', '--force', '--outDir', dist],
     {
-      cwd: root,
+      cwd: sources,
       env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' },
     },
   );

@@ -22,7 +22,7 @@ const kindOf = (type: string): Kind =>
           : 'other';
 
 /** Counts what comes over the wire, headers included, by kind. */
-async function count(session: CDPSession): Promise<() => Transfer> {
+export async function count(session: CDPSession): Promise<() => Transfer> {
   const kinds = new Map<string, { kind: Kind; address: string }>();
   const bytes: Record<Kind, number> = { html: 0, css: 0, js: 0, font: 0, other: 0 };
   session.on('Network.responseReceived', ({ requestId, type, response }) => {

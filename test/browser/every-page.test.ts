@@ -4,14 +4,13 @@ import { expectAccessible } from './support/axe.ts';
 import { documentOf, pageFiles, pathOf } from './support/built.ts';
 import { phone, visit } from './support/page.ts';
 import { settled } from './support/calculator.ts';
-import { reach } from './support/width.ts';
 
 /** Width of a 1280 pixel window enlarged to 400 %, at which nothing may need sideways scrolling. */
 const ENLARGED = { width: 320, height: 256 } as const;
 const TARGET = 44;
 
-const scrollsSideways = async (page: Page): Promise<boolean> =>
-  (await reach(page)) > (await page.evaluate(() => document.documentElement.clientWidth));
+const scrollsSideways = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
 
 /**
  * Things to press that are smaller than a thumb needs. Links within a sentence are as tall as its

@@ -120,22 +120,14 @@ for (const { name, missing, start } of [firefox, webkit]) {
       describe.each(slugs)('%s', (slug) => {
         it('shows the figures that were served, and fits a phone', async () => {
           await visit(`calculators/${slug}/`);
-          const seen = await engine.run(() => {
-            // What is clipped or skipped while it is off the screen counts as well.
-            for (const part of document.querySelectorAll<HTMLElement>(
-              '.calc-picture, .calc-more',
-            )) {
-              part.style.contentVisibility = 'visible';
-            }
-            return {
-              values: [...document.querySelectorAll('.calc data')].map((d) =>
-                d.getAttribute('value'),
-              ),
-              words: document.body.innerText,
-              wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
-              wide: innerWidth,
-            };
-          });
+          const seen = await engine.run(() => ({
+            values: [...document.querySelectorAll('.calc data')].map((d) =>
+              d.getAttribute('value'),
+            ),
+            words: document.body.innerText,
+            wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+            wide: innerWidth,
+          }));
           const served = [
             ...documentOf(`calculators/${slug}/index.html`).querySelectorAll('.calc data'),
           ];

@@ -9,6 +9,8 @@ import { calculatorBySlug } from '../../site/all-calculators.ts';
 /** A link that somebody may have kept, and what it gave when it was put here. */
 interface Kept {
   readonly link: string;
+  /** How its figures were worked out apart from our code as well, where they were. */
+  readonly worked?: string;
   readonly results: Readonly<Record<string, number>>;
 }
 

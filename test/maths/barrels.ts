@@ -1,5 +1,4 @@
 import fc from 'fast-check';
-import { MathsError } from '../../calculators/maths/errors.ts';
 import type { PistonInBarrel } from '../../calculators/maths/port-timing.ts';
 
 const shape = {
@@ -18,14 +17,3 @@ export const barrels: fc.Arbitrary<PistonInBarrel> = fc
 
 /** The same without a pin offset. */
 export const plainBarrels = barrels.map((barrel) => ({ ...barrel, pinOffset: 0 }));
-
-/** The code of the MathsError that `run` throws. */
-export function codeOf(run: () => unknown): string {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MathsError) return error.code;
-    throw error;
-  }
-  return 'no error';
-}

@@ -15,7 +15,8 @@ import {
 import { cylinderVolume, heightOfVolume } from '../../calculators/maths/cylinder-volume.ts';
 import { buretteVolume, plugHoleVolume } from '../../calculators/maths/head-volume.ts';
 import { bdcAfter, totalTravel } from '../../calculators/maths/slider-crank.ts';
-import { barrels, codeOf } from './barrels.ts';
+import { barrels } from './barrels.ts';
+import { codeOf } from './code-of.ts';
 
 const parts: ClearanceParts = {
   bore: 60,

@@ -10,7 +10,8 @@ import {
   type PortLayout,
 } from '../../calculators/maths/port-layout.ts';
 import { squishClearance } from '../../calculators/maths/compression.ts';
-import { barrels, codeOf } from './barrels.ts';
+import { barrels } from './barrels.ts';
+import { codeOf } from './code-of.ts';
 
 const layouts = fc
   .record({

@@ -12,7 +12,8 @@ import {
   type PistonInBarrel,
 } from '../../calculators/maths/port-timing.ts';
 import { bdcAfter, totalTravel } from '../../calculators/maths/slider-crank.ts';
-import { barrels, codeOf, plainBarrels } from './barrels.ts';
+import { barrels, plainBarrels } from './barrels.ts';
+import { codeOf } from './code-of.ts';
 
 /** The triangle 3-4-5: throw 3, rod 5. At 90° the rod is 4 high and the piston 3 + 5 − 4 = 4 down. */
 const pythagoras: PistonInBarrel = { stroke: 6, rodLength: 5, pinOffset: 0, deckClearance: 0.5 };

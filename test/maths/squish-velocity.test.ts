@@ -7,7 +7,8 @@ import {
   squishVelocityAt,
   type SquishHead,
 } from '../../calculators/maths/squish-velocity.ts';
-import { barrels, codeOf } from './barrels.ts';
+import { barrels } from './barrels.ts';
+import { codeOf } from './code-of.ts';
 
 const g = { stroke: 51, rodLength: 104, pinOffset: 0 };
 const head: SquishHead = { bore: 52, bowlDiameter: 36, squish: 1.2, clearanceVolume: 15 };

@@ -12,7 +12,8 @@ import {
   specificTimeArea,
   timeArea,
 } from '../../calculators/maths/time-area.ts';
-import { barrels, codeOf } from './barrels.ts';
+import { barrels } from './barrels.ts';
+import { codeOf } from './code-of.ts';
 
 const window: PortWindow = { width: 34, height: 16, cornerRadius: 4, count: 1 };
 const barrel = { stroke: 51, rodLength: 104, pinOffset: 0, deckClearance: 0 };

@@ -29,8 +29,17 @@ function solve(primitives: SketchPrimitive[], wanted: string): Place {
   }
 }
 
-/** Pin at true top dead centre: on its line, crank and rod in line with each other. */
-function topOfPin({ stroke, rodLength, pinOffset }: PistonInBarrel): Place {
+const tops = new Map<PistonInBarrel, Place>();
+
+/** Pin at true top dead centre, sought once for each engine. */
+function topOfPin(barrel: PistonInBarrel): Place {
+  const known = tops.get(barrel) ?? solvedTop(barrel);
+  tops.set(barrel, known);
+  return known;
+}
+
+/** Crank and rod in line with each other, the pin on its line. */
+function solvedTop({ stroke, rodLength, pinOffset }: PistonInBarrel): Place {
   return solve(
     [
       { id: 'main', type: 'point', x: 0, y: 0, fixed: true },

@@ -1,4 +1,4 @@
-import { derivative, evaluate } from 'mathjs';
+import { compile, derivative } from 'mathjs';
 import {
   meanSquish,
   peakSquish,
@@ -21,6 +21,7 @@ const rpm = 6000;
 const gap = '(c + r + l - r * cos(x) - sqrt(l^2 - r^2 * sin(x)^2))';
 const inBand = `band * ${gap} / (bore * ${gap} + bowl)`;
 const lost = derivative(inBand, 'x').compile();
+const height = compile(gap);
 const area = (diameter: number) => (Math.PI / 4) * diameter ** 2;
 
 /** Gas leaving the band over the area of the gap round the bowl, m/s. */
@@ -37,9 +38,9 @@ function byMassBalance(angleBtdc: number): number {
   };
   const perRadian = Number(lost.evaluate(scope));
   const perSecond = (perRadian * rpm * 2 * Math.PI) / 60;
-  const height = Number(evaluate(gap, scope));
-  const volume = bore * height + scope.bowl;
-  return (perSecond * volume) / (Math.PI * head.bowlDiameter * height) / 1000;
+  const high = Number(height.evaluate(scope));
+  const volume = bore * high + scope.bowl;
+  return (perSecond * volume) / (Math.PI * head.bowlDiameter * high) / 1000;
 }
 
 const BALANCE =

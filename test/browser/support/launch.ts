@@ -75,15 +75,17 @@ async function found(): Promise<Found[]> {
  * Starts the one Chromium of a run, which test files connect to. Takes the browser named by
  * `CHROMIUM_PATH`, else Debian's, else the packed one; that one first with the machine's own
  * libraries and, if these are not enough, with those it brings.
+ *
+ * @param extra More arguments for the browser's command line.
  */
-export async function launch(): Promise<BrowserServer> {
+export async function launch(extra: readonly string[] = []): Promise<BrowserServer> {
   const failures: unknown[] = [];
   for (const { executablePath, env } of await found()) {
     try {
       return await chromium.launchServer({
         executablePath,
         headless: true,
-        args: ['--no-sandbox', '--disable-dev-shm-usage', '--font-render-hinting=none'],
+        args: ['--no-sandbox', '--disable-dev-shm-usage', '--font-render-hinting=none', ...extra],
         env: { ...process.env, ...env },
       });
     } catch (error) {
