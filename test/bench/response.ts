@@ -57,11 +57,12 @@ async function slowed<T>(
 
 /**
  * From a key press's own time stamp to the end of the frame that shows its result, while the first
- * field is stepped up and down by the arrow keys: each press works everything out anew.
+ * field with a unit is stepped up and down by the arrow keys: each press works everything out anew.
+ * (A field without one counts cylinders or sets, and changes what the page holds.)
  */
 export function typing(browser: Browser, address: string): Promise<Times> {
   return slowed(browser, address, async (page) => {
-    await page.locator('.calc-form input[type="text"]').first().focus();
+    await page.locator('.field:has(.field-unit) input[type="text"]').first().focus();
     await watch(page, 'keydown');
     for (let i = 0; i < EVENTS; i += 1) {
       await page.keyboard.press(i % 2 === 0 ? 'ArrowUp' : 'ArrowDown');
@@ -71,12 +72,19 @@ export function typing(browser: Browser, address: string): Promise<Times> {
   });
 }
 
+export interface Drag {
+  /** Lengths of the frames, ms. */
+  readonly frames: Times;
+  /** What working the figures out and drawing them takes of each, ms. */
+  readonly work: Times;
+}
+
 /**
  * The length of each frame, in milliseconds, while the picture's working point is dragged to and
  * fro, a move in every frame; nothing when the picture has none. The mouse takes hold of the point
  * from outside; the moves are made within the page, so that sending them costs the page nothing.
  */
-export function dragging(browser: Browser, address: string): Promise<Times | undefined> {
+export function dragging(browser: Browser, address: string): Promise<Drag | undefined> {
   return slowed(browser, address, async (page) => {
     const handle = page.locator('.calc-picture [role="slider"]').first();
     if ((await handle.count()) === 0) return undefined;
@@ -85,19 +93,21 @@ export function dragging(browser: Browser, address: string): Promise<Times | und
     const middle = { x: x + width / 2, y: y + height / 2 };
     await page.mouse.move(middle.x, middle.y);
     await page.mouse.down();
-    const frames = await handle.evaluate(
+    const drag = await handle.evaluate(
       (point, { at, count }) =>
-        new Promise<number[]>((done) => {
+        new Promise<{ frames: number[]; work: number[] }>((done) => {
           const lengths: number[] = [];
+          const work: number[] = [];
           let before: number | undefined;
           const frame = (now: number): void => {
             if (before !== undefined) lengths.push(now - before);
             before = now;
             if (lengths.length >= count) {
-              done(lengths);
+              done({ frames: lengths, work });
               return;
             }
             const by = 20 * Math.sin(lengths.length / 5);
+            const start = performance.now();
             point.dispatchEvent(
               new PointerEvent('pointermove', {
                 pointerId: 1,
@@ -106,6 +116,8 @@ export function dragging(browser: Browser, address: string): Promise<Times | und
                 clientY: at.y + by,
               }),
             );
+            // The page draws in the microtask that the move leaves behind; this one comes after it.
+            queueMicrotask(() => work.push(performance.now() - start));
             requestAnimationFrame(frame);
           };
           requestAnimationFrame(frame);
@@ -113,6 +125,6 @@ export function dragging(browser: Browser, address: string): Promise<Times | und
       { at: middle, count: FRAMES },
     );
     await page.mouse.up();
-    return frames;
+    return drag;
   });
 }
