@@ -21,7 +21,8 @@ export function openingsOf(v: Values): readonly number[] {
 
 /** The reading that all are brought to: an opening in mm, or a vacuum in kPa. */
 export function targetOf(v: Values): number {
-  if (v.method === 'vacuum') return leastWorkOpening(v.vacuum);
+  // The more vacuum, the less open: of two that ask for the same work the less open is wanted.
+  if (v.method === 'vacuum') return -leastWorkOpening(v.vacuum.map((reading) => -reading));
   return v.to === 'wanted' ? v.wanted : leastWorkOpening(v.opening);
 }
 

@@ -38,7 +38,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const { converter, failure } = useConverter(needed);
   const held = useRef<Record<string, AnyValue>>({});
   const byHand = useRef(false);
-  const dragged = useRef(false);
+  const [dragged, setDragged] = useState(false);
   const own = useOwnSheet(calculator, ownsAddress);
 
   const evaluation = useMemo(
@@ -57,6 +57,10 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     setTexts(fromQuery(query));
   }, []);
   const { write, commit } = useAddress(ownsAddress, back);
+  const end = useCallback(() => {
+    setDragged(false);
+    commit();
+  }, [commit]);
 
   useLayoutEffect(() => {
     setLengths(rememberedLengths());
@@ -79,7 +83,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
 
   const change = useCallback((key: string, text: string, byPicture: boolean) => {
     byHand.current = true;
-    dragged.current = byPicture;
+    setDragged(byPicture);
     setTexts((before) => ({ ...before, [key]: text }));
   }, []);
   const onText = useCallback((key: string, text: string) => change(key, text, false), [change]);
@@ -97,8 +101,8 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const latest = useRef(state);
   latest.current = state;
   const now = useCallback(() => latest.current, []);
-  const drawn = useLate(state, dragged.current ? 'none' : 'paint');
-  const told = useLate(state, dragged.current ? FOLLOW_MS : 'paint');
+  const drawn = useLate(state, dragged ? 'none' : 'paint');
+  const told = useLate(state, dragged ? FOLLOW_MS : 'paint');
   const { picture: Picture } = calculator;
   const picture = useMemo(() => {
     const { computed, values, results, spreads } = drawn.evaluation;
@@ -106,8 +110,8 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
       return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
     }
     const known = { values, results, spreads, lengths: drawn.lengths };
-    return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={commit} />;
-  }, [Picture, drawn, idPrefix, onSet, commit]);
+    return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={end} />;
+  }, [Picture, drawn, idPrefix, onSet, end]);
   const more = useMemo(
     () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
     [calculator, told, now, idPrefix, ownsAddress],

@@ -13,15 +13,16 @@ export function useLate<T>(value: T, wait: 'none' | 'paint' | number): T {
   if (wait === 'none') shown.current = value;
 
   useEffect(() => {
-    if (shown.current === value || timer.current !== undefined) return;
+    if (shown.current === value) return;
     const show = (): void => {
+      clearTimeout(timer.current);
       timer.current = undefined;
       if (shown.current === latest.current) return;
       shown.current = latest.current;
       redraw({});
     };
     // An effect runs after the paint.
-    if (typeof wait === 'number') timer.current = window.setTimeout(show, wait);
+    if (typeof wait === 'number') timer.current ??= window.setTimeout(show, wait);
     else show();
   }, [value, wait]);
   useEffect(() => () => clearTimeout(timer.current), []);

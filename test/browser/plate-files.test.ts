@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { longestRun, renderPdf } from '../drawing/render-pdf.ts';
 import { exactAngle } from '../outside/references/slider-crank-exact.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { painted } from './support/handles.ts';
 import { visit } from './support/page.ts';
 
 const DPI = 200;
@@ -64,6 +65,7 @@ async function drag(page: Page, dx: number, dy: number): Promise<void> {
   await page.mouse.down();
   await page.mouse.move(x + width / 2 + dx, y + height / 2 + dy, { steps: 6 });
   await page.mouse.up();
+  await painted(page);
 }
 
 describe('a plate', () => {

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { painted } from './support/handles.ts';
 import { phone, visit } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
@@ -83,6 +84,7 @@ describe('the picture', () => {
       await page.mouse.down();
       await page.mouse.move(fromX - 40, fromY, { steps: 8 });
       await page.mouse.up();
+      await painted(page);
       await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.2, 3);
       const travel = (await result(page, 'travel'))!;
       expect(await field(page, 'travel').inputValue()).toBe(String(travel));
