@@ -62,7 +62,9 @@ export async function transfer(browser: Browser, address: string): Promise<Visit
       await place.scrollIntoViewIfNeeded();
       await page.waitForLoadState('networkidle');
     }
-    await page.locator('[data-calculator]:not([data-ready="true"])').waitFor({ state: 'detached' });
+    await page.waitForFunction(
+      () => document.querySelector('[data-calculator]:not([data-ready="true"])') === null,
+    );
     await page.waitForLoadState('networkidle');
     return { opened, read: counted() };
   } finally {
