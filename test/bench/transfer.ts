@@ -42,6 +42,8 @@ export async function count(session: CDPSession): Promise<() => Transfer> {
   };
 }
 
+const REPORTS_MS = 500;
+
 export interface Visit {
   /** What is fetched before anything is touched. */
   readonly opened: Transfer;
@@ -65,7 +67,8 @@ export async function transfer(browser: Browser, address: string): Promise<Visit
     await page.waitForFunction(
       () => document.querySelector('[data-calculator]:not([data-ready="true"])') === null,
     );
-    await page.waitForLoadState('networkidle');
+    // The last reports of a transfer come after the script that it brought has run.
+    await page.waitForTimeout(REPORTS_MS);
     return { opened, read: counted() };
   } finally {
     await context.close();
