@@ -53,7 +53,11 @@ export interface Visit {
 
 /** What a first visit to a page fetches, with an empty cache, until nothing more is asked for. */
 export async function transfer(browser: Browser, address: string): Promise<Visit> {
-  const context = await browser.newContext({ viewport: { width: 360, height: 740 } });
+  // Without the copy for use offline, from which the later files of the same visit would come.
+  const context = await browser.newContext({
+    viewport: { width: 360, height: 740 },
+    serviceWorkers: 'block',
+  });
   try {
     const page = await context.newPage();
     const session = await context.newCDPSession(page);
