@@ -19,7 +19,7 @@ function sayAsleep(place: HTMLElement): void {
   note.className = 'field-problem';
   note.setAttribute('role', 'alert');
   note.textContent =
-    'This calculator could not be fetched, so its figures stand still. Check the connection and open the page again.';
+    'This calculator could not be fetched: its figures stand still. Check the connection and try again.';
   place.after(note);
 }
 

@@ -1,5 +1,5 @@
 /** Attributes of the pictures that the browser also has as properties, for reading only. */
-const NAMES = ['x', 'y', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy', 'r', 'dx', 'dy', 'width', 'height'];
+const NAMES = ['x', 'y', 'x1', 'y1', 'x2', 'y2', 'cx', 'cy', 'r'];
 const INTERFACES = [
   [SVGGraphicsElement, ['transform']],
   [SVGLineElement, NAMES],

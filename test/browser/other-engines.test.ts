@@ -37,7 +37,8 @@ const button = (name: string): string => `//button[normalize-space()="${name}"]`
 for (const { name, missing, start } of [firefox, webkit]) {
   if (missing !== undefined) console.warn(missing);
 
-  describe.skipIf(missing !== undefined)(missing ?? name, () => {
+  // A driver that has lost its browser says nothing of the site: once more, with a fresh one.
+  describe.skipIf(missing !== undefined)(missing ?? name, { retry: 1 }, () => {
     let site: Served;
     let engine: Engine;
 
@@ -111,8 +112,15 @@ for (const { name, missing, start } of [firefox, webkit]) {
       afterEach(async ({ task }) => {
         if (task.result?.state === 'fail') {
           const picture = fileURLToPath(new URL(`failed-${name}.png`, cache));
-          await writeFile(picture, await engine.screenshot());
-          console.error(`${task.name}: the screen is in ${picture}`);
+          await engine.screenshot().then(
+            async (image) => {
+              await writeFile(picture, image);
+              console.error(`${task.name}: the screen is in ${picture}`);
+            },
+            () => console.error(`${task.name}: ${name} no longer answers`),
+          );
+          await engine.forget();
+          return;
         }
         expect(await complaints()).toEqual([]);
       });
@@ -282,6 +290,7 @@ for (const { name, missing, start } of [firefox, webkit]) {
           }, KEY);
         const strokes = async () => (await engines()).map(({ figures }) => figures['stroke']);
 
+        await engine.forget();
         await visit('sheet/');
         await engine.click(button('New engine'));
         await type('#figure-stroke', '2 in');

@@ -32,16 +32,33 @@ async function freePort(): Promise<number> {
   return port;
 }
 
+/** Ends a program and all that it has started. */
 async function stop(child: ChildProcess): Promise<void> {
   if (child.exitCode !== null || child.signalCode !== null) return;
-  child.kill();
-  await once(child, 'exit');
+  const ended = once(child, 'exit');
+  process.kill(-child.pid!, 'SIGKILL');
+  await ended;
 }
+
+/** The driver loses a browser now and then, and waits for it without end. */
+const PATIENCE_MS = 15_000;
+const TRIES = 3;
+
+const within = <T>(work: Promise<T>): Promise<T> =>
+  Promise.race([
+    work,
+    setTimeout(PATIENCE_MS, undefined, { ref: false }).then(() =>
+      Promise.reject(new Error(`No answer within ${PATIENCE_MS} ms.`)),
+    ),
+  ]);
 
 /** A screen that nobody sees; its name. */
 async function screen(): Promise<{ child: ChildProcess; display: string }> {
   const args = ['-displayfd', '3', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'];
-  const child = spawn(SCREEN, args, { stdio: ['ignore', 'ignore', 'ignore', 'pipe'] });
+  const child = spawn(SCREEN, args, {
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
+    detached: true,
+  });
   const ended = once(child, 'exit').then(() => Promise.reject(new Error('Xvfb ended at once.')));
   const [number] = (await Promise.race([once(child.stdio[3]!, 'data'), ended])) as [Buffer];
   ended.catch(() => undefined);
@@ -53,6 +70,7 @@ async function driver(display: string): Promise<{ child: ChildProcess; url: stri
   const port = await freePort();
   const child = spawn(DRIVER, [`--port=${port}`], {
     stdio: 'ignore',
+    detached: true,
     env: { ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: '1' },
   });
   const url = `http://127.0.0.1:${port}`;
@@ -97,21 +115,34 @@ async function start(view: Size): Promise<Engine> {
   await using starting = new AsyncDisposableStack();
   const { child: shown, display } = await screen();
   starting.defer(() => stop(shown));
-  const { child, url } = await driver(display);
-  starting.defer(() => stop(child));
-  let web = await session(url, view);
-  starting.defer(() => web.quit());
+  let driving = await driver(display);
+  starting.defer(() => stop(driving.child));
+  let web: WebDriver;
+  /** A browser that knows nothing, with a driver of its own. */
+  const afresh = async (): Promise<void> => {
+    for (let tries = 1; ; tries += 1) {
+      await stop(driving.child);
+      driving = await driver(display);
+      try {
+        web = await within(session(driving.url, view));
+        return;
+      } catch (error) {
+        if (tries === TRIES) throw error;
+      }
+    }
+  };
+  await afresh();
   const started = starting.move();
 
   const find = async (where: string) => web.wait(until.elementLocated(locator(where)), 10_000);
   return {
-    open: (address) => web.get(address),
-    reload: () => web.navigate().refresh(),
+    open: (address) => within(web.get(address)),
+    reload: () => within(web.navigate().refresh()),
     back: () => web.navigate().back(),
     address: () => web.getCurrentUrl(),
-    run: (body, ...given) => web.executeScript(body, ...given),
+    run: (body, ...given) => within(web.executeScript(body, ...given)),
     load: (script) => web.executeScript(script),
-    click: async (where) => (await find(where)).click(),
+    click: async (where) => within((await find(where)).click()),
     type: (text) => web.actions().sendKeys(text).perform(),
     press: async (...keys) => {
       const names = keys.map((key) => KEYS[key] ?? key);
@@ -132,11 +163,8 @@ async function start(view: Size): Promise<Engine> {
       }
       await actions.release().perform();
     },
-    screenshot: async () => Buffer.from(await web.takeScreenshot(), 'base64'),
-    forget: async () => {
-      await web.quit();
-      web = await session(url, view);
-    },
+    screenshot: async () => Buffer.from(await within(web.takeScreenshot()), 'base64'),
+    forget: afresh,
     close: () => started.disposeAsync(),
   };
 }
