@@ -1,7 +1,5 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { rewritePages } from './pages.ts';
 
 const LINK = /(\s(?:href|src|action|content)=")\/(?!\/)/g;
 
@@ -20,19 +18,10 @@ export function anywhere(): AstroIntegration {
   return {
     name: 'anywhere',
     hooks: {
-      'astro:build:done': async ({ dir }) => {
-        const root = fileURLToPath(dir);
-        const files = await readdir(root, { recursive: true });
-        await Promise.all(
-          files
-            .filter((file) => file.endsWith('.html') && file !== '404.html')
-            .map(async (file) => {
-              const path = join(root, file);
-              const depth = file.split(/[\\/]/).length - 1;
-              await writeFile(path, relativeLinks(await readFile(path, 'utf8'), depth));
-            }),
-        );
-      },
+      'astro:build:done': ({ dir }) =>
+        rewritePages(dir, (html, file) =>
+          file === '404.html' ? html : relativeLinks(html, file.split(/[\\/]/).length - 1),
+        ),
     },
   };
 }

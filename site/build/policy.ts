@@ -1,8 +1,6 @@
 import { createHash } from 'node:crypto';
-import { readdir, readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { rewritePages } from './pages.ts';
 
 const INLINE = /<(script|style)(?:\s[^>]*)?>([\s\S]*?)<\/\1>/g;
 const POLICY = /<meta http-equiv="content-security-policy" content="[^"]*">/;
@@ -28,16 +26,7 @@ export function policy(): AstroIntegration {
   return {
     name: 'policy',
     hooks: {
-      'astro:build:done': async ({ dir }) => {
-        const root = fileURLToPath(dir);
-        const pages = (await readdir(root, { recursive: true })).filter((f) => f.endsWith('.html'));
-        await Promise.all(
-          pages.map(async (file) => {
-            const path = join(root, file);
-            await writeFile(path, ownHashesOnly(await readFile(path, 'utf8')));
-          }),
-        );
-      },
+      'astro:build:done': ({ dir }) => rewritePages(dir, ownHashesOnly),
     },
   };
 }

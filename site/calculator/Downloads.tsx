@@ -3,7 +3,7 @@ import { csvSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { save } from './save.ts';
 import type { Now } from './state.ts';
-import { alike, steady } from './steady.ts';
+import { steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
@@ -93,4 +93,4 @@ function Files(props: Props) {
 }
 
 /** Files made from the state, only when asked for. */
-export const Downloads = steady(Files, (before: Props, now) => alike(before, now, 1));
+export const Downloads = steady(Files);

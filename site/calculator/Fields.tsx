@@ -5,7 +5,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FigureInput } from './FigureInput.tsx';
 import { ListInput } from './ListInput.tsx';
-import { alike, steady } from './steady.ts';
+import { steady } from './steady.ts';
 
 export interface FieldHandlers {
   readonly lengths: LengthDisplay;
@@ -53,7 +53,7 @@ function FieldOfAnyKind({ field, fromSheet, ...handlers }: OneProps) {
 }
 
 /** Drawn anew only when something in it has changed: most edits touch one field of many. */
-const OneField = steady(FieldOfAnyKind, (before: OneProps, now) => alike(before, now, 3));
+const OneField = steady(FieldOfAnyKind, 3);
 
 interface FoldedProps {
   readonly heading: string;

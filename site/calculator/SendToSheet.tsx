@@ -2,7 +2,7 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Now } from './state.ts';
-import { alike, steady } from './steady.ts';
+import { steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
@@ -45,4 +45,4 @@ function Sending({ calculator, ready, now }: Props) {
 }
 
 /** Offers the figures of this calculation to the reader's engine sheet. */
-export const SendToSheet = steady(Sending, (before: Props, now) => alike(before, now, 1));
+export const SendToSheet = steady(Sending);

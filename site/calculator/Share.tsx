@@ -4,7 +4,7 @@ import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { siteAddress } from './site-address.ts';
 import type { Now } from './state.ts';
-import { alike, steady } from './steady.ts';
+import { steady } from './steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
@@ -86,4 +86,4 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
 }
 
 /** Copies the state as a link, as text or as Markdown or BBCode; shows the text where copying is barred. */
-export const Share = steady(Forms, (before: Props, now) => alike(before, now, 1));
+export const Share = steady(Forms);

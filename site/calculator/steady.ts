@@ -1,13 +1,13 @@
 import { Component, h, type FunctionComponent } from 'preact';
 
-/** A component that is left as it is while its properties say the same. */
+/** A component that is left as it is while its properties are alike, so many levels deep. */
 export function steady<P extends object>(
   Inner: FunctionComponent<P>,
-  same: (before: P, now: P) => boolean,
+  depth = 1,
 ): new () => Component<P> {
   return class extends Component<P> {
     override shouldComponentUpdate(now: P): boolean {
-      return !same(this.props, now);
+      return !alike(this.props, now, depth);
     }
     override render() {
       return h(Inner, this.props);
@@ -18,7 +18,7 @@ export function steady<P extends object>(
 const isPlain = (value: unknown): value is object => typeof value === 'object' && value !== null;
 
 /** Whether two values are alike in every part, so many levels deep. */
-export function alike(a: unknown, b: unknown, depth: number): boolean {
+function alike(a: unknown, b: unknown, depth: number): boolean {
   if (Object.is(a, b)) return true;
   if (depth === 0 || !isPlain(a) || !isPlain(b)) return false;
   const before = Object.entries(a);

@@ -1,6 +1,6 @@
 import { dropKept } from '../../calculators/sheet/edit.ts';
 import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
-import { within } from './places.ts';
+import { siteAddress } from '../calculator/site-address.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -21,7 +21,7 @@ export function Kept({ engine, edit }: Props) {
         <ul class="links">
           {engine.kept.map(({ label, text, calculator, query }, i) => (
             <li key={`${label} ${text} ${String(i)}`}>
-              <a href={within(`calculators/${calculator}/?${query}`)}>
+              <a href={siteAddress(`calculators/${calculator}/?${query}`)}>
                 {label}: {text}
               </a>
               <button

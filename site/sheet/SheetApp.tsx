@@ -16,7 +16,8 @@ import { Kept } from './Kept.tsx';
 import { Notices } from './Notices.tsx';
 import { Order } from './Order.tsx';
 import { Outline } from './Outline.tsx';
-import { within, type Places } from './places.ts';
+import { siteAddress } from '../calculator/site-address.ts';
+import type { Places } from './places.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { copyText, ShareSheet, type Copied } from './ShareSheet.tsx';
 import { useReread } from './use-reread.ts';
@@ -47,8 +48,8 @@ export function SheetApp({ places }: { readonly places: Places }) {
     const known = slug === undefined ? undefined : places.calculators[slug];
     const query = known ? queryFor(engine, slug!, known.keys) : '';
     const link = known
-      ? within(`calculators/${slug!}/${query === '' ? '' : `?${query}`}`)
-      : within('sheet/');
+      ? siteAddress(`calculators/${slug!}/${query === '' ? '' : `?${query}`}`)
+      : siteAddress('sheet/');
     const text = `${engine.name}: ${stepLine(engine, id, lengths)}\n${link}`;
     void copyText('Figure', text).then(setCopied);
   };

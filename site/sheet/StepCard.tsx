@@ -9,7 +9,7 @@ import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { displayUnit, units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
-import { within } from './places.ts';
+import { siteAddress } from '../calculator/site-address.ts';
 import { momentWords, ReadingBox } from './ReadingBox.tsx';
 
 interface Props extends BoxProps {
@@ -140,17 +140,20 @@ function Links({
         const { title, keys } = places.calculators[slug]!;
         const query = queryFor(engine, slug, keys);
         return (
-          <a key={slug} href={within(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}>
+          <a
+            key={slug}
+            href={siteAddress(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}
+          >
             {title}
           </a>
         );
       })}
       {read.map((slug) => (
-        <a key={slug} href={within(`articles/${slug}/`)}>
+        <a key={slug} href={siteAddress(`articles/${slug}/`)}>
           Why: {places.articles[slug]}
         </a>
       ))}
-      {list ? <a href={within('first-start/')}>The list of the first start</a> : null}
+      {list ? <a href={siteAddress('first-start/')}>The list of the first start</a> : null}
       {reading ? (
         <button type="button" class="plain" onClick={() => copyStep(id)}>
           Copy with its link

@@ -6,9 +6,3 @@ export interface Places {
   >;
   readonly articles: Readonly<Record<string, string>>;
 }
-
-/** An address within the site, from the home page this one names. */
-export function within(path: string): string {
-  const home = document.querySelector<HTMLLinkElement>('link[rel="start"]');
-  return new URL(path, home?.href ?? location.origin).href;
-}

@@ -1,8 +1,7 @@
 import { execFile } from 'node:child_process';
-import { once } from 'node:events';
-import { createServer, type AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { freePort } from '../browser/support/free-port.ts';
 import { launch } from '../browser/support/launch.ts';
 import { serve } from '../browser/support/serve.ts';
 import { ownPackages } from './own-packages.ts';
@@ -37,15 +36,6 @@ interface Audit {
   readonly score: number | null;
   readonly displayValue?: string;
   readonly details?: { readonly items?: readonly unknown[] };
-}
-
-async function freePort(): Promise<number> {
-  const server = createServer().listen(0, '127.0.0.1');
-  await once(server, 'listening');
-  const { port } = server.address() as AddressInfo;
-  server.close();
-  await once(server, 'close');
-  return port;
 }
 
 /** One run, in a browser of its own, which then keeps nothing from another page. */

@@ -1,9 +1,9 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, globSync } from 'node:fs';
-import { createServer, type AddressInfo } from 'node:net';
 import { setTimeout } from 'node:timers/promises';
 import { Builder, By, Capabilities, Key, Origin, until, type WebDriver } from 'selenium-webdriver';
+import { freePort } from '../free-port.ts';
 import {
   missingSentence,
   type Engine,
@@ -22,15 +22,6 @@ const KEYS: Readonly<Partial<Record<Pressed, string>>> = {
   ArrowRight: Key.ARROW_RIGHT,
   ArrowUp: Key.ARROW_UP,
 };
-
-async function freePort(): Promise<number> {
-  const server = createServer().listen(0, '127.0.0.1');
-  await once(server, 'listening');
-  const { port } = server.address() as AddressInfo;
-  server.close();
-  await once(server, 'close');
-  return port;
-}
 
 /** Ends a program and all that it has started. */
 async function stop(child: ChildProcess): Promise<void> {
