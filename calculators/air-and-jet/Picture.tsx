@@ -37,7 +37,7 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
   const x = scaleLinear([low, high], [left, right]);
   const y = scaleLinear([shown(least - room), shown(most + room)], [floor, ceiling]);
   const jet = computed.jet as number;
-  const half = spreads.jet ?? 0;
+  const half = spreads().jet ?? 0;
   const inside = v.sizes.filter((size) => size > least - room && size < most + room);
   const edges = degrees.map((t, i): [number, number, number] => [
     x(t),

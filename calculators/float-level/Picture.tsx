@@ -39,7 +39,7 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
       <LevelPlot
         height={v.height}
         level={level}
-        levelSpread={spreads.level ?? 0}
+        levelSpread={spreads().level ?? 0}
         wanted={v.wanted}
         heightFor={computed['height-for'] as number}
         found={v.found}

@@ -29,6 +29,7 @@ export interface Evaluation {
   readonly errorFields: readonly Field[];
   readonly values: AnyValues;
   readonly results: Readonly<Record<string, ResultValue>>;
+  /** Worked out when first asked for: a picture that is dragged may do without. */
   readonly spreads: Readonly<Record<string, number>>;
   readonly problems: readonly Problem[];
   /** Whether a unit or fraction waits for the converter. */
@@ -262,10 +263,13 @@ export function evaluate(
     const results = Object.fromEntries(
       Object.keys(calculator.results).map((name) => [name, finiteOnly(raw[name]!)]),
     );
+    let spreads: Readonly<Record<string, number>> | undefined;
     return {
       ...base,
       results,
-      spreads: measuredSpreads(calculator, values, measured, results),
+      get spreads() {
+        return (spreads ??= measuredSpreads(calculator, values, measured, results));
+      },
       problems,
       computed: true,
     };

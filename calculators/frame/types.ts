@@ -137,8 +137,8 @@ export interface TableSpec {
 export interface PictureProps<I extends Inputs = Inputs, R extends Results = Results> {
   readonly values: ValuesOf<I>;
   readonly results: ComputedOf<R>;
-  /** ± of each result that has one, by result name (and `name-1` … in a series). */
-  readonly spreads: Readonly<Record<string, number>>;
+  /** Gives the ± of each result that has one, by result name (and `name-1` … in a series). */
+  readonly spreads: () => Readonly<Record<string, number>>;
   readonly lengths: LengthDisplay;
   /** Distinguishes the ids of several pictures on one page. */
   readonly idPrefix: string;

@@ -12,6 +12,7 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
   const v = values as { from: string; stroke: number; rod: number; offset: number; rotor: number };
   const geometry = sliderCrank(v);
   const angle = results.angle as number;
+  const { angle: angleSpread = 0, travel: travelSpread = 0 } = spreads();
 
   const moveTo = (wanted: number): void => {
     const bottom = 360 - bdcAfter(geometry);
@@ -26,8 +27,8 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
       <TravelPlot
         geometry={geometry}
         angle={angle}
-        angleSpread={spreads.angle ?? 0}
-        travelSpread={spreads.travel ?? 0}
+        angleSpread={angleSpread}
+        travelSpread={travelSpread}
         lengths={lengths}
         onAngle={moveTo}
         onEnd={commit}

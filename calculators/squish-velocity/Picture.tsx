@@ -37,7 +37,7 @@ export function Picture({ values, results, spreads, set, commit }: PictureProps)
   const angles = evenly(0, end, 60);
   const x = scaleLinear([end, 0], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([0, peak * 1.2], [FLOOR, TOP]);
-  const share = (spreads.peak ?? 0) / peak;
+  const share = (spreads().peak ?? 0) / peak;
   const px = x(v.at);
   const py = y(speed(v.at));
   const words = `${fixed(speed(v.at), 1)} metres a second ${fixed(v.at, 1)} degrees before the top`;

@@ -3,13 +3,10 @@ import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, AnyValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { Fields } from './Fields.tsx';
+import { Figures } from './Figures.tsx';
 import { lastGood } from './last-good.ts';
-import { LengthsChoice } from './LengthsChoice.tsx';
 import { More } from './More.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
-import { Problems } from './Problems.tsx';
-import { Leads } from './Results.tsx';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
 import { useConverter } from './use-converter.ts';
@@ -27,7 +24,7 @@ export interface LiveProps {
   readonly idPrefix: string;
 }
 
-/** While the picture is dragged, the tables follow at this pace and leave the frames to it. */
+/** While the picture is dragged, the figures follow at a pace that can be read, and leave the frames to it. */
 const FOLLOW_MS = 150;
 
 /** A calculator in use. The server renders the same with the defaults. */
@@ -91,24 +88,26 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     (key: string, value: number) => change(key, String(Number(value.toFixed(6))), true),
     [change],
   );
-  const defaults = (): void => {
+  const onDefaults = useCallback(() => {
     byHand.current = true;
     setTexts({});
-  };
+  }, []);
 
-  // The answer comes first. The picture is painted with it when it is what moves.
+  // The answer comes first. The picture is painted with it, and before it, when it is what moves.
   const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
   const latest = useRef(state);
   latest.current = state;
   const now = useCallback(() => latest.current, []);
   const drawn = useLate(state, dragged ? 'none' : 'paint');
+  const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
   const told = useLate(state, dragged ? FOLLOW_MS : 'paint');
   const { picture: Picture } = calculator;
   const picture = useMemo(() => {
-    const { computed, values, results, spreads } = drawn.evaluation;
+    const { computed, values, results } = drawn.evaluation;
     if (!computed) {
       return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
     }
+    const spreads = () => drawn.evaluation.spreads;
     const known = { values, results, spreads, lengths: drawn.lengths };
     return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={end} />;
   }, [Picture, drawn, idPrefix, onSet, end]);
@@ -116,53 +115,20 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
     [calculator, told, now, idPrefix, ownsAddress],
   );
-
-  const shared = { calculator, evaluation, lengths };
-  const fromSheet = own && {
-    name: own.name,
-    keys: evaluation.fields
-      .map(({ key }) => key)
-      .filter((key) => own.texts[key] !== undefined && own.texts[key] === texts[key]),
-  };
-  const handlers = { lengths, idPrefix, fromSheet, onText, onCommit: commit };
+  const figures = useMemo(() => {
+    const fromSheet = own && {
+      name: own.name,
+      keys: figured.evaluation.fields
+        .filter(({ key, text, given }) => given && own.texts[key] === text)
+        .map(({ key }) => key),
+    };
+    const handlers = { idPrefix, fromSheet, onText, onCommit: commit, onDefaults };
+    return <Figures {...figured} {...handlers} {...{ calculator, failure }} />;
+  }, [calculator, figured, failure, own, idPrefix, onText, commit, onDefaults]);
 
   return (
     <div class="calc">
-      <div class="calc-answer">
-        <Leads {...shared} />
-      </div>
-      <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
-      <form
-        class="calc-form"
-        aria-label={`Figures for: ${calculator.title}`}
-        onSubmit={(event) => event.preventDefault()}
-      >
-        <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
-        {fromSheet && fromSheet.keys.length > 0 ? (
-          <div class="from-sheet">
-            <p>
-              {fromSheet.keys.length === 1
-                ? 'One figure is'
-                : `${fromSheet.keys.length} figures are`}{' '}
-              from your sheet: {fromSheet.name}. Type over any of them; the sheet stays as it is.
-            </p>
-            <button type="button" onClick={defaults}>
-              Use the defaults instead
-            </button>
-          </div>
-        ) : null}
-        <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
-        {evaluation.errorFields.length === 0 ? null : (
-          <details class="errors">
-            <summary>How exact are your readings?</summary>
-            <p>
-              Each ± below is carried through to the results: readings are taken as independent and
-              combined as the root of the sum of their squares.
-            </p>
-            <Fields fields={evaluation.errorFields} {...handlers} />
-          </details>
-        )}
-      </form>
+      {figures}
       <div class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>{picture}</div>
       {more}
     </div>

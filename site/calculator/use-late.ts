@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /**
  * A value that may come later than the rest of the page, so that what the reader looks at is
@@ -12,19 +12,22 @@ export function useLate<T>(value: T, wait: 'none' | 'paint' | number): T {
   latest.current = value;
   if (wait === 'none') shown.current = value;
 
-  useEffect(() => {
-    if (shown.current === value) return;
-    const show = (): void => {
-      clearTimeout(timer.current);
-      timer.current = undefined;
-      if (shown.current === latest.current) return;
-      shown.current = latest.current;
-      redraw({});
-    };
-    // An effect runs after the paint.
-    if (typeof wait === 'number') timer.current ??= window.setTimeout(show, wait);
-    else show();
+  const show = (): void => {
+    clearTimeout(timer.current);
+    timer.current = undefined;
+    if (shown.current === latest.current) return;
+    shown.current = latest.current;
+    redraw({});
+  };
+  useLayoutEffect(() => {
+    if (typeof wait === 'number' && shown.current !== value) {
+      timer.current ??= window.setTimeout(show, wait);
+    }
   }, [value, wait]);
+  // An effect runs after the paint, and is asked for only where it is needed: it costs two tasks.
+  useEffect(() => {
+    if (wait === 'paint') show();
+  }, [wait === 'paint' ? value : undefined, wait]);
   useEffect(() => () => clearTimeout(timer.current), []);
   return shown.current;
 }

@@ -59,7 +59,7 @@ function pictureOf(calculator: AnyCalculator): string {
     h(calculator.picture, {
       values,
       results,
-      spreads,
+      spreads: () => spreads,
       lengths: 'mm',
       idPrefix: '',
       set: nothing,

@@ -1,0 +1,57 @@
+import { Fields, type FieldHandlers } from './Fields.tsx';
+import { LengthsChoice } from './LengthsChoice.tsx';
+import { Problems } from './Problems.tsx';
+import { Leads } from './Results.tsx';
+import type { State } from './state.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+
+interface Props extends State, FieldHandlers {
+  readonly calculator: AnyCalculator;
+  /** Why the converter of units could not be fetched. */
+  readonly failure: string | undefined;
+  readonly onDefaults: () => void;
+}
+
+/** The answer, what stands in its way, and the form: all that comes before the picture. */
+export function Figures({ calculator, evaluation, failure, onDefaults, ...handlers }: Props) {
+  const { lengths, idPrefix, fromSheet } = handlers;
+  return (
+    <>
+      <div class="calc-answer">
+        <Leads {...{ calculator, evaluation, lengths }} />
+      </div>
+      <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      <form
+        class="calc-form"
+        aria-label={`Figures for: ${calculator.title}`}
+        onSubmit={(event) => event.preventDefault()}
+      >
+        <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
+        {fromSheet && fromSheet.keys.length > 0 ? (
+          <div class="from-sheet">
+            <p>
+              {fromSheet.keys.length === 1
+                ? 'One figure is'
+                : `${fromSheet.keys.length} figures are`}{' '}
+              from your sheet: {fromSheet.name}. Type over any of them; the sheet stays as it is.
+            </p>
+            <button type="button" onClick={onDefaults}>
+              Use the defaults instead
+            </button>
+          </div>
+        ) : null}
+        <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
+        {evaluation.errorFields.length === 0 ? null : (
+          <details class="errors">
+            <summary>How exact are your readings?</summary>
+            <p>
+              Each ± below is carried through to the results: readings are taken as independent and
+              combined as the root of the sum of their squares.
+            </p>
+            <Fields fields={evaluation.errorFields} {...handlers} />
+          </details>
+        )}
+      </form>
+    </>
+  );
+}
