@@ -1,6 +1,7 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { liftAt, openingAt, type BreakerCam } from '../maths/breaker-cam.ts';
+import { hundredth } from '../picture/steps.ts';
 
 interface Props {
   readonly cam: BreakerCam;
@@ -21,8 +22,6 @@ const STEPS = 360;
 /** How many times the contacts are enlarged in the corner. */
 const GLASS = 8;
 
-const round = (value: number): number => Math.round(value * 100) / 100;
-
 /** Cam, heel and arm to scale, the cam turning clockwise, with the contacts enlarged in a corner. */
 export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengths }: Props) {
   const base = baseDiameter / 2;
@@ -34,7 +33,7 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
   const room = (WIDTH - 40 - centre.x) / scale;
   const armLength = Math.min(base * 1.9, room / Math.max(0.5, leverRatio - 1));
   const place = (x: number, up: number): string =>
-    `${round(centre.x + x * scale)} ${round(centre.y - up * scale)}`;
+    `${hundredth(centre.x + x * scale)} ${hundredth(centre.y - up * scale)}`;
 
   const outline = Array.from({ length: STEPS }, (_, i) => {
     const clockwise = (i * 360) / STEPS;
@@ -78,7 +77,7 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
         class="dimension"
         d={`M${centre.x} ${centre.y}L${place(rim * Math.sin(middle), rim * Math.cos(middle))}`}
       />
-      <circle class="part" cx={centre.x} cy={centre.y} r={round(base * 0.3 * scale)} />
+      <circle class="part" cx={centre.x} cy={centre.y} r={hundredth(base * 0.3 * scale)} />
       <path
         class="part part-moving"
         d={`M${place(-block * 0.35, height + heel)}L${place(0, base + heel)}L${place(block * 0.35, height + heel)}Z`}
@@ -89,22 +88,22 @@ export function CamDrawing({ cam, gap, at, lift, leverRatio, baseDiameter, lengt
       />
       <circle
         class="part"
-        cx={round(centre.x - armLength * scale)}
-        cy={round(centre.y - height * scale)}
+        cx={hundredth(centre.x - armLength * scale)}
+        cy={hundredth(centre.y - height * scale)}
         r={6}
       />
       <path class="contact" d={`M${place(contactX, contactUp)}L${place(contactX, faceUp)}`} />
       <path
         class="contact contact-fixed"
-        d={`M${place(contactX, fixedUp)}V${round(centre.y - (fixedUp - thick * 1.6) * scale)}H${WIDTH - 20}`}
+        d={`M${place(contactX, fixedUp)}V${hundredth(centre.y - (fixedUp - thick * 1.6) * scale)}H${WIDTH - 20}`}
       />
       <path class="turning" d="M84 306A112 112 0 0 1 84 166M84 166l-10 5M84 166l-1 12" />
       <g>
         <circle class="glass" cx={glass.x} cy={glass.y} r={glass.radius} />
-        <path class="contact" d={`M${glass.x} ${glass.y - 46}V${round(glass.y - enlarged)}`} />
+        <path class="contact" d={`M${glass.x} ${glass.y - 46}V${hundredth(glass.y - enlarged)}`} />
         <path
           class="contact contact-fixed"
-          d={`M${glass.x} ${glass.y + 46}V${round(glass.y + enlarged)}`}
+          d={`M${glass.x} ${glass.y + 46}V${hundredth(glass.y + enlarged)}`}
         />
       </g>
       <text x={glass.x + glass.radius + 10} y={glass.y - 8}>

@@ -1,6 +1,7 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { Plot } from '../picture/plot.tsx';
+import { hundredth } from '../picture/steps.ts';
 
 interface Props {
   /** cc. */
@@ -16,8 +17,6 @@ const FLOOR = HEIGHT - 38;
 const TOP = 22;
 const COLUMN = 66;
 const PITCH = 116;
-
-const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** The space above the piston at the bottom, where the exhaust shuts, and at the top, to scale. */
 export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
@@ -46,22 +45,22 @@ export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
                 class="part part-moving"
                 x={x}
                 width={COLUMN}
-                y={round(FLOOR - clearance * scale)}
-                height={round(clearance * scale)}
+                y={hundredth(FLOOR - clearance * scale)}
+                height={hundredth(clearance * scale)}
               />
               {above > 0 ? (
                 <rect
                   class="part"
                   x={x}
                   width={COLUMN}
-                  y={round(FLOOR - whole)}
-                  height={round(above * scale)}
+                  y={hundredth(FLOOR - whole)}
+                  height={hundredth(above * scale)}
                 />
               ) : null}
               <text
                 class="dimension-text"
                 x={x + COLUMN / 2}
-                y={round(FLOOR - whole - 6)}
+                y={hundredth(FLOOR - whole - 6)}
                 text-anchor="middle"
               >
                 {say(above + clearance)}

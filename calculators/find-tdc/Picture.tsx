@@ -2,7 +2,7 @@ import type { PictureProps } from '../frame/types.ts';
 import { fixed } from '../frame/format.ts';
 import { discScale } from '../maths/find-tdc.ts';
 import { Handle } from '../picture/handle.tsx';
-import { onStep } from '../picture/steps.ts';
+import { hundredth, onStep } from '../picture/steps.ts';
 import { Plot } from '../picture/plot.tsx';
 
 const SIZE = 340;
@@ -11,10 +11,7 @@ const RIM = 138;
 
 const place = (angle: number, radius: number): readonly [x: number, y: number] => {
   const turn = (angle * Math.PI) / 180;
-  return [
-    Math.round((MIDDLE + radius * Math.sin(turn)) * 100) / 100,
-    Math.round((MIDDLE - radius * Math.cos(turn)) * 100) / 100,
-  ];
+  return [hundredth(MIDDLE + radius * Math.sin(turn)), hundredth(MIDDLE - radius * Math.cos(turn))];
 };
 const spoke = (angle: number, from: number, to: number): string =>
   `M${place(angle, from).join(' ')}L${place(angle, to).join(' ')}`;

@@ -2,6 +2,7 @@ import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import type { FloatLever } from '../maths/float-level.ts';
 import { ForceArrow } from '../picture/force-arrow.tsx';
+import { hundredth } from '../picture/steps.ts';
 
 interface Props {
   readonly lever: FloatLever;
@@ -27,7 +28,6 @@ const KEY = 74;
 const NEEDLE = 9;
 const BODY = 12;
 
-const round = (value: number): number => Math.round(value * 100) / 100;
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(high, Math.max(low, value));
 
@@ -47,9 +47,9 @@ export function SectionDrawing(props: Props) {
     (FIELD.right - FIELD.left) / (right - left),
     FIELD.tallest / (bottom - top),
   );
-  const sheet = round(FIELD.top + (bottom - top) * scale + KEY);
-  const x = (mm: number): number => round(FIELD.left + (mm - left) * scale);
-  const z = (mm: number): number => round(FIELD.top + (mm - top) * scale);
+  const sheet = hundredth(FIELD.top + (bottom - top) * scale + KEY);
+  const x = (mm: number): number => hundredth(FIELD.left + (mm - left) * scale);
+  const z = (mm: number): number => hundredth(FIELD.top + (mm - top) * scale);
   const box = (from: number, up: number, to: number, down: number): string =>
     `M${x(from)} ${z(up)}H${x(to)}V${z(down)}H${x(from)}Z`;
   const slope = Math.tan((tilt * Math.PI) / 180);
@@ -98,7 +98,7 @@ export function SectionDrawing(props: Props) {
         class="part part-moving"
         d={`M${x(needleX)} ${z(seat - 0.4)}L${x(needleX + 1.2)} ${z(seat + 2)}V${z(arm)}H${x(needleX - 1.2)}V${z(seat + 2)}Z`}
       />
-      <circle class="part" cx={x(0)} cy={z(arm)} r={Math.max(4, round(1.4 * scale))} />
+      <circle class="part" cx={x(0)} cy={z(arm)} r={Math.max(4, hundredth(1.4 * scale))} />
 
       <ForceArrow
         x={x(needleX)}

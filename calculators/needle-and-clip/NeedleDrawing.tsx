@@ -1,6 +1,7 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import type { TaperedNeedle } from '../maths/needle.ts';
+import { hundredth } from '../picture/steps.ts';
 
 interface Props {
   readonly needle: TaperedNeedle;
@@ -22,8 +23,6 @@ const JET_DEPTH = 112;
 /** Half the bore of the jet, in user units, whatever its size. */
 const BORE = 44;
 
-const round = (value: number): number => Math.round(value * 100) / 100;
-
 /** Needle and jet in section: widths magnified, heights to a scale of their own. */
 export function NeedleDrawing(props: Props) {
   const { needle, jetBore, rise, lift, travel, atMouth, lengths } = props;
@@ -40,11 +39,11 @@ export function NeedleDrawing(props: Props) {
   const stem = (needle.diameter / 2) * wide;
   const bend = Math.min(foot, Math.max(slideFoot, taperStart));
   const outline =
-    `M${round(MIDDLE - stem)} ${round(slideFoot)}` +
-    `L${round(MIDDLE - halfAt(bend))} ${round(bend)}L${round(MIDDLE - halfAt(foot))} ${foot}` +
-    `H${round(MIDDLE + halfAt(foot))}L${round(MIDDLE + halfAt(bend))} ${round(bend)}` +
-    `L${round(MIDDLE + stem)} ${round(slideFoot)}Z`;
-  const gap = round(halfAt(MOUTH));
+    `M${hundredth(MIDDLE - stem)} ${hundredth(slideFoot)}` +
+    `L${hundredth(MIDDLE - halfAt(bend))} ${hundredth(bend)}L${hundredth(MIDDLE - halfAt(foot))} ${foot}` +
+    `H${hundredth(MIDDLE + halfAt(foot))}L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
+    `L${hundredth(MIDDLE + stem)} ${hundredth(slideFoot)}Z`;
+  const gap = hundredth(halfAt(MOUTH));
   const unit = displayUnit('mm', lengths);
   const say = (mm: number): string =>
     `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
@@ -58,7 +57,7 @@ export function NeedleDrawing(props: Props) {
     >
       <path
         class="part part-moving"
-        d={`M${MIDDLE - 110} 18V${round(slideFoot)}H${MIDDLE + 110}V18`}
+        d={`M${MIDDLE - 110} 18V${hundredth(slideFoot)}H${MIDDLE + 110}V18`}
       />
       <path class="part" d={outline} />
       <path
@@ -73,11 +72,11 @@ export function NeedleDrawing(props: Props) {
       {taperStart > slideFoot && taperStart < foot ? (
         <path
           class="dimension"
-          d={`M${round(MIDDLE + stem + 4)} ${round(taperStart)}H${WIDTH - 6}`}
+          d={`M${hundredth(MIDDLE + stem + 4)} ${hundredth(taperStart)}H${WIDTH - 6}`}
         />
       ) : null}
       {taperStart > slideFoot && taperStart < foot ? (
-        <text class="dimension-text" x={WIDTH - 6} y={round(taperStart) - 5} text-anchor="end">
+        <text class="dimension-text" x={WIDTH - 6} y={hundredth(taperStart) - 5} text-anchor="end">
           taper starts
         </text>
       ) : null}

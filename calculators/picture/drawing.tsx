@@ -1,14 +1,13 @@
 import { h } from 'preact';
 import { svgElement } from '../drawing/to-svg.ts';
 import type { Drawing, Layer, Line, Shape } from '../drawing/shapes.ts';
+import { hundredth } from './steps.ts';
 
 interface Props {
   readonly drawing: Drawing;
   /** User units to the mm. */
   readonly scale: number;
 }
-
-const hundredth = (value: number): number => Math.round(value * 100) / 100;
 
 /** Size of the picture of a drawing, in user units. */
 export const sizeOf = ({ drawing, scale }: Props): { width: number; height: number } => ({

@@ -1,3 +1,5 @@
+import { hundredth } from './steps.ts';
+
 interface Props {
   readonly x: number;
   /** Where it starts, in user units. */
@@ -15,7 +17,7 @@ const HEAD = 7;
 export function ForceArrow({ x, from, length, label, side }: Props) {
   if (length === 0) return null;
   const sign = length < 0 ? -1 : 1;
-  const tip = Math.round((from + length) * 100) / 100;
+  const tip = hundredth(from + length);
   const head = sign * Math.min(HEAD, Math.abs(length));
   return (
     <g class="force" aria-hidden="true">

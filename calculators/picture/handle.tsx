@@ -1,4 +1,5 @@
 import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
+import { hundredth } from './steps.ts';
 
 interface HandleProps {
   readonly x: number;
@@ -63,7 +64,7 @@ export function Handle(props: HandleProps) {
   return (
     <g
       class="handle"
-      transform={`translate(${Math.round(x * 100) / 100} ${Math.round(y * 100) / 100})`}
+      transform={`translate(${hundredth(x)} ${hundredth(y)})`}
       role="slider"
       tabIndex={0}
       aria-label={label}

@@ -1,6 +1,7 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
 import { travelBefore, type SliderCrank } from '../maths/slider-crank.ts';
+import { hundredth } from './steps.ts';
 
 interface Props {
   readonly geometry: SliderCrank;
@@ -12,8 +13,6 @@ interface Props {
 const WIDTH = 260;
 const HEIGHT = 360;
 const ROOM = 18;
-
-const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** Crank, rod and piston drawn to scale, in the state of the plot beside it. */
 export function Mechanism({ geometry, angle, lengths }: Props) {
@@ -32,8 +31,8 @@ export function Mechanism({ geometry, angle, lengths }: Props) {
   const travel = travelBefore(geometry, angle);
   const centre = { x: WIDTH / 2, y: HEIGHT - ROOM - throwLength * 1.12 * scale };
   const at = (x: number, up: number) => ({
-    x: round(centre.x + x * scale),
-    y: round(centre.y - up * scale),
+    x: hundredth(centre.x + x * scale),
+    y: hundredth(centre.y - up * scale),
   });
   const big = at(throwLength * Math.sin(turned), throwLength * Math.cos(turned));
   const pin = at(pinOffset, topHeight - travel);
@@ -58,20 +57,20 @@ export function Mechanism({ geometry, angle, lengths }: Props) {
       />
       <path
         class="part part-hollow"
-        d={`M${round(pin.x - half)} ${round(top.y - 6)}V${wall}M${round(pin.x + half)} ${round(top.y - 6)}V${wall}`}
+        d={`M${hundredth(pin.x - half)} ${hundredth(top.y - 6)}V${wall}M${hundredth(pin.x + half)} ${hundredth(top.y - 6)}V${wall}`}
       />
       <path
         class="part part-moving"
-        d={`M${round(pin.x - half + 2)} ${round(pin.y + skirtBelowPin * scale)}V${round(crown)}H${round(pin.x + half - 2)}V${round(pin.y + skirtBelowPin * scale)}Z`}
+        d={`M${hundredth(pin.x - half + 2)} ${hundredth(pin.y + skirtBelowPin * scale)}V${hundredth(crown)}H${hundredth(pin.x + half - 2)}V${hundredth(pin.y + skirtBelowPin * scale)}Z`}
       />
-      <circle class="part" cx={centre.x} cy={centre.y} r={round(throwLength * 1.12 * scale)} />
+      <circle class="part" cx={centre.x} cy={centre.y} r={hundredth(throwLength * 1.12 * scale)} />
       <path class="part-rod" d={`M${big.x} ${big.y}L${pin.x} ${pin.y}`} />
-      <circle class="part" cx={big.x} cy={big.y} r={round(throwLength * 0.3 * scale)} />
-      <circle class="part" cx={pin.x} cy={pin.y} r={round(throwLength * 0.22 * scale)} />
+      <circle class="part" cx={big.x} cy={big.y} r={hundredth(throwLength * 0.3 * scale)} />
+      <circle class="part" cx={pin.x} cy={pin.y} r={hundredth(throwLength * 0.22 * scale)} />
       <circle class="part" cx={centre.x} cy={centre.y} r={3} />
       <path
         class="dimension"
-        d={`M${right - 6} ${top.y}H${right + 14}M${right - 6} ${round(crown)}H${right + 14}`}
+        d={`M${right - 6} ${top.y}H${right + 14}M${right - 6} ${hundredth(crown)}H${right + 14}`}
       />
       <text class="dimension-text" x={WIDTH - 4} y={Math.max(12, top.y - 5)} text-anchor="end">
         {shown}

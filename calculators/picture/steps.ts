@@ -7,3 +7,6 @@ export function onStep(value: number, step: number): number {
 export function evenly(from: number, to: number, count: number): number[] {
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 }
+
+/** A place in a picture to a hundredth of a user unit: finer than any screen or printer shows. */
+export const hundredth = (value: number): number => Math.round(value * 100) / 100;

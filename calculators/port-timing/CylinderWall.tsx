@@ -5,6 +5,7 @@ import { Handle } from '../picture/handle.tsx';
 import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { wallLayout, type Strip } from './wall-layout.ts';
+import { hundredth } from '../picture/steps.ts';
 
 /** One port on the wall: edges in mm below the deck. */
 export interface WallPort {
@@ -35,8 +36,6 @@ const RIGHT = 352;
 const TOP = 34;
 const BOTTOM = HEIGHT - 10;
 
-const round = (value: number): number => Math.round(value * 100) / 100;
-
 /** The bore slit open opposite the exhaust and rolled flat, with the piston over it. */
 export function CylinderWall(props: Props) {
   const { exhaust, transfers, inlet, crown, skirt, crownRange, lengths, onEnd } = props;
@@ -46,7 +45,7 @@ export function CylinderWall(props: Props) {
   const above = Math.min(0, highest) - 2;
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
   const axis = scaleLinear([shown(above), shown(deepest)], [TOP, BOTTOM]);
-  const y = (mm: number): number => round(axis(shown(mm)));
+  const y = (mm: number): number => hundredth(axis(shown(mm)));
   const mmAt = (place: number): number =>
     above + ((place - TOP) / (BOTTOM - TOP)) * (deepest - above);
   const layout = wallLayout(LEFT, RIGHT, transfers.length);
@@ -72,18 +71,18 @@ export function CylinderWall(props: Props) {
     <g key={key}>
       <rect
         class={`port port-shut port-line-${kind}`}
-        x={round(strip.x)}
-        width={round(strip.width)}
+        x={hundredth(strip.x)}
+        width={hundredth(strip.width)}
         y={y(port.top)}
-        height={round(y(port.bottom) - y(port.top))}
+        height={hundredth(y(port.bottom) - y(port.top))}
       />
       {to > from ? (
         <rect
           class={`port port-${kind}`}
-          x={round(strip.x)}
-          width={round(strip.width)}
+          x={hundredth(strip.x)}
+          width={hundredth(strip.width)}
           y={y(from)}
-          height={round(y(to) - y(from))}
+          height={hundredth(y(to) - y(from))}
         />
       ) : null}
     </g>
@@ -92,7 +91,7 @@ export function CylinderWall(props: Props) {
     <text
       key={`${words}-${String(x)}`}
       class="key"
-      x={round(x + width / 2)}
+      x={hundredth(x + width / 2)}
       y={place}
       text-anchor="middle"
     >
@@ -110,9 +109,9 @@ export function CylinderWall(props: Props) {
       x={strip.x + strip.width / 2}
       y={y(depth)}
       label={name}
-      value={round(depth)}
+      value={hundredth(depth)}
       min={0}
-      max={round(deepest)}
+      max={hundredth(deepest)}
       step={0.1}
       valueText={`${say(depth)} below the deck`}
       along="y"
@@ -134,7 +133,7 @@ export function CylinderWall(props: Props) {
           x={LEFT}
           width={RIGHT - LEFT}
           y={y(0)}
-          height={round(BOTTOM - y(0))}
+          height={hundredth(BOTTOM - y(0))}
         />
         {window(layout.exhaust, exhaust, openByCrown(exhaust), 'exhaust', 'exhaust')}
         {transfers.flatMap((port, index) =>
@@ -152,7 +151,7 @@ export function CylinderWall(props: Props) {
           x={LEFT}
           width={RIGHT - LEFT}
           y={y(crown)}
-          height={round(y(skirtEnd) - y(crown))}
+          height={hundredth(y(skirtEnd) - y(crown))}
         />
         <path class="piston-edge" d={`M${LEFT} ${y(crown)}H${RIGHT}`} />
         {name('exhaust', layout.exhaust, y(exhaust.bottom) + 15)}
@@ -182,9 +181,9 @@ export function CylinderWall(props: Props) {
         x={LEFT + 17}
         y={y(crown)}
         label="Piston, crown below the deck"
-        value={round(crown)}
-        min={round(highest)}
-        max={round(lowest)}
+        value={hundredth(crown)}
+        min={hundredth(highest)}
+        max={hundredth(lowest)}
         step={0.5}
         valueText={`${say(crown)} below the deck`}
         along="y"

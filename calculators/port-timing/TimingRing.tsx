@@ -3,7 +3,7 @@ import { fixed } from '../frame/format.ts';
 import type { PortEvents } from '../maths/port-timing.ts';
 import { Handle } from '../picture/handle.tsx';
 import { Plot } from '../picture/plot.tsx';
-import { onStep } from '../picture/steps.ts';
+import { hundredth, onStep } from '../picture/steps.ts';
 
 interface Props {
   readonly exhaust: PortEvents;
@@ -23,10 +23,9 @@ const OUTER = 118;
 /** The crank pin, by which the crank is turned. */
 const PIN = 58;
 
-const round = (value: number): number => Math.round(value * 100) / 100;
 const at = (angle: number, radius: number) => ({
-  x: round(CENTRE.x + radius * Math.sin(angle * RADIANS)),
-  y: round(CENTRE.y - radius * Math.cos(angle * RADIANS)),
+  x: hundredth(CENTRE.x + radius * Math.sin(angle * RADIANS)),
+  y: hundredth(CENTRE.y - radius * Math.cos(angle * RADIANS)),
 });
 
 const shape = arc<null>();
@@ -37,7 +36,7 @@ const sector = ({ opens, closes }: PortEvents, radius: number, width: number): s
       .outerRadius(radius)
       .startAngle(opens * RADIANS)
       .endAngle(closes * RADIANS)(null) ?? ''
-  ).replaceAll(/-?\d+\.\d+/g, (number) => String(round(Number(number))));
+  ).replaceAll(/-?\d+\.\d+/g, (number) => String(hundredth(Number(number))));
 
 /** An angle written beside the ring, where the event is. */
 function Mark({ angle }: { readonly angle: number }) {
