@@ -4,8 +4,9 @@ import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/unit
 import type { Drawing } from '../drawing/shapes.ts';
 import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawing.tsx';
 import { Handle } from '../picture/handle.tsx';
+import { steady } from '../picture/steady.ts';
 import { onStep } from '../picture/steps.ts';
-import { marksOf, type Values } from './compute.ts';
+import { marksOf, type TapeValues, type Values } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import { inputs } from './inputs.ts';
 
@@ -36,11 +37,39 @@ const trueSize = (drawing: Drawing, { width, height }: { width: number; height: 
   height: `${drawing.height.toFixed(3)}mm`,
 });
 
+function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
+  const tape = viewOf(tapeOf(values));
+  return (
+    <svg
+      {...trueSize(tape.drawing, sizeOf(tape))}
+      role="img"
+      aria-label={`Tape for a rotor of ${fixed(values.rotor, 1)} mm, in strips`}
+    >
+      <DrawingShapes {...tape} />
+      <g class="on-screen" aria-hidden="true">
+        {tape.drawing.shapes.map((shape, i) => {
+          if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
+          if (Number(shape.text) % EVERY !== 0) return null;
+          const at = placeOf(tape)(shape.x, shape.y);
+          return (
+            <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
+              {shape.text}
+            </text>
+          );
+        })}
+      </g>
+    </svg>
+  );
+}
+
+/** Drawn anew only when one of its own figures has changed, not while the disc is dragged. */
+const Tape = steady(TapeAsPrinted, 3);
+
 /** The disc and the tape as they will be printed; the rim of the disc is dragged to its size. */
 export function Picture({ values, lengths, set, commit }: PictureProps) {
   const v = values as unknown as Values;
+  const { outside: _, inside: __, ...ofTape } = v;
   const disc = viewOf(discOf(v));
-  const tape = viewOf(tapeOf(v));
   const place = placeOf(disc);
   const rim = v.outside / 2;
   const sense = (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 1 : -1;
@@ -90,25 +119,7 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
           onEnd={commit}
         />
       </svg>
-      <svg
-        {...trueSize(tape.drawing, sizeOf(tape))}
-        role="img"
-        aria-label={`Tape for a rotor of ${fixed(v.rotor, 1)} mm, in strips`}
-      >
-        <DrawingShapes {...tape} />
-        <g class="on-screen" aria-hidden="true">
-          {tape.drawing.shapes.map((shape, i) => {
-            if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
-            if (Number(shape.text) % EVERY !== 0) return null;
-            const at = placeOf(tape)(shape.x, shape.y);
-            return (
-              <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
-                {shape.text}
-              </text>
-            );
-          })}
-        </g>
-      </svg>
+      <Tape values={ofTape} />
       {marks.length === 0 ? null : (
         <p class="picture-words">
           Marked:{' '}

@@ -18,6 +18,8 @@ import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
+/** All that a tape depends on. */
+export type TapeValues = Omit<Values, 'outside' | 'inside'>;
 
 export interface Mark {
   /** Piston travel, mm below the top. */
@@ -40,7 +42,7 @@ function atField<T>(key: string, work: () => T): T {
 }
 
 /** The piston positions to be marked, those before the top first. */
-export function marksOf(v: Values): readonly Mark[] {
+export function marksOf(v: TapeValues): readonly Mark[] {
   const engine = sliderCrank(v);
   assertGeometry(engine);
   const before = atField('marks', () => marksBefore(engine, v.marks));

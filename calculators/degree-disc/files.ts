@@ -2,10 +2,10 @@ import type { Drawing } from '../drawing/shapes.ts';
 import { toPdf } from '../drawing/to-pdf.ts';
 import { toSvg } from '../drawing/to-svg.ts';
 import { sayNumber } from '../maths/rounding.ts';
-import { marksOf, type Values } from './compute.ts';
+import { marksOf, type TapeValues, type Values } from './compute.ts';
 import { discDrawing, tapeDrawing, type ScaleSheet } from './drawing.ts';
 
-function scaleOf(v: Values): ScaleSheet {
+function scaleOf(v: TapeValues): ScaleSheet {
   return {
     numbering: v.numbering,
     grows:
@@ -26,7 +26,7 @@ export const discOf = (v: Values): Drawing =>
     note: `Stroke ${sayNumber(v.stroke)} mm, rod ${sayNumber(v.rod)} mm; crank turns ${v.turning}, disc on the ${v['fixed-to']}.`,
   });
 
-export const tapeOf = (v: Values): Drawing =>
+export const tapeOf = (v: TapeValues): Drawing =>
   tapeDrawing({
     ...scaleOf(v),
     rotorDiameter: v.rotor,

@@ -3,7 +3,7 @@ import { csvSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { save } from './save.ts';
 import type { Now } from './state.ts';
-import { steady } from './steady.ts';
+import { steady } from '../../calculators/picture/steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;

@@ -5,7 +5,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FigureInput } from './FigureInput.tsx';
 import { ListInput } from './ListInput.tsx';
-import { steady } from './steady.ts';
+import { steady } from '../../calculators/picture/steady.ts';
 
 export interface FieldHandlers {
   readonly lengths: LengthDisplay;

@@ -107,10 +107,11 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     if (!computed) {
       return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
     }
-    const spreads = () => drawn.evaluation.spreads;
+    // The ± of a figure hardly changes along a drag, and costs more than the figure itself.
+    const spreads = () => (dragged ? figured : drawn).evaluation.spreads;
     const known = { values, results, spreads, lengths: drawn.lengths };
     return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={end} />;
-  }, [Picture, drawn, idPrefix, onSet, end]);
+  }, [Picture, drawn, dragged, idPrefix, onSet, end]);
   const more = useMemo(
     () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
     [calculator, told, now, idPrefix, ownsAddress],

@@ -2,7 +2,7 @@ import type { ComponentChildren, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Now } from './state.ts';
-import { steady } from './steady.ts';
+import { steady } from '../../calculators/picture/steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;

@@ -4,7 +4,7 @@ import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { siteAddress } from './site-address.ts';
 import type { Now } from './state.ts';
-import { steady } from './steady.ts';
+import { steady } from '../../calculators/picture/steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
