@@ -2,7 +2,6 @@ import { h, hydrate } from 'preact';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Live } from './Live.tsx';
-import './svg-attributes.ts';
 import { typedBefore } from './typed-before.ts';
 
 /** Takes a calculator that the server rendered into use. */
