@@ -63,7 +63,9 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
     setLengths(rememberedLengths());
     const linked = ownsAddress ? fromQuery(location.search) : {};
     byHand.current = Object.keys(typed ?? {}).length > 0;
-    setTexts((before) => ({ ...before, ...linked, ...typed }));
+    const given = { ...linked, ...typed };
+    // What the server rendered stands as it is when nothing was given.
+    if (Object.keys(given).length > 0) setTexts((before) => ({ ...before, ...given }));
     return watchLengths(setLengths);
   }, [ownsAddress, typed]);
 
