@@ -1,10 +1,10 @@
 import type { Rolldown } from 'vite';
 
 /** What decides whether anything more is to be fetched. */
-const start = /preload-helper|rolldown.runtime|offline\/kept-work|typed-before/;
+const start = /preload-helper|offline\/kept-work|typed-before/;
 /** Shared by the calculators' page and the engine sheet. */
 const base =
-  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|uncertainty|find-root|slider-crank|rim-arc|within|attempt)/;
+  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|uncertainty|find-root|slider-crank|rim-arc|within)/;
 /** Shared by the calculators' pictures. */
 const marks = /calculators\/picture\/|node_modules\/(?:d3-|internmap)/;
 /** Shared by the calculators that know the barrel. */
