@@ -102,7 +102,7 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
   const now = useCallback(() => latest.current, []);
   const drawn = useLate(state, dragged ? 'none' : 'paint');
   const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
-  const told = useLate(state, dragged ? FOLLOW_MS : 'paint');
+  const told = useLate(figured, dragged ? 'none' : 'paint');
   const { picture: Picture } = calculator;
   const picture = useMemo(() => {
     const { computed, values, results } = drawn.evaluation;
