@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, AnyValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { Figures } from './Figures.tsx';
@@ -19,6 +19,8 @@ export interface LiveProps {
   readonly set?: Texts;
   /** Whether it is the page's own calculator and keeps its state in the address. */
   readonly ownsAddress: boolean;
+  /** What comes of them, where it has been worked out beforehand. */
+  readonly first?: Evaluation;
   /** What the visitor typed before the script came. */
   readonly typed?: Texts;
   readonly idPrefix: string;
@@ -28,8 +30,9 @@ export interface LiveProps {
 const FOLLOW_MS = 150;
 
 /** A calculator in use. The server renders the same with the defaults. */
-export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProps) {
-  const [texts, setTexts] = useState<Texts>(set ?? {});
+export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: LiveProps) {
+  const untouched = useRef(set ?? {}).current;
+  const [texts, setTexts] = useState<Texts>(untouched);
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const [needed, setNeeded] = useState(false);
   const { converter, failure } = useConverter(needed);
@@ -40,12 +43,14 @@ export function Live({ calculator, set, ownsAddress, typed, idPrefix }: LiveProp
 
   const evaluation = useMemo(
     () =>
-      evaluate(calculator, texts, {
-        lengths,
-        held: held.current,
-        ...(converter ? { converter } : {}),
-      }),
-    [calculator, texts, lengths, converter],
+      first && texts === untouched && lengths === 'mm' && !converter
+        ? first
+        : evaluate(calculator, texts, {
+            lengths,
+            held: held.current,
+            ...(converter ? { converter } : {}),
+          }),
+    [calculator, texts, untouched, first, lengths, converter],
   );
 
   const back = useCallback((query: string) => {

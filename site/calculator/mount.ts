@@ -4,13 +4,13 @@ import { keptWork } from '../offline/kept-work.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
 
-/** Brings a calculator on the page to life. */
+/** Fetches what a calculator on the page needs to answer. */
 async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
   const { calculator: slug } = place.dataset;
   const load = loaders[`../../calculators/${slug}/calculator.tsx`];
   if (!load) throw new Error(`No calculator named ${slug}`);
-  const [{ wake }, { default: calculator }] = await Promise.all([import('./wake.ts'), load()]);
-  wake(place, calculator, kept);
+  const [{ ready }, { default: calculator }] = await Promise.all([import('./wake.ts'), load()]);
+  ready(place, calculator, kept);
 }
 
 /** Says under a calculator that could not be fetched that its figures stand still. */

@@ -3,7 +3,7 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
 
 /** Whether this browser keeps an engine sheet at all; only then is its code fetched. */
-function keepsSheet(): boolean {
+export function keepsSheet(): boolean {
   try {
     return localStorage.getItem('gudgeon.sheet') !== null;
   } catch {

@@ -1,21 +1,50 @@
-import { h, hydrate } from 'preact';
-import type { Texts } from '../../calculators/frame/evaluate.ts';
+import { h } from 'preact';
+import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { Live } from './Live.tsx';
+import { Live, type LiveProps } from './Live.tsx';
+import { rememberedLengths, watchLengths } from './preferences.ts';
+import { takeOver } from './take-over.ts';
 import { typedBefore } from './typed-before.ts';
+import { keepsSheet } from './use-own-sheet.ts';
+import { whenTouched } from './when-touched.ts';
 
-/** Takes a calculator that the server rendered into use. */
-export function wake(place: HTMLElement, calculator: AnyCalculator, kept: Texts | undefined): void {
-  const { set, prefix = '', owns } = place.dataset;
-  hydrate(
-    h(Live, {
-      calculator,
-      idPrefix: prefix,
-      ownsAddress: owns === 'true',
-      typed: { ...kept, ...typedBefore(place, prefix) },
-      ...(set === undefined ? {} : { set: JSON.parse(set) as Texts }),
-    }),
-    place,
-  );
+/**
+ * Makes a calculator answer. What the server rendered stands until it is touched: on a slow phone
+ * waking takes a third of a second, which a reader who only reads need not pay.
+ */
+export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Texts): void {
+  const { set: ofServer, prefix: idPrefix = '', owns } = place.dataset;
+  const ownsAddress = owns === 'true';
+  const set = ofServer === undefined ? {} : (JSON.parse(ofServer) as Texts);
+  /** Whether there is anything to show that the server did not render. */
+  const differs = (): boolean =>
+    rememberedLengths() !== 'mm' ||
+    (ownsAddress && (location.search !== '' || keepsSheet())) ||
+    place.contains(document.activeElement) ||
+    Object.keys(typedBefore(place, idPrefix)).length > 0;
+
+  let first: Evaluation | undefined;
+  const prepare = (): void => {
+    first ??= evaluate(calculator, set, { lengths: 'mm' });
+    void first.spreads;
+  };
+  const asleep = new AbortController();
+  const { signal } = asleep;
+  const now = (): void => {
+    if (signal.aborted) return;
+    asleep.abort();
+    const typed = { ...kept, ...typedBefore(place, idPrefix) };
+    const given: LiveProps = { calculator, set, idPrefix, ownsAddress, typed };
+    takeOver(h(Live, first ? { ...given, first } : given), place);
+    place.dataset.awake = 'true';
+  };
+  if (kept || differs()) now();
+  else {
+    whenTouched(place, prepare, now, signal);
+    signal.addEventListener('abort', watchLengths(now));
+    // By then a browser that keeps what was typed in a form has put it back.
+    addEventListener('pageshow', () => differs() && now(), { signal });
+    addEventListener('popstate', () => differs() && now(), { signal });
+  }
   place.dataset.ready = 'true';
 }

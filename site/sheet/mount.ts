@@ -1,9 +1,10 @@
-import { h, hydrate } from 'preact';
+import { h } from 'preact';
+import { takeOver } from '../calculator/take-over.ts';
 import type { Places } from './places.ts';
 import { SheetApp } from './SheetApp.tsx';
 
 const place = document.querySelector<HTMLElement>('[data-sheet]');
 if (place) {
-  hydrate(h(SheetApp, { places: JSON.parse(place.dataset.sheet!) as Places }), place);
+  takeOver(h(SheetApp, { places: JSON.parse(place.dataset.sheet!) as Places }), place);
   place.dataset.ready = 'true';
 }
