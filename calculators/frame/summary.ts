@@ -35,7 +35,8 @@ export interface SummaryLine {
   readonly text: string;
 }
 
-function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
+/** An input, as a line for people; none where it has no figure yet. */
+export function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
   if (field.kind === 'choice') {
     return { label: field.label, text: field.options[field.value] ?? field.value };
   }

@@ -4,12 +4,14 @@ import type { Rolldown } from 'vite';
 const start = /preload-helper|offline\/kept-work|typed-before/;
 /** Shared by the calculators' page and the engine sheet. */
 const base =
-  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|uncertainty|find-root|slider-crank|rim-arc|within)/;
+  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|attempt|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|standard|uncertainty|find-root|slider-crank|rim-arc|within)/;
 /** Shared by the calculators' pictures. */
 const marks = /calculators\/picture\/|node_modules\/(?:d3-|internmap)/;
 /** Shared by the calculators that know the barrel. */
 const barrel =
   /maths\/(?:port-|cylinder-volume|compression|integrate)|calculators\/(?:barrel-inputs|disc-inputs|other-cylinders|remembered)/;
+/** Shared by the calculators that know the cam. */
+const cam = /maths\/breaker-cam|calculators\/cam-inputs/;
 
 /**
  * Which script goes into which file. A file costs a request and half a kilobyte of headers on a
@@ -25,6 +27,7 @@ export const scriptFiles: Rolldown.RolldownOptions = {
         { name: 'base', test: base, minShareCount: 2, priority: 3 },
         { name: 'marks', test: marks, minShareCount: 4, priority: 2 },
         { name: 'barrel', test: barrel, minShareCount: 2, priority: 1 },
+        { name: 'cam', test: cam, minShareCount: 2 },
       ],
     },
   },

@@ -1,3 +1,4 @@
+import { Errors } from './Errors.tsx';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 import { LengthsChoice } from './LengthsChoice.tsx';
 import { Problems } from './Problems.tsx';
@@ -42,14 +43,7 @@ export function Figures({ calculator, evaluation, failure, onDefaults, ...handle
         ) : null}
         <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
         {evaluation.errorFields.length === 0 ? null : (
-          <details class="errors">
-            <summary>How exact are your readings?</summary>
-            <p>
-              Each ± below is carried through to the results: readings are taken as independent and
-              combined as the root of the sum of their squares.
-            </p>
-            <Fields fields={evaluation.errorFields} {...handlers} />
-          </details>
+          <Errors fields={evaluation.errorFields} {...handlers} />
         )}
       </form>
     </>

@@ -1,5 +1,13 @@
 /** What is done to a calculator itself. */
-const TOUCHES = ['pointerdown', 'focusin', 'keydown', 'click', 'input', 'change'] as const;
+const TOUCHES = [
+  'pointerdown',
+  'focusin',
+  'keydown',
+  'click',
+  'input',
+  'change',
+  'toggle',
+] as const;
 /** What a reader does before it. */
 const SIGNS = ['pointermove', 'pointerdown', 'touchstart', 'keydown', 'wheel', 'scroll'] as const;
 

@@ -74,6 +74,29 @@ describe('typing', () => {
   });
 });
 
+describe('how exact the readings are', () => {
+  const spread = (page: Page): Promise<string | null> =>
+    page.locator('output[name="angle"] .spread').first().textContent();
+
+  it('is told in a line, and has fields once somebody asks', async () => {
+    await open(`?${given}&travel=2.2mm`, async (page) => {
+      const details = page.locator('.errors');
+      expect(await details.textContent()).toContain('± of stroke: 0.05 mm');
+      expect(await field(page, 'travel-error').count()).toBe(0);
+      await details.locator('summary').click();
+      const before = await spread(page);
+      await type(page, 'travel-error', '0.2');
+      await expect.poll(() => spread(page)).not.toBe(before);
+    });
+  });
+
+  it('has its field at once where the address gives it', async () => {
+    await open(`?${given}&travel=2.2mm&travel-error=0.2mm`, async (page) => {
+      expect(await field(page, 'travel-error').inputValue()).toBe('0.2');
+    });
+  });
+});
+
 describe('the picture', () => {
   it('is dragged, and the figures follow', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {

@@ -1,0 +1,32 @@
+import { useState } from 'preact/hooks';
+import { inputLine } from '../../calculators/frame/summary.ts';
+import type { Field } from '../../calculators/frame/fields.ts';
+import { Fields, type FieldHandlers } from './Fields.tsx';
+
+interface Props extends FieldHandlers {
+  readonly fields: readonly Field[];
+}
+
+/**
+ * The ± of each reading, told in a line until somebody asks for the fields: they are as many as the
+ * readings, and few readers change them.
+ */
+export function Errors({ fields, ...handlers }: Props) {
+  const [asked, setAsked] = useState(false);
+  const shown = asked || fields.some(({ given, problem }) => given || problem !== undefined);
+  const lines = fields.flatMap((field) => inputLine(field, handlers.lengths) ?? []);
+  return (
+    <details class="errors" onToggle={(event) => event.currentTarget.open && setAsked(true)}>
+      <summary>How exact are your readings?</summary>
+      <p>
+        Each ± below is carried through to the results: readings are taken as independent and
+        combined as the root of the sum of their squares.
+      </p>
+      {shown ? (
+        <Fields fields={fields} {...handlers} />
+      ) : (
+        <p>{`${lines.map(({ label, text }) => `${label}: ${text}`).join('. ')}.`}</p>
+      )}
+    </details>
+  );
+}
