@@ -6,6 +6,7 @@ import { Band, Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 import { jetAt, type Computed, type Values } from './compute.ts';
 
@@ -22,8 +23,8 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
   const say = (mm: number): string =>
     `${fixed(shown(mm), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
-  const low = Math.min(COLD, v.temperature, v['right-temperature']);
-  const high = Math.max(HOT, v.temperature, v['right-temperature']);
+  const low = useStill(Math.min(COLD, v.temperature, v['right-temperature']));
+  const high = useStill(Math.max(HOT, v.temperature, v['right-temperature']));
   const degrees = evenly(low, high, 50);
   const now = degrees.map((t) => jetAt(v, t, 'now'));
   const then = degrees.map((t) => jetAt(v, t, 'right'));

@@ -6,6 +6,7 @@ import { Curve, type Point } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 import { primaryOf, type Values } from './values.ts';
 
@@ -24,7 +25,7 @@ export function Picture({ values, set, commit }: PictureProps) {
   const timeAt = (rpm: number): number => chargeTime(dwell, ratio, rpm);
   const full = finalCurrent(primary);
   const now = timeAt(v.rpm);
-  const longest = Math.max(now * 1.15, 6 * timeConstant(primary));
+  const longest = useStill(Math.max(now * 1.15, 6 * timeConstant(primary)));
 
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;

@@ -6,6 +6,7 @@ import { Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly } from '../picture/steps.ts';
 
 interface Props {
@@ -22,17 +23,19 @@ interface Props {
 const WIDTH = 360;
 const HEIGHT = 280;
 const TOP = usualMargin.top + 14;
+/** The geometric ratios between which engines lie; the field is wider for one that does not. */
+const LOW = 5;
+const HIGH = 20;
 
 /** Both ratios against the clearance volume, with the engine's own place on them. */
 export function RatioPlot({ swept, trapped, clearance, lengths, onClearance, onEnd }: Props) {
   const unit = units[displayUnit('cc', lengths)].label;
   const shown = (cc: number): number => toDisplay(cc, 'cc', lengths);
-  const volumes = evenly(clearance * 0.5, clearance * 1.75, 60);
-  const highest = geometricRatio(swept, clearance * 0.6);
-  const x = scaleLinear(
-    [shown(clearance * 0.5), shown(clearance * 1.75)],
-    [usualMargin.left, WIDTH - usualMargin.right],
-  );
+  const least = useStill(Math.min(swept / (HIGH - 1), clearance * 0.6));
+  const most = useStill(Math.max(swept / (LOW - 1), clearance * 1.5));
+  const volumes = evenly(least, most, 80);
+  const highest = geometricRatio(swept, least);
+  const x = scaleLinear([shown(least), shown(most)], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([1, highest], [HEIGHT - usualMargin.bottom, TOP]);
   const curve = (volume: number) =>
     volumes
@@ -78,11 +81,11 @@ export function RatioPlot({ swept, trapped, clearance, lengths, onClearance, onE
         y={y(whole)}
         label={`Clearance volume, ${unit}`}
         value={Number(shown(clearance).toFixed(3))}
-        min={Number(shown(clearance * 0.5).toFixed(3))}
-        max={Number(shown(clearance * 1.75).toFixed(3))}
+        min={Number(shown(least).toFixed(3))}
+        max={Number(shown(most).toFixed(3))}
         step={shown(0.1)}
         valueText={words}
-        onDrag={(place) => onClearance(cc(place))}
+        onDrag={(place) => onClearance(cc(Math.max(usualMargin.left, place)))}
         onStep={(value) => onClearance((clearance * value) / shown(clearance))}
         onEnd={onEnd}
       />

@@ -5,6 +5,7 @@ import { Band, Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 
 interface Props {
   readonly height: number;
@@ -32,8 +33,8 @@ export function LevelPlot(props: Props) {
   const say = (mm: number): string =>
     `${fixed(shown(mm), lengths === 'in' ? 3 : 1)} ${units[unit].label}`;
   const all = [height, heightFor, ...found];
-  const low = Math.floor(Math.min(...all) - 1);
-  const high = Math.ceil(Math.max(...all) + 1);
+  const low = useStill(Math.floor(Math.min(...all) - 1));
+  const high = useStill(Math.ceil(Math.max(...all) + 1));
   const below = level - height;
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;

@@ -6,6 +6,7 @@ import { Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { onStep } from '../picture/steps.ts';
 import { ratioOf, type Computed, type Values } from './compute.ts';
 
@@ -20,7 +21,7 @@ export function Picture({ values, results, set, commit }: PictureProps) {
   const computed = results as unknown as Computed;
   const ratio = ratioOf(v);
   const oil = computed.oil as number;
-  const end = v.fuel <= 9 ? 10 : v.fuel * 1.25;
+  const end = useStill(v.fuel <= 9 ? 10 : v.fuel * 1.25);
   const most = (1060 * end) / Math.min(ratio, USUAL[0]);
   const left = usualMargin.left;
   const right = WIDTH - 34;

@@ -5,6 +5,7 @@ import { Curve, type Point } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 import { inSeries } from '../maths/needle.ts';
 import { circuitAt, circuits } from './circuits.ts';
@@ -29,7 +30,7 @@ export function AreaPlot({ v, ring, main, lengths, onThrottle, onEnd }: Props) {
   const shown = (area: number): number => toDisplay(area, 'mm2', lengths);
   const openings = evenly(0, 100, SAMPLES);
   const rings = openings.map((throttle) => ringIfAny(v, throttle));
-  const most = Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06;
+  const most = useStill(Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06);
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;
   const floor = HEIGHT - usualMargin.bottom;

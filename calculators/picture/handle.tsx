@@ -1,5 +1,6 @@
 import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { hundredth } from './steps.ts';
+import { hold } from './still.ts';
 
 interface HandleProps {
   readonly x: number;
@@ -33,12 +34,16 @@ const FACTOR: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-function userPoint(event: PointerEvent): DOMPoint | undefined {
+const within = (place: number, size: number): number => Math.min(size, Math.max(0, place));
+
+/** The pointer on the sheet; beyond its edges, the nearest place on them. */
+function userPoint(event: PointerEvent): { x: number; y: number } | undefined {
   const svg = (event.currentTarget as SVGElement).ownerSVGElement;
   const matrix = svg?.getScreenCTM();
-  return matrix
-    ? new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse())
-    : undefined;
+  if (!svg || !matrix) return undefined;
+  const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
+  const { width, height } = svg.viewBox.baseVal;
+  return { x: within(x, width), y: within(y, height) };
 }
 
 /** The working point: dragged by finger or mouse, stepped by the arrow keys. */
@@ -51,6 +56,7 @@ export function Handle(props: HandleProps) {
   };
   const press = (event: TargetedPointerEvent<SVGGElement>): void => {
     event.currentTarget.setPointerCapture(event.pointerId);
+    hold();
   };
   const key = (event: TargetedKeyboardEvent<SVGGElement>): void => {
     const factor = FACTOR[event.key];

@@ -6,6 +6,7 @@ import { Band, Curve } from './curve.tsx';
 import { Handle } from './handle.tsx';
 import { Plot, usualMargin } from './plot.tsx';
 import { scaleLinear } from './scale.ts';
+import { useStill } from './still.ts';
 import { evenly } from './steps.ts';
 
 interface Props {
@@ -37,7 +38,7 @@ const fieldEnd = (angle: number): number => (angle <= 40 ? 45 : angle <= 85 ? 90
  */
 export function TravelPlot(props: Props) {
   const { geometry, angle, angleSpread, travelSpread, lengths, onAngle, onEnd } = props;
-  const end = fieldEnd(angle);
+  const end = useStill(fieldEnd(angle));
   const unit = units[displayUnit('mm', lengths)].label;
   const shown = (travel: number): number => toDisplay(travel, 'mm', lengths);
   const angles = evenly(0, end, SAMPLES);

@@ -6,6 +6,7 @@ import { AxisLeft } from '../picture/axis.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { onStep } from '../picture/steps.ts';
 import { timingsOf, type Values } from './compute.ts';
 
@@ -23,7 +24,7 @@ export function Picture({ values, results, set, commit }: PictureProps) {
   const after = results.error as readonly number[];
   const move = results['plate-move'] as number;
   const most = Math.max(v.tolerance, ...before.map(Math.abs), ...after.map(Math.abs));
-  const end = Math.max(2, Math.ceil(most * 1.25));
+  const end = useStill(Math.max(2, Math.ceil(most * 1.25)));
 
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;

@@ -4,6 +4,7 @@ import { AxisLeft } from '../picture/axis.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { wallLayout, type Strip } from './wall-layout.ts';
 import { hundredth } from '../picture/steps.ts';
 
@@ -40,8 +41,9 @@ const BOTTOM = HEIGHT - 10;
 export function CylinderWall(props: Props) {
   const { exhaust, transfers, inlet, crown, skirt, crownRange, lengths, onEnd } = props;
   const [highest, lowest] = crownRange;
-  const deepest =
-    Math.max(lowest, exhaust.bottom, ...transfers.map((t) => t.bottom), inlet?.bottom ?? 0) + 8;
+  const deepest = useStill(
+    Math.max(lowest, exhaust.bottom, ...transfers.map((t) => t.bottom), inlet?.bottom ?? 0) + 8,
+  );
   const above = Math.min(0, highest) - 2;
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
   const axis = scaleLinear([shown(above), shown(deepest)], [TOP, BOTTOM]);

@@ -5,6 +5,7 @@ import { AxisLeft } from '../picture/axis.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { onStep } from '../picture/steps.ts';
 import { targetOf, type Computed, type Values } from './compute.ts';
 
@@ -30,7 +31,7 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
   const target = targetOf(v);
   const turns = computed.turn as readonly number[];
   const all = [...readings, target];
-  const high = Math.max(...all, drill ? 1 : 5) * (drill ? 1.5 : 1.15);
+  const high = useStill(Math.max(...all, drill ? 1 : 5) * (drill ? 1.5 : 1.15));
   const left = usualMargin.left;
   const right = WIDTH - usualMargin.right;
   const floor = HEIGHT - 52;

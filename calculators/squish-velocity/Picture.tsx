@@ -7,6 +7,7 @@ import { Band, Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 import { headOf } from './head.ts';
 
@@ -33,7 +34,7 @@ export function Picture({ values, results, spreads, set, commit }: PictureProps)
   const speed = (angle: number): number => squishVelocityAt(engine, head, v.rpm, angle);
   const peak = results.peak as number;
   const peakAngle = results['peak-angle'] as number;
-  const end = v.at > 58 || peakAngle > 50 ? 90 : 60;
+  const end = useStill(v.at > 58 || peakAngle > 50 ? 90 : 60);
   const angles = evenly(0, end, 60);
   const x = scaleLinear([end, 0], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([0, peak * 1.2], [FLOOR, TOP]);

@@ -3,6 +3,7 @@ import { Curve } from '../picture/curve.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot, usualMargin } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
+import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
 
 interface Props {
@@ -29,15 +30,15 @@ const fieldEnd = (rpm: number): number => (rpm <= 9500 ? 10_000 : 20_000);
 /** How the time-areas fall as the speed rises; each is inversely proportional to it. */
 export function SpeedPlot(props: Props) {
   const { rpm, exhaust, transfer, blowdown, inlet, onSpeed, onEnd } = props;
-  const end = fieldEnd(rpm);
-  const start = rpm >= 2000 ? 2000 : 100;
-  const most = (Math.max(exhaust, transfer, inlet ?? 0) * rpm) / Math.max(start, rpm / 3);
+  const about = useStill(rpm);
+  const end = fieldEnd(about);
+  const start = about >= 2000 ? 2000 : 100;
+  const first = Math.max(start, about / 3);
+  const most = (Math.max(exhaust, transfer, inlet ?? 0) * rpm) / first;
   const x = scaleLinear([start, end], [usualMargin.left, RIGHT]);
   const y = scaleLinear([0, most * MILLI], [FLOOR, TOP]);
   const curve = (now: number) =>
-    evenly(Math.max(start, rpm / 3), end, 60).map(
-      (speed) => [x(speed), y(((now * rpm) / speed) * MILLI)] as const,
-    );
+    evenly(first, end, 60).map((speed) => [x(speed), y(((now * rpm) / speed) * MILLI)] as const);
   const px = x(rpm);
   const words = `${String(rpm)} rpm: exhaust ${(exhaust * MILLI).toFixed(2)}, transfers ${(transfer * MILLI).toFixed(2)} thousandths of a second per metre`;
   return (

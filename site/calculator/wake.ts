@@ -8,6 +8,8 @@ import { typedBefore } from './typed-before.ts';
 import { keepsSheet } from './use-own-sheet.ts';
 import { whenTouched } from './when-touched.ts';
 
+const whenIdle = globalThis.requestIdleCallback as typeof requestIdleCallback | undefined;
+
 /**
  * Makes a calculator answer. What the server rendered stands until it is touched: on a slow phone
  * waking takes a third of a second, which a reader who only reads need not pay.
@@ -24,10 +26,8 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
     Object.keys(typedBefore(place, idPrefix)).length > 0;
 
   let first: Evaluation | undefined;
-  const prepare = (): void => {
-    first ??= evaluate(calculator, set, { lengths: 'mm' });
-    void first.spreads;
-  };
+  const figure = (): Evaluation => (first ??= evaluate(calculator, set, { lengths: 'mm' }));
+  const prepare = (): void => void figure().spreads;
   const asleep = new AbortController();
   const { signal } = asleep;
   const now = (): void => {
@@ -41,6 +41,11 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
   if (kept || differs()) now();
   else {
     whenTouched(place, prepare, now, signal);
+    // Where the browser says when it rests, a third of the waking is done then.
+    whenIdle?.(() => {
+      figure();
+      whenIdle(prepare);
+    });
     signal.addEventListener('abort', watchLengths(now));
     // By then a browser that keeps what was typed in a form has put it back.
     addEventListener('pageshow', () => differs() && now(), { signal });

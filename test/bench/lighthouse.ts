@@ -10,11 +10,12 @@ import { aims, table } from './report.ts';
 const run = promisify(execFile);
 const ATTEMPTS = 3;
 
-/** One page of each kind. */
+/** One page of each kind, and the calculator with the most to wake. */
 const PAGES = [
   '',
   'articles/where-the-piston-is/',
   'calculators/piston-position/',
+  'calculators/time-area/',
   'sheet/',
   'glossary/',
   'search/',

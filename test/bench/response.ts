@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 export const SLOW_DOWN = 4;
 const EVENTS = 60;
 const FRAMES = 120;
+const LOADS = 5;
 /** Long enough for one press to be drawn whole before the next. */
 const BETWEEN_MS = 150;
 
@@ -75,6 +76,25 @@ export function typing(browser: Browser, address: string): Promise<Times> {
     }
     return times;
   });
+}
+
+/**
+ * From the first press anywhere on a calculator to the end of the frame after it, once for each of
+ * a few loads: that press takes the whole into use.
+ */
+export async function touching(browser: Browser, address: string): Promise<Times> {
+  const times: number[] = [];
+  while (times.length < LOADS) {
+    const found = await slowed(browser, address, async (page) => {
+      const answer = (await page.locator('.calc-answer').boundingBox())!;
+      await watch(page, 'pointerdown');
+      await page.mouse.click(answer.x + 2, answer.y + 2);
+      await page.waitForFunction(() => window.benchTimes.length > 0);
+      return page.evaluate(() => window.benchTimes[0]!);
+    });
+    times.push(found);
+  }
+  return times;
 }
 
 export interface Drag {

@@ -1,0 +1,75 @@
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { documentOf, slugs } from './support/built.ts';
+import { settled } from './support/calculator.ts';
+import { painted } from './support/handles.ts';
+import { visit } from './support/page.ts';
+
+/** Handles that go round a circle, where only the way round counts. */
+const ROUND =
+  /^(?:Outside diameter of the disc|Reading (?:before|after) the top|Crank, degrees after)/;
+/** Half of the coarsest step of any figure, in pixels, and a little. */
+const NEAR = 8;
+
+const middle = async (handle: Locator): Promise<{ x: number; y: number }> => {
+  const { x, y, width, height } = (await handle.boundingBox())!;
+  return { x: x + width / 2, y: y + height / 2 };
+};
+
+const dragged = slugs.flatMap((slug) =>
+  [...documentOf(`calculators/${slug}/index.html`).querySelectorAll('[role="slider"]')].flatMap(
+    (slider, index) => {
+      const label = slider.getAttribute('aria-label')!;
+      const along = slider.getAttribute('aria-orientation') === 'vertical' ? 'y' : 'x';
+      return ROUND.test(label) ? [] : [{ slug, index, label, along } as const];
+    },
+  ),
+);
+
+describe('a handle stays under the finger', () => {
+  it.each(dragged)('$slug: $label', async ({ slug, index, along }) => {
+    await visit(
+      { path: `calculators/${slug}/`, viewport: { width: 800, height: 1600 } },
+      async (page) => {
+        await settled(page);
+        const handle = page.getByRole('slider').nth(index);
+        await handle.scrollIntoViewIfNeeded();
+        await painted(page);
+        const start = await middle(handle);
+        await page.mouse.move(start.x, start.y);
+        await page.mouse.down();
+        for (const by of [10, 20, 30, 20, 0, -10, -20]) {
+          const finger = { ...start, [along]: start[along] + by };
+          await page.mouse.move(finger.x, finger.y);
+          await painted(page);
+          const off = (await middle(handle))[along] - finger[along];
+          expect(Math.abs(off), `${by} pixels away`).toBeLessThan(NEAR);
+        }
+        await page.mouse.up();
+      },
+    );
+  });
+});
+
+it('its field opens once the finger lets go, not before', async () => {
+  await visit(
+    { path: 'calculators/piston-position/', viewport: { width: 800, height: 1600 } },
+    async (page) => {
+      await settled(page);
+      const handle = page.getByRole('slider').first();
+      await handle.scrollIntoViewIfNeeded();
+      const plot = page.locator('.calc-picture .plot').filter({ has: handle });
+      const ticks = (): Promise<string[]> => plot.locator('.tick-text').allTextContents();
+      const { x, y } = await middle(handle);
+      const sheet = (await plot.boundingBox())!;
+      const before = await ticks();
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await page.mouse.move(sheet.x + sheet.width - 4, y, { steps: 4 });
+      await painted(page);
+      expect(await ticks()).toEqual(before);
+      await page.mouse.up();
+      await expect.poll(ticks).not.toEqual(before);
+    },
+  );
+});
