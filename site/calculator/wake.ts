@@ -26,10 +26,15 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
     Object.keys(typedBefore(place, idPrefix)).length > 0;
 
   let first: Evaluation | undefined;
-  const figure = (): Evaluation => (first ??= evaluate(calculator, set, { lengths: 'mm' }));
-  const prepare = (): void => void figure().spreads;
   const asleep = new AbortController();
   const { signal } = asleep;
+  const figure = (): void => {
+    if (!signal.aborted) first ??= evaluate(calculator, set, { lengths: 'mm' });
+  };
+  const prepare = (): void => {
+    figure();
+    void first?.spreads;
+  };
   const now = (): void => {
     if (signal.aborted) return;
     asleep.abort();

@@ -27,7 +27,7 @@ export function whenTouched(
   const soon = (): void =>
     void requestAnimationFrame(() =>
       setTimeout(() => {
-        if (!signal.aborted) prepare();
+        prepare();
         setTimeout(wake);
       }),
     );

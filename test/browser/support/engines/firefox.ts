@@ -27,7 +27,8 @@ async function start(view: Size): Promise<Engine> {
   return {
     open: async (address) => void (await page.goto(address, { waitUntil: 'load' })),
     reload: async () => void (await page.reload({ waitUntil: 'load' })),
-    back: async () => void (await page.goBack()),
+    // The driver would wait for a load, and a step within a page loads nothing.
+    back: () => page.evaluate(() => history.back()),
     address: () => page.evaluate(() => location.href),
     run: (body, ...given) =>
       page.evaluate(body as (...given: unknown[]) => unknown, ...given) as never,
