@@ -9,6 +9,8 @@ import { aims, table } from './report.ts';
 
 const run = promisify(execFile);
 const ATTEMPTS = 3;
+/** One run of a page may meet whatever else the machine does; its makers advise the middle one of several. */
+const RUNS = 3;
 
 /** One page of each kind, and the calculator with the most to wake. */
 const PAGES = [
@@ -75,6 +77,14 @@ async function audit(home: string, address: string): Promise<Report> {
   }
 }
 
+/** The run in the middle of several by its performance. */
+async function middleRun(home: string, address: string): Promise<Report> {
+  const reports: Report[] = [];
+  while (reports.length < RUNS) reports.push(await audit(home, address));
+  const scoreOf = ({ categories }: Report): number => categories['performance']!.score ?? 0;
+  return reports.sort((a, b) => scoreOf(a) - scoreOf(b))[Math.floor(RUNS / 2)]!;
+}
+
 const percent = ({ score }: Category): number => Math.round((score ?? 0) * 100);
 
 /** Each audit that costs a category points, with the first place it was found in. */
@@ -101,14 +111,14 @@ export async function lighthouse(dist: string): Promise<boolean> {
   const site = await serve(dist, { compress: true });
   const reports = new Map<string, Report>();
   try {
-    for (const path of PAGES) reports.set(path, await audit(home, site.url + path));
+    for (const path of PAGES) reports.set(path, await middleRun(home, site.url + path));
   } finally {
     await site.close();
   }
 
   const kinds = [...reports.values()][0]!.categories;
   table(
-    'Lighthouse, on a phone',
+    `Lighthouse, on a phone: the middle one of ${RUNS} runs`,
     ['page', ...Object.values(kinds).map(({ title }) => title)],
     [...reports].map(([path, { categories }]) => [
       `/${path}`,
