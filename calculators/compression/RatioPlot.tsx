@@ -38,10 +38,7 @@ export function RatioPlot({ swept, trapped, clearance, lengths, onClearance, onE
   const x = scaleLinear([shown(least), shown(most)], [usualMargin.left, WIDTH - usualMargin.right]);
   const y = scaleLinear([1, highest], [HEIGHT - usualMargin.bottom, TOP]);
   const curve = (volume: number) =>
-    volumes
-      .map((v) => [x(shown(v)), geometricRatio(volume, v)] as const)
-      .filter(([, ratio]) => ratio <= highest)
-      .map(([at, ratio]) => [at, y(ratio)] as const);
+    volumes.map((v) => [x(shown(v)), y(geometricRatio(volume, v))] as const);
   const whole = geometricRatio(swept, clearance);
   const part = geometricRatio(trapped, clearance);
   const px = x(shown(clearance));

@@ -35,8 +35,7 @@ export interface SummaryLine {
   readonly text: string;
 }
 
-/** An input, as a line for people; none where it has no figure yet. */
-export function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
+function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
   if (field.kind === 'choice') {
     return { label: field.label, text: field.options[field.value] ?? field.value };
   }
@@ -48,9 +47,9 @@ export function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | u
   return { label, text: showInput(field.value, unit, lengths) };
 }
 
-/** The inputs that apply, as lines for people. */
-export function inputLines(evaluation: Evaluation, lengths: LengthDisplay): SummaryLine[] {
-  return evaluation.fields.flatMap((field) => inputLine(field, lengths) ?? []);
+/** Inputs, as lines for people; none for one that has no figure yet. */
+export function inputLines(fields: readonly Field[], lengths: LengthDisplay): SummaryLine[] {
+  return fields.flatMap((field) => inputLine(field, lengths) ?? []);
 }
 
 /** The results that exist, as lines for people. */
@@ -94,7 +93,7 @@ export function plainSummary(
   return [
     calculator.title,
     'From:',
-    ...inputLines(evaluation, lengths).map(write),
+    ...inputLines(evaluation.fields, lengths).map(write),
     'Result:',
     ...resultLines(calculator, evaluation, lengths).map(write),
     ...remarks.map((remark) => `  ${remark}`),

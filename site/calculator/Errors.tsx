@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { inputLine } from '../../calculators/frame/summary.ts';
+import { inputLines } from '../../calculators/frame/summary.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 
@@ -14,7 +14,6 @@ interface Props extends FieldHandlers {
 export function Errors({ fields, ...handlers }: Props) {
   const [asked, setAsked] = useState(false);
   const shown = asked || fields.some(({ given, problem }) => given || problem !== undefined);
-  const lines = fields.flatMap((field) => inputLine(field, handlers.lengths) ?? []);
   return (
     <details class="errors" onToggle={(event) => event.currentTarget.open && setAsked(true)}>
       <summary>How exact are your readings?</summary>
@@ -25,7 +24,11 @@ export function Errors({ fields, ...handlers }: Props) {
       {shown ? (
         <Fields fields={fields} {...handlers} />
       ) : (
-        <p>{`${lines.map(({ label, text }) => `${label}: ${text}`).join('. ')}.`}</p>
+        <p>
+          {inputLines(fields, handlers.lengths)
+            .map(({ label, text }) => `${label}: ${text}.`)
+            .join(' ')}
+        </p>
       )}
     </details>
   );

@@ -52,9 +52,10 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
       whenIdle(prepare);
     });
     signal.addEventListener('abort', watchLengths(now));
-    // By then a browser that keeps what was typed in a form has put it back.
-    addEventListener('pageshow', () => differs() && now(), { signal });
-    addEventListener('popstate', () => differs() && now(), { signal });
+    // By the first, a browser that keeps what was typed in a form has put it back.
+    for (const type of ['pageshow', 'popstate'] as const) {
+      addEventListener(type, () => differs() && now(), { signal });
+    }
   }
   place.dataset.ready = 'true';
 }

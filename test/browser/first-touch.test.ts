@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { expectResult, field, result } from './support/calculator.ts';
 import { drag } from './support/handles.ts';
-import { phone, visit } from './support/page.ts';
+import { phone, visit, visitEarly } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
 const awake = (page: Page): Promise<string | null> =>
@@ -85,18 +85,9 @@ describe('a calculator that nobody has touched', () => {
 
 describe('a calculator with something to show', () => {
   it('shows it untouched, and what has the focus keeps it', async () => {
-    await visit({}, async (page) => {
-      let release = (): void => {};
-      const held = new Promise<void>((go) => {
-        release = go;
-      });
-      await page.route('**/*.js', async (route) => {
-        await held;
-        await route.continue();
-      });
-      await page.goto(new URL(PATH, inject('siteUrl')).href, { waitUntil: 'commit' });
+    await visitEarly(PATH, async (page, letScriptsCome) => {
       await field(page, 'travel').fill('2.');
-      release();
+      letScriptsCome();
       await answers(page);
       await page.keyboard.type('8');
       await expectResult(page, 'travel', 2.8);

@@ -1,8 +1,7 @@
-import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { documentOf, slugs } from './support/built.ts';
 import { settled } from './support/calculator.ts';
-import { painted } from './support/handles.ts';
+import { middleOf, painted, take } from './support/handles.ts';
 import { visit } from './support/page.ts';
 
 /** Handles that go round a circle, where only the way round counts. */
@@ -10,11 +9,6 @@ const ROUND =
   /^(?:Outside diameter of the disc|Reading (?:before|after) the top|Crank, degrees after)/;
 /** Half of the coarsest step of any figure, in pixels, and a little. */
 const NEAR = 8;
-
-const middle = async (handle: Locator): Promise<{ x: number; y: number }> => {
-  const { x, y, width, height } = (await handle.boundingBox())!;
-  return { x: x + width / 2, y: y + height / 2 };
-};
 
 const dragged = slugs.flatMap((slug) =>
   [...documentOf(`calculators/${slug}/index.html`).querySelectorAll('[role="slider"]')].flatMap(
@@ -33,16 +27,12 @@ describe('a handle stays under the finger', () => {
       async (page) => {
         await settled(page);
         const handle = page.getByRole('slider').nth(index);
-        await handle.scrollIntoViewIfNeeded();
-        await painted(page);
-        const start = await middle(handle);
-        await page.mouse.move(start.x, start.y);
-        await page.mouse.down();
+        const start = await take(page, handle);
         for (const by of [10, 20, 30, 20, 0, -10, -20]) {
           const finger = { ...start, [along]: start[along] + by };
           await page.mouse.move(finger.x, finger.y);
           await painted(page);
-          const off = (await middle(handle))[along] - finger[along];
+          const off = (await middleOf(handle))[along] - finger[along];
           expect(Math.abs(off), `${by} pixels away`).toBeLessThan(NEAR);
         }
         await page.mouse.up();
@@ -57,14 +47,11 @@ it('its field opens once the finger lets go, not before', async () => {
     async (page) => {
       await settled(page);
       const handle = page.getByRole('slider').first();
-      await handle.scrollIntoViewIfNeeded();
       const plot = page.locator('.calc-picture .plot').filter({ has: handle });
       const ticks = (): Promise<string[]> => plot.locator('.tick-text').allTextContents();
-      const { x, y } = await middle(handle);
-      const sheet = (await plot.boundingBox())!;
       const before = await ticks();
-      await page.mouse.move(x, y);
-      await page.mouse.down();
+      const { y } = await take(page, handle);
+      const sheet = (await plot.boundingBox())!;
       await page.mouse.move(sheet.x + sheet.width - 4, y, { steps: 4 });
       await painted(page);
       expect(await ticks()).toEqual(before);

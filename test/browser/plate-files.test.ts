@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { longestRun, renderPdf } from '../drawing/render-pdf.ts';
 import { exactAngle } from '../outside/references/slider-crank-exact.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
-import { painted } from './support/handles.ts';
+import { dragPart } from './support/handles.ts';
 import { visit } from './support/page.ts';
 
 const DPI = 200;
@@ -57,17 +57,6 @@ const svgOf = (bytes: Buffer): Document =>
 
 const slider = (page: Page) => page.locator('[role="slider"]').first();
 
-async function drag(page: Page, dx: number, dy: number): Promise<void> {
-  const handle = slider(page);
-  await handle.scrollIntoViewIfNeeded();
-  const { x, y, width, height } = (await handle.boundingBox())!;
-  await page.mouse.move(x + width / 2, y + height / 2);
-  await page.mouse.down();
-  await page.mouse.move(x + width / 2 + dx, y + height / 2 + dy, { steps: 6 });
-  await page.mouse.up();
-  await painted(page);
-}
-
 describe('a plate', () => {
   it('has each hole where an independent library puts it', async () => {
     await open(PLATE + given, async (page) => {
@@ -109,7 +98,7 @@ describe('a plate', () => {
 
   it('takes a hole along when it is dragged, in every set', async () => {
     await open(PLATE + given, async (page) => {
-      await drag(page, 30, 10);
+      await dragPart(page, slider(page), 30, 10);
       await expect.poll(() => result(page, 'x-1-1')).not.toBeCloseTo(place(0, 0).x, 1);
       const radius = Number(await field(page, 'radius-1').inputValue());
       const angle = Number(await field(page, 'angle-1').inputValue());
@@ -241,7 +230,7 @@ describe('a degree disc', () => {
 
   it('grows and shrinks when its rim is dragged or stepped', async () => {
     await open(DISC + query, async (page) => {
-      await drag(page, -20, -20);
+      await dragPart(page, slider(page), -20, -20);
       await expect
         .poll(async () => Number(await field(page, 'outside').inputValue()))
         .toBeLessThan(150);

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
-import { painted } from './support/handles.ts';
-import { phone, visit } from './support/page.ts';
+import { dragPart, middleOf } from './support/handles.ts';
+import { phone, visit, visitEarly } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
 const demo = { stroke: 51, rodLength: 104, pinOffset: 0 };
@@ -55,18 +55,9 @@ describe('typing', () => {
   });
 
   it('goes on from what was typed before the script came', async () => {
-    await visit({}, async (page) => {
-      let release = (): void => {};
-      const held = new Promise<void>((go) => {
-        release = go;
-      });
-      await page.route('**/*.js', async (route) => {
-        await held;
-        await route.continue();
-      });
-      await page.goto(new URL(PATH, inject('siteUrl')).href, { waitUntil: 'commit' });
+    await visitEarly(PATH, async (page, letScriptsCome) => {
       await field(page, 'travel').fill('2.8');
-      release();
+      letScriptsCome();
       await settled(page);
       expect(await field(page, 'travel').inputValue()).toBe('2.8');
       await expectResult(page, 'travel', 2.8);
@@ -101,20 +92,13 @@ describe('the picture', () => {
   it('is dragged, and the figures follow', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {
       const handle = page.locator('[role="slider"]').first();
-      const { x, y, width, height } = (await handle.boundingBox())!;
-      const [fromX, fromY] = [x + width / 2, y + height / 2];
-      await page.mouse.move(fromX, fromY);
-      await page.mouse.down();
-      await page.mouse.move(fromX - 40, fromY, { steps: 8 });
-      await page.mouse.up();
-      await painted(page);
+      const start = await dragPart(page, handle, -40, 0);
       await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.2, 3);
       const travel = (await result(page, 'travel'))!;
       expect(await field(page, 'travel').inputValue()).toBe(String(travel));
       await expectResult(page, 'angle', angleBefore(demo, travel));
       await expect.poll(() => query(page).get('travel')).toBe(`${travel}mm`);
-      const after = (await handle.boundingBox())!;
-      expect(after.x + after.width / 2).toBeCloseTo(fromX - 40, -1);
+      expect((await middleOf(handle)).x).toBeCloseTo(start.x - 40, -1);
     });
   });
 

@@ -18,14 +18,40 @@ export const painted = (page: Page): Promise<void> =>
       }),
   );
 
-/** Takes a handle and drags it so many pixels. */
-export async function drag(page: Page, name: string, right: number, down: number): Promise<void> {
-  await handle(page, name).scrollIntoViewIfNeeded();
-  const { x, y, width, height } = (await handle(page, name).boundingBox())!;
-  const [fromX, fromY] = [x + width / 2, y + height / 2];
-  await page.mouse.move(fromX, fromY);
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+export async function middleOf(part: Locator): Promise<Place> {
+  const { x, y, width, height } = (await part.boundingBox())!;
+  return { x: x + width / 2, y: y + height / 2 };
+}
+
+/** Takes hold of a handle with the mouse, and says where. */
+export async function take(page: Page, part: Locator): Promise<Place> {
+  await part.scrollIntoViewIfNeeded();
+  const start = await middleOf(part);
+  await page.mouse.move(start.x, start.y);
   await page.mouse.down();
-  await page.mouse.move(fromX + right, fromY + down, { steps: 8 });
+  return start;
+}
+
+/** Drags a handle so many pixels, and says where from. */
+export async function dragPart(
+  page: Page,
+  part: Locator,
+  right: number,
+  down: number,
+): Promise<Place> {
+  const start = await take(page, part);
+  await page.mouse.move(start.x + right, start.y + down, { steps: 8 });
   await page.mouse.up();
   await painted(page);
+  return start;
+}
+
+/** Drags the handle of a name so many pixels. */
+export async function drag(page: Page, name: string, right: number, down: number): Promise<void> {
+  await dragPart(page, handle(page, name), right, down);
 }

@@ -88,4 +88,19 @@ export async function visit(
   }
 }
 
+/** Opens a page as on a slow connection: its scripts come when `body` lets them. */
+export const visitEarly = (
+  path: string,
+  body: (page: Page, letScriptsCome: () => void) => Promise<void>,
+): Promise<void> =>
+  visit({}, async (page) => {
+    const { promise: held, resolve } = Promise.withResolvers<undefined>();
+    await page.route('**/*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(new URL(path, inject('siteUrl')).href, { waitUntil: 'commit' });
+    await body(page, () => resolve(undefined));
+  });
+
 export const phone = { width: 360, height: 740 } as const;
