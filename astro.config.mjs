@@ -3,12 +3,20 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
 import { policy } from './site/build/policy.ts';
-import { offline } from './site/build/offline.ts';
+import { headers } from './site/build/headers.ts';
+import { importAgain } from './site/build/import-again.ts';
+import { notices } from './site/build/notices.ts';
+import { offline, worker } from './site/build/offline.ts';
+import { Shipped, watchShipped } from './site/build/shipped.ts';
+import { unused } from './site/build/unused.ts';
+import { guardHashes } from './site/waiting/guard.ts';
 import { scriptFiles } from './site/build/script-files.ts';
 
 // Where the build will live, if it is to know: for canonical links, the site map and link pictures.
 // Everything else works from any folder without it.
 const site = process.env.GUDGEON_SITE;
+
+const shipped = new Shipped();
 
 export default defineConfig({
   ...(site ? { site } : {}),
@@ -20,11 +28,23 @@ export default defineConfig({
   compressHTML: true,
   devToolbar: { enabled: false },
   prefetch: false,
-  // In this order: the service worker fingerprints the finished pages.
-  integrations: [preact(), mdx(), anywhere(), policy(), offline()],
+  // In this order: the notices tell of all that is left, and the service worker knows the finished pages.
+  integrations: [
+    preact(),
+    mdx(),
+    anywhere(),
+    policy(),
+    headers(),
+    unused(),
+    worker(shipped),
+    notices(shipped),
+    offline(),
+  ],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
+      scriptDirective: { hashes: [guardHashes.script] },
+      styleDirective: { hashes: [guardHashes.style] },
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
@@ -38,6 +58,7 @@ export default defineConfig({
   },
   vite: {
     cacheDir: './.cache/vite',
+    plugins: [watchShipped(shipped), importAgain()],
     build: {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },

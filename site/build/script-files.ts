@@ -1,7 +1,7 @@
 import type { Rolldown } from 'vite';
 
 /** What decides whether anything more is to be fetched. */
-const start = /preload-helper|offline\/kept-work|typed-before/;
+const start = /preload-helper|offline\/kept-work|typed-before|site\/waiting/;
 /** Shared by the calculators' page and the engine sheet. */
 const base =
   /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|attempt|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|standard|uncertainty|find-root|slider-crank|rim-arc|within)/;

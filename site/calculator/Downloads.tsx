@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { csvSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { failureWords } from '../waiting/load-failure.ts';
 import { save } from './save.ts';
 import type { Now } from './state.ts';
 import { steady } from '../../calculators/picture/steady.ts';
@@ -71,9 +72,7 @@ function Files(props: Props) {
       for (const [name, content] of files) save(name, content);
       setState(`Saved: ${files.map(([name]) => name).join(', ')}.`);
     } catch (error) {
-      setState(
-        `The file was not made. ${error instanceof Error ? error.message : 'Try again with a connection.'}`,
-      );
+      setState(`The file was not made. ${failureWords(error)}`);
     }
   };
 

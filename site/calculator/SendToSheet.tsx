@@ -1,6 +1,7 @@
 import type { ComponentChildren, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { failureWords } from '../waiting/load-failure.ts';
 import type { Now } from './state.ts';
 import { steady } from '../../calculators/picture/steady.ts';
 
@@ -22,8 +23,8 @@ function Sending({ calculator, ready, now }: Props) {
       const { SendForm } = await import('./SendForm.tsx');
       setForm({ Form: SendForm });
       say('');
-    } catch {
-      say('The engine sheet could not be fetched. Check the connection and try again.');
+    } catch (error) {
+      say(`The sheet’s form was not opened. ${failureWords(error)}`);
     }
   };
 

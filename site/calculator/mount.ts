@@ -1,6 +1,8 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { keptWork } from '../offline/kept-work.ts';
+import { pageFailed } from '../waiting/answering.ts';
+import { didNotCome } from '../waiting/load-failure.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx');
 
@@ -17,13 +19,23 @@ async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void>
   ready(place, calculator, kept);
 }
 
-/** Says under a calculator that could not be fetched that its figures stand still. */
-function sayAsleep(place: HTMLElement): void {
+const NOT_FETCHED =
+  'This calculator could not be fetched: its figures stand still. Check the connection, then load the page again.';
+const AT_FAULT =
+  'This calculator has a fault and does not answer: its figures stand still. The fault is the site’s, not yours.';
+
+/** Says under a calculator that does not answer that its figures stand still, and why. */
+function sayAsleep(place: HTMLElement, error: unknown): void {
+  const missing = didNotCome(error);
+  if (!missing) reportError(error);
+  if (place.dataset.owns === 'true' && missing) {
+    pageFailed();
+    return;
+  }
   const note = document.createElement('p');
   note.className = 'field-problem';
   note.setAttribute('role', 'alert');
-  note.textContent =
-    'This calculator could not be fetched: its figures stand still. Check the connection and try again.';
+  note.textContent = missing ? NOT_FETCHED : AT_FAULT;
   place.after(note);
 }
 
@@ -47,7 +59,8 @@ function whenNear(place: HTMLElement, near: () => void): void {
 
 const kept = keptWork();
 document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
-  const start = (): void => void mount(place, kept[index]).catch(() => sayAsleep(place));
+  const start = (): void =>
+    void mount(place, kept[index]).catch((error: unknown) => sayAsleep(place, error));
   // The page's own calculator, and one with work in it, at once; others when the reader comes near.
   if (place.dataset.owns === 'true' || kept[index]) start();
   else whenNear(place, start);

@@ -1,6 +1,7 @@
 import { h } from 'preact';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { addressRead, pageAnswers } from '../waiting/answering.ts';
 import { Live, type LiveProps } from './Live.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
 import { takeOver } from './take-over.ts';
@@ -42,6 +43,7 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
     const given: LiveProps = { calculator, set, idPrefix, ownsAddress, typed };
     takeOver(h(Live, first ? { ...given, first } : given), place);
     place.dataset.awake = 'true';
+    if (ownsAddress) addressRead();
   };
   if (kept || differs()) now();
   else {
@@ -58,4 +60,5 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
     }
   }
   place.dataset.ready = 'true';
+  pageAnswers();
 }

@@ -1,7 +1,40 @@
-import { cleanupOutdatedCaches, precacheAndRoute } from 'workbox-precaching';
+import { cleanupOutdatedCaches, getCacheKeyForURL, precacheAndRoute } from 'workbox-precaching';
 
 /** Every file of the site with its fingerprint, written in when the site is built. */
-declare const KEPT_FILES: { url: string; revision: string | null }[];
+declare const KEPT_FILES: { url: string; revision: string | null; integrity: string }[];
+
+/** What a worker's own types would give; the site's other files are checked as pages. */
+interface Worker {
+  readonly clients: { claim(): Promise<void> };
+  skipWaiting(): Promise<void>;
+}
+const worker = globalThis as unknown as Worker;
+
+interface Lasting extends Event {
+  waitUntil(work: Promise<unknown>): void;
+}
+interface Fetching extends Event {
+  readonly request: Request;
+  respondWith(answer: Response): void;
+}
+
+/** The folder that an address without its last slash, or with `index.html`, stands for. */
+function folderOf(address: string): URL | undefined {
+  const url = new URL(address);
+  if (url.pathname.endsWith('/')) return undefined;
+  url.pathname = url.pathname.replace(/(?:\/index\.html)?$/, '/');
+  return url;
+}
+
+/** A page's addresses within the site are relative to its folder: without a host it is led there too. */
+addEventListener('fetch', (event) => {
+  const asked = event as Fetching;
+  if (asked.request.mode !== 'navigate') return;
+  const folder = folderOf(asked.request.url);
+  if (folder && getCacheKeyForURL(folder.origin + folder.pathname)) {
+    asked.respondWith(Response.redirect(folder, 302));
+  }
+});
 
 /**
  * Keeps the whole site on the device at the first visit and answers from that copy. A calculation
@@ -10,8 +43,12 @@ declare const KEPT_FILES: { url: string; revision: string | null }[];
 precacheAndRoute(KEPT_FILES, { ignoreURLParametersMatching: [/./] });
 cleanupOutdatedCaches();
 
+/** A first visit uses the copy as soon as it is whole, without being loaded again. */
+addEventListener('activate', (event) => {
+  (event as Lasting).waitUntil(worker.clients.claim());
+});
+
 /** A newer copy waits until the reader says so: a page in use never changes under their hands. */
 addEventListener('message', ({ data }: MessageEvent) => {
-  if (data === 'take-over')
-    void (globalThis as unknown as { skipWaiting: () => void }).skipWaiting();
+  if (data === 'take-over') void worker.skipWaiting();
 });

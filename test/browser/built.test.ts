@@ -201,3 +201,32 @@ describe('these checks see', () => {
     expect(danglingReferences(html('<label for="b"></label>'))).toEqual(['for="b"']);
   });
 });
+
+describe('what browsers are sent', () => {
+  const scripts = globSync('_astro/*.js', { cwd: dist });
+  const text = (file: string): string => readFileSync(join(dist, file), 'utf8');
+
+  it('holds no script that nothing uses, and the copy for offline use none either', () => {
+    const all = [...pageFiles, ...scripts].map((file) => [file, text(file)] as const);
+    const unused = scripts.filter(
+      (script) =>
+        !all.some(([file, code]) => file !== script && code.includes(posix.basename(script))),
+    );
+    expect(unused).toEqual([]);
+    const kept = [...text('sw.js').matchAll(/"url":"\.\/(_astro\/[^"]+\.js)"/g)].map(
+      ([, file]) => file!,
+    );
+    expect(kept.sort()).toEqual([...scripts].sort());
+  });
+
+  it('is told with the licence of every package that is in it', () => {
+    const notices = documentOf('notices/index.html');
+    const named = [...notices.querySelectorAll('#packages h2')].map((name) => name.textContent);
+    for (const name of ['preact', 'd3-array', 'workbox-precaching', 'pdf-lib', 'minisearch']) {
+      expect(named).toContain(name);
+    }
+    for (const details of notices.querySelectorAll('#packages details')) {
+      expect(details.querySelector('pre')?.textContent.length).toBeGreaterThan(300);
+    }
+  });
+});

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -75,38 +76,148 @@ describe('after one visit', () => {
   });
 });
 
+const PATH = 'articles/where-the-piston-is/';
+
+/** Puts a newer build on the host: the page of `PATH` says a word more, and the worker knows it. */
+async function deploy(word: string, { page = true, worker = true } = {}): Promise<void> {
+  const file = join(copy, PATH, 'index.html');
+  const newer = (await readFile(file, 'utf8')).replace('</main>', `<p>${word}</p></main>`);
+  const list = join(copy, 'sw.js');
+  const text = await readFile(list, 'utf8');
+  const entry = new RegExp(`\\{"url":"\\./${PATH}","revision":"[^"]+","integrity":"[^"]+"\\}`);
+  const integrity = `sha256-${createHash('sha256').update(newer).digest('base64')}`;
+  const told = JSON.stringify({ url: `./${PATH}`, revision: word, integrity });
+  expect(text).toMatch(entry);
+  if (page) await writeFile(file, newer);
+  if (worker) await writeFile(list, text.replace(entry, told));
+}
+
+const update = (page: Page): Promise<unknown> =>
+  page.evaluate(() => navigator.serviceWorker.getRegistration().then((r) => r!.update()));
+const offered = (page: Page): Promise<void> =>
+  page.getByText('A newer copy of the site is ready').waitFor();
+const use = (page: Page): Promise<void> => page.getByRole('button', { name: 'Use it now' }).click();
+const box = (page: Page) => page.locator('.calc-form input[type="text"]').first();
+
 describe('a newer copy', () => {
   it('is offered, waits for the reader, and keeps what is typed', async () => {
-    const path = 'articles/where-the-piston-is/';
-    await visit({ site: host.url, workers: true, path }, async (page) => {
+    await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
       await kept(page);
       await page.reload();
       await settled(page);
-      const box = page.locator('.calc-form input[type="text"]').first();
-      await box.fill('54.25');
-
-      const file = join(copy, path, 'index.html');
-      await writeFile(
-        file,
-        (await readFile(file, 'utf8')).replace('</main>', '<p>renewed</p></main>'),
-      );
-      const worker = join(copy, 'sw.js');
-      const text = await readFile(worker, 'utf8');
-      const [entry] = /\{url:`\.\/articles\/where-the-piston-is\/`,revision:`\w+`\}/.exec(text)!;
-      await writeFile(
-        worker,
-        text.replace(entry, entry.replace(/revision:`\w+`/, 'revision:`newer`')),
-      );
-      await page.evaluate(() => navigator.serviceWorker.getRegistration().then((r) => r!.update()));
-
-      await page.getByText('A newer copy of the site is ready').waitFor();
+      await box(page).fill('54.25');
+      await deploy('renewed');
+      await update(page);
+      await offered(page);
       expect(await page.getByText('renewed').count()).toBe(0);
-      expect(await box.inputValue()).toBe('54.25');
-      await page.getByRole('button', { name: 'Use it now' }).click();
+      expect(await box(page).inputValue()).toBe('54.25');
+      await use(page);
       await page.getByText('renewed').waitFor();
       await settled(page);
-      await expect.poll(() => box.inputValue()).toBe('54.25');
+      await expect.poll(() => box(page).inputValue()).toBe('54.25');
     });
+  });
+
+  it('is taken in every tab, each in its own time', async () => {
+    await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
+      await kept(page);
+      const other = await page.context().newPage();
+      await other.goto(new URL(PATH, host.url).href);
+      await settled(other);
+      await box(other).fill('57.5');
+      await deploy('renewed');
+      await update(page);
+      await offered(page);
+      await offered(other);
+      await use(page);
+      await page.getByText('renewed').waitFor();
+      expect(await other.getByText('renewed').count()).toBe(0);
+      expect(await box(other).inputValue()).toBe('57.5');
+      await use(other);
+      await other.getByText('renewed').waitFor();
+      await settled(other);
+      await expect.poll(() => box(other).inputValue()).toBe('57.5');
+    });
+  });
+
+  it('is not kept from a folder that is half copied, and is once it is whole', async () => {
+    await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
+      await kept(page);
+      await page.reload();
+      // The worker's list has come, and the page has not.
+      await deploy('renewed', { page: false });
+      await update(page).catch(() => undefined);
+      await expect
+        .poll(() =>
+          page.evaluate(async () => {
+            const registration = (await navigator.serviceWorker.getRegistration())!;
+            return [registration.installing, registration.waiting].every((part) => part === null);
+          }),
+        )
+        .toBe(true);
+      expect(await page.getByText('A newer copy').count()).toBe(0);
+      await deploy('renewed', { worker: false });
+      await update(page);
+      await offered(page);
+      await use(page);
+      await page.getByText('renewed').waitFor();
+    });
+  });
+
+  it('an old page whose scripts are gone from the host goes on by the copy it has', async () => {
+    const path = 'calculators/piston-position/';
+    await visit({ site: host.url, workers: true, path }, async (page) => {
+      await kept(page);
+      await page.getByText('The whole site is kept on this device').waitFor();
+      await rm(join(copy, '_astro'), { recursive: true });
+      await page.getByRole('button', { name: 'Send figures to the sheet' }).click();
+      await page.getByRole('button', { name: 'Send to a new sheet' }).waitFor();
+      await page.reload();
+      await settled(page);
+      await field(page, 'travel').fill('2.8');
+      await expectResult(page, 'travel', 2.8);
+    });
+  });
+});
+
+describe('the first visit', () => {
+  it('says when the copy is whole, and goes on with it when the network goes', async () => {
+    await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
+      await page.getByText('The whole site is kept on this device').waitFor();
+      await cutOff(page);
+      await page.getByText('work from the copy kept on this device').waitFor();
+      await settled(page);
+      await page.locator('a[href$="calculators/"]').first().click();
+      await page.waitForURL(/calculators\/$/);
+    });
+  });
+
+  it('says when the copy did not come whole', async () => {
+    await rm(join(copy, 'glossary', 'index.html'));
+    const options = {
+      site: host.url,
+      workers: true,
+      path: PATH,
+      tolerated: [/404/, /bad-precaching/],
+    };
+    await visit(options, async (page) => {
+      await page.getByText('did not come whole').waitFor();
+    });
+  });
+});
+
+it('addresses without the last slash, or with the file’s name, work offline', async () => {
+  await visit({ site: host.url, workers: true }, async (page) => {
+    await kept(page);
+    await cutOff(page);
+    for (const file of pageFiles.filter((name) => name !== '404.html' && name !== 'index.html')) {
+      const path = pathOf(file);
+      await page.goto(`${host.url}${path.slice(0, -1)}?a=b#c`);
+      expect(page.url()).toBe(`${host.url}${path}?a=b#c`);
+      expect(await page.title()).toBe(documentOf(file).title);
+    }
+    await page.goto(`${host.url}${PATH}index.html`);
+    expect(page.url()).toBe(`${host.url}${PATH}`);
   });
 });
 
@@ -127,14 +238,15 @@ describe('where nothing can be kept', () => {
   });
 });
 
-it('hosts are told to guard the pages, and to keep only what never changes', async () => {
+it('hosts are told to guard the pages, and what to keep and for how long', async () => {
   const page = await fetch(host.url);
   expect(page.headers.get('content-security-policy')).toBe("frame-ancestors 'none'");
   expect(page.headers.get('x-content-type-options')).toBe('nosniff');
-  expect(page.headers.get('cache-control')).not.toContain('immutable');
   const [sheet] = /_astro\/[^"]+\.css/.exec(await page.text())!;
   const answer = await fetch(new URL(sheet, host.url));
   expect(answer.headers.get('cache-control')).toContain('immutable');
-  const worker = await fetch(new URL('sw.js', host.url));
-  expect(worker.headers.get('cache-control')).toBe('no-cache');
+  for (const file of ['sw.js', ...pageFiles.filter((name) => name !== '404.html').map(pathOf)]) {
+    const { headers } = await fetch(new URL(file, host.url));
+    expect(headers.get('cache-control'), file).toBe('no-cache');
+  }
 });

@@ -349,6 +349,35 @@ for (const { name, missing, start } of [firefox, webkit]) {
       }
     });
 
+    it('asks again for a part of the site that did not come', async () => {
+      let lacking = true;
+      const host = await serve(dist, {
+        lacks: (path) => lacking && /SendForm|picture-file/.test(path),
+      });
+      const said = (): Promise<string> => text('.calc-more');
+      const ask = (): Promise<void> =>
+        engine.run(() => {
+          for (const part of document.querySelectorAll<HTMLElement>('.calc-more button')) {
+            if (/^(?:Send figures|Picture, SVG)/.test(part.innerText)) part.click();
+          }
+        });
+      try {
+        await engine.open(`${host.url}${PISTON}`);
+        await ready();
+        await ask();
+        await expect
+          .poll(async () => (await said()).split('A part of the site that this needs').length)
+          .toBe(3);
+        expect(await said()).not.toMatch(/module|import/i);
+        lacking = false;
+        await ask();
+        await expect.poll(said).toContain('Saved: piston-position');
+        await expect.poll(said).toContain('Send to a new sheet');
+      } finally {
+        await host.close();
+      }
+    });
+
     it('would be seen to complain', async () => {
       const folder = await mkdtemp(join(tmpdir(), 'gudgeon-faulty-'));
       const policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'">`;

@@ -20,6 +20,8 @@ export interface ServeOptions {
   readonly base?: string;
   /** Whether texts travel compressed, as a good static host sends them. */
   readonly compress?: boolean;
+  /** Whether the host lacks a file just now; its path starts at the site's home. */
+  readonly lacks?: (path: string) => boolean;
 }
 
 const squeeze = compression({
@@ -42,7 +44,7 @@ async function missing(directory: string, response: ServerResponse): Promise<voi
  */
 export async function serve(
   directory: string,
-  { base = '/', compress = false }: ServeOptions = {},
+  { base = '/', compress = false, lacks = () => false }: ServeOptions = {},
 ): Promise<Served> {
   if (!existsSync(join(directory, 'index.html'))) {
     throw new Error(`There is no built site in ${directory}. Run "npm run build" first.`);
@@ -57,7 +59,7 @@ export async function serve(
   const rules = headerRules(directory);
   const answer = (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
-    if (!pathname.startsWith(base)) {
+    if (!pathname.startsWith(base) || lacks(pathname.slice(base.length))) {
       void missing(directory, response);
       return;
     }

@@ -1,0 +1,37 @@
+import { createHash } from 'node:crypto';
+
+/**
+ * What stands in the head of a page whose address may hold figures, within the page itself: it has
+ * to work when every other file of the page is late or gone.
+ *
+ * `data-asked` on the document: the address holds figures that the page has not read yet, so no
+ * figure that the server worked out may be seen. `data-failed`: a script of the page did not come.
+ * `data-part` of the script itself names the part of the address that may hold them.
+ */
+export const guardScript = [
+  '(()=>{',
+  'const page=document.documentElement.dataset,{part}=document.currentScript.dataset;',
+  'if(part&&location[part].length>1)page.asked="";',
+  'const fail=()=>{if(page.ready===undefined||page.asked!==undefined)page.failed=""};',
+  'addEventListener("error",e=>{if(e.target instanceof HTMLScriptElement)fail()},true);',
+  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]"))location.reload()});',
+  'setTimeout(()=>{if(page.asked!==undefined)page.failed=""},8000)',
+  '})()',
+].join('');
+
+/** Within the page too, since a style sheet can be gone as a script can. */
+export const guardStyle = [
+  '.waiting,.waiting>*{display:none}',
+  ':root[data-asked] .waiting,:root[data-failed] .waiting{display:block}',
+  ':root[data-asked]:not([data-failed]) .waiting-read,',
+  ':root[data-asked][data-failed] .waiting-unread,',
+  ':root[data-failed]:not([data-asked]) .waiting-still,',
+  ':root[data-failed] .waiting-again{display:block}',
+  ':root[data-asked] [data-owns=true],:root[data-asked] .ready{visibility:hidden}',
+].join('');
+
+const hashOf = (text: string): `sha256-${string}` =>
+  `sha256-${createHash('sha256').update(text).digest('base64')}`;
+
+/** For the content security policy. */
+export const guardHashes = { script: hashOf(guardScript), style: hashOf(guardStyle) };
