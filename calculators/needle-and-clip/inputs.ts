@@ -80,7 +80,7 @@ export const inputs = {
     label: 'Bore of the needle jet',
     help: 'At its mouth.',
     measure:
-      'Pin gauges, or the shanks of new drills measured with a micrometer: the largest that goes in freely. Turn the jet and try again: a worn one is oval.',
+      'Pin gauges of brass or steel, or the shanks of new drills measured with a micrometer: the largest that sinks in by its own weight, never pushed or turned. A round pin feels the least width only; whether the jet is worn oval, a flat strip shows, or the light round a needle.',
     unit: 'mm',
     min: 0.5,
     max: 10,
