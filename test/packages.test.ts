@@ -29,7 +29,10 @@ const named = [
 ].map(read);
 const words = Object.values(scripts).flatMap((script) => script.split(/\s+/));
 /** What a command of another package asks for by itself. */
-const asked: Readonly<Record<string, string>> = { '@astrojs/check': 'astro check' };
+const asked: Readonly<Record<string, string>> = {
+  '@astrojs/check': 'astro check',
+  '@stryker-mutator/core': 'stryker run',
+};
 
 const usedByChecks = (name: string): boolean =>
   named.some((text) => [`'${name}'`, `"${name}"`, `'${name}/`].some((as) => text.includes(as))) ||
