@@ -185,8 +185,8 @@ export default defineCalculator({
     const scale = scaleOf(v.scale, v.before, v.after);
     const said =
       scale === 'both-ways'
-        ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it.'
-        : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second.';
+        ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it. Add the correction to a reading after the zero, and take it off a reading before the zero.'
+        : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second. Add the correction to every reading.';
     const second =
       v.method === 'stop'
         ? 'For the second reading of a positive stop turn the crank backwards, all the way round, until the crown rests on the stop again: the piston comes up to it both times, and play lies the same way.'
@@ -207,6 +207,7 @@ export default defineCalculator({
   cautions: [
     'Take the spark plugs out, the ignition off and the fuel away before you turn the crank by hand: an engine that kicks back against a spanner breaks fingers.',
     'Turn gently against a positive stop, by hand and never with the starter: a stop hit hard marks or holes the crown.',
+    'Never turn the engine backwards by a nut or bolt that holds the rotor: it may undo. Use the rotor’s rim, or the rear wheel in top gear.',
   ],
   limits: [
     'The middle of two equal heights is the true top only while the pin is in line with the crank centre; with an offset pin apply the shift shown.',
