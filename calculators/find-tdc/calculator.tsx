@@ -207,7 +207,6 @@ export default defineCalculator({
   cautions: [
     'Take the spark plugs out, the ignition off and the fuel away before you turn the crank by hand: an engine that kicks back against a spanner breaks fingers.',
     'Turn gently against a positive stop, by hand and never with the starter: a stop hit hard marks or holes the crown.',
-    'Never turn the engine backwards by a nut or bolt that holds the rotor: it may undo. Use the rotor’s rim, or the rear wheel in top gear.',
   ],
   limits: [
     'The middle of two equal heights is the true top only while the pin is in line with the crank centre; with an offset pin apply the shift shown.',

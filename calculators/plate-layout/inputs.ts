@@ -39,7 +39,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: MOST_SETS,
-    why: 'a plate carries at least one set, and this page takes no more than eight',
+    why: 'a plate carries at least one set, and no more than eight are reckoned here',
     default: 3,
     whole: true,
     step: 1,

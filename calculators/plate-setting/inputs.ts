@@ -22,7 +22,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: mostCylinders,
-    why: 'a plate carries at least one set, and this page takes no more than eight',
+    why: 'a plate carries at least one set, and no more than eight are reckoned here',
     default: 3,
     whole: true,
     step: 1,
@@ -98,7 +98,7 @@ export const inputs = {
     member: cylinder,
     help: 'Crank degrees before top dead centre at which its points open; negative after it.',
     measure:
-      'Degree disc set to the true top of that cylinder, or corrected for it. Turn forwards only, up to where lamp or meter changes. Three times; take the middle one.',
+      'Degree disc set to the true top of that cylinder, or its offset reckoned in. Turn forwards only, up to where lamp or meter changes. Three times; take the middle one.',
     unit: 'deg',
     min: -90,
     max: 180,

@@ -6,7 +6,7 @@ export const results = {
   'plate-move': {
     label: 'Turn the plate to move the timing by',
     unit: 'deg',
-    help: 'Crank degrees. + is earlier: turn the plate against the turning of the cam.',
+    help: 'Crank degrees. Positive advances: turn the plate against the turning of the cam.',
     lead: true,
     decimals: 2,
     signed: true,
@@ -29,14 +29,14 @@ export const results = {
   'plate-turn': {
     label: 'The plate itself turns',
     unit: 'deg',
-    help: 'About the shaft; + against the turning of the cam. The same as the timing on the crankshaft, half of it on a half-speed shaft.',
+    help: 'About the shaft; positive against the turning of the cam, which advances. The same as the timing on the crankshaft, half of it on a half-speed shaft.',
     decimals: 2,
     signed: true,
   },
   'plate-edge': {
     label: 'At the plate’s mark',
     unit: 'mm',
-    help: 'How far a line scribed across plate and case parts. + against the turning of the cam, which is earlier.',
+    help: 'How far a line scribed across plate and case parts. Positive against the turning of the cam, which advances.',
     decimals: 2,
     signed: true,
   },
@@ -50,7 +50,7 @@ export const results = {
   'error-before': {
     label: 'Error as found, + early',
     unit: 'deg',
-    help: 'Crank degrees; + is early.',
+    help: 'Crank degrees, positive early.',
     table,
     decimals: 2,
     signed: true,
@@ -58,7 +58,7 @@ export const results = {
   error: {
     label: 'Left after the plate, + early',
     unit: 'deg',
-    help: 'Crank degrees left after the turn of the plate; + is early.',
+    help: 'Crank degrees left after the turn of the plate, positive early.',
     table,
     decimals: 2,
     signed: true,
@@ -66,7 +66,7 @@ export const results = {
   'set-move': {
     label: 'Move in the slot, + advances',
     unit: 'mm',
-    help: 'Along the slot to take away the rest. + against the turning of the cam, which is earlier.',
+    help: 'Along the slot to take away the rest. Positive advances: against the turning of the cam.',
     table,
     decimals: 2,
     signed: true,
