@@ -50,7 +50,7 @@ export default defineCalculator({
     'The lobe is taken as alike on both sides and the three flanks are ideal shapes. A real lobe, worn or filed, has its own: where it matters, measure it with the trials, which need no model.',
     'What 0.05 mm is worth is the slope at this very gap. Over a large change the curve bends; compare two gaps instead.',
     'At speed the points open a little late or bounce, and whether they shut at once depends on the spring. None of that is in these figures.',
-    'Contacts that burn away widen the gap while the heel narrows it. The wear reckoned here is the heel’s alone.',
+    'Contacts that burn away widen the gap while the heel narrows it. The wear worked out here is the heel’s alone.',
   ],
   articles: ['gap-dwell-and-timing', 'how-the-points-make-the-spark'],
 });

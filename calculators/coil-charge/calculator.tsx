@@ -112,7 +112,7 @@ export default defineCalculator({
     'A ballast resistor and a coil left on with the points shut get hot enough to burn skin and wiring. Mount the resistor on metal in the open, away from petrol.',
   ],
   limits: [
-    'The inductance is taken as constant. An iron core near its limit has less, so that the last of the current comes sooner and brings less energy than reckoned here.',
+    'The inductance is taken as constant. An iron core near its limit has less, so that the last of the current comes sooner and brings less energy than is worked out here.',
     'It holds for a coil fed from a battery. A flywheel magneto, whose current comes from a passing magnet, follows other rules.',
     'The voltage is that at the coil while current flows. A generator at idle, a weak battery and old wiring leave less than the label.',
     'Not all of the stored energy reaches the plug: the condenser, the windings and the rotor gap or lead take a good part.',

@@ -26,7 +26,7 @@ export const inputs = {
     label: 'Primary resistance',
     help: 'Of the winding between the two low-tension terminals.',
     measure:
-      'Wires off, coil at the temperature at which it will work. Hold the meter’s leads together first and take that reading off. Copper has 4 per cent more resistance for 10 °C more.',
+      'Wires off, coil and workshop at about 20 °C. Hold the meter’s leads together first and take that reading off. Copper has 4 per cent more resistance for 10 °C more, so a hot coil fills to less.',
     unit: 'ohm',
     min: 0.05,
     max: 100,

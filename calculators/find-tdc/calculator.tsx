@@ -185,8 +185,8 @@ export default defineCalculator({
     const scale = scaleOf(v.scale, v.before, v.after);
     const said =
       scale === 'both-ways'
-        ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it.'
-        : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second.';
+        ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it. Add the correction to a reading after the zero, and take it off a reading before the zero.'
+        : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second. Add the correction to every reading.';
     const second =
       v.method === 'stop'
         ? 'For the second reading of a positive stop turn the crank backwards, all the way round, until the crown rests on the stop again: the piston comes up to it both times, and play lies the same way.'

@@ -1,7 +1,7 @@
 /**
  * What a plate that does not sit true does to the points. A plate whose centre lies beside the cam's
- * carries every set with it: a set towards which it is moved opens its gap, one across from it
- * closes, and one at the side meets the lobe early or late.
+ * carries every set with it: a set on the side to which it lies stands further from the cam, and its
+ * gap narrows; one across from that would widen, and one at the side meets the lobe early or late.
  */
 import { MathsError } from './errors.ts';
 import { sayNumber } from './rounding.ts';

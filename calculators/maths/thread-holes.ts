@@ -80,3 +80,18 @@ export function holesFor(thread: string): ThreadHoles {
 export function minorDiameter(nominal: number, pitch: number): number {
   return nominal - (1.25 * Math.sqrt(3) * pitch) / 2;
 }
+
+/**
+ * Diameters of thread that a steel screw wants engaged, so that it breaks before the thread strips:
+ * common practice.
+ */
+const ENGAGED = { aluminium: 1.5, steel: 1 } as const;
+
+/**
+ * The least length of thread that a steel screw wants in a metal, mm.
+ *
+ * @param nominal Diameter of the screw, mm.
+ */
+export function leastEngagement(nominal: number, metal: keyof typeof ENGAGED): number {
+  return ENGAGED[metal] * nominal;
+}

@@ -11,7 +11,7 @@ export const results = {
   'annulus-per-clip': {
     label: 'One groove lower',
     unit: 'mm2',
-    help: 'By how much the ring grows when the clip goes one groove lower, at this throttle.',
+    help: 'By how much the ring grows when the clip goes one groove lower, at this throttle; + is richer.',
     lead: true,
     decimals: 3,
     signed: true,
@@ -62,7 +62,7 @@ export const results = {
   'second-percent': {
     label: 'Second against first',
     unit: '%',
-    help: 'Difference of the ring’s area.',
+    help: 'Difference of the ring’s area; + is a larger ring, which is richer.',
     decimals: 1,
     signed: true,
   },
@@ -76,7 +76,7 @@ export const results = {
   'clip-change': {
     label: 'Against now',
     unit: '%',
-    help: 'Difference of the ring’s area.',
+    help: 'Difference of the ring’s area; + is a larger ring, which is richer.',
     table: 'clips',
     decimals: 1,
     signed: true,

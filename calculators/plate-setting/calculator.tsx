@@ -46,7 +46,7 @@ export default defineCalculator({
     set: { cylinders: '1', as: 'angle', 'target-angle': '24', 'fired-angle-1': '23' },
   },
   cautions: [
-    'Ignition and fuel off, plugs out, while you turn the engine by hand. With the ignition on for a lamp at the points, a plug lead not earthed gives a shock: ground all plugs to the engine, away from the plug holes.',
+    'Ignition and fuel off, plugs out, while you turn the engine by hand. With the ignition on for a lamp at the points, a plug lead not earthed gives a shock: every plug in its cap, earthed on the engine away from the plug holes. Contacts see several hundred volts as they open: use a meter rated for 1000 V, and keep fingers off.',
     'An engine set too early kicks back on the starter hard enough to break a wrist or an ankle. Check every cylinder once more before the first kick.',
   ],
   limits: [

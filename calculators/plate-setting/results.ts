@@ -29,14 +29,14 @@ export const results = {
   'plate-turn': {
     label: 'The plate itself turns',
     unit: 'deg',
-    help: 'About the shaft. The same as the timing on the crankshaft, half of it on a half-speed shaft.',
+    help: 'About the shaft; positive against the turning of the cam, which advances. The same as the timing on the crankshaft, half of it on a half-speed shaft.',
     decimals: 2,
     signed: true,
   },
   'plate-edge': {
     label: 'At the plate’s mark',
     unit: 'mm',
-    help: 'How far a line scribed across plate and case parts. Positive against the turning of the cam.',
+    help: 'How far a line scribed across plate and case parts. Positive against the turning of the cam, which advances.',
     decimals: 2,
     signed: true,
   },

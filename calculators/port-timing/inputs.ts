@@ -57,7 +57,7 @@ export const inputs = {
   ports: {
     kind: 'number',
     group: ports,
-    label: 'Ports to reckon with',
+    label: 'Ports to work out',
     help: 'The exhaust and at least one transfer. Pairs at the same height count once.',
     unit: 'count',
     min: 2,

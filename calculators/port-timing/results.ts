@@ -48,7 +48,7 @@ export const results = {
   clears: {
     label: 'Crown below it at the bottom',
     unit: 'mm',
-    help: 'How far the crown’s edge stands below the bottom edge at bottom dead centre.',
+    help: 'How far the crown’s edge stands below the bottom edge at bottom dead centre. Minus: the crown stands above it and covers part of the port.',
     table: 'ports',
     decimals: 2,
     signed: true,
@@ -117,7 +117,7 @@ export const results = {
   'duration-change': {
     label: 'Longer by',
     unit: 'deg',
-    help: 'Duration after the change less that before it.',
+    help: 'Duration after the change less that before it; + is longer.',
     table: 'after',
     decimals: 1,
     signed: true,

@@ -1,28 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-
-/** Ids of the glossary with the names of each. */
-const glossary = [
-  ...readFileSync(new URL('../../content/glossary.yaml', import.meta.url), 'utf8').matchAll(
-    /^([a-z][a-z0-9-]*):\n {2}term: (.+)\n(?: {2}also: \[(.+)\]\n)?/gm,
-  ),
-].map(([, id, term, also]) => ({
-  id: id!,
-  names: [term!, ...(also?.split(/, */) ?? [])].map((name) => name.replace(/^['"]|['"]$/g, '')),
-}));
-
-/** The running text of an article: no front matter, code, headings, tables, tags or links. */
-function prose(text: string): string {
-  return [
-    /^---[\s\S]*?\n---/,
-    /^(?:import|export)[\s\S]*?\n\n/gm,
-    /^#.*$/gm,
-    /<table[\s\S]*?<\/table>/g,
-    /\{(?:[^{}]|\{[^{}]*\})*\}/g,
-    /<[^>]*>/g,
-    /\[[^\]]*\]\([^)]*\)/g,
-  ].reduce((rest, part) => rest.replace(part, ' '), text);
-}
+import { articles, glossary, prose } from './prose.ts';
 
 /**
  * The terms that a text uses and does not link. Only names of two words or more: "set", "lift" or
@@ -38,12 +15,7 @@ function unlinked(text: string): string[] {
     .map(({ id }) => id);
 }
 
-const folder = new URL('../../content/articles/', import.meta.url);
-const articles = readdirSync(folder).filter((file) => file.endsWith('.mdx'));
-
-describe.each(articles)('%s', (file) => {
-  const text = readFileSync(new URL(file, folder), 'utf8');
-
+describe.each(articles)('$slug', ({ text }) => {
   it('teaches with a live calculator, a worked example and the terms of the glossary', () => {
     expect(text).toContain('<Calculator ');
     expect(text).toContain('<Worked');
@@ -147,6 +119,6 @@ const dangers: readonly (readonly [article: string, ...said: RegExp[]])[] = [
 ];
 
 it.each(dangers)('%s warns of what can hurt', (article, ...said) => {
-  const text = readFileSync(new URL(`${article}.mdx`, folder), 'utf8');
+  const { text } = articles.find(({ slug }) => slug === article)!;
   for (const words of said) expect(text).toMatch(words);
 });

@@ -3,7 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { headPlan, toothPlan } from '../../calculators/maths/dividing.ts';
 import { plateBlank } from '../../calculators/maths/plate-blank.ts';
 import { offCentre } from '../../calculators/maths/plate-run-out.ts';
-import { holesFor, minorDiameter, threadHoles } from '../../calculators/maths/thread-holes.ts';
+import {
+  holesFor,
+  leastEngagement,
+  minorDiameter,
+  threadHoles,
+} from '../../calculators/maths/thread-holes.ts';
 import { codeOf } from './code-of.ts';
 
 describe('the blank', () => {
@@ -140,6 +145,13 @@ describe('threads', () => {
   it('knows the threads by name and says which it knows', () => {
     expect(holesFor('M4').tappingDrill).toBe(3.3);
     expect(() => holesFor('M7')).toThrow('M2, M2.5, M3, M4, M5, M6, M8');
+  });
+
+  it('asks for one and a half diameters of thread in aluminium, and for one in steel', () => {
+    // Common practice.
+    expect(leastEngagement(holesFor('M4').nominal, 'aluminium')).toBe(6);
+    expect(leastEngagement(holesFor('M3').nominal, 'aluminium')).toBe(4.5);
+    expect(leastEngagement(holesFor('M4').nominal, 'steel')).toBe(4);
   });
 
   it.each(threadHoles)('$thread: the drills lie in order round the screw', (entry) => {

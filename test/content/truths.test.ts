@@ -1,0 +1,128 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { articles } from './prose.ts';
+
+/** Every text that a reader meets: its path and what it says, without the comments of code. */
+const texts = ['content', 'calculators', 'site/pages'].flatMap((root) => {
+  const folder = new URL(`../../${root}/`, import.meta.url);
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.(?:mdx|yaml|tsx?|astro)$/.test(file))
+    .map((file) => ({
+      path: `${root}/${file}`,
+      text: readFileSync(new URL(file, folder), 'utf8')
+        .replace(/\/\*[\s\S]*?\*\//g, ' ')
+        .replace(/^\s*\/\/.*$/gm, ' '),
+    }));
+});
+
+/** What no text may say, with the reason. */
+const never: readonly (readonly [words: RegExp, why: string])[] = [
+  [/\bclutch in\b/i, 'means the lever pulled to one reader and let out to another'],
+  [/\bto reckon with\b/i, 'is not plain English'],
+  [
+    /\bplug on the engine\b/i,
+    'reads as screwed in: say out, in its cap, earthed away from the holes',
+  ],
+  [/\bmeasure it warm\b|at the temperature at which it will work/i, 'a coil is compared cold'],
+  [/\bfor 600 V\b/i, 'a condenser sees up to 800 V on the site’s own sum: 1000 V DC'],
+  [
+    /\bblue spark(?:s|ing)? (?:at|as|from) the(?:y| points| contacts)/i,
+    'blue is the good colour at the plug, and the bad one at the contacts',
+  ],
+  [/\b(?:screws?|held|hold)\b[^.]*\bthrough parts that will be cut away/i, 'the blank flies'],
+  [/\bholes across from each other\b/i, 'three sets do not stand so'],
+  [/\bstart a degree or two late\b/i, 'late of what? Say the figure, in degrees and mm'],
+  [/\bcolder plug\b(?! fouls)/i, 'a colder plug fouls in a freshly oiled crankcase'],
+  [/\bglove on a stick\b/i, 'an inlet can draw it in: a flat, rigid board'],
+  [/\bhot and weak\b/i, '"weak" means lean here: say short of power'],
+  [/\bone forum\b|\bforums? says?\b/i, 'a forum is no source'],
+  [/millimetres along the slot divided by its radius are degrees/i, 'those are radians'],
+  [/\bhalf of after less before\b/i, 'has to be read twice: (after − before) / 2'],
+];
+
+describe('no text says', () => {
+  it.each(never)('%s', (words) => {
+    expect(texts.filter(({ text }) => words.test(text)).map(({ path }) => path)).toEqual([]);
+  });
+});
+
+/** What an article must say, since the act it teaches needs it. */
+const always: readonly (readonly [slug: string, ...said: RegExp[]])[] = [
+  [
+    'where-the-piston-is',
+    /larger figure is an \*\*earlier\*\* spark/,
+    /offset is \*\*\+\*\* on this site when/,
+    /keep fingers out of the ports/i,
+    /nut or bolt that holds the rotor/,
+  ],
+  [
+    'finding-top-dead-centre',
+    /never turn the engine backwards by a nut or bolt/i,
+    /never with the starter/,
+    /\*\*What \+ means here\.\*\*/,
+    /\*take it off\* a reading before the zero/,
+    /forwards is the way the engine turns when it runs/i,
+  ],
+  ['what-a-degree-is-worth', /nut or bolt that holds the/, /fewer millimetres and fewer degrees/],
+  [
+    'making-a-breaker-plate',
+    /never hold the work by a part that will be cut away/i,
+    /rim, the bore and the seat without letting go/,
+    /balance it/i,
+    /light first cuts/,
+    /no gloves/i,
+    /Insulation tester<\/Term>\*\*[^\n]*at 500 V/,
+    /coil, condenser and all leads disconnected/,
+    /for every vee, measure from top to top/,
+  ],
+  [
+    'how-the-points-make-the-spark',
+    /all plugs out, each plug in its cap and earthed on bare metal away from the plug holes/,
+    /rated for 1000 V/,
+    /At the \*\*contacts\*\* a bright blue-white flash is \*bad\*/,
+    /pacemaker/,
+  ],
+  [
+    'gap-dwell-and-timing',
+    /protective film/,
+    /white spirit burns/i,
+    /meet full face/,
+    /check the spring/i,
+    /behind a flywheel/i,
+    /heel hangs clear of the cam/,
+    /kicks back/,
+  ],
+  [
+    'setting-several-cylinders',
+    /does the reverse/,
+    /rated for 1000 V/,
+    /a strobe makes moving parts look still/i,
+    /never turn the engine backwards by a nut or bolt/i,
+    /\*against\* the direction in which the cam turns/,
+    /exhaust gas kills/,
+  ],
+  [
+    'coils-and-condensers',
+    /\*\*cold\*\*, with coil and workshop at about 20 °C/,
+    /1000 V DC or more/,
+    /\*\*Where it goes\.\*\*/,
+    /0\.4 to 0\.6 mm/,
+    /bright, steady, blue-white flashing/,
+    /exhaust gas kills/,
+  ],
+];
+
+it.each(always)('%s says what its work needs', (slug, ...said) => {
+  const { text } = articles.find((article) => article.slug === slug)!;
+  const plain = text.replace(/<\/?em>/g, '*');
+  for (const words of said) expect(plain).toMatch(words);
+});
+
+/** Turning back, and what it must not be done by, in one article. */
+it('warns wherever an engine is turned backwards', () => {
+  const turned = articles.filter(({ text }) =>
+    /\bturn (?:it )?back(?:wards)?\b|go back a quarter/i.test(text),
+  );
+  expect(turned.length).toBeGreaterThan(2);
+  for (const { slug, text } of turned) expect(text, slug).toMatch(/nut or bolt that holds/);
+});
