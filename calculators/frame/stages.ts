@@ -2,7 +2,11 @@
 export const stages = {
   position: {
     title: 'Know where the piston is',
-    text: 'Find true top dead centre and turn any timing figure into a piston position for your own stroke and rod.',
+    text: 'Oil what is dry before the first turn, find true top dead centre, and turn any timing figure into a piston position for your own stroke and rod.',
+  },
+  geometry: {
+    title: 'Prove the clearances, squish, ports and compression',
+    text: 'Geometry comes before the ignition: a barrel or head that has to come off again takes every reading with it.',
   },
   plate: {
     title: 'Make or check the breaker plate',
@@ -15,10 +19,6 @@ export const stages = {
   carburettors: {
     title: 'Clean and set the carburettors',
     text: 'Float levels, needles, jets, and all slides opening together.',
-  },
-  geometry: {
-    title: 'Prove the ports, squish and compression',
-    text: 'A mixed engine needs its geometry proved before it is fired.',
   },
   start: {
     title: 'Mix the fuel and make a safe first start',

@@ -62,9 +62,9 @@ export const inputs = {
     group: sets,
     label: 'On from the set before',
     member: (index) => `From set ${String(index)} on to set ${String(index + 1)}`,
-    help: 'Anticlockwise. Equal for even firing; as the crank pins stand if not.',
+    help: 'Anticlockwise. Equal for even firing; from top to top of the cylinders if not.',
     measure:
-      'On an engine that fires evenly: 360° divided by the cylinders, with the cam on the crankshaft. Otherwise take the angle between the crank pins, half of it on a half-speed shaft. Anticlockwise is the order as you look at the plate.',
+      'On an engine that fires evenly: 360° divided by the cylinders, with the cam on the crankshaft. Otherwise measure top to top with the disc: set it to 0 at the top of one cylinder, turn forwards to the top of the next, and read; half of it on a half-speed shaft. In a vee the tops stand apart by the angle of the barrels as well as that of the crank pins, and the disc takes both in. These degrees are counted the way the cam turns. Where it turns clockwise as you look at the plate, the angles come in the reverse order, that from the last set back to set 1 first.',
     unit: 'deg',
     min: 0.1,
     max: 359.9,

@@ -58,6 +58,8 @@ const figures = {
   rotor: 95,
   'plate-outside': 96,
   'plate-bore': 34,
+  'set-2': 120,
+  'set-3': 240,
   'plate-tolerance': 0.8,
   volts: 6,
   resistance: 1.5,

@@ -2,12 +2,13 @@ import type { SheetFigure } from './figures.ts';
 
 const bowl = 'Float and jets';
 const slide = 'Needle and slide';
+const start = 'A start, not a limit: the running engine decides.';
 
 export const carburettorFigures = {
   height: {
     group: bowl,
     label: 'Float height',
-    help: 'As the gauge reads it, the needle just closed and its spring not pressed in.',
+    help: 'As the gauge reads it, the needle just closed and its spring not pressed in. No manual: find it from the fuel level, which by common practice stands 2 to 6 mm below the bowl’s joint, or as the mouth of the jet shows. Nearer to the joint is richer, and floods sooner.',
     measure:
       'Carburettor on its side or held so that the tang just touches the needle; depth gauge from the gasket face to the same place of the float each time.',
     unit: 'mm',
@@ -55,7 +56,7 @@ export const carburettorFigures = {
     label: 'Main jet bore',
     help: 'Diameter of the hole. A maker’s number may be a diameter or a flow: measure.',
     measure:
-      'Clean pin gauges or new drill shanks, pushed by hand. Never a wire or a drill’s edge: it scratches the jet and changes its flow.',
+      'Clean pin gauges, best of copper or brass, or the plain shanks of new drills. The largest that drops in by its own weight is the bore. Never push or turn one in the hole: it scratches the jet and changes its flow.',
     unit: 'mm',
     min: 0.1,
     max: 6,
@@ -138,6 +139,28 @@ export const carburettorFigures = {
     why: 'adjusters have no finer or coarser thread',
     step: 0.05,
     fills: { 'slide-balance': 'thread' },
+  },
+  'air-screw': {
+    group: slide,
+    label: 'Air screw, turns out',
+    help: `Turns out from where it just seats. Out is leaner. No manual: 1 to 1.5 is common practice. ${start}`,
+    measure:
+      'Then, engine warm and idling: in or out until it idles fastest and even, and the idle screw back to a slow idle. A screw that wants to be nearly shut, or more than about 3 turns out, says that jet, level or a leak is wrong.',
+    unit: 'none',
+    min: 0,
+    max: 10,
+    why: 'a screw further out falls out',
+    step: 0.25,
+  },
+  'idle-lift': {
+    group: slide,
+    label: 'Slide lifted at idle',
+    help: `By its idle screw, from its lowest place. No manual: 0.5 to 1 mm is common practice. ${start} The less, the sooner it stops when the twistgrip is shut.`,
+    unit: 'mm',
+    min: 0,
+    max: 10,
+    why: 'a slide lifted further does not idle but runs',
+    step: 0.1,
   },
   'slide-tolerance': {
     group: slide,

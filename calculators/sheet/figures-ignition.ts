@@ -20,6 +20,20 @@ const tolerance = (
   step,
 });
 
+/** Where a set belongs on the plate, counted from set 1. */
+const direction = (set: number): SheetFigure => ({
+  group: plate,
+  label: `Set ${String(set)}, from set 1`,
+  help: `Degrees on the plate from set 1 to where set ${String(set)} belongs, counted the way the cam turns.`,
+  measure: `Top to top with the disc, which holds for a vee and for crank pins at any angle: set it to 0 at the top of cylinder 1, turn forwards to the top of cylinder ${String(set)}, and read. On a half-speed shaft take half of it.`,
+  unit: 'deg',
+  min: 0,
+  max: 360,
+  why: 'once round the plate is 360°',
+  step: 5,
+  cylinders: set,
+});
+
 export const ignitionFigures = {
   lobes: {
     group: cam,
@@ -113,7 +127,7 @@ export const ignitionFigures = {
   target: {
     group: plate,
     label: 'Fires before top dead centre',
-    help: 'Piston travel below the top at which the points open, as the maker gives it or as proved on a like engine.',
+    help: 'Piston travel below the top, on the way up, at which the points open. As the maker gives it or as proved on a like engine.',
     unit: 'mm',
     min: 0,
     max: 100,
@@ -187,6 +201,13 @@ export const ignitionFigures = {
     step: 0.5,
     fills: { 'plate-layout': 'bore' },
   },
+  'set-2': direction(2),
+  'set-3': direction(3),
+  'set-4': direction(4),
+  'set-5': direction(5),
+  'set-6': direction(6),
+  'set-7': direction(7),
+  'set-8': direction(8),
   'plate-tolerance': {
     group: plate,
     label: 'Holes within ±',
@@ -213,7 +234,7 @@ export const ignitionFigures = {
     label: 'Coil primary resistance',
     help: 'Between the two low-tension terminals, disconnected.',
     measure:
-      'Meter on its lowest range; touch the leads together first and subtract what they read themselves. Measure cold: copper gains 4 % for each 10 °C.',
+      'Coil and workshop at about 20 °C, since copper gains 4 % for each 10 °C. Meter on its lowest range; touch the leads together first and subtract what they read themselves.',
     unit: 'ohm',
     min: 0.05,
     max: 100,
@@ -236,7 +257,7 @@ export const ignitionFigures = {
   'plug-gap': {
     group: coil,
     label: 'Plug gap',
-    help: 'Between the electrodes of the sparking plug.',
+    help: 'Between the electrodes of the sparking plug. No manual: 0.4 to 0.6 mm (16 to 24 thou) is common practice, a start and not a limit; the smaller with a 6 V or a magneto ignition.',
     unit: 'mm',
     min: 0.1,
     max: 3,

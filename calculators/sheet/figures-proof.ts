@@ -3,7 +3,48 @@ import type { SheetFigure } from './figures.ts';
 const geometry = 'Head, squish and ports';
 const running = 'Sealing and fuel';
 
+const within = (label: string, max: number, why: string): SheetFigure => ({
+  group: geometry,
+  label,
+  help: 'How far a cylinder may be off, either way, and still pass. For a range of common practice: half its width.',
+  unit: 'mm',
+  min: 0.001,
+  max,
+  why,
+  step: 0.01,
+});
+
 export const proofFigures = {
+  'piston-clearance': {
+    group: geometry,
+    label: 'Piston clearance',
+    help: 'Bore less piston, on the diameter. No manual: 1.0 to 1.5 thousandths of the bore for an aluminium piston in an air-cooled iron liner is common practice (0.05 to 0.075 mm on a 50 mm bore), a start and not a limit. A forged piston wants more, a cast one less.',
+    unit: 'mm',
+    min: 0.005,
+    max: 1,
+    why: 'with less it seizes, and with more it is the wrong piston',
+    step: 0.01,
+  },
+  'piston-clearance-tolerance': within(
+    'Piston clearance within ±',
+    0.5,
+    'a micrometer reads no finer, and a wider allowance would pass anything',
+  ),
+  'ring-gap': {
+    group: geometry,
+    label: 'Ring gap',
+    help: 'Between the ends of a ring that lies square in its bore. No manual: 0.3 to 0.5 % of the bore is common practice (0.15 to 0.25 mm on a 50 mm bore), a start and not a limit. The larger where it works hard and hot.',
+    unit: 'mm',
+    min: 0.02,
+    max: 5,
+    why: 'with less the ends meet when hot, and with more the ring is worn out',
+    step: 0.05,
+  },
+  'ring-gap-tolerance': within(
+    'Ring gap within ±',
+    2,
+    'a feeler reads no finer, and a wider allowance would pass anything',
+  ),
   deck: {
     group: geometry,
     label: 'Crown below the deck',
@@ -18,7 +59,7 @@ export const proofFigures = {
   squish: {
     group: geometry,
     label: 'Squish',
-    help: 'Least room between crown and head at the top.',
+    help: 'Least room between crown and head at the top. No manual: 0.8 to 1.2 mm (0.03 to 0.05 in) is common practice for bores of 50 to 60 mm and up to 7000 rpm, about 1.5 to 2 % of the bore; a start and not a limit. The larger with loose rods and bearings.',
     measure:
       'Two pieces of soft solder held with grease along the pin’s line, so that the piston does not rock; turn over the top by hand and measure the flat with a micrometer. Take it on both sides.',
     unit: 'mm',
@@ -32,7 +73,7 @@ export const proofFigures = {
   'squish-tolerance': {
     group: geometry,
     label: 'Squish within ±',
-    help: 'How far a cylinder may be off, either way, and still pass.',
+    help: 'How far a cylinder may be off, either way, and still pass. For a range of common practice: half its width.',
     unit: 'mm',
     min: 0.01,
     max: 2,
@@ -86,7 +127,7 @@ export const proofFigures = {
   'leak-drop': {
     group: running,
     label: 'Most pressure lost',
-    help: 'By a sealed crankcase and cylinder in five minutes of the leak test.',
+    help: 'By a sealed crankcase and cylinder in five minutes of the leak test, from 40 kPa. No manual: a good one loses less than 7 kPa (1 psi) in that time, and one that loses it in a minute is hopeless (common practice). New seals lose next to nothing.',
     unit: 'kPa',
     min: 0.1,
     max: 50,

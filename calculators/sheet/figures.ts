@@ -11,6 +11,8 @@ export interface SheetFigure extends FieldSpec {
   readonly fills?: Readonly<Record<string, string>>;
   /** Set where every calculator with an input of this key means the same by it. */
   readonly everywhere?: true;
+  /** Asked for only from so many cylinders on. */
+  readonly cylinders?: number;
   /** Results that may be sent here, by calculator. */
   readonly takes?: Readonly<Record<string, string>>;
 }
@@ -74,6 +76,10 @@ export const figureSpec = (key: FigureKey): FieldSpec => ({
   ...sheetFigures[key],
   optional: true,
 });
+
+/** Whether a figure is asked for on an engine of so many cylinders. */
+export const appliesTo = (key: FigureKey, cylinders: number): boolean =>
+  cylinders >= (sheetFigures[key].cylinders ?? 1);
 
 /** The figures under their headings, in order. */
 export const figureGroups: readonly { readonly heading: string; readonly keys: FigureKey[] }[] = [

@@ -1,13 +1,13 @@
 import { readingOf } from './edit.ts';
 import { judge } from './judge.ts';
 import type { Engine } from './model.ts';
-import { needs, order, steps, type StepId } from './steps.ts';
+import { needs, order, reopeners, steps, type StepId } from './steps.ts';
 
 export type StepState = 'open' | 'part' | 'unjudged' | 'fail' | 'again' | 'pass';
 
 export interface Progress {
   readonly state: StepState;
-  /** Steps that altered the engine after this one was last checked. */
+  /** Steps, earlier or later in the order, that moved this one after it was last checked. */
   readonly because: readonly StepId[];
   /** Steps it depends on that have not passed, or are themselves to be checked again. */
   readonly waits: readonly StepId[];
@@ -33,8 +33,10 @@ function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
 }
 
 /**
- * How far the job has come. A step that has passed is to be checked again when a step it depends
- * on has altered the engine since; it stays so until it is read again or confirmed.
+ * How far the job has come. A step that has passed is to be checked again when a step that moves it
+ * has altered the engine since; it stays so until it is read again or confirmed. Two steps may move
+ * each other, as gap and timing do: only the clock of each is compared, so nothing runs in a circle,
+ * and waiting goes by the order alone.
  */
 export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
@@ -42,7 +44,9 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
     const own = ownState(engine, id);
     const { checked } = readingOf(engine, id);
     const because =
-      own === 'open' ? [] : needs(id).filter((other) => readingOf(engine, other).changed > checked);
+      own === 'open'
+        ? []
+        : reopeners(id).filter((other) => readingOf(engine, other).changed > checked);
     done[id] = {
       state: because.length > 0 && own !== 'fail' ? 'again' : own,
       because,

@@ -1,12 +1,15 @@
 import type { Step } from './steps.ts';
 
-/** Float, jets, needles and slides. */
+/** Float, jets, needles, screws and slides. */
 export const carburettorSteps = {
   float: {
     stage: 'carburettors',
     title: 'Set the float heights',
-    why: 'The level in the bowl decides how hard the jets are fed, at every opening of the slide. One bowl low is one cylinder weak.',
-    how: 'With a clean needle and seat, bend the tang until the float stands at its height as the needle closes.',
+    why: 'The level in the bowl decides how hard the jets are fed, at every opening of the slide. One bowl low is one cylinder weak (lean).',
+    how: [
+      'With a clean needle and seat, hold the body so that the tang just touches the needle and does not press its spring.',
+      'Measure the height. Bend the tang, never by pressing the float against the needle, until it is right as the needle closes.',
+    ],
     tool: 'Depth gauge, small pliers',
     caution:
       'Petrol vapour runs along the floor to the nearest flame or spark. Work outdoors or well aired, with no heater, drain into a closed can, and keep the extinguisher within reach.',
@@ -23,6 +26,8 @@ export const carburettorSteps = {
       tolerance: 'height-tolerance',
       tooHigh: 'Bend the tang so that the height shrinks by',
       tooLow: 'Bend the tang so that the height grows by',
+      moves:
+        'The fuel level moves with it, and the mixture at every opening: look for drips with the tap open, and set the air screw after it.',
     },
     after: {},
     calculators: ['float-level'],
@@ -32,10 +37,15 @@ export const carburettorSteps = {
   jets: {
     stage: 'carburettors',
     title: 'Measure the main jets',
-    why: 'Numbers on old jets are worn, or were opened with a drill by somebody. The flow goes with the area: with the square of the bore.',
-    how: 'Take each jet out, clean it with solvent and air, and find the largest pin that goes through.',
-    tool: 'Pin gauges, magnifier',
-    caution: 'Compressed air throws solvent into eyes: wear eye protection, blow away from you.',
+    why: 'Numbers on old jets are worn off, or the hole was opened with a drill by somebody. The flow goes with the area: with the square of the bore.',
+    how: [
+      'White crust on a casting is corrosion by water, and its powder blocks jets: brush it off with nylon and wash every passage. Where it has eaten a seat or a thread, the part is done.',
+      'Take each jet out and clean it with solvent, a nylon bristle or soft copper wire, never turned in the hole, and then air.',
+      'The largest pin that drops in by its own weight is the bore. A pin only measures: never push or turn it.',
+    ],
+    tool: 'Pin gauges (copper or brass ones are kinder), magnifier',
+    caution:
+      'Compressed air throws solvent into eyes: wear eye protection, blow away from you. Never blow into a fuel passage by mouth: petrol and cleaner poison, most of all in the lungs. No wheel cleaner: some hold hydrofluoric acid.',
     reading: {
       label: 'Bore',
       per: 'Carburettor',
@@ -49,16 +59,20 @@ export const carburettorSteps = {
       tolerance: 'jet-tolerance',
       tooHigh: 'Change this jet: it is larger by',
       tooLow: 'Clean or change this jet: it is smaller by',
+      moves: 'Another jet may want another groove of the needle: choose that after it.',
     },
     after: {},
     calculators: ['air-and-jet'],
-    articles: ['needles-and-jets-by-area', 'air-weather-and-altitude'],
+    articles: ['needles-and-jets-by-area', 'air-weather-and-altitude', 'stripping-and-cleaning'],
   },
   clip: {
     stage: 'carburettors',
     title: 'Put the needle clips in one groove',
-    why: 'From a quarter to three quarters open the needle meters the fuel. A clip one groove off is one cylinder rich or weak just where an engine is used most.',
-    how: 'Count from the top of the needle. Check that the needles themselves are alike.',
+    why: 'From a quarter to three quarters open the needle meters the fuel. A clip one groove off is one cylinder rich (too much petrol) or weak (too little) just where an engine is used most.',
+    how: [
+      'Count from the top of the needle, 1 the highest. A clip nearer the top lets the needle hang lower, which is leaner.',
+      'Check that the needles themselves are alike.',
+    ],
     tool: 'Good light',
     caution:
       'Tap shut, engine cold, no flame or spark. Work over a cloth: a clip that jumps off wrecks the engine from inside. The slide must fall shut by itself when it is back.',
@@ -73,8 +87,9 @@ export const carburettorSteps = {
       step: 1,
       judging: 'figure',
       target: 'clip',
-      tooHigh: 'Move the clip up by grooves:',
-      tooLow: 'Move the clip down by grooves:',
+      tooHigh: 'Move the clip up the needle, which is leaner, by grooves:',
+      tooLow: 'Move the clip down the needle, which is richer, by grooves:',
+      moves: 'The slide comes off its cable for it: bring the slides together after it.',
     },
     after: {
       jets: 'Another jet may want another groove; choose the groove for the jets that are in.',
@@ -82,14 +97,40 @@ export const carburettorSteps = {
     calculators: ['needle-and-clip'],
     articles: ['needles-and-jets-by-area', 'which-circuit-at-which-throttle'],
   },
+  screws: {
+    stage: 'carburettors',
+    title: 'Set the air and idle screws to a start',
+    why: 'They decide the mixture and the opening at idle. All alike, they let the engine start; the engine itself decides the rest.',
+    how: [
+      'Air screw: in until it just seats, without force, then out by the turns in the sheet. Out lets in more air, which is leaner.',
+      'Idle screw: until the slide just lifts off its lowest place, by the amount in the sheet; all alike.',
+      'Cables slack while you do it. The slides are brought together after it.',
+    ],
+    tool: 'Screwdriver that fits, drill shanks',
+    caution:
+      'Engine stopped. An idle screw far in holds its slide open: the engine then races and does not stop by the slide.',
+    figures: ['air-screw', 'idle-lift'],
+    after: {
+      float: 'Another fuel level makes the idle richer or leaner.',
+      clip: 'The slide has been out, and may come down on its screw elsewhere.',
+    },
+    movedBy: {
+      slides: 'A cable that was taken up may hold its slide off its idle screw.',
+    },
+    calculators: ['slide-balance'],
+    articles: ['which-circuit-at-which-throttle'],
+  },
   slides: {
     stage: 'carburettors',
     title: 'Bring the slides together',
     why: 'A slide that opens first does the work of the others. At a small opening a tenth of a millimetre is a large share of it.',
-    how: 'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters. Then see that every one shuts on its stop and that the bars, turned both ways, do not pull a cable.',
+    how: [
+      'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters: out raises the slide.',
+      'Then see that every one shuts on its idle screw, and that the bars, turned both ways, do not pull a cable.',
+    ],
     tool: 'Drill shanks as pin gauges, spanners',
     caution:
-      'Engine stopped, plug leads off. Count the shanks out from under the slides before the engine is turned: a slide held open runs it away.',
+      'Engine stopped, plug leads off. Count the shanks out from under the slides before the engine is turned: a slide held open lets it run away (rev by itself).',
     reading: {
       label: 'Opening',
       per: 'Carburettor',
@@ -102,9 +143,12 @@ export const carburettorSteps = {
       tolerance: 'slide-tolerance',
       tooHigh: 'Lower this slide by',
       tooLow: 'Raise this slide by',
+      moves:
+        'A cable that is taken up loses its play and may hold the slide off its idle screw: try the idle screws, and that it can be stopped, after it.',
     },
     after: {
       clip: 'To move a clip the slide comes off its cable, and goes back a little different.',
+      screws: 'An idle screw that was turned changes the play of its cable.',
     },
     calculators: ['slide-balance'],
     articles: ['opening-all-slides-together'],

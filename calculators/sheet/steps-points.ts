@@ -2,52 +2,20 @@ import type { Step } from './steps.ts';
 
 /** From the bare plate to the timing. */
 export const pointsSteps = {
-  measure: {
-    stage: 'position',
-    title: 'Measure bore, stroke and rod',
-    why: 'Every timing figure is turned into a piston position by stroke and rod. On an engine of mixed parts neither can be taken from a book.',
-    how: 'Enter bore, stroke, rod and pin offset in the engine sheet above, then tick.',
-    tool: 'Depth gauge or indicator, caliper, inside micrometer',
-    figures: ['bore', 'stroke', 'rod', 'offset'],
-    after: {},
-    calculators: ['piston-position'],
-    articles: ['where-the-piston-is', 'proving-a-mixed-engine'],
-  },
-  top: {
-    stage: 'position',
-    title: 'Find true top dead centre',
-    why: 'Near the top the piston hardly moves, so the highest reading of an indicator is a guess of a degree or more. A stop on both sides of the top halves the error out.',
-    how: 'Stop the piston on both sides of the top, read the disc at each, and set it by half the difference. Stop again: what is left is the reading.',
-    tool: 'Positive stop or indicator in the plug hole, degree disc, fixed pointer',
-    caution:
-      'Turn the engine by hand with a ring spanner, gently against the stop: a stop bent or pushed through a crown costs the piston. Ignition off, plugs out, kick lever folded away.',
-    reading: {
-      label: 'Disc off the true top (+ after)',
-      per: 'Cylinder',
-      unit: 'deg',
-      min: -30,
-      max: 30,
-      why: 'a disc further off has been set to another mark or another cylinder',
-      step: 0.1,
-      judging: 'zero',
-      tolerance: 'top-tolerance',
-      tooHigh: 'Turn the disc back by',
-      tooLow: 'Turn the disc forward by',
-    },
-    after: {},
-    calculators: ['find-tdc'],
-    articles: ['finding-top-dead-centre'],
-  },
   plate: {
     stage: 'plate',
     title: 'Prove the breaker plate',
     why: 'Each set must stand where its cylinder fires. What the holes are off, the slots have to take up, and a slot reaches only a few degrees.',
-    how: 'Measure the angle from each set’s fixing hole to the next one’s, round the whole plate, before it is fitted.',
+    how: [
+      'Say in the sheet where each set belongs, counted from set 1 the way the cam turns. Only an engine that fires evenly has them evenly round the plate.',
+      'A vee, or crank pins at odd angles: set the disc, turn forwards from the top of cylinder 1 to the top of each other one, and take those degrees; half of them on a half-speed shaft.',
+      'Measure from one point of each set (its fixing hole, or the tip of its heel) to the same point of the next, the way the cam turns, round the whole plate.',
+    ],
     tool: 'Dividing head or rotary table, or dividers and the chord from the drawing',
     caution:
       'Drilling sheet throws sharp swarf and can snatch the plate round: clamp it, wear eye protection, no gloves at the drill, and take off the burrs.',
     reading: {
-      label: 'From the set before',
+      label: 'From the set before, the way the cam turns',
       per: 'Set',
       unit: 'deg',
       min: 1,
@@ -56,18 +24,26 @@ export const pointsSteps = {
       step: 0.1,
       judging: 'spacing',
       tolerance: 'plate-tolerance',
-      tooHigh: 'Move this set back in its slot by',
-      tooLow: 'Move this set on in its slot by',
+      tooHigh: 'Move this set in its slot, against the way the cam turns (earlier), by',
+      tooLow: 'Move this set in its slot, the way the cam turns (later), by',
+      moves:
+        'A set that is moved meets the lobe elsewhere: its gap, and then its timing, are to be set after it. Where the slot does not reach, drill the hole anew.',
     },
     after: {},
+    waitsFor: ['leak'],
     calculators: ['plate-layout', 'degree-disc'],
     articles: ['making-a-breaker-plate'],
   },
   coil: {
     stage: 'points',
     title: 'Measure the coils',
-    why: 'A coil of less resistance draws more current and burns the points; one of more gives a weak spark. Timing set on a coil that is failing will not hold.',
-    how: 'Disconnect both low-tension leads of each coil and measure between the terminals, cold.',
+    why: 'A coil of less resistance draws more current and burns the points; one of more gives a poor spark. Timing set on a coil that is failing will not hold.',
+    how: [
+      'Coil cold, it and the workshop at about 20 °C. Disconnect both low-tension leads.',
+      'Touch the meter’s leads together and take off what it shows; then measure between the terminals.',
+      'A second reading warm, and a spark test hot, is another test, for a coil that fails only when hot. It is not compared with this figure.',
+      'The condenser: a film or original type of about the usual value, for 1000 V DC or more. It is bolted bare metal to bare metal beside its points, or at the coil, its lead short, away from heat and from anything that turns.',
+    ],
     tool: 'Meter with a low ohm range',
     caution:
       'Battery disconnected. A coil that is running, or whose points have just opened, gives a dangerous shock: never hold a plug lead by hand.',
@@ -86,6 +62,8 @@ export const pointsSteps = {
         'Clean the terminals and measure again; a coil still above it is to be changed. It is high by',
       tooLow:
         'Subtract what the meter’s leads read; a coil still below it is to be changed. It is low by',
+      moves:
+        'Another coil is to be proved again: that it sparks, and that the switch stops it. Of less resistance, it draws more current through points and condenser.',
     },
     after: {},
     calculators: ['coil-charge'],
@@ -94,11 +72,16 @@ export const pointsSteps = {
   gap: {
     stage: 'points',
     title: 'Set the points gap',
-    why: 'The gap sets the dwell, and so the spark, and it moves the timing: a wider gap opens earlier. So it comes before the timing.',
-    how: 'Turn to the top of the lobe, set the fixed contact, tighten, and measure again: tightening moves it.',
+    why: 'The gap sets the dwell (how long the points stay shut), and so the spark. It also moves the timing: a wider gap opens earlier. So it comes before the timing.',
+    how: [
+      'Contacts first: clean, meeting square and over their whole faces; the arm free on its pivot; the spring whole and pressing firmly. New contacts carry a protective film: wipe it off with a clean cloth and solvent.',
+      'An insulation tester at 500 V (1000 V where you have it) proves the set, with coil, condenser and leads off it. An ohmmeter finds only a dead short.',
+      'Turn forwards to the top of the lobe, where the gap is widest. Set the fixed contact, tighten, and measure again: tightening moves it.',
+      'Under a flywheel: turn until the widest gap shows in its window, and work through that. Where magnets pull a steel blade aside, use one of brass or plastic.',
+    ],
     tool: 'Feeler blades, or indicator on the moving contact',
     caution:
-      'Ignition off and plugs out before the crank is turned; points that open with the current on throw a spark and give a shock at the plug lead.',
+      'Ignition off and plugs out before the crank is turned; points that open with the current on throw a spark and give a shock at the plug lead. Forwards only where the rotor’s nut is the place to turn at: turned backwards it may undo.',
     reading: {
       label: 'Gap',
       per: 'Set',
@@ -110,11 +93,17 @@ export const pointsSteps = {
       judging: 'figure',
       target: 'gap',
       tolerance: 'gap-tolerance',
-      tooHigh: 'Close the gap by',
-      tooLow: 'Open the gap by',
+      tooHigh: 'Close the gap, which makes it fire later, by',
+      tooLow: 'Open the gap, which makes it fire earlier, by',
+      moves: 'The gap moves the timing: set that after it.',
     },
     after: {
+      leak: 'A seal behind the plate is reached with the plate off, and the plate goes back a little different.',
       plate: 'A set that was moved on the plate meets the lobe elsewhere, and its gap changes.',
+    },
+    movedBy: {
+      timing:
+        'A set that was moved in its slot comes nearer to the cam or further from it, and its gap changes. A plate turned as a whole changes it only where it does not run true.',
     },
     calculators: ['breaker-cam'],
     articles: ['gap-dwell-and-timing'],
@@ -122,11 +111,15 @@ export const pointsSteps = {
   timing: {
     stage: 'points',
     title: 'Set the timing, plate first, then each set',
-    why: 'Too early, an engine knocks, holes a piston and kicks back; too late, it runs hot and weak. Cylinders that differ shake.',
-    how: 'Turn forwards until a lamp shows that the points open, and read the piston below its top. Turn the plate by the amount given, then move each set in its own slot.',
+    why: 'Too early, an engine knocks (the charge goes off by itself), holes a piston and kicks back; too late, it runs hot and short of power. Cylinders that differ shake.',
+    how: [
+      'Turn forwards until the points open, and read the piston below its top. A lamp from the points to earth, ignition on, lights as they open; a tester with a battery of its own, coil lead off, goes out or falls silent.',
+      'Turn the plate by the amount given and lock it. Then move each set in its own slot. Against the way the cam turns is earlier.',
+      'Then gap and timing once more, since a set moved in its slot changes its gap.',
+    ],
     tool: 'Indicator in the plug hole, lamp or buzzer across the points',
     caution:
-      'Plugs out, leads earthed away from the plug holes. An engine set too early kicks back hard enough to break an ankle or a wrist.',
+      'Plugs out, leads earthed away from the plug holes. An engine set too early kicks back hard enough to break an ankle or a wrist. At live points a meter sees several hundred volts: one rated for that, and fingers off. A strobe makes what turns look still: hands, sleeves and leads away.',
     reading: {
       label: 'Fires before the top',
       per: 'Cylinder',
@@ -138,12 +131,14 @@ export const pointsSteps = {
       judging: 'timing',
       target: 'target',
       tolerance: 'timing-tolerance',
-      tooHigh: 'Retard by',
-      tooLow: 'Advance by',
+      tooHigh: 'Make it fire later by',
+      tooLow: 'Make it fire earlier by',
+      moves: 'A set that is moved in its slot changes its gap: gap and timing once more after it.',
     },
     after: {
       measure: 'Stroke and rod turn the piston position into degrees.',
       top: 'The figure is counted from true top dead centre; an error there is in every timing.',
+      leak: 'A seal behind the plate is reached with the plate off, and the plate goes back a little different.',
       plate: 'A set that was moved on the plate fires elsewhere.',
       gap: 'A wider gap opens the points earlier, a narrower one later.',
     },

@@ -1,12 +1,80 @@
 import type { Step } from './steps.ts';
 
-/** Squish, volume, ports and sealing: what a mixed engine has to prove before it is fired. */
+const barrelOff = 'The barrel has been off: its base gasket is new, or squeezed anew.';
+
+/** Clearances, squish, volume, ports and sealing: what a mixed engine has to prove before it is fired. */
 export const proofSteps = {
+  clearance: {
+    stage: 'geometry',
+    title: 'Measure the piston clearance',
+    why: 'Too little and the piston seizes as it grows with the heat; too much and it slaps, rocks and breaks its skirt. Piston and barrel of mixed parts were never measured together.',
+    how: [
+      'Measure the piston where its skirt is widest: near the bottom, across the pin. Measure the bore at that height. The difference is the clearance.',
+      'Both at the same temperature, about 20 °C.',
+      'While it is apart: rod straight, no up-and-down play at the big end, none to feel at the little end, main bearings that turn without rattle or gravel.',
+    ],
+    tool: 'Micrometer, bore gauge',
+    reading: {
+      label: 'Clearance on the diameter',
+      per: 'Cylinder',
+      unit: 'mm',
+      min: 0,
+      max: 2,
+      why: 'no piston runs looser',
+      step: 0.01,
+      judging: 'figure',
+      target: 'piston-clearance',
+      tolerance: 'piston-clearance-tolerance',
+      tooHigh: 'Fit a larger piston, and have the barrel bored to it: it is loose by',
+      tooLow: 'Have the bore honed: it is tight by',
+      moves:
+        'Another bore or piston opens or closes the ring gap. Another piston may be higher at the crown or have another pin offset: ring gap, squish, ports and true top after it.',
+    },
+    after: {},
+    waitsFor: ['oil'],
+    calculators: [],
+    articles: ['proving-a-mixed-engine'],
+  },
+  'ring-gap': {
+    stage: 'geometry',
+    title: 'Measure the ring gaps',
+    why: 'Ends that meet as the ring grows with the heat jam it and score the bore; a wide gap lets the charge past.',
+    how: [
+      'Push the ring into the bore with the crown of the piston, so that it lies square, where the bore is least worn.',
+      'Measure between its ends with a feeler. Of two rings write the narrower gap.',
+    ],
+    tool: 'Feeler blades, fine flat file',
+    reading: {
+      label: 'Ring gap',
+      per: 'Cylinder',
+      unit: 'mm',
+      min: 0,
+      max: 10,
+      why: 'a ring with more is none for this bore',
+      step: 0.05,
+      judging: 'figure',
+      target: 'ring-gap',
+      tolerance: 'ring-gap-tolerance',
+      tooHigh: 'Fit another ring, or have a worn bore seen to: the gap is wide by',
+      tooLow: 'File one end, square and from the outside inwards, by',
+      moves:
+        'The barrel comes off for it: squish, ports and the leak test after it goes back on its gasket.',
+    },
+    after: {
+      clearance:
+        'A bore made wider opens the ring’s gap by about three times the change of diameter.',
+    },
+    calculators: [],
+    articles: ['proving-a-mixed-engine'],
+  },
   squish: {
     stage: 'geometry',
     title: 'Measure the squish',
-    why: 'Too little and the piston strikes the head when the rod stretches; too much and the engine knocks and runs hot.',
-    how: 'Head on with the gasket it will run with, tightened. Solder on both sides along the pin, over the top by hand. Write the smaller of the two.',
+    why: 'Squish is the least room between crown and head at the top. Too little and the piston strikes the head when the rod stretches; too much and the engine knocks and runs hot.',
+    how: [
+      'Head on with the gasket it will run with, tightened.',
+      'Solder on both sides along the pin, over the top by hand, forwards. Write the smaller of the two.',
+    ],
     tool: 'Soft solder, micrometer, torque wrench',
     caution:
       'Plug out, ignition off, kick lever folded away. Turn gently with a ring spanner and stop at any resistance: what meets at a hand’s push breaks at speed.',
@@ -18,13 +86,26 @@ export const proofSteps = {
       max: 20,
       why: 'solder thicker than that does not reach the edge',
       step: 0.05,
-      judging: 'figure',
+      judging: 'squish',
       target: 'squish',
       tolerance: 'squish-tolerance',
-      tooHigh: 'Use a thinner gasket, or have the top of the barrel faced off, by',
-      tooLow: 'Use a thicker gasket, by',
+      tooHigh: 'Use a thinner head gasket, or have the top of the barrel faced off, by',
+      tooLow: 'Use a thicker head gasket, by',
+      moves:
+        'Compression changes with it, and a joint is new. Under the barrel instead of under the head it moves every port as well.',
     },
-    after: {},
+    after: {
+      clearance:
+        'Another piston may be higher or lower at the crown, and the barrel goes back on its gasket.',
+      'ring-gap': barrelOff,
+    },
+    movedBy: {
+      'head-volume':
+        'A head that was skimmed comes nearer to the piston; one on a thicker gasket stands further off.',
+      exhaust:
+        'The barrel was raised or lowered, and the squish grows or shrinks with it, millimetre for millimetre.',
+      leak: 'A new head or base gasket squeezes to another thickness.',
+    },
     calculators: ['compression', 'squish-velocity'],
     articles: ['squish-and-compression'],
   },
@@ -32,7 +113,10 @@ export const proofSteps = {
     stage: 'geometry',
     title: 'Measure the head volumes',
     why: 'Volume decides the compression. Heads that were skimmed at different times differ, and so do their cylinders.',
-    how: 'Plug in, clear plate with a small hole greased on the face, fill level from a burette with light oil and paraffin.',
+    how: [
+      'Plug in, clear plate with a small hole greased on the face, level.',
+      'Fill from a burette with light oil and paraffin until no bubble is left.',
+    ],
     tool: 'Burette or syringe, clear plate',
     caution:
       'Paraffin burns and its vapour spreads: no flame or heater near, doors open, wipe up after.',
@@ -44,14 +128,20 @@ export const proofSteps = {
       max: 500,
       why: 'no head of such an engine holds less or more',
       step: 0.1,
-      judging: 'figure',
+      judging: 'volume',
       target: 'head-volume',
       tolerance: 'head-volume-tolerance',
       tooHigh: 'This head is too large by',
       tooLow: 'This head is too small by',
+      moves: 'Skimming takes as much off the squish, and the head joint is new: both after it.',
     },
     after: {
-      squish: 'A head that was skimmed or cut for its squish holds less or more than before.',
+      squish:
+        'A head cut for its squish holds less or more than before; and another gasket changes the compression.',
+    },
+    movedBy: {
+      exhaust:
+        'The head’s own volume stands. The deck does not: measure it again, and work out the compression anew.',
     },
     calculators: ['compression'],
     articles: ['squish-and-compression'],
@@ -60,10 +150,13 @@ export const proofSteps = {
     stage: 'geometry',
     title: 'Prove where the exhaust opens',
     why: 'The port decides how long the charge is trapped and at what speed the engine pulls. A barrel from another engine, or another base gasket, moves it.',
-    how: 'Disc set to true top. Turn forwards until a thin blade, or light, just passes at the port’s top edge.',
+    how: [
+      'Disc set to true top. Turn forwards until a thin blade, or light, just passes at the port’s top edge.',
+      'Write the degrees after the top.',
+    ],
     tool: 'Degree disc, thin feeler, torch',
     caution:
-      'Plugs out, ignition off, and fingers out of the ports while the crank turns: a piston passing an edge cuts like shears.',
+      'Plugs out, ignition off, and fingers out of the ports while the crank turns: a piston passing an edge cuts like shears. A barrel that is lowered brings the head down to the piston: squish first, by solder and by hand, before anything is kicked over.',
     reading: {
       label: 'Opens after the top',
       per: 'Cylinder',
@@ -72,15 +165,23 @@ export const proofSteps = {
       max: 180,
       why: 'the port opens on the way down, before the bottom',
       step: 0.5,
-      judging: 'figure',
+      judging: 'port',
       target: 'exhaust-opens',
       tolerance: 'exhaust-tolerance',
       tooHigh: 'It opens late: raise the barrel, which opens it earlier by',
       tooLow: 'It opens early: lower the barrel, which opens it later by',
+      moves:
+        'All ports of a barrel move together: the transfers, and an inlet that the piston opens. Squish, deck and compression move too, and the joint is new: prove them again. The timing stands, since it is read from the piston’s own top.',
     },
     after: {
       top: 'The degrees are counted from true top dead centre.',
+      clearance:
+        'Another piston may be higher or lower at the crown, and meets the edge elsewhere.',
+      'ring-gap': barrelOff,
       squish: 'Another base gasket raises or lowers the ports with the barrel.',
+    },
+    movedBy: {
+      leak: 'A new base gasket squeezes to another thickness, and the ports move with it.',
     },
     calculators: ['port-timing', 'time-area'],
     articles: ['ports-by-the-degree'],
@@ -88,9 +189,14 @@ export const proofSteps = {
   leak: {
     stage: 'geometry',
     title: 'Test crankcase and cylinder for leaks',
-    why: 'A two-stroke breathes through its crankcase. Air drawn in past a seal makes the mixture weak on one cylinder, and a weak cylinder seizes or runs away.',
-    how: 'Stopper inlet and exhaust, piston at the bottom. Pump to a small pressure (common practice: 40 kPa, about 6 psi) and read what is lost in five minutes. Find leaks with soapy water.',
-    tool: 'Hand pump with a gauge, stoppers, soapy water',
+    why: 'A two-stroke breathes through its crankcase. Air drawn in past a seal makes the mixture weak (lean: too little petrol for the air) on one cylinder, and a weak cylinder seizes or runs away (revs by itself).',
+    how: [
+      'Stopper inlet and exhaust, plug in, piston at the bottom.',
+      'Pump to a small pressure (common practice: 40 kPa, about 6 psi) and read what is lost in five minutes. Soapy water shows where.',
+      'Then the same with suction: about as much below the air outside. Pressure holds the lip of a seal shut that suction opens.',
+      'Write the worse of the two.',
+    ],
+    tool: 'Hand pump with a gauge, for pressure and for suction; stoppers, soapy water',
     caution:
       'Never more than 50 kPa and never from a compressor’s line: seals are blown out of their seats, and a stopper flies.',
     reading: {
@@ -105,8 +211,12 @@ export const proofSteps = {
       target: 'leak-drop',
       tooHigh: 'Find the leak: too much is lost by',
       tooLow: '',
+      moves:
+        'A new gasket moves squish and ports; a seal behind the plate takes the plate off, and the disc: gap, timing and true top after it.',
     },
     after: {
+      clearance: barrelOff,
+      'ring-gap': barrelOff,
       squish: 'Head or barrel has been off, and its joint is new.',
       'head-volume': 'The head has been off, and its joint is new.',
       exhaust: 'The barrel has been moved, and its joint is new.',

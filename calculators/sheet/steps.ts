@@ -3,6 +3,7 @@ import type { UnitName } from '../frame/units.ts';
 import type { FigureKey } from './figures.ts';
 import { carburettorSteps } from './steps-carburettor.ts';
 import { pointsSteps } from './steps-points.ts';
+import { positionSteps } from './steps-position.ts';
 import { proofSteps } from './steps-proof.ts';
 import { startSteps } from './steps-start.ts';
 
@@ -12,13 +13,19 @@ export type Judging =
   | 'figure'
   /** Each against the figure, in crank degrees, with one turn of the plate first. */
   | 'timing'
+  /** Each against the figure, in crank degrees, with the barrel's move and what it does to the squish. */
+  | 'port'
+  /** Each against the figure, with what the gasket's move does to the port. */
+  | 'squish'
+  /** Each against the figure, with what skimming for it does to the squish. */
+  | 'volume'
   /** No reading above the figure. */
   | 'at-most'
   /** Together, against one another. */
   | 'together'
   /** Against nothing. */
   | 'zero'
-  /** Angles round the plate: each set against its place when all share one turn evenly. */
+  /** Angles round the plate: each set against the direction in which the sheet has it. */
   | 'spacing';
 
 export interface StepReading {
@@ -38,21 +45,31 @@ export interface StepReading {
   /** What to do about a reading that is too high, and one too low; followed by the amount. */
   readonly tooHigh: string;
   readonly tooLow: string;
+  /** What else the correction moves: said beside it. */
+  readonly moves?: string;
 }
 
 export interface Step {
   readonly stage: Stage;
   readonly title: string;
   readonly why: string;
-  readonly how: string;
+  /** What to do, one act after another. */
+  readonly how: readonly string[];
   readonly tool: string;
   readonly caution?: string;
   /** Boxes to fill; without them the step is ticked. */
   readonly reading?: StepReading;
   /** Figures of the sheet to have at hand. */
   readonly figures?: readonly FigureKey[];
-  /** The steps this one depends on, and why a change there makes it to be checked again. */
-  readonly after: Readonly<Record<string, string>>;
+  /** Earlier steps this one depends on, and why a change there makes it to be checked again. */
+  readonly after: Readonly<Partial<Record<string, string>>>;
+  /** Earlier steps that come first, though a change there moves nothing here. */
+  readonly waitsFor?: readonly string[];
+  /**
+   * Later steps whose work moves this one, and why. Only steps with readings: a reading as found
+   * alters nothing, so that the job done once from top to bottom reopens nothing.
+   */
+  readonly movedBy?: Readonly<Partial<Record<string, string>>>;
   readonly calculators: readonly string[];
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
@@ -62,9 +79,10 @@ export interface Step {
 }
 
 const all = {
+  ...positionSteps,
+  ...proofSteps,
   ...pointsSteps,
   ...carburettorSteps,
-  ...proofSteps,
   ...startSteps,
 } as const satisfies Record<string, Step>;
 
@@ -72,8 +90,15 @@ export type StepId = keyof typeof all;
 
 /** The order of the job. */
 export const order: readonly StepId[] = [
+  'oil',
   'measure',
   'top',
+  'clearance',
+  'ring-gap',
+  'squish',
+  'head-volume',
+  'exhaust',
+  'leak',
   'plate',
   'coil',
   'gap',
@@ -81,11 +106,8 @@ export const order: readonly StepId[] = [
   'float',
   'jets',
   'clip',
+  'screws',
   'slides',
-  'squish',
-  'head-volume',
-  'exhaust',
-  'leak',
   'plug',
   'stop',
   'fuel',
@@ -97,9 +119,19 @@ export const steps: Readonly<Record<StepId, Step>> = all;
 
 export const isStepId = (id: string): id is StepId => Object.hasOwn(all, id);
 
-/** The steps that a step depends on, in the order of the job. */
-export const needs = (id: StepId): StepId[] =>
-  order.filter((other) => Object.hasOwn(steps[id].after, other));
+/** The steps that come before a step, in the order of the job: what it waits for. */
+export const needs = (id: StepId): StepId[] => {
+  const { after, waitsFor = [] } = steps[id];
+  return order.filter((other) => Object.hasOwn(after, other) || waitsFor.includes(other));
+};
+
+/** Why a change at one step makes another to be checked again; nothing where it does not. */
+export const reopening = (id: StepId, by: StepId): string | undefined =>
+  steps[id].after[by] ?? steps[id].movedBy?.[by];
+
+/** The steps whose changes make a step to be checked again, in the order of the job. */
+export const reopeners = (id: StepId): StepId[] =>
+  order.filter((other) => reopening(id, other) !== undefined);
 
 /** What to call the box of one cylinder: "Set 2". */
 export const boxName = (reading: StepReading, index: number): string =>

@@ -1,7 +1,7 @@
 import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { readingOf } from './edit.ts';
-import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { judge, targetWords } from './judge.ts';
 import { cylindersOf, type Engine, type Entry } from './model.ts';
 import { progressOf, stateWords } from './progress.ts';
@@ -50,7 +50,7 @@ export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: strin
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
     ...(engine.firingOrder.length > 0 ? [`Firing order: ${engine.firingOrder.join(' ')}`] : []),
     ...figureKeys
-      .filter((key) => engine.figures[key] !== undefined)
+      .filter((key) => engine.figures[key] !== undefined && appliesTo(key, cylindersOf(engine)))
       .map((key) => figureLine(engine, key, lengths)),
     ...(begun.length > 0 ? ['', 'Readings:'] : []),
     ...begun.map((id) => stepLine(engine, id, lengths)),

@@ -1,4 +1,5 @@
-import { figureGroups } from '../../calculators/sheet/figures.ts';
+import { appliesTo, figureGroups } from '../../calculators/sheet/figures.ts';
+import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
 
@@ -6,7 +7,8 @@ import { FiringOrder } from './FiringOrder.tsx';
 export function Figures(props: BoxProps) {
   return (
     <div class="sheet-figures">
-      {figureGroups.map(({ heading, keys }, i) => {
+      {figureGroups.map(({ heading, keys: all }, i) => {
+        const keys = all.filter((key) => appliesTo(key, cylindersOf(props.engine)));
         const entered = keys.filter((key) => props.engine.figures[key] !== undefined).length;
         return (
           <details class="sheet-group" key={heading} open={i === 0}>

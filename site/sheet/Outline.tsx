@@ -1,4 +1,5 @@
 import { stages } from '../../calculators/frame/stages.ts';
+import { HowTo } from './HowTo.tsx';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 
 /** The order of work before there is an engine, and on the page without JavaScript. */
@@ -13,7 +14,7 @@ export function Outline() {
       <h2>Order of work</h2>
       <ol class="tasks">
         {order.map((id, i) => {
-          const { stage, title, why, how, tool, caution } = steps[id];
+          const { stage, title, why, tool, caution } = steps[id];
           return (
             <li key={id}>
               {i === 0 || steps[order[i - 1]!].stage !== stage ? (
@@ -25,7 +26,7 @@ export function Outline() {
                   <span class="task-title">{title}</span>
                 </summary>
                 <p>{why}</p>
-                <p>{how}</p>
+                <HowTo step={steps[id]} />
                 <p>With: {tool}.</p>
                 {caution === undefined ? null : <p class="caution">{caution}</p>}
               </details>

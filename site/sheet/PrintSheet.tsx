@@ -6,7 +6,7 @@ import {
 } from '../../calculators/frame/units.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
-import { figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
+import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
 import { progressOf, stateWords } from '../../calculators/sheet/progress.ts';
@@ -37,20 +37,22 @@ function Figures({ engine, lengths }: Props) {
         <section key={heading}>
           <h2>{heading}</h2>
           <dl>
-            {keys.map((key) => {
-              const { label, unit } = sheetFigures[key];
-              const value = engine.figures[key];
-              return (
-                <div key={key}>
-                  <dt>{label}</dt>
-                  <dd>
-                    {value === undefined
-                      ? units[displayUnit(unit, lengths)].label
-                      : showInput(value, unit, lengths)}
-                  </dd>
-                </div>
-              );
-            })}
+            {keys
+              .filter((key) => appliesTo(key, cylindersOf(engine)))
+              .map((key) => {
+                const { label, unit } = sheetFigures[key];
+                const value = engine.figures[key];
+                return (
+                  <div key={key}>
+                    <dt>{label}</dt>
+                    <dd>
+                      {value === undefined
+                        ? units[displayUnit(unit, lengths)].label
+                        : showInput(value, unit, lengths)}
+                    </dd>
+                  </div>
+                );
+              })}
           </dl>
         </section>
       ))}

@@ -2,14 +2,17 @@ import type { Places } from './places.ts';
 import { confirm, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
-import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { askedAsFound, judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
-import { steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
+import { reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { showInput } from '../../calculators/frame/format.ts';
 import { displayUnit, units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
+import { HowTo } from './HowTo.tsx';
 import { momentWords, ReadingBox } from './ReadingBox.tsx';
 
 interface Props extends BoxProps {
@@ -38,10 +41,29 @@ const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
   fail: '✕ Correct',
 };
 
-function Rows({ id, ...props }: Omit<Props, 'number' | 'progress' | 'next' | 'places'>) {
+/** Sentences, one under the other, under a heading where it needs one. */
+function Said({ title, sentences }: { title?: string; sentences: readonly string[] }) {
+  if (sentences.length === 0) return null;
+  return (
+    <>
+      {title === undefined ? null : <p class="said-title">{title}</p>}
+      <ul class="remarks">
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'places'>) {
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
   const { rows, whole } = judge(engine, id, lengths);
+  const asked = askedAsFound(engine, id, lengths);
+  const moved = progress.because.length > 0;
+  const markOf = (result: Verdict['result']): string =>
+    moved && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[displayUnit(reading.unit, lengths)];
   return (
     <>
@@ -71,38 +93,52 @@ function Rows({ id, ...props }: Omit<Props, 'number' | 'progress' | 'next' | 'pl
               />
             ))}
             <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`} role="status">
-              {rows[i] && verdictMarks[rows[i].result] !== '' ? (
+              {rows[i] && markOf(rows[i].result) !== '' ? (
                 <>
-                  <b>{verdictMarks[rows[i].result]}</b> {rows[i].words}
+                  <b>{markOf(rows[i].result)}</b> {rows[i].words}
                 </>
               ) : null}
             </p>
           </div>
         ))}
       </div>
-      {whole.length === 0 ? null : (
-        <ul class="remarks">
-          {whole.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      )}
+      <Said
+        {...(asked.length > 0 && whole.length > 0 ? { title: 'As it stands now' } : {})}
+        sentences={whole}
+      />
+      <Said title="What it asked for as found" sentences={asked} />
     </>
   );
 }
 
-function Missing({ id, engine, lengths }: Pick<Props, 'id' | 'engine' | 'lengths'>) {
+function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'lengths' | 'edit'>) {
   const { missing } = judge(engine, id, lengths);
   if (missing.length === 0) return null;
+  const sets = setKeys(engine.figures.cylinders ?? 1);
+  const asksForSets = missing.some((key) => sets.includes(key));
+  const even = evenDirections(sets.length + 1).map((direction) =>
+    showInput(direction, 'deg', lengths),
+  );
   return (
-    <p class="missing">
-      Enter in the sheet first:{' '}
-      {missing.map((key) => (
-        <button key={key} type="button" class="as-link" onClick={() => goToFigure(key)}>
-          {sheetFigures[key].label}
-        </button>
-      ))}
-    </p>
+    <>
+      <p class="missing">
+        Enter in the sheet first:{' '}
+        {missing.map((key) => (
+          <button key={key} type="button" class="as-link" onClick={() => goToFigure(key)}>
+            {sheetFigures[key].label}
+          </button>
+        ))}
+      </p>
+      {asksForSets ? (
+        <p class="missing">
+          Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
+          {even.join(', ')}:{' '}
+          <button type="button" class="plain" onClick={() => edit(setEven)}>
+            It fires evenly: enter these
+          </button>
+        </p>
+      ) : null}
+    </>
   );
 }
 
@@ -114,7 +150,7 @@ function Again({ id, progress, edit }: Pick<Props, 'id' | 'progress' | 'edit'>) 
       <ul>
         {progress.because.map((other) => (
           <li key={other}>
-            <b>{steps[other].title}</b> was changed since. {steps[id].after[other]}
+            <b>{steps[other].title}</b> was changed since. {reopening(id, other)}
           </li>
         ))}
       </ul>
@@ -185,7 +221,7 @@ export function StepCard(props: Props) {
         </p>
       ) : null}
       <p class="task-why">{step.why}</p>
-      <p>{step.how}</p>
+      <HowTo step={step} />
       <dl class="task-facts">
         <div>
           <dt>With</dt>

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
-import { judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
+import { askedAsFound, judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
 import { balanceSlides } from '../../calculators/maths/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
-import { figureKeys } from '../../calculators/sheet/figures.ts';
+import { figureKeys, type FigureKey } from '../../calculators/sheet/figures.ts';
+import { setEven } from '../../calculators/sheet/sets.ts';
 import { stepLine, sheetSummary } from '../../calculators/sheet/summary.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 
@@ -21,10 +22,12 @@ describe('a step says pass or the least correction', () => {
   it('against a figure: a reading on the limit passes, beyond it the amount is given', () => {
     const engine = read('gap', 0.43, 0.37, 0.44);
     expect(results(engine, 'gap')).toEqual(['pass', 'pass', 'fail']);
-    expect(words(engine, 'gap')[2]).toBe('Close the gap by 0.04 mm.');
-    expect(words(read('gap', 0.36), 'gap')[0]).toBe('Open the gap by 0.04 mm.');
+    expect(words(engine, 'gap')[2]).toBe('Close the gap, which makes it fire later, by 0.04 mm.');
+    expect(words(read('gap', 0.36), 'gap')[0]).toBe(
+      'Open the gap, which makes it fire earlier, by 0.04 mm.',
+    );
     expect(judge(read('gap', 0.44), 'gap', 'in').rows[0]?.words).toBe(
-      'Close the gap by 0.0016 in.',
+      'Close the gap, which makes it fire later, by 0.0016 in.',
     );
   });
 
@@ -43,10 +46,11 @@ describe('a step says pass or the least correction', () => {
     const engine = read('slides', 3, 3.6, 3.4);
     expect(results(engine, 'slides')).toEqual(['fail', 'fail', 'pass']);
     expect(words(engine, 'slides')[1]).toBe(
-      'Lower this slide by 0.2 mm, 0.27 turns of its adjuster.',
+      'Lower this slide by 0.2 mm: its adjuster 0.27 turns in.',
     );
     expect(judge(engine, 'slides', 'mm').whole).toEqual([
       'Bring what is out to 3.4 mm, where carburettor 3 stands already: that is the least to turn.',
+      steps.slides.reading!.moves,
     ]);
     expect(results(read('slides', 3, 3.2, 3.1), 'slides')).toEqual(['pass', 'pass', 'pass']);
     expect(words(setFigure(engine, 'thread', undefined), 'slides')[0]).toBe(
@@ -69,35 +73,100 @@ describe('a step says pass or the least correction', () => {
   it('sets share one turn of the plate: the one that is out is named, and it alone', () => {
     const engine = read('plate', 120, 121.8, 118.2);
     expect(results(engine, 'plate')).toEqual(['pass', 'fail', 'pass']);
-    expect(words(engine, 'plate')[1]).toBe('Move this set back in its slot by 1.8°.');
+    expect(words(engine, 'plate')[1]).toBe(
+      'Move this set in its slot, against the way the cam turns (earlier), by 1.8°.',
+    );
     expect(results(read('plate', 120.8, 119, 120), 'plate')).toEqual(['pass', 'pass', 'pass']);
     expect(results(read('plate', 120, 121.8), 'plate')).toEqual(['unjudged', 'unjudged', 'empty']);
+    const [fit] = judge(engine, 'plate', 'mm').whole;
+    expect(fit).toMatch(/^Judged by best-fit places/);
     const open = judge(read('plate', 121, 121, 121), 'plate', 'mm');
     expect(open.whole[0]).toContain('add up to 363.0°');
     expect(open.rows.map(({ result }) => result)).not.toContain('pass');
     expect(targetWords(base, 'plate', 'mm')).toBe('120° ± 0.8°');
   });
 
+  it('sets whose directions nobody gave are asked for, not judged', () => {
+    const { missing, rows } = judge(
+      setFigure(read('plate', 120, 120, 120), 'set-3', undefined),
+      'plate',
+      'mm',
+    );
+    expect(missing).toEqual(['set-3']);
+    expect(rows.map(({ result }) => result)).toEqual(['unjudged', 'unjudged', 'unjudged']);
+    const even = setEven(setFigure(base, 'set-3', undefined));
+    expect(even.figures['set-2']).toBe(120);
+    expect(even.figures['set-3']).toBe(240);
+    const single = setFigure(base, 'cylinders', 1);
+    expect(results(setEntry(single, 'plate', 'found', 0, 360), 'plate')).toEqual(['pass']);
+  });
+
+  it('sets of a twin that fires at 90° and 270° are judged where they belong', () => {
+    const twin = ['set-3', 'set-2'].reduce<Engine>(
+      (so, key) => setFigure(so, key as FigureKey, key === 'set-2' ? 90 : undefined),
+      setFigure(base, 'cylinders', 2),
+    );
+    const with2 = (a: number, b: number): Engine =>
+      setEntry(setEntry(twin, 'plate', 'found', 0, a), 'plate', 'found', 1, b);
+    expect(targetWords(twin, 'plate', 'mm')).toBe('270°, 90° ± 0.8°');
+    expect(results(with2(270.3, 89.7), 'plate')).toEqual(['pass', 'pass']);
+    expect(words(with2(270.3, 89.7), 'plate')[1]).toBe('0.15° back');
+    expect(results(with2(180, 180), 'plate')).toContain('fail');
+    const backwards = judge(with2(90, 270), 'plate', 'mm');
+    expect(backwards.rows.map(({ result }) => result)).toContain('fail');
+    expect(backwards.whole.join(' ')).toContain('Counted the other way round these angles fit');
+  });
+
   // Stroke 51, rod 104: 2.2 mm is 21.52° and 2.8 mm 24.34° (the calculator's own checked table).
-  it('timing: the plate first, then what is left for each set', () => {
+  it('timing: the plate first, then what is left for each set, each with its direction', () => {
     const early = read('timing', 2.8, 2.8, 2.8);
-    expect(words(early, 'timing')[0]).toBe('2.8° early: retard it.');
+    expect(words(early, 'timing')[0]).toBe(
+      '2.8°, or 0.6 mm, early against the 2.2 mm of the sheet: make it fire later.',
+    );
+    expect(judge(early, 'timing', 'in').rows[0]?.words).toBe(
+      '2.8°, or 0.0236 in, early against the 0.086614 in of the sheet: make it fire later.',
+    );
     expect(judge(early, 'timing', 'mm').whole).toEqual([
-      'Turn the plate to retard by 2.8° of crank: that is the least that leaves the worst cylinder best.',
+      'Turn the plate the way the cam turns, which is later (retards), by 2.8° of crank: that is the least that leaves the worst cylinder best.',
       'Every cylinder is then within its limits; no set has to be moved.',
+      steps.timing.reading!.moves,
     ]);
     const uneven = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').whole;
-    expect(uneven[0]).toContain('retard by 1.4° of crank');
-    expect(uneven.slice(1)).toEqual([
-      'Cylinder 1: then retard its set by 1.4°, 0.69 mm along its slot.',
-      'Cylinder 2: then advance its set by 1.4°, 0.69 mm along its slot.',
-      'Cylinder 3: then advance its set by 1.4°, 0.69 mm along its slot.',
+    expect(uneven[0]).toContain('(retards), by 1.4° of crank');
+    const earlier =
+      'then move its set against the way the cam turns, which is earlier (advances), by 1.4° of crank, 0.69 mm along its slot.';
+    expect(uneven.slice(1, -1)).toEqual([
+      'Cylinder 1: then move its set the way the cam turns, which is later (retards), by 1.4° of crank, 0.69 mm along its slot.',
+      `Cylinder 2: ${earlier}`,
+      `Cylinder 3: ${earlier}`,
     ]);
+  });
+
+  it('every move of a plate or a set names the way, and what that does', () => {
+    const said = [
+      ...judge(read('timing', 2.8, 2.2, 1.6), 'timing', 'mm').whole,
+      ...judge(read('plate', 120, 121.8, 118.2), 'plate', 'mm').rows.map((row) => row.words),
+      ...judge(read('plate', 120, 118.2, 121.8), 'plate', 'mm').rows.map((row) => row.words),
+    ].filter((sentence) => /^Turn|[Mm]ove (?:its|this) set/.test(sentence));
+    expect(said.length).toBeGreaterThan(3);
+    for (const sentence of said) expect(sentence).toMatch(/the way the cam turns.*(earlier|later)/);
   });
 
   it('timing on a half-speed shaft: half as far on the plate', () => {
     const engine = setFigure(read('timing', 2.8, 2.8, 2.8), 'speed-ratio', 0.5);
     expect(judge(engine, 'timing', 'mm').whole[0]).toContain('which is 1.4° of the plate');
+  });
+
+  it('what was asked for as found stays readable when the boxes as left are filled', () => {
+    const found = read('timing', 2.8, 2.8, 2.8);
+    expect(askedAsFound(found, 'timing', 'mm')).toEqual([]);
+    const left = [0, 1, 2].reduce((so, i) => setEntry(so, 'timing', 'left', i, 2.2), found);
+    expect(judge(left, 'timing', 'mm').whole).toEqual([]);
+    expect(askedAsFound(left, 'timing', 'mm').join(' ')).toMatch(
+      /Cylinder 3: 2\.8°.*Turn the plate the way the cam turns, which is later \(retards\), by 2\.8° of crank/,
+    );
+    const right = setEntry(read('gap', 0.4, 0.4, 0.4), 'gap', 'left', 0, 0.4);
+    expect(askedAsFound(right, 'gap', 'mm')).toEqual([]);
   });
 
   it('timing that the piston cannot reach is said in words, not thrown', () => {
@@ -117,8 +186,110 @@ describe('a step says pass or the least correction', () => {
       'timing-tolerance',
     ]);
     for (const id of order) {
-      for (const key of wantedFigures(id)) expect(figureKeys).toContain(key);
+      for (const key of wantedFigures(id, 8)) expect(figureKeys).toContain(key);
     }
+  });
+});
+
+describe('a correction of the geometry says what it does to the rest', () => {
+  const figured: Engine = {
+    ...base,
+    figures: { ...base.figures, 'exhaust-opens': 97, 'exhaust-tolerance': 1 },
+  };
+  const squished = (...squish: number[]): Engine =>
+    squish.reduce((so, entry, i) => setEntry(so, 'squish', 'found', i, entry), figured);
+  const opens = (engine: Engine, angle: number): Engine =>
+    setEntry(engine, 'exhaust', 'found', 0, angle);
+  const say = (engine: Engine): string => words(engine, 'exhaust')[0]!;
+
+  // Worked by hand from x = r (1 − cos θ) + l − √(l² − r² sin² θ) with r 25.5 and l 104: 30.4378 mm
+  // at 94°, 31.7344 mm at 97° and 33.0055 mm at 100°.
+  it('the exhaust: millimetres with the degrees, and the piston in the head is refused', () => {
+    expect(say(opens(squished(1.2), 94))).toBe(
+      'It opens 3° early: lower the barrel by 1.3 mm, which opens it later. Do not do it as it is. Its squish of 1.2 mm would come to −0.1 mm: the piston strikes the head. As much has to be put back under the head, or another barrel used.',
+    );
+    expect(say(opens(squished(2), 94))).toContain(
+      'Take care: its squish of 2 mm would shrink to 0.7 mm, below its least of 1.05 mm.',
+    );
+    expect(say(opens(squished(2.5), 94))).toContain('comes to 1.2 mm, which is within its limits');
+    expect(say(opens(squished(1.2), 100))).toMatch(
+      /^It opens 3° late: raise the barrel by 1\.27 mm, .*would grow to 2\.47 mm, above its most of 1\.35 mm/,
+    );
+    expect(say(opens(figured, 94))).toContain('1.3 mm off its squish, which has not been measured');
+    expect(judge(opens(squished(1.2), 94), 'exhaust', 'in').rows[0]?.words).toContain(
+      'lower the barrel by 0.051 in',
+    );
+  });
+
+  it('the exhaust: says what is missing for the millimetres', () => {
+    const bare = setFigure(opens(squished(1.2), 94), 'rod', undefined);
+    expect(say(bare)).toBe('It opens early: lower the barrel, which opens it later by 3°.');
+    expect(judge(bare, 'exhaust', 'mm').whole[0]).toMatch(/follows from rod length: enter/);
+    expect(judge(bare, 'exhaust', 'mm').whole[0]).toContain('takes as much off');
+    const locked = setFigure(opens(squished(1.2), 94), 'rod', 20);
+    expect(say(locked)).toMatch(/rod/i);
+  });
+
+  it('the squish, after the barrel was moved: what it has come to, and that it strikes', () => {
+    const moved = setEntry(opens(squished(1.2), 94), 'exhaust', 'left', 0, 97);
+    expect(progressOf(moved).squish.state).toBe('again');
+    expect(progressOf(moved).squish.because).toEqual(['exhaust']);
+    expect(judge(moved, 'squish', 'mm').whole[0]).toMatch(
+      /went from 94° to 97°.*now about −0\.1 mm, and the piston strikes the head/,
+    );
+    const read = setEntry(moved, 'squish', 'left', 0, 1.2);
+    expect(judge(read, 'squish', 'mm').whole).toEqual([]);
+  });
+
+  it('the squish: what the same gasket under the barrel does to the port', () => {
+    const engine = opens(squished(0.8), 97);
+    expect(words(engine, 'squish')[0]).toBe(
+      'Use a thicker head gasket, by 0.4 mm. Under the barrel instead, the exhaust would open 0.9° earlier.',
+    );
+    expect(judge(engine, 'squish', 'mm').whole.at(-1)).toContain('every port as well');
+  });
+
+  it('the head volume: how much comes off the squish by skimming', () => {
+    const engine = setEntry(squished(1.2), 'head-volume', 'found', 0, 14.6);
+    // 600 mm³ over a circle of 54 mm, 2290.2 mm², is 0.262 mm.
+    expect(words(engine, 'head-volume')[0]).toBe(
+      'This head is too large by 0.6 cc. Skimming its face over the bore’s width for that takes off about 0.26 mm. Take care: its squish of 1.2 mm would shrink to 0.94 mm, below its least of 1.05 mm. As much has to be put back under the head.',
+    );
+    const boreless = setFigure(engine, 'bore', undefined);
+    expect(judge(boreless, 'head-volume', 'mm').whole[0]).toContain('enter the cylinder bore');
+    const small = setEntry(squished(1.2), 'head-volume', 'found', 0, 13);
+    expect(words(small, 'head-volume')[0]).toContain('bowl cut out');
+  });
+});
+
+describe('no figure in a verdict is in millimetres for a reader of inches', () => {
+  it.each(order.filter((id) => steps[id].reading))('%s', (id) => {
+    const { reading } = steps[id];
+    const engine: Engine = {
+      ...base,
+      figures: {
+        ...base.figures,
+        'exhaust-opens': 97,
+        'exhaust-tolerance': 1,
+        'piston-clearance': 0.06,
+        'piston-clearance-tolerance': 0.01,
+        'ring-gap': 0.2,
+        'ring-gap-tolerance': 0.05,
+      },
+    };
+    const wrong = [0.9, 1.1, 1.2].map((share) =>
+      reading!.unit === 'count'
+        ? 2 + share * 10 - 9
+        : share * (reading!.target ? engine.figures[reading!.target]! : id === 'plate' ? 120 : 2),
+    );
+    const read = wrong.reduce(
+      (so, entry, i) => setEntry(so, id, 'found', i, entry),
+      setEntry(engine, 'squish', 'found', 0, 1.2),
+    );
+    const { rows, whole } = judge(read, id, 'in');
+    const said = [...rows.map((row) => row.words), ...whole].join(' ');
+    expect(said).not.toMatch(/\d (?:mm|cc)\b/);
+    expect(said).not.toMatch(/NaN|undefined/);
   });
 });
 

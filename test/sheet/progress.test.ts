@@ -11,13 +11,30 @@ import { readingOf } from '../../calculators/sheet/edit.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { nextStep, progressOf } from '../../calculators/sheet/progress.ts';
-import { isStepId, needs, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import {
+  isStepId,
+  needs,
+  order,
+  reopeners,
+  reopening,
+  steps,
+  type StepId,
+} from '../../calculators/sheet/steps.ts';
+import { stages } from '../../calculators/frame/stages.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 
 /** A sheet with every figure that a step is judged by. */
 function figured(): Engine {
   const demo = demoSheet().figures;
-  const figures = { ...demo, 'exhaust-opens': 95, 'exhaust-tolerance': 1 };
+  const figures = {
+    ...demo,
+    'exhaust-opens': 95,
+    'exhaust-tolerance': 1,
+    'piston-clearance': 0.06,
+    'piston-clearance-tolerance': 0.01,
+    'ring-gap': 0.2,
+    'ring-gap-tolerance': 0.05,
+  };
   return { ...newEngine('e-1', 'Test'), figures };
 }
 
@@ -47,46 +64,108 @@ function alter(engine: Engine, id: StepId): Engine {
   return [0, 1, 2].reduce((so, i) => setEntry(so, id, 'left', i, value), engine);
 }
 
-/** What depends on what, written out: a step lost from the definitions is missed here. */
-const dependants: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
+/**
+ * What the work at each step moves, written out by hand: a step lost from the definitions is missed
+ * here, and so is one that nobody thought of.
+ */
+const moves: Readonly<Record<StepId, readonly StepId[]>> = {
+  oil: [],
   measure: ['timing'],
-  top: ['timing', 'exhaust'],
+  // The disc was turned on the crank.
+  top: ['exhaust', 'timing'],
+  // Another bore or piston: bore, pin offset and crown height, and the barrel was off.
+  clearance: ['measure', 'top', 'ring-gap', 'squish', 'exhaust', 'leak', 'start'],
+  // The barrel was off for the ring.
+  'ring-gap': ['squish', 'exhaust', 'leak', 'start'],
+  // Another gasket, under head or barrel, or metal off barrel or head.
+  squish: ['head-volume', 'exhaust', 'leak', 'start'],
+  // A head that was skimmed.
+  'head-volume': ['squish', 'leak', 'start'],
+  // A barrel that was raised or lowered: squish, and the deck with the compression.
+  exhaust: ['squish', 'head-volume', 'leak', 'start'],
+  // New seals and gaskets: what had to come off for them.
+  leak: ['top', 'squish', 'exhaust', 'gap', 'timing', 'start'],
   plate: ['gap', 'timing'],
   coil: ['stop', 'start'],
   gap: ['timing'],
-  timing: ['start'],
-  float: ['start'],
+  // A set that was moved in its slot.
+  timing: ['gap', 'start'],
+  float: ['screws', 'start'],
   jets: ['clip', 'start'],
-  clip: ['slides', 'start'],
-  slides: ['stop', 'start'],
-  squish: ['head-volume', 'exhaust', 'leak', 'start'],
-  'head-volume': ['leak', 'start'],
-  exhaust: ['leak', 'start'],
-  leak: ['start'],
+  // The slide was out.
+  clip: ['screws', 'slides', 'start'],
+  screws: ['slides', 'stop', 'start'],
+  slides: ['screws', 'stop', 'start'],
   plug: ['start'],
   stop: ['start'],
   fuel: ['start'],
   start: ['after'],
+  after: [],
 };
 
-const edges = order.flatMap((other) => (dependants[other] ?? []).map((id) => [other, id] as const));
+/** What comes before what, beyond that: a change there moves nothing here. */
+const alsoFirst: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
+  measure: ['oil'],
+  top: ['oil'],
+  clearance: ['oil'],
+  plate: ['leak'],
+};
+
+const edges = order.flatMap((other) => moves[other].map((id) => [other, id] as const));
+const isEarlier = (id: StepId, other: StepId): boolean => order.indexOf(id) < order.indexOf(other);
 
 describe('the order of work', () => {
   it('holds each step once, every dependency before what depends on it', () => {
     expect([...order].sort()).toEqual(Object.keys(steps).sort());
-    for (const [index, id] of order.entries()) {
-      for (const other of Object.keys(steps[id].after)) {
-        expect(isStepId(other)).toBe(true);
-        expect(order.indexOf(other as StepId)).toBeLessThan(index);
+    for (const id of order) {
+      const { after, waitsFor = [], movedBy = {} } = steps[id];
+      for (const other of [...Object.keys(after), ...waitsFor, ...Object.keys(movedBy)]) {
+        expect(isStepId(other), other).toBe(true);
+      }
+      // So that waiting never runs in a circle.
+      for (const other of needs(id)) expect(isEarlier(other, id), `${other}, ${id}`).toBe(true);
+      for (const other of Object.keys(movedBy)) {
+        expect(isEarlier(id, other as StepId), `${id}, ${other}`).toBe(true);
       }
     }
   });
 
-  it('has the dependencies written out above and no others', () => {
+  it('moves what is written out above and nothing else', () => {
     const defined = order.flatMap((other) =>
-      order.filter((id) => needs(id).includes(other)).map((id) => [other, id]),
+      order.filter((id) => reopeners(id).includes(other)).map((id) => [other, id]),
     );
     expect(defined).toEqual(edges);
+  });
+
+  it('waits for what moves a step from above, and for what is written out beside it', () => {
+    for (const id of order) {
+      const first = order.filter(
+        (other) =>
+          (moves[other].includes(id) && isEarlier(other, id)) || alsoFirst[id]?.includes(other),
+      );
+      expect(needs(id), id).toEqual(first);
+    }
+  });
+
+  it('is reopened from below only by a step with readings, since a first tick alters', () => {
+    for (const [other, id] of edges) {
+      if (!isEarlier(other, id)) expect(steps[other].reading, `${other} moves ${id}`).toBeDefined();
+    }
+  });
+
+  it('says beside the correction what else it moves', () => {
+    for (const id of order) {
+      const { reading } = steps[id];
+      const others = moves[id].filter((other) => other !== 'start');
+      if (!reading || others.length === 0) continue;
+      expect(reading.moves, id).toMatch(/\.$/);
+    }
+  });
+
+  it('follows the stages: the piston, the geometry, the plate, the points, the carburettors', () => {
+    const met = order.map((id) => steps[id].stage);
+    expect([...new Set(met)]).toEqual(Object.keys(stages));
+    expect(met.filter((stage, i) => stage !== met[i - 1])).toEqual(Object.keys(stages));
   });
 
   it('judges by figures of the sheet, in the unit of the reading', () => {
@@ -101,7 +180,7 @@ describe('the order of work', () => {
     const progress = progressOf(finished());
     expect(order.filter((id) => progress[id].state !== 'pass')).toEqual([]);
     expect(nextStep(progress)).toBeUndefined();
-    expect(nextStep(progressOf(figured()))).toBe('measure');
+    expect(nextStep(progressOf(figured()))).toBe('oil');
   });
 });
 
@@ -110,7 +189,7 @@ describe('a change marks what depends on it to be checked again', () => {
     const progress = progressOf(alter(finished(), other));
     expect(progress[id].state).toBe('again');
     expect(progress[id].because).toEqual([other]);
-    expect(steps[id].after[other]).toMatch(/\.$/);
+    expect(reopening(id, other)).toMatch(/\.$/);
   });
 
   it.each(order)('%s marks nothing else', (other) => {
@@ -125,6 +204,18 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progressOf(read).timing.state).toBe('pass');
   });
 
+  it('both ways between two that move each other, and comes to an end', () => {
+    const moved = alter(finished(), 'exhaust');
+    expect(progressOf(moved).squish.because).toEqual(['exhaust']);
+    const measured = confirm(moved, 'squish');
+    expect(progressOf(measured).squish.state).toBe('pass');
+    const shimmed = setEntry(measured, 'squish', 'left', 0, 1.25);
+    expect(progressOf(shimmed).exhaust.because).toEqual(['squish']);
+    const proved = confirm(shimmed, 'exhaust');
+    expect(progressOf(proved).squish.state).toBe('pass');
+    expect(progressOf(proved).exhaust.state).toBe('pass');
+  });
+
   it('until it is confirmed', () => {
     const confirmed = confirm(alter(finished(), 'gap'), 'timing');
     expect(progressOf(confirmed).timing.state).toBe('pass');
@@ -132,6 +223,11 @@ describe('a change marks what depends on it to be checked again', () => {
 
   it('and says what has not been done before it', () => {
     expect(progressOf(alter(finished(), 'gap')).start.waits).toEqual(['timing']);
+    expect(progressOf(alter(finished(), 'exhaust')).start.waits).toEqual([
+      'squish',
+      'head-volume',
+      'leak',
+    ]);
     expect(progressOf(figured()).timing.waits).toEqual(needs('timing'));
   });
 

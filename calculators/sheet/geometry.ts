@@ -1,0 +1,13 @@
+import type { SliderCrank } from '../maths/slider-crank.ts';
+import type { FigureKey } from './figures.ts';
+import type { Engine } from './model.ts';
+
+/** What turns degrees into millimetres. The pin offset is 0 unless the sheet has one. */
+export const crankFigures = ['stroke', 'rod'] as const satisfies readonly FigureKey[];
+
+/** The sheet's crank and rod as the maths package takes them, or nothing while one is missing. */
+export function sliderCrankOf({ figures }: Engine): SliderCrank | undefined {
+  const { stroke, rod, offset = 0 } = figures;
+  if (stroke === undefined || rod === undefined) return undefined;
+  return { stroke, rodLength: rod, pinOffset: offset };
+}

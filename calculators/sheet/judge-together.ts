@@ -1,0 +1,38 @@
+import { fixed, showInput } from '../frame/format.ts';
+import { leastWorkOpening } from '../maths/slide-balance.ts';
+import { against, allOf, DUST, unfinished, type Case, type Judgement } from './judge-words.ts';
+import { boxName } from './steps.ts';
+
+/**
+ * What readings that have to agree are judged against: the middle of the highest and the lowest
+ * where all lie within the tolerance of it, or else the one to which the others come with the least
+ * to move.
+ */
+export function aimOf(values: readonly number[], tolerance: number): number {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return high - low <= 2 * tolerance + DUST ? (low + high) / 2 : leastWorkOpening(values);
+}
+
+export function judgeTogether(given: Case): Judgement {
+  const { engine, reading, entries, tolerance, lengths } = given;
+  const known = allOf(entries);
+  if (!known) return unfinished(entries);
+  const aim = aimOf(known, tolerance);
+  const { thread } = engine.figures;
+  const rows = known.map((entry) => {
+    const verdict = against(given, entry, aim);
+    if (verdict.result !== 'fail' || thread === undefined) return verdict;
+    const turns = fixed(Math.abs(entry - aim) / thread, 2);
+    const way = entry > aim ? 'in' : 'out';
+    return {
+      ...verdict,
+      words: `${verdict.words.slice(0, -1)}: its adjuster ${turns} turns ${way}.`,
+    };
+  });
+  const whole = rows.some(({ result }) => result === 'fail')
+    ? [
+        `Bring what is out to ${showInput(aim, reading.unit, lengths)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
+      ]
+    : [];
+  return { rows, whole, missing: [] };
+}

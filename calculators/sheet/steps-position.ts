@@ -1,0 +1,76 @@
+import type { Step } from './steps.ts';
+
+/** From a dry engine to the true top. */
+export const positionSteps = {
+  oil: {
+    stage: 'position',
+    title: 'Oil it before the first turn',
+    why: 'An engine that has stood is dry inside. Bores, big ends and main bearings score in the first turns, and a rusty bore tears its rings.',
+    how: [
+      'Plugs out. Look into every bore with a torch: rust or a stuck ring is seen to before anything turns.',
+      'Put about 5 ml of two-stroke oil through each plug hole, round the wall (common practice).',
+      'Put as much through each inlet or transfer port, for the big end and the main bearings below.',
+      'Wait an hour. Then turn it by hand, forwards, two full turns. Stop at anything that binds.',
+    ],
+    tool: 'Two-stroke oil, syringe with a soft tube, torch, ring spanner',
+    caution:
+      'Ignition off, kick lever folded away. What runs down into the crankcase is drained before the first start: oil does not compress, and a cylinder full of it bends a rod.',
+    after: {},
+    calculators: [],
+    articles: ['proving-a-mixed-engine'],
+  },
+  measure: {
+    stage: 'position',
+    title: 'Measure bore, stroke and rod',
+    why: 'Every timing figure is turned into a piston position by stroke and rod. On an engine of mixed parts neither can be taken from a book.',
+    how: ['Enter bore, stroke, rod and pin offset in the engine sheet above, then tick.'],
+    tool: 'Depth gauge or indicator, caliper, inside micrometer',
+    figures: ['bore', 'stroke', 'rod', 'offset'],
+    after: {},
+    waitsFor: ['oil'],
+    movedBy: {
+      clearance:
+        'A barrel that was bored has another bore, and another piston may have another pin offset.',
+    },
+    calculators: ['piston-position'],
+    articles: ['where-the-piston-is', 'proving-a-mixed-engine'],
+  },
+  top: {
+    stage: 'position',
+    title: 'Find true top dead centre',
+    why: 'Near the top the piston hardly moves, so the highest reading of an indicator is a guess of a degree or more. A stop on both sides of the top halves the error out.',
+    how: [
+      'Turn gently forwards until the piston touches the stop, and read the disc: so many degrees before its zero.',
+      'Turn the other way until it touches again, and read: so many degrees past its zero.',
+      'The disc is off by (past − before) / 2. Turn it on the crank by that, and stop the piston on both sides once more.',
+      'Write what is left: + where the disc stands past its zero at the true top, counted the way the engine turns.',
+    ],
+    tool: 'Positive stop or indicator in the plug hole, degree disc, fixed pointer',
+    caution:
+      'Never turn an engine backwards by the nut or bolt of its rotor: it may undo. Turn it back by another end of the crank, or by the wheel in gear. Gently against the stop: one bent or pushed through a crown costs the piston. Ignition off, plugs out, kick lever folded away.',
+    reading: {
+      label: 'Disc at the true top (+ past its zero)',
+      per: 'Cylinder',
+      unit: 'deg',
+      min: -30,
+      max: 30,
+      why: 'a disc further off has been set to another mark or another cylinder',
+      step: 0.1,
+      judging: 'zero',
+      tolerance: 'top-tolerance',
+      tooHigh: 'Turn the disc on the crank, against the way the engine turns, by',
+      tooLow: 'Turn the disc on the crank, the way the engine turns, by',
+      moves:
+        'Every figure read from the disc moves with it: where the ports open, and a timing read in degrees.',
+    },
+    after: {},
+    waitsFor: ['oil'],
+    movedBy: {
+      clearance:
+        'Another piston may have another pin offset, which moves the true top by nearly half a degree for each millimetre.',
+      leak: 'The disc comes off for a seal behind it, and goes back a little different.',
+    },
+    calculators: ['find-tdc'],
+    articles: ['finding-top-dead-centre'],
+  },
+} as const satisfies Record<string, Step>;
