@@ -21,22 +21,25 @@ export interface Fault {
 export const faults: readonly Fault[] = [
   {
     id: 'runs-away',
-    symptom: 'It revs by itself and does not heed the slide',
+    symptom: 'It runs away: it revs by itself and does not heed the twistgrip',
     atOnce:
-      'Switch off. If it runs on, close every inlet with its board, tap shut; on a machine that stands on its wheels, brake hard on, top gear, and let the clutch take up sharply to stall it. Stand clear of wheel, chain and flywheel. Do not reach across it.',
+      'Switch off; then a board over every inlet, or stall it by clutch and brake, as under “If it runs away” at the head of this page. When it stands, do not start it again before the reason is found.',
     looks: [
       {
         look: 'A slide stuck or a cable too short: does each one fall on its stop?',
         step: 'slides',
         calculator: 'slide-balance',
       },
-      { look: 'Air past a seal or joint: what is lost in five minutes?', step: 'leak' },
       {
-        look: 'Weak for want of fuel: float height and flow through the valve.',
+        look: 'Air past a seal or joint: what is lost in five minutes, under pressure and under suction?',
+        step: 'leak',
+      },
+      {
+        look: 'Weak (lean: too little petrol for its air) for want of fuel: float height and flow through the valve.',
         step: 'float',
         calculator: 'float-level',
       },
-      { look: 'Did the switch earth every coil?', step: 'stop' },
+      { look: 'Does the switch stop the spark of every coil?', step: 'stop' },
     ],
   },
   {
@@ -45,7 +48,7 @@ export const faults: readonly Fault[] = [
     atOnce: 'Switch off; do not kick again until the timing is measured.',
     looks: [
       {
-        look: 'Timing of every cylinder: one too early is enough.',
+        look: 'Timing of every cylinder against the figure in your sheet: one too early is enough.',
         step: 'timing',
         calculator: 'plate-setting',
       },
@@ -63,17 +66,17 @@ export const faults: readonly Fault[] = [
   },
   {
     id: 'knocks',
-    symptom: 'It knocks under load',
+    symptom: 'It knocks under load: a sharp rattle',
     atOnce: 'Shut off and let it cool. Knocking holes a piston within a minute.',
     looks: [
       {
-        look: 'Timing: how many degrees early is the earliest cylinder?',
+        look: 'Timing: how many degrees early, against the figure in your sheet, is the earliest cylinder?',
         step: 'timing',
         calculator: 'piston-position',
       },
       { look: 'Squish and compression.', step: 'squish', calculator: 'compression' },
       {
-        look: 'Weak: leaks first, then the jet for the air of the day.',
+        look: 'Weak (lean): leaks first, then the jet for the air of the day.',
         step: 'leak',
         calculator: 'air-and-jet',
       },
@@ -86,6 +89,7 @@ export const faults: readonly Fault[] = [
     atOnce: 'Stop it and do not start it again.',
     looks: [
       { look: 'Squish, measured again with solder.', step: 'squish', calculator: 'compression' },
+      { look: 'Piston clearance: one that slaps is worst cold.', step: 'clearance' },
       {
         look: 'Play: rock the crank over the top with an indicator on the crown.',
         step: 'top',
@@ -98,12 +102,20 @@ export const faults: readonly Fault[] = [
     symptom: 'It does not fire at all, and there is no spark',
     looks: [
       {
-        look: 'Gap and clean contacts: oil on them is enough to stop it.',
+        look: 'Gap and clean contacts: oil on them, or the protective film of new ones, is enough to stop it.',
         step: 'gap',
         calculator: 'breaker-cam',
       },
       {
-        look: 'Resistance of the coil, and voltage at it with the points shut.',
+        look: 'The condenser. At the contacts a small, dull flicker as they open is normal; a bright, steady, blue-white flashing points to a bad condenser or a wrong one.',
+        step: 'coil',
+      },
+      {
+        look: 'Insulation of the set: a tester at 500 V, coil, condenser and leads off it.',
+        step: 'gap',
+      },
+      {
+        look: 'Resistance of the coil, cold; and the voltage at it with the points shut. As live points open a meter sees several hundred volts: one rated for that, and fingers off.',
         step: 'coil',
         calculator: 'coil-charge',
       },
@@ -111,7 +123,7 @@ export const faults: readonly Fault[] = [
         look: 'The switch. One that stops by earthing: its wire off at the points, try again, and put it back before the engine can start. One that breaks the supply: the voltage on both sides of it.',
         step: 'stop',
       },
-      { look: 'Plug gap, and another plug.', step: 'plug' },
+      { look: 'Plug gap, and another plug, dry.', step: 'plug' },
     ],
   },
   {
@@ -119,7 +131,12 @@ export const faults: readonly Fault[] = [
     symptom: 'There is spark and it does not fire',
     looks: [
       {
-        look: 'Plugs wet or dry? Wet: flooded, dry it (ignition off, tap shut, plugs out and kept away from the spray, no spark near it).',
+        look: 'The spark at the plug: short, fat, blue-white and with a snap is good. Thin, yellow or orange and silent is poor, and does not jump under compression.',
+        step: 'coil',
+        calculator: 'coil-charge',
+      },
+      {
+        look: 'Plugs wet or dry? Wet: it is flooded; clear it as under “Fuel runs out of a carburettor”, and fit dry plugs.',
         step: 'float',
         calculator: 'float-level',
       },
@@ -139,7 +156,7 @@ export const faults: readonly Fault[] = [
   },
   {
     id: 'one-dead',
-    symptom: 'One cylinder does not work',
+    symptom: 'One cylinder does not fire',
     looks: [
       { look: 'Change its plug with a neighbour’s: does the fault go along?', step: 'plug' },
       {
@@ -158,8 +175,9 @@ export const faults: readonly Fault[] = [
   },
   {
     id: 'floods',
-    symptom: 'Fuel runs out of a carburettor, or it floods when standing',
-    atOnce: 'Tap shut, ignition off, no spark. Wipe up, let the vapour go, and only then work on.',
+    symptom: 'Fuel runs out of a carburettor, or the crankcase is flooded',
+    atOnce:
+      'Tap shut, ignition off, leads off the plugs and earthed. Wipe up, let the vapour go. A flooded crankcase: plugs out, drain screw out where there is one, twistgrip full open, and turn it over by hand until the plug holes blow dry, faces and every spark away from them. Slides shut again, dry plugs in. Never kick an engine that is full: fuel does not compress, and a rod bends.',
     looks: [
       {
         look: 'Float height, and a float that has fuel inside: shake it.',
@@ -173,9 +191,11 @@ export const faults: readonly Fault[] = [
   {
     id: 'hot-one',
     symptom: 'One cylinder runs hotter than the others',
-    atOnce: 'Stop before it seizes: clutch in if it tightens.',
+    atOnce:
+      'Stop before it seizes. If it tightens, pull the clutch lever (the drive is free) and switch off.',
     looks: [
-      { look: 'Its seals and joints.', step: 'leak' },
+      { look: 'Its seals and joints, under pressure and under suction.', step: 'leak' },
+      { look: 'Its piston clearance, if it tightens when hot.', step: 'clearance' },
       {
         look: 'Its jet and needle clip beside the others’.',
         step: 'jets',
@@ -187,17 +207,21 @@ export const faults: readonly Fault[] = [
   },
   {
     id: 'weak-all',
-    symptom: 'It runs, and pulls badly on every cylinder',
+    symptom: 'It runs, and is short of power on every cylinder',
     looks: [
       {
-        look: 'Timing late: gap closed up as the heel wore?',
+        look: 'Timing late against the figure in your sheet: has the gap closed up as the heel wore?',
         step: 'gap',
         calculator: 'breaker-cam',
       },
       { look: 'Current in the coil at speed.', step: 'coil', calculator: 'coil-charge' },
       { look: 'Exhaust opening and compression.', step: 'exhaust', calculator: 'port-timing' },
       { look: 'Head volumes.', step: 'head-volume', calculator: 'compression' },
-      { look: 'Rich: floats, clip, air of the day.', step: 'clip', calculator: 'air-and-jet' },
+      {
+        look: 'Rich (too much petrol for its air): floats, clip, air of the day.',
+        step: 'clip',
+        calculator: 'air-and-jet',
+      },
     ],
   },
   {
@@ -211,6 +235,7 @@ export const faults: readonly Fault[] = [
         calculator: 'plate-setting',
       },
       { look: 'Float heights alike.', step: 'float', calculator: 'float-level' },
+      { look: 'Air and idle screws alike.', step: 'screws' },
     ],
   },
 ];

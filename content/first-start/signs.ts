@@ -20,17 +20,19 @@ export const signGroups: readonly SignGroup[] = [
       {
         sign: 'Every other beat missing at small opening, even and without load (four-stroking)',
         means:
-          'Rich, or much of the last burnt gas is still inside. At small openings it is usual in a two-stroke.',
+          'Rich (too much petrol for its air), or much of the last burnt gas is still inside. At small openings it is usual in a two-stroke.',
         first: 'Nothing, unless it goes on with the slide a quarter open; then needle and float.',
       },
       {
         sign: 'Revs rise by themselves or hang when the slide is shut',
-        means: 'Air from somewhere else than the slide: a leak, or a slide that does not shut.',
-        first: 'Stop it at once. Then the slides and the leak test.',
+        means:
+          'It begins to run away: air from somewhere else than the slide, by a leak or a slide that does not shut.',
+        first: 'Stop it at once, as at the head of this page. Then the slides and the leak test.',
       },
       {
         sign: 'Sharp rattle under load, like gravel in a tin',
-        means: 'Knocking: fired too early, too weak, too hot or too highly compressed.',
+        means:
+          'Knocking: the charge goes off by itself. Fired too early, weak (lean: too little petrol for its air), too hot or too highly compressed.',
         first: 'Shut off at once. Then timing, then leaks, then squish.',
       },
       {
@@ -40,13 +42,39 @@ export const signGroups: readonly SignGroup[] = [
       },
       {
         sign: 'Spitting back through a carburettor',
-        means: 'Weak, late or far too early on that cylinder.',
+        means: 'Weak (lean), late or far too early on that cylinder.',
         first: 'Fuel reaching it, then timing of that cylinder.',
       },
       {
         sign: 'Bangs in the exhaust',
         means: 'Charges that did not fire, lit by a later one.',
         first: 'Spark of each cylinder: plug, gap, coil.',
+      },
+    ],
+  },
+  {
+    title: 'Spark',
+    note: 'Look in the dark, every plug in its cap on bare metal, away from the plug holes, fuel shut. At the plug and at the contacts the same colour means different things.',
+    signs: [
+      {
+        sign: 'At the plug: short, fat, blue-white, with a snap',
+        means: 'Good.',
+        first: 'Nothing.',
+      },
+      {
+        sign: 'At the plug: thin, yellow or orange, silent',
+        means: 'Too little voltage or current.',
+        first: 'Gap and contacts, condenser, coil, battery, cap and lead.',
+      },
+      {
+        sign: 'At the contacts: a small, dull flicker as they open',
+        means: 'As it should be.',
+        first: 'Nothing.',
+      },
+      {
+        sign: 'At the contacts: bright, steady, blue-white flashing',
+        means: 'A bad condenser, or a wrong one.',
+        first: 'Another condenser, and its earth.',
       },
     ],
   },
@@ -70,7 +98,7 @@ export const signGroups: readonly SignGroup[] = [
         first: 'Float height and valve, choke fully off, needle clip.',
       },
       {
-        sign: 'No smoke at all from a petroil engine, first run',
+        sign: 'No smoke at all, first run, from a petroil engine (oiled by oil mixed into its petrol)',
         means: 'Perhaps no oil in the fuel.',
         first: 'Stop it at once. Mixture in the tank.',
       },
@@ -78,7 +106,7 @@ export const signGroups: readonly SignGroup[] = [
   },
   {
     title: 'Plugs',
-    note: 'Only after a run under load, cut off with the switch and the slide shut together. After idling a plug shows nothing but idling. Fuels of today colour less than old pictures show. Hot: gloves.',
+    note: 'To read a plug is to take it out and look at the nose of its insulator and at the electrodes. Only after a run under load, cut off with the switch and the slide shut together: after idling a plug shows nothing but idling. Fuels of today colour less than old pictures show. Hot: gloves.',
     signs: [
       {
         sign: 'All alike, tan to grey',
@@ -91,13 +119,18 @@ export const signGroups: readonly SignGroup[] = [
         first: 'Its spark, then its float.',
       },
       {
+        sign: 'Black and wet, all of them, at the first start',
+        means: 'Oil left from building it, or flooded; or plugs of too cold a grade.',
+        first: 'Clear the crankcase, dry plugs of the maker’s grade.',
+      },
+      {
         sign: 'Black and dry, sooty',
         means: 'Rich, or a plug too cold for the work.',
         first: 'Choke, needle clip, jet.',
       },
       {
         sign: 'White or blistered, grey specks',
-        means: 'Weak, too early or too hot. Grey specks are metal off the crown.',
+        means: 'Weak (lean), too early or too hot. Grey specks are metal off the crown.',
         first:
           'Do not run it again before timing, leaks and jet are checked, and the crown looked at.',
       },
@@ -119,12 +152,12 @@ export const signGroups: readonly SignGroup[] = [
       },
       {
         sign: 'One cylinder clearly hotter',
-        means: 'Weak or late there, or it does the work of the others.',
+        means: 'Weak (lean) or late there, or it does the work of the others.',
         first: 'Slides together, its jet, its timing, its seals.',
       },
       {
         sign: 'All too hot, red exhaust pipes',
-        means: 'Late timing burns in the pipe; or weak.',
+        means: 'Late timing burns in the pipe; or weak (lean).',
         first: 'Timing, then jets and fuel level.',
       },
     ],
