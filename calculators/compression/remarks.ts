@@ -24,6 +24,11 @@ export function remarks(v: Values, r: ComputedOf<typeof results>): readonly stri
   if (squish > 0 && typeof after === 'number' && after <= 0) {
     list.push('After the change asked about, crown and head would meet. Take off less.');
   }
+  if (v['base-gasket-change'] !== 0) {
+    list.push(
+      'A base gasket moves the whole barrel: exhaust, transfers and an inlet that the piston opens move with it. Prove where they open after it.',
+    );
+  }
   const left = r['squish-for'];
   if (squish > 0 && typeof left === 'number' && left <= 0) {
     list.push(

@@ -117,7 +117,7 @@ export default defineCalculator({
     'disc-correction': {
       label: 'Correct the disc by',
       unit: 'deg',
-      help: 'Add this to every reading of the disc, counted positive after its zero; or turn the disc until it shows 0 at the true top.',
+      help: 'Add it, with its sign, to a reading past zero; take it, with its sign, off a reading before zero, such as a timing. Or turn the disc on the crank by it until it shows 0 at the true top: + the way the engine turns, − against it.',
       lead: true,
       decimals: 2,
       signed: true,
@@ -206,6 +206,7 @@ export default defineCalculator({
   },
   cautions: [
     'Take the spark plugs out, the ignition off and the fuel away before you turn the crank by hand: an engine that kicks back against a spanner breaks fingers.',
+    'Never turn an engine backwards by the nut or bolt of its rotor: it may undo. Turn it back by another end of the crank, or by the wheel in gear.',
     'Turn gently against a positive stop, by hand and never with the starter: a stop hit hard marks or holes the crown.',
   ],
   limits: [

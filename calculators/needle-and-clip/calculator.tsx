@@ -63,6 +63,7 @@ export default defineCalculator({
   },
   cautions: [
     'Petrol runs out when a slide or needle jet comes out. Engine off and cool, tap shut, no flame or spark, a tin below.',
+    'The slide comes off its cable to move a clip, and goes back a little different: bring all slides together after it.',
     'See that the slide goes down freely and by itself before the engine is started again: one that sticks open runs the engine away.',
   ],
   limits: [

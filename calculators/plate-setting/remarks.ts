@@ -23,7 +23,7 @@ export function remarks(v: Values, computed: ComputedOf<typeof results>): readon
     said.push(`Pass with the plate alone: turned so, every cylinder is within ${tolerance}.`);
   } else {
     said.push(
-      `Fail with the plate alone: ${out.length === 1 ? 'cylinder' : 'cylinders'} ${out.join(', ')} would still be outside ${tolerance}. Move ${out.length === 1 ? 'that set' : 'those sets'} in the slot after the plate is set.`,
+      `Fail with the plate alone: ${out.length === 1 ? 'cylinder' : 'cylinders'} ${out.join(', ')} would still be outside ${tolerance}. Move ${out.length === 1 ? 'that set' : 'those sets'} in the slot after the plate is set, by the table: + is against the way the cam turns, which is earlier.`,
     );
   }
   if (spread > UNLIKELY_SPREAD) {

@@ -59,7 +59,7 @@ export default defineCalculator({
     set: { 'wanted-port': 'exhaust' },
   },
   cautions: [
-    'Metal cut from a port cannot be put back. Change the base gasket first, in small steps, and measure again.',
+    'Metal cut from a port cannot be put back. Change the base gasket first, in small steps, and measure again: the squish as well, since a thinner one brings the head down to the piston by as much.',
     'Swarf from porting wrecks bearings and rings: take the barrel off, wash it in hot soapy water until a white cloth stays white, dry and oil it at once. Wear eye protection.',
     'A port cut wider or squarer can let a ring spring out and break. Chamfer every edge, and keep to the width that the maker allows.',
   ],

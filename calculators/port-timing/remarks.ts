@@ -38,7 +38,11 @@ export function remarks(v: Values, r: ComputedOf<typeof results>): readonly stri
   }
   if (v.by !== 0) {
     const squish =
-      v.change === 'barrel' ? ' The squish clearance changes by just as much: prove it again.' : '';
+      v.change === 'barrel'
+        ? ` The squish clearance ${v.by > 0 ? 'grows' : 'shrinks'} by just as much${v.by > 0 ? '' : ', and the piston may strike the head'}: prove it again, and deck, compression and joint with it. Every port of the barrel moves together.`
+        : v.change === 'exhaust'
+          ? ' A higher exhaust traps less: work out the trapped compression anew.'
+          : '';
     list.push(
       `“After the change” stands for: ${changes[v.change]} by ${fixed(v.by, 2)} mm.${squish}`,
     );

@@ -127,7 +127,7 @@ export const ignitionFigures = {
   target: {
     group: plate,
     label: 'Fires before top dead centre',
-    help: 'Piston travel below the top, on the way up, at which the points open. As the maker gives it or as proved on a like engine.',
+    help: 'Piston travel below the top, on the way up (before it), at which the points open. As the maker gives it or as proved on a like engine.',
     unit: 'mm',
     min: 0,
     max: 100,

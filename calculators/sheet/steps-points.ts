@@ -121,7 +121,7 @@ export const pointsSteps = {
     caution:
       'Plugs out, leads earthed away from the plug holes. An engine set too early kicks back hard enough to break an ankle or a wrist. At live points a meter sees several hundred volts: one rated for that, and fingers off. A strobe makes what turns look still: hands, sleeves and leads away.',
     reading: {
-      label: 'Fires before the top',
+      label: 'Fires before the top (− after it)',
       per: 'Cylinder',
       unit: 'mm',
       min: -100,

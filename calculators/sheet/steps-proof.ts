@@ -106,6 +106,7 @@ export const proofSteps = {
         'The barrel was raised or lowered, and the squish grows or shrinks with it, millimetre for millimetre.',
       leak: 'A new head or base gasket squeezes to another thickness.',
     },
+    readAnew: ['clearance', 'head-volume', 'exhaust'],
     calculators: ['compression', 'squish-velocity'],
     articles: ['squish-and-compression'],
   },

@@ -70,6 +70,8 @@ export interface Step {
    * alters nothing, so that the job done once from top to bottom reopens nothing.
    */
   readonly movedBy?: Readonly<Partial<Record<string, string>>>;
+  /** Of those, the ones after which no look settles it: it has to be measured and written anew. */
+  readonly readAnew?: readonly string[];
   readonly calculators: readonly string[];
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
@@ -128,6 +130,10 @@ export const needs = (id: StepId): StepId[] => {
 /** Why a change at one step makes another to be checked again; nothing where it does not. */
 export const reopening = (id: StepId, by: StepId): string | undefined =>
   steps[id].after[by] ?? steps[id].movedBy?.[by];
+
+/** Whether a step moved by these can be said to hold without a new reading. */
+export const canConfirm = (id: StepId, because: readonly StepId[]): boolean =>
+  !because.some((other) => steps[id].readAnew?.includes(other));
 
 /** The steps whose changes make a step to be checked again, in the order of the job. */
 export const reopeners = (id: StepId): StepId[] =>

@@ -6,7 +6,7 @@ import { askedAsFound, judge, targetWords, type Verdict } from '../../calculator
 import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
-import { reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { canConfirm, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { displayUnit, units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
@@ -154,9 +154,15 @@ function Again({ id, progress, edit }: Pick<Props, 'id' | 'progress' | 'edit'>) 
           </li>
         ))}
       </ul>
-      <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
-        Checked again, still right
-      </button>
+      {canConfirm(id, progress.because) ? (
+        <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
+          Checked again, still right
+        </button>
+      ) : (
+        <p>
+          Measure it again and write what you read in the boxes as left, also where it is the same.
+        </p>
+      )}
     </div>
   );
 }

@@ -82,6 +82,19 @@ async function enterFigures(page: Page, { press, type }: Hands): Promise<void> {
   }
 }
 
+/** Types figures into a group of the sheet, opening it first. */
+async function enter(
+  page: Page,
+  heading: string,
+  texts: Partial<Record<FigureKey, string>>,
+): Promise<void> {
+  const group = page
+    .locator('details.sheet-group')
+    .filter({ has: page.getByText(heading, { exact: true }) });
+  if ((await group.getAttribute('open')) === null) await group.locator('> summary').click();
+  for (const [key, text] of Object.entries(texts)) await figure(page, key).fill(text);
+}
+
 async function workDown(page: Page, { press, type }: Hands): Promise<void> {
   for (const id of order) {
     const card = page.locator(`#step-${id}`);
@@ -156,6 +169,51 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await page.locator('#step-gap > summary').click();
       await box(page, 'left', 'gap', 2).fill('0.42');
       await expect.poll(() => state(page, 'timing').textContent()).toContain('Check again');
+    });
+  });
+
+  it('a barrel that was lowered sends the squish to be measured anew, and says what is left', async () => {
+    await visit({ path: 'sheet/' }, async (page) => {
+      await ready(page);
+      await button(page, 'Try the demo').click();
+      await enter(page, 'Head, squish and ports', {
+        'exhaust-opens': '97',
+        'exhaust-tolerance': '1',
+      });
+      const exhaust = page.locator('#step-exhaust');
+      await exhaust.locator('> summary').click();
+      await box(page, 'found', 'exhaust', 1).fill('94');
+      await expect.poll(() => exhaust.textContent()).toContain('the piston strikes the head');
+      expect(await exhaust.textContent()).toContain('lower the barrel by 1.3 mm');
+      await box(page, 'left', 'exhaust', 1).fill('97');
+      await expect.poll(() => state(page, 'squish').textContent()).toContain('Check again');
+      expect(await exhaust.textContent()).toContain('What it asked for as found');
+      const squish = page.locator('#step-squish');
+      if ((await squish.getAttribute('open')) === null) await squish.locator('> summary').click();
+      const said = await squish.textContent();
+      expect(said).toContain('Passed when read');
+      expect(said).toMatch(/the squish is now about −?0\.\d+ mm/);
+      expect(await squish.getByRole('button', { name: /still right/ }).count()).toBe(0);
+    });
+  });
+
+  it('sets are judged where they belong: asked for, or said to stand evenly', async () => {
+    await visit({ path: 'sheet/' }, async (page) => {
+      await ready(page);
+      await button(page, 'New engine').click();
+      await enter(page, 'The engine', { cylinders: '2' });
+      await enter(page, 'Breaker plate and timing', { 'plate-tolerance': '0.8' });
+      expect(await figure(page, 'set-3').count()).toBe(0);
+      const plate = page.locator('#step-plate');
+      await plate.locator('> summary').click();
+      await box(page, 'found', 'plate', 1).fill('270.2');
+      await box(page, 'found', 'plate', 2).fill('89.8');
+      expect(await plate.textContent()).not.toContain('Pass');
+      await button(page, 'It fires evenly: enter these').click();
+      await expect.poll(() => plate.textContent()).toContain('Correct');
+      await enter(page, 'Breaker plate and timing', { 'set-2': '90' });
+      await expect.poll(() => state(page, 'plate').textContent()).toContain('Done');
+      expect(await plate.textContent()).toContain('Judged by best-fit places');
     });
   });
 });

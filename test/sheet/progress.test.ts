@@ -15,6 +15,7 @@ import {
   isStepId,
   needs,
   order,
+  canConfirm,
   reopeners,
   reopening,
   steps,
@@ -214,6 +215,18 @@ describe('a change marks what depends on it to be checked again', () => {
     const proved = confirm(shimmed, 'exhaust');
     expect(progressOf(proved).squish.state).toBe('pass');
     expect(progressOf(proved).exhaust.state).toBe('pass');
+  });
+
+  it('until it is measured anew where a look cannot settle it', () => {
+    expect(canConfirm('squish', ['exhaust'])).toBe(false);
+    expect(canConfirm('squish', ['ring-gap'])).toBe(true);
+    expect(canConfirm('timing', ['gap'])).toBe(true);
+    for (const id of order) {
+      for (const other of steps[id].readAnew ?? []) {
+        expect(steps[id].reading, id).toBeDefined();
+        expect(reopening(id, other as StepId), `${other}, ${id}`).toBeDefined();
+      }
+    }
   });
 
   it('until it is confirmed', () => {
