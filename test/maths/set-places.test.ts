@@ -42,7 +42,7 @@ describe('sets round a plate', () => {
   it('takes a set a lobe further on for the same', () => {
     // Half-speed shaft with two lobes: an evenly firing twin opens 90° apart, or 270°.
     expect(setPlaces([270, 90], [0, 270], 2).places[1]).toBeCloseTo(0, 12);
-    expect(setPlaces([270, 90], [0, 270], 1).places[1]).toBeCloseTo(180, 12);
+    expect(Math.abs(setPlaces([270, 90], [0, 270], 1).places[1]!)).toBeCloseTo(180, 12);
   });
 
   it('sets numbered otherwise than they stand close after more than one turn', () => {
