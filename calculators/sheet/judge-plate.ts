@@ -59,7 +59,9 @@ export function judgeSpacing(given: Case): Judgement {
     const out = amount(off, 'deg', reading.step, lengths);
     return {
       result: 'pass',
-      words: isWithin(off, 0.005) ? 'at its place' : `${out} ${off > 0 ? 'on' : 'back'}`,
+      words: isWithin(off, 0.005)
+        ? 'at its place'
+        : `${out} ${off > 0 ? 'past' : 'short of'} its place`,
     };
   });
   const whole: string[] = [];

@@ -1,6 +1,6 @@
 import { readingOf } from './edit.ts';
 import { judge } from './judge.ts';
-import type { Engine } from './model.ts';
+import { cylindersOf, type Engine } from './model.ts';
 import { needs, order, reopeners, steps, type StepId } from './steps.ts';
 
 export type StepState = 'open' | 'part' | 'unjudged' | 'fail' | 'again' | 'pass';
@@ -59,4 +59,12 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
 /** The step to do next: the first that is not done. */
 export function nextStep(progress: Readonly<Record<StepId, Progress>>): StepId | undefined {
   return order.find((id) => progress[id].state !== 'pass');
+}
+
+/** Whether every cylinder of a step has its reading as left. */
+export function isLeftFull(engine: Engine, id: StepId): boolean {
+  const { left } = readingOf(engine, id);
+  return Array.from({ length: cylindersOf(engine) }, (_, i) => left[i] ?? null).every(
+    (entry) => entry !== null,
+  );
 }

@@ -131,9 +131,9 @@ export const needs = (id: StepId): StepId[] => {
 export const reopening = (id: StepId, by: StepId): string | undefined =>
   steps[id].after[by] ?? steps[id].movedBy?.[by];
 
-/** Whether a step moved by these can be said to hold without a new reading. */
-export const canConfirm = (id: StepId, because: readonly StepId[]): boolean =>
-  !because.some((other) => steps[id].readAnew?.includes(other));
+/** Whether a step moved by these is settled by a new reading only. */
+export const needsReading = (id: StepId, because: readonly StepId[]): boolean =>
+  because.some((other) => steps[id].readAnew?.includes(other));
 
 /** The steps whose changes make a step to be checked again, in the order of the job. */
 export const reopeners = (id: StepId): StepId[] =>

@@ -4,9 +4,9 @@ import { queryFor } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { askedAsFound, judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { cylindersOf } from '../../calculators/sheet/model.ts';
-import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
+import { isLeftFull, stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
-import { canConfirm, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { displayUnit, units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
@@ -142,8 +142,10 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
   );
 }
 
-function Again({ id, progress, edit }: Pick<Props, 'id' | 'progress' | 'edit'>) {
+function Again({ id, engine, progress, edit }: Pick<Props, 'id' | 'engine' | 'progress' | 'edit'>) {
   if (progress.because.length === 0) return null;
+  const anew = needsReading(id, progress.because);
+  const left = isLeftFull(engine, id);
   return (
     <div class="again">
       <p class="again-title">To be checked again</p>
@@ -154,14 +156,14 @@ function Again({ id, progress, edit }: Pick<Props, 'id' | 'progress' | 'edit'>) 
           </li>
         ))}
       </ul>
-      {canConfirm(id, progress.because) ? (
-        <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
-          Checked again, still right
-        </button>
-      ) : (
+      {anew && !left ? (
         <p>
           Measure it again and write what you read in the boxes as left, also where it is the same.
         </p>
+      ) : (
+        <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
+          {anew ? 'Measured again: it reads the same' : 'Checked again, still right'}
+        </button>
       )}
     </div>
   );
