@@ -1,3 +1,4 @@
+import ArticleTable from './ArticleTable.astro';
 import Calculator from './Calculator.astro';
 import Caution from './Caution.astro';
 import Eq from './Eq.astro';
@@ -6,4 +7,12 @@ import Term from './Term.astro';
 import Worked from './Worked.astro';
 
 /** What every article can use without importing it. */
-export const articleParts = { Calculator, Caution, Eq, OnTheBench, Term, Worked };
+export const articleParts = {
+  Calculator,
+  Caution,
+  Eq,
+  OnTheBench,
+  Term,
+  Worked,
+  table: ArticleTable,
+};

@@ -2,15 +2,14 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { expectAccessible } from './support/axe.ts';
 import { documentOf, pageFiles, pathOf } from './support/built.ts';
+import { doubleText, spaceText, textAsIs, tooWide } from './support/enlarged.ts';
 import { phone, visit } from './support/page.ts';
 import { settled } from './support/calculator.ts';
 
 /** Width of a 1280 pixel window enlarged to 400 %, at which nothing may need sideways scrolling. */
 const ENLARGED = { width: 320, height: 256 } as const;
+const DESK = { width: 1280, height: 800 } as const;
 const TARGET = 44;
-
-const scrollsSideways = (page: Page): Promise<boolean> =>
-  page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
 
 /**
  * Things to press that are smaller than a thumb needs. Links within a sentence are as tall as its
@@ -35,13 +34,20 @@ describe.each(pageFiles.map(pathOf))('/%s', (path) => {
   it('is accessible in light and dark, and fits a phone', async () => {
     await visit({ path, site: site(), viewport: phone, colorScheme: 'light' }, async (page) => {
       await settled(page);
-      expect(await scrollsSideways(page), 'scrolls sideways at 360 pixels').toBe(false);
+      expect(await tooWide(page), 'scrolls sideways at 360 pixels').toEqual([]);
       expect(await smallTargets(page), 'too small for a thumb').toEqual([]);
       await expectAccessible(page);
       await page.emulateMedia({ colorScheme: 'dark' });
       await expectAccessible(page);
       await page.setViewportSize(ENLARGED);
-      expect(await scrollsSideways(page), 'scrolls sideways at 400 %').toBe(false);
+      expect(await tooWide(page), 'scrolls sideways at 400 %').toEqual([]);
+      await spaceText(page);
+      expect(await tooWide(page), 'scrolls sideways with text set apart').toEqual([]);
+      await textAsIs(page);
+      await doubleText(page);
+      expect(await tooWide(page), 'scrolls sideways with text of twice the size').toEqual([]);
+      await page.setViewportSize(DESK);
+      expect(await tooWide(page), 'scrolls sideways on a desk').toEqual([]);
     });
   });
 
