@@ -2,6 +2,7 @@ import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { demoTiming } from '../../calculators/demo-engine.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
 
@@ -125,6 +126,11 @@ describe.each(pageFiles)('%s', (file) => {
 it('no two pages have the same title', () => {
   const titles = pageFiles.map((file) => documentOf(file).title);
   expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+});
+
+it('the home page shows the demo engine as it is timed', () => {
+  const label = documentOf('index.html').querySelector('.mechanism')!.getAttribute('aria-label');
+  expect(label).toContain(`piston ${demoTiming.travel.toFixed(2)} mm below`);
 });
 
 it('every page can be reached from the home page', () => {

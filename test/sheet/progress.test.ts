@@ -17,7 +17,7 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 /** A sheet with every figure that a step is judged by. */
 function figured(): Engine {
   const demo = demoSheet().figures;
-  const figures = { ...demo, 'exhaust-opens': 95, 'exhaust-tolerance': 1 };
+  const figures = { ...demo, gap: 0.4, 'exhaust-opens': 95, 'exhaust-tolerance': 1 };
   return { ...newEngine('e-1', 'Test'), figures };
 }
 
