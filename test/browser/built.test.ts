@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { demoTiming } from '../../calculators/demo-engine.ts';
 import { foreignName } from '../drawing/foreign-names.ts';
+import { standing } from '../outside/standing.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
 
@@ -145,6 +146,13 @@ it('pictures and drawings of the build name no program that made them', async ()
     const { comments, exif, xmp } = await sharp(join(dist, file)).metadata();
     expect([comments, exif, xmp], file).toEqual([undefined, undefined, undefined]);
   }
+});
+
+it('the page of sources names none that anybody may alter or take down', () => {
+  const document = documentOf('sources/index.html');
+  const sources = [...document.querySelectorAll('.check-what, .check-source')];
+  expect(sources.length).toBeGreaterThan(800);
+  for (const { textContent } of sources) expect(standing(textContent), textContent).toBeUndefined();
 });
 
 it('every page can be reached from the home page', () => {
