@@ -1,14 +1,7 @@
+import { DEMO_SPEED, demoBarrel } from './demo-engine.ts';
 import type { NumberInput } from './frame/types.ts';
 
-/** The demo engine's barrel: invented, as `demoEngine` is. mm. */
-export const demoBarrel = {
-  bore: 52,
-  deck: 0.4,
-  skirt: 58,
-  exhaust: 32.5,
-  transfer: 41,
-  inlet: 80.2,
-} as const;
+export { demoBarrel };
 
 /** What several calculators ask about barrel and piston, always in the same words. */
 export const barrelInputs = {
@@ -63,6 +56,6 @@ export const speedInput = {
   min: 100,
   max: 20_000,
   why: 'such an engine neither runs slower nor faster',
-  default: 6000,
+  default: DEMO_SPEED,
   step: 250,
 } as const satisfies NumberInput;

@@ -1,3 +1,4 @@
+import { demoCam } from './demo-engine.ts';
 import type { NumberInput } from './frame/types.ts';
 
 const group = 'The cam';
@@ -13,7 +14,7 @@ export const camInputs = {
     min: 1,
     max: 12,
     why: 'a breaker cam has at least one lobe, and no set of points serves more than twelve',
-    default: 1,
+    default: demoCam.lobes,
     whole: true,
     step: 1,
   },
@@ -27,7 +28,7 @@ export const camInputs = {
     min: 0.1,
     max: 4,
     why: 'a cam that turns slower or faster than that drives no points',
-    default: 1,
+    default: demoCam.speedRatio,
     step: 0.5,
   },
 } as const satisfies Record<string, NumberInput>;

@@ -1,7 +1,7 @@
+import { demoEngine, demoTiming } from './demo-engine.ts';
 import type { NumberInput } from './frame/types.ts';
 
-/** The demo engine: invented, a club's three-cylinder air-cooled engine built without a manual. */
-export const demoEngine = { stroke: 51, rod: 104, offset: 0 } as const;
+export { demoEngine };
 
 const group = 'The engine';
 
@@ -61,7 +61,7 @@ export const rotorInput = {
   min: 10,
   max: 450,
   why: 'smaller or larger than that is no rotor, flywheel or disc of such an engine',
-  default: 95,
+  default: demoTiming.rotor,
   step: 1,
   error: 0.1,
 } as const satisfies Omit<NumberInput, 'help'>;

@@ -1,3 +1,4 @@
+import { DEMO_CYLINDERS } from './demo-engine.ts';
 import type { AnyValues, NumberInput, SeriesInput } from './frame/types.ts';
 
 /** Heading of what is asked about the cylinders other than the first. */
@@ -15,7 +16,7 @@ export const cylindersInput = {
   min: 1,
   max: 6,
   why: 'the comparison holds one to six cylinders',
-  default: 3,
+  default: DEMO_CYLINDERS,
   whole: true,
   step: 1,
 } as const satisfies NumberInput;

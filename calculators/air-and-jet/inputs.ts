@@ -1,3 +1,4 @@
+import { demoJets } from '../demo-engine.ts';
 import { choice } from '../frame/define.ts';
 import type { Inputs, NumberInput, OptionalInput } from '../frame/types.ts';
 
@@ -99,7 +100,7 @@ export const inputs = {
     min: 0.1,
     max: 5,
     why: 'no jet here is finer or coarser',
-    default: 1,
+    default: demoJets.main,
     step: 0.01,
     error: 0.01,
   },
@@ -112,7 +113,7 @@ export const inputs = {
     min: 0.1,
     max: 5,
     why: 'no jet here is finer or coarser',
-    default: [0.9, 0.92, 0.95, 0.98, 1, 1.02, 1.05, 1.08],
+    default: [1, 1.02, 1.05, 1.08, 1.1, 1.12, 1.15, 1.18],
     step: 0.01,
     most: 30,
   },
@@ -125,7 +126,7 @@ export const inputs = {
     min: 1,
     max: 1000,
     why: 'no scheme of numbers goes further',
-    default: 100,
+    default: demoJets.mainNumber,
     step: 5,
   },
 } as const satisfies Inputs;

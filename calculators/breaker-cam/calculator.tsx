@@ -1,3 +1,4 @@
+import { demoCam } from '../demo-engine.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
@@ -36,8 +37,7 @@ export default defineCalculator({
   remarks,
   picture: Picture,
   ready: {
-    caption:
-      'What the gap does on an invented cam: one lobe at crank speed, 1 mm lift, harmonic rise of 50°, top 120°',
+    caption: `What the gap does on an invented cam: one lobe at crank speed, ${demoCam.lift} mm lift, harmonic rise of ${demoCam.rise}°, top ${demoCam.top}°`,
     vary: 'gap',
     over: [0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6],
     show: ['dwell-angle', 'dwell-percent', 'opens', 'crank-degrees-per-gap'],

@@ -1,3 +1,4 @@
+import { demoCam } from '../demo-engine.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { Inputs } from '../frame/types.ts';
@@ -8,8 +9,6 @@ const wear = 'Wear of the heel';
 const trials = 'Trials at several gaps';
 
 /** Demo figures of the trials, invented. */
-const demoGaps = [0.25, 0.3, 0.35, 0.4, 0.45, 0.5];
-const demoAngles = [21.5, 23, 25.5, 27, 29, 30.5];
 
 export const inputs = {
   from: choice({
@@ -30,7 +29,7 @@ export const inputs = {
     min: 0.001,
     max: 5,
     why: 'with no gap the points never open, and no set of points opens further',
-    default: 0.35,
+    default: demoCam.gap,
     step: 0.05,
     error: 0.02,
     when: (v) => v.from === 'gap',
@@ -44,7 +43,7 @@ export const inputs = {
     min: 0.1,
     max: 359.9,
     why: 'the points must shut and open again within one turn of the cam',
-    default: 200,
+    default: demoCam.dwell,
     step: 1,
     error: 1,
     when: (v) => v.from === 'dwell',
@@ -73,7 +72,7 @@ export const inputs = {
     min: 0.01,
     max: 10,
     why: 'a lobe without lift moves nothing, and no points travel further',
-    default: 1,
+    default: demoCam.lift,
     step: 0.05,
     error: 0.02,
   },
@@ -88,7 +87,7 @@ export const inputs = {
     min: 0.1,
     max: 180,
     why: 'rise and fall together must fit into one turn',
-    default: 50,
+    default: demoCam.rise,
     step: 1,
     error: 1,
   },
@@ -101,7 +100,7 @@ export const inputs = {
     min: 0,
     max: 359,
     why: 'the top must leave room for rise and fall within one turn',
-    default: 120,
+    default: demoCam.top,
     step: 1,
     error: 1,
   },
@@ -121,7 +120,7 @@ export const inputs = {
     min: 3,
     max: 100,
     why: 'smaller or larger than that is no breaker cam',
-    default: 22,
+    default: demoCam.base,
     step: 1,
   },
   at: {
@@ -206,7 +205,7 @@ export const inputs = {
     why: 'with no gap the points never open',
     count: (v) => v.trials as number,
     most: 6,
-    default: (index) => demoGaps[index - 1]!,
+    default: (index) => demoCam.trialGaps[index - 1]!,
     step: 0.05,
     error: 0.01,
   },
@@ -222,7 +221,7 @@ export const inputs = {
     why: 'points that fire a cylinder open somewhere near its top dead centre',
     count: (v) => v.trials as number,
     most: 6,
-    default: (index) => demoAngles[index - 1]!,
+    default: (index) => demoCam.trialAngles[index - 1]!,
     step: 0.5,
     error: 0.5,
   },

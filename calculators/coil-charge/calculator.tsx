@@ -1,3 +1,4 @@
+import { demoCam, demoCoil } from '../demo-engine.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { fixed } from '../frame/format.ts';
@@ -102,7 +103,7 @@ export default defineCalculator({
   },
   picture: Picture,
   ready: {
-    caption: 'An invented 12 V coil of 4 Ω and 8 mH, 200° dwell of a single lobe on the crankshaft',
+    caption: `An invented ${demoCoil.volts} V coil of ${demoCoil.resistance} Ω and ${demoCoil.inductance} mH, ${demoCam.dwell}° dwell of a single lobe on the crankshaft`,
     vary: 'rpm',
     over: [500, 1000, 2000, 3000, 4000, 5000, 6000, 7000, 8000, 10000],
     show: ['charge-time', 'current', 'energy', 'current-percent'],

@@ -1,3 +1,4 @@
+import { DEMO_SPEED, demoCam, demoCoil } from '../demo-engine.ts';
 import type { Inputs } from '../frame/types.ts';
 
 const coil = 'The coil';
@@ -16,7 +17,7 @@ export const inputs = {
     min: 0.5,
     max: 48,
     why: 'no coil for points is fed with less or more',
-    default: 12,
+    default: demoCoil.volts,
     step: 0.5,
     error: 0.2,
   },
@@ -31,7 +32,7 @@ export const inputs = {
     min: 0.05,
     max: 100,
     why: 'less is a short circuit and more is a broken winding or the secondary',
-    default: 4,
+    default: demoCoil.resistance,
     step: 0.1,
     error: 0.1,
   },
@@ -58,7 +59,7 @@ export const inputs = {
     min: 0.05,
     max: 1000,
     why: 'less stores nothing and more is not an ignition coil',
-    default: 8,
+    default: demoCoil.inductance,
     step: 0.5,
     error: 0.4,
   },
@@ -71,7 +72,7 @@ export const inputs = {
     min: 0.1,
     max: 359.9,
     why: 'the points must shut and open again within one turn of the cam',
-    default: 200,
+    default: demoCam.dwell,
     step: 1,
     error: 3,
   },
@@ -84,7 +85,7 @@ export const inputs = {
     min: 50,
     max: 30_000,
     why: 'slower is slower than a kick, and no such engine turns faster',
-    default: 6000,
+    default: DEMO_SPEED,
     step: 100,
   },
   speeds: {
@@ -121,7 +122,7 @@ export const inputs = {
     min: 0.05,
     max: 100,
     why: 'without current there is no spark, and no contacts break more',
-    default: 4,
+    default: demoCoil.limit,
     step: 0.5,
   },
 } as const satisfies Inputs;

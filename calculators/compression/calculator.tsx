@@ -1,5 +1,5 @@
-import { demoBarrel } from '../barrel-inputs.ts';
-import { demoEngine, engineFields } from '../engine-inputs.ts';
+import { demoBarrel, demoEngine } from '../demo-engine.ts';
+import { engineFields } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { compute } from './compute.ts';
 import { folded, inputs } from './inputs.ts';
@@ -55,7 +55,7 @@ export default defineCalculator({
   remarks,
   picture: Picture,
   ready: {
-    caption: `Ratios for the volume of the head, invented demo engine: bore ${demoBarrel.bore} mm, stroke ${demoEngine.stroke} mm, exhaust opening 98° after the top`,
+    caption: `Ratios for the volume of the head, invented demo engine: bore ${demoBarrel.bore} mm, stroke ${demoEngine.stroke} mm, exhaust opening ${demoBarrel.exhaustOpens}° after the top`,
     vary: 'head-volume',
     over: [6, 7, 8, 8.5, 9, 9.5, 10, 11, 12, 14],
     show: ['ratio', 'trapped-ratio', 'clearance'],

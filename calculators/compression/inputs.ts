@@ -1,3 +1,4 @@
+import { demoBarrel, demoHead, demoUnevenness } from '../demo-engine.ts';
 import { barrelInputs } from '../barrel-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
@@ -43,7 +44,7 @@ export const inputs = {
     min: 30,
     max: 200,
     why: 'no exhaust port is cut so that it opens outside that',
-    default: 98,
+    default: demoBarrel.exhaustOpens,
     step: 1,
     error: 0.5,
   },
@@ -64,7 +65,7 @@ export const inputs = {
       'Head upside down and level, plug fitted. Grease the face, lay on a clear flat plate with a small hole, and fill from a burette until no bubble is left. Light oil thinned with paraffin runs well.',
     min: 0.1,
     why: 'a head holds something, and half a litre is more than any head here',
-    default: 9.3,
+    default: demoHead.volume,
     when: onBench,
   },
   'whole-volume': {
@@ -77,7 +78,7 @@ export const inputs = {
       'Seal the ring with a smear of grease first, or the liquid runs away past it. Plug hole upright. Find top dead centre by disc, fill, rock the engine a little to free bubbles, fill again.',
     min: 0.1,
     why: 'something is left above every piston, and half a litre is more than any engine here leaves',
-    default: 12.5,
+    default: demoHead.clearance,
     when: (values) => !onBench(values),
   },
   'plug-allowance': choice({
@@ -155,7 +156,7 @@ export const inputs = {
     min: 0,
     max: 10,
     why: 'no head gasket is thicker',
-    default: 1,
+    default: demoHead.gasket,
     step: 0.1,
     error: 0.03,
   },
@@ -168,7 +169,7 @@ export const inputs = {
     min: 10,
     max: 250,
     why: 'it goes round the bore',
-    default: 54,
+    default: demoHead.gasketBore,
     step: 0.5,
     error: 0.1,
     when: (values) => (values['gasket'] as number) > 0,
@@ -222,7 +223,7 @@ export const inputs = {
     min: 0.05,
     max: 20,
     why: 'thinner than that the parts have touched, and thicker solder is not used',
-    default: 1.4,
+    default: demoHead.squish,
     step: 0.05,
     error: 0.05,
     when: bySolder,
@@ -265,7 +266,7 @@ export const inputs = {
     min: 1,
     max: 250,
     why: 'the bowl lies within the head',
-    default: 36,
+    default: demoHead.bowl,
     step: 0.5,
     when: (values) => values['skim-face'] === 'flat',
   },
@@ -315,14 +316,14 @@ export const inputs = {
     why: 'a head holds something, and half a litre is more than any head here',
     default: near(
       (values) => (onBench(values) ? 'head-volume' : 'whole-volume'),
-      [0.3, -0.2, 0.1, -0.1, 0.2],
+      demoUnevenness.volume,
     ),
     member: (index) => `Cylinder ${String(index + 1)}, volume measured`,
   },
   'other-deck': {
     ...barrelInputs.deck,
     ...ofOthers,
-    default: near(() => 'deck', [0.15, -0.05, 0.1, 0.05, 0]),
+    default: near(() => 'deck', demoUnevenness.deck),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
     when: (values) => several(values) && onBench(values),
   },

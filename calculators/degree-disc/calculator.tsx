@@ -1,4 +1,5 @@
-import { demoEngine, engineFields } from '../engine-inputs.ts';
+import { demoEngine } from '../demo-engine.ts';
+import { engineFields } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { compute, marksOf, type Values } from './compute.ts';
 import { downloads } from './files.ts';

@@ -1,3 +1,4 @@
+import { demoTiming } from '../demo-engine.ts';
 import { BAR_ACROSS, BAR_UP } from '../drawing/proving-bar.ts';
 import { engineInputs, rotorInput } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
@@ -19,7 +20,7 @@ export const inputs = {
     max: 200,
     why: 'travel is counted down from the top, and no engine here has a longer stroke',
     most: 8,
-    default: [2.2, 1.5],
+    default: [demoTiming.travel, 1.5],
     step: 0.1,
   },
   'marks-after': {

@@ -1,3 +1,4 @@
+import { SITE_NAME } from '../site-name.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 import { slotOutline } from './shapes.ts';
 
@@ -24,6 +25,8 @@ export async function toDxf(drawing: Drawing): Promise<string> {
     await import('@tarikjabiri/dxf');
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
+  // The library would put its own name there.
+  dxf.setVariable('$LASTSAVEDBY', { 1: SITE_NAME });
   dxf.addLType('CHAIN', '____ _ ____', [4, -1, 0.5, -1]);
   dxf.addLType('DASHES', '__ __ __', [2, -1]);
   const used = new Set(drawing.shapes.map((shape) => shape.layer));

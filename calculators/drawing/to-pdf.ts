@@ -1,6 +1,7 @@
 import { MathsError } from '../maths/errors.ts';
 import { MILLIMETRES_PER } from '../maths/length-units.ts';
 import { sayNumber } from '../maths/rounding.ts';
+import { SITE_NAME } from '../site-name.ts';
 import { pathOf } from './paths.ts';
 import type { Drawing, Layer } from './shapes.ts';
 import { CAPITAL } from './to-svg.ts';
@@ -72,6 +73,9 @@ export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise
   const document = await PDFDocument.create();
   const never = new Date(0);
   document.setTitle(drawings[0]?.title ?? '');
+  document.setAuthor(SITE_NAME);
+  document.setCreator(SITE_NAME);
+  document.setProducer(SITE_NAME);
   document.setCreationDate(never);
   document.setModificationDate(never);
   const font = await document.embedFont(StandardFonts.Helvetica);

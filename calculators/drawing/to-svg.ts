@@ -1,5 +1,9 @@
 import { figure, pathOf } from './paths.ts';
+import { SITE_NAME } from '../site-name.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
+
+/** Namespace of the Dublin Core's elements (ISO 15836-1), whose `creator` says who made a file. */
+export const DUBLIN_CORE = 'http://purl.org/dc/elements/1.1/';
 
 /** Height of a capital letter as a share of the type size, in the usual sans-serif faces. */
 export const CAPITAL = 0.72;
@@ -89,6 +93,7 @@ export function toSvg(drawing: Drawing): string {
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${figure(drawing.width)}mm" height="${figure(drawing.height)}mm" viewBox="${viewBoxOf(drawing)}" font-family="Helvetica, Arial, sans-serif">`,
     `<title>${escape(drawing.title)}</title>`,
+    `<metadata><creator xmlns="${DUBLIN_CORE}">${SITE_NAME}</creator></metadata>`,
     ...groups,
     '</svg>',
     '',

@@ -1,3 +1,4 @@
+import { demoTop } from '../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../frame/define.ts';
 import {
@@ -47,7 +48,7 @@ export default defineCalculator({
       help: 'What the disc shows with the piston stopped on its way up, counted from the disc’s zero.',
       measure:
         'Turn the crank forwards, gently by hand, until the piston meets the stop or the indicator shows the chosen height. Read without parallax: eye square to the disc. Take it three times.',
-      default: 43.5,
+      default: demoTop.before,
     },
     after: {
       ...disc,
@@ -55,7 +56,7 @@ export default defineCalculator({
       help: 'What the disc shows at the same height on the other side, counted from the disc’s zero.',
       measure:
         'Positive stop: turn the crank backwards until the piston meets the stop from the other side. Equal heights: go over the top and down well past the height, then come back up to it, so that play is taken up the same way as before.',
-      default: 39.5,
+      default: demoTop.after,
     },
     scale: choice({
       group: readings,
@@ -87,7 +88,7 @@ export default defineCalculator({
       min: 0.01,
       max: 200,
       why: 'at the top itself both readings fall together, and no stroke here is longer',
-      default: 8,
+      default: demoTop.height,
       step: 0.5,
     },
     'height-error': {

@@ -1,3 +1,4 @@
+import { demoFloat } from '../demo-engine.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { compute, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
@@ -57,8 +58,7 @@ export default defineCalculator({
   remarks,
   picture: Picture,
   ready: {
-    caption:
-      'Fuel level of an invented carburettor: float of 9 g and 1000 mm², arms 8 and 32 mm, seat 2 mm, head 300 mm, petrol of 745 kg/m³',
+    caption: `Fuel level of an invented carburettor: float of ${demoFloat.mass} g and ${demoFloat.area} mm², arms ${demoFloat.pivotToNeedle} and ${demoFloat.pivotToFloat} mm, seat ${demoFloat.seat} mm, head ${demoFloat.head} mm, petrol of ${demoFloat.density} kg/m³`,
     vary: 'height',
     over: [22, 22.5, 23, 23.5, 24, 24.5, 25, 25.5, 26],
     show: ['level', 'tang-for'],

@@ -1,3 +1,4 @@
+import { DEMO_CYLINDERS, DEMO_RATIO, demoFloat } from '../demo-engine.ts';
 import { choice } from '../frame/define.ts';
 import { USUAL_OIL, USUAL_PETROL } from '../maths/fuel-density.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
@@ -10,9 +11,6 @@ export const groups = {
   side: 'Carburettors side by side',
   tilt: 'A tilted carburettor',
 } as const;
-
-/** Readings of three invented carburettors, as found. */
-const asFound = [24.4, 23.5, 24.1, 24.2, 23.8, 24];
 
 const mixed = (values: AnyValues): boolean => values['density-from'] === 'mixed';
 
@@ -28,7 +26,7 @@ export const inputs = {
     min: -20,
     max: 100,
     why: 'no gauge for a float reaches further; a negative reading means an edge inside the body',
-    default: 24,
+    default: demoFloat.height,
     step: 0.1,
     error: 0.2,
   },
@@ -66,7 +64,7 @@ export const inputs = {
     min: 1,
     max: 100,
     why: 'a needle on the pivot could not be pushed, and no arm here is longer',
-    default: 8,
+    default: demoFloat.pivotToNeedle,
     step: 0.5,
     error: 0.2,
   },
@@ -81,7 +79,7 @@ export const inputs = {
     min: 2,
     max: 200,
     why: 'a float on the pivot has no power, and no arm here is longer',
-    default: 32,
+    default: demoFloat.pivotToFloat,
     step: 0.5,
     error: 0.5,
   },
@@ -96,7 +94,7 @@ export const inputs = {
     min: 0,
     max: 200,
     why: 'nothing weighs less than nothing, and no float here is heavier',
-    default: 9,
+    default: demoFloat.mass,
     step: 0.1,
     error: 0.2,
   },
@@ -111,7 +109,7 @@ export const inputs = {
     min: 20,
     max: 20_000,
     why: 'a smaller float shuts no valve, and a larger one fits no chamber here',
-    default: 1000,
+    default: demoFloat.area,
     step: 10,
     error: 20,
   },
@@ -124,7 +122,7 @@ export const inputs = {
     min: 1,
     max: 100,
     why: 'a thinner float cannot carry itself, and a thicker one fits no chamber here',
-    default: 20,
+    default: demoFloat.depth,
     step: 0.5,
     error: 0.2,
   },
@@ -194,7 +192,7 @@ export const inputs = {
     min: 5,
     max: 1000,
     why: 'a mix with more oil does not burn, and with less it hardly is one',
-    default: 25,
+    default: DEMO_RATIO,
     step: 1,
     when: (v) => mixed(v) && v.oil === 'yes',
   },
@@ -235,7 +233,7 @@ export const inputs = {
     min: 0,
     max: 10,
     why: 'no seat here is larger',
-    default: 2,
+    default: demoFloat.seat,
     step: 0.1,
     error: 0.05,
   },
@@ -250,7 +248,7 @@ export const inputs = {
     min: 0,
     max: 5000,
     why: 'no tank stands higher; a pump’s pressure is a head too, 1 kPa about 140 mm',
-    default: 300,
+    default: demoFloat.head,
     step: 10,
     error: 10,
   },
@@ -264,7 +262,7 @@ export const inputs = {
     min: 650,
     max: 1000,
     why: 'petrol lies between about 700 and 790, and nothing burnt here outside the range',
-    default: 745,
+    default: demoFloat.density,
     step: 5,
     error: 10,
     when: (v) => !mixed(v),
@@ -278,7 +276,7 @@ export const inputs = {
     min: 1,
     max: 6,
     why: 'this page sets up to six side by side',
-    default: 3,
+    default: DEMO_CYLINDERS,
     step: 1,
     whole: true,
   },
@@ -296,7 +294,7 @@ export const inputs = {
     most: 6,
     count: (v) => v.carburettors as number,
     member: (index) => `Carburettor ${String(index)}, as found`,
-    default: (index) => asFound[index - 1]!,
+    default: (index) => demoFloat.found[index - 1]!,
   },
   tolerance: {
     kind: 'number',
@@ -307,7 +305,7 @@ export const inputs = {
     min: 0,
     max: 10,
     why: 'it is a distance, and with more nothing would ever be set',
-    default: 0.3,
+    default: demoFloat.tolerance,
     step: 0.1,
   },
   tilt: {

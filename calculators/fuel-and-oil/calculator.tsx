@@ -1,3 +1,4 @@
+import { DEMO_RATIO } from '../demo-engine.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { fixed } from '../frame/format.ts';
 import { compute, ratioOf } from './compute.ts';
@@ -42,7 +43,7 @@ export default defineCalculator({
   },
   picture: Picture,
   ready: {
-    caption: 'Oil at 25 to 1',
+    caption: `Oil at ${DEMO_RATIO} to 1`,
     vary: 'fuel',
     over: [1, 2, 3, 4, 5, 6, 8, 10, 15, 20],
     show: ['oil', 'oil-us', 'oil-imp', 'fuel-us', 'fuel-imp'],

@@ -1,3 +1,4 @@
+import { DEMO_RATIO } from '../demo-engine.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
 
@@ -35,7 +36,7 @@ export const inputs = {
     min: 5,
     max: 1000,
     why: 'with more oil it hardly burns, and with less there is none to speak of; 4 per cent is 25 to 1',
-    default: 25,
+    default: DEMO_RATIO,
     step: 1,
     when: (v) => v.by === 'ratio',
   },
@@ -48,7 +49,7 @@ export const inputs = {
     min: 0.1,
     max: 20,
     why: 'with more oil it hardly burns, and with less there is none to speak of; 25 to 1 is 4 per cent',
-    default: 4,
+    default: 100 / DEMO_RATIO,
     step: 0.5,
     when: (v) => v.by === 'percent',
   },

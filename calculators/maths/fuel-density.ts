@@ -26,8 +26,9 @@ export const USUAL_OIL = 870;
 /**
  * Pure ethanol, kg/m³ at 20 °C, and its loss for each degree.
  *
- * Source: OIML R 22 (1975), International alcoholometric tables: 789.24 kg/m³ at 20 °C for pure
- * ethanol; the slope of its table about there. Recalled from memory.
+ * Source: formula of the international alcohol tables (OIML R 22), as in Council Directive 76/766/EEC
+ * of 27 July 1976, annex, section 4: 789.24 kg/m³ at 20 °C for pure ethanol, and its slope about
+ * there.
  */
 const ETHANOL_AT_20 = 789.24;
 const ETHANOL_SLOPE = 0.852;

@@ -10,10 +10,9 @@
  *
  * and stays what it was if the area goes with √ρ.
  *
- * Source: M. L. Mathur and R. P. Sharma, Internal Combustion Engine, chapter on carburetion: the
- * air-fuel ratio at a height is that at sea level times the square root of the ratio of densities.
- * J. B. Heywood, Internal Combustion Engine Fundamentals, McGraw-Hill 1988, section 7.2, says the
- * same of the plain carburettor (recalled from memory).
+ * Source: Bernoulli's equation for air and for fuel under the same drop, as above. J. B. Heywood,
+ * Internal Combustion Engine Fundamentals, McGraw-Hill 1988, section 7.2, says the same of the plain
+ * carburettor (recalled from memory).
  */
 import { MathsError } from './errors.ts';
 import { assertWithin } from './within.ts';

@@ -1,3 +1,4 @@
+import { demoJets } from '../demo-engine.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { fixed } from '../frame/format.ts';
 import { circuitAt } from './circuits.ts';
@@ -55,8 +56,7 @@ export default defineCalculator({
   },
   picture: Picture,
   ready: {
-    caption:
-      'Ring area of an invented carburettor: jet 2.60 mm, needle 2.51 mm tapering by 1.5° from a rise of 4 mm, clip in groove 3 of 5, slide travel 24 mm, main jet 1.10 mm',
+    caption: `Ring area of an invented carburettor: jet ${demoJets.needleJet} mm, needle ${demoJets.needle} mm tapering by ${demoJets.taper}° from a rise of ${demoJets.straight} mm, clip in groove ${demoJets.clip} of ${demoJets.clips}, slide travel ${demoJets.slideTravel} mm, main jet ${demoJets.main} mm`,
     vary: 'throttle',
     over: [...throttles],
     show: ['annulus', 'annulus-per-clip', 'clip-percent', 'needle-share'],

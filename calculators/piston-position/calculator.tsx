@@ -1,10 +1,5 @@
-import {
-  demoEngine,
-  engineFields,
-  engineInputs,
-  sliderCrank,
-  rotorInput,
-} from '../engine-inputs.ts';
+import { demoEngine, demoTiming } from '../demo-engine.ts';
+import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../frame/define.ts';
 import { absent } from '../frame/types.ts';
 import { MathsError } from '../maths/errors.ts';
@@ -70,7 +65,7 @@ export default defineCalculator({
       min: 0,
       max: 200,
       why: 'travel is counted down from the top, and no engine here has a longer stroke',
-      default: 2.2,
+      default: demoTiming.travel,
       step: 0.05,
       error: 0.02,
       when: (v) => v.from === 'travel',
@@ -86,7 +81,7 @@ export default defineCalculator({
       min: 0,
       max: 200,
       why: 'beyond bottom dead centre the count starts from the other side',
-      default: 24,
+      default: demoTiming.angle,
       step: 0.5,
       error: 0.25,
       when: (v) => v.from === 'angle',
@@ -101,7 +96,7 @@ export default defineCalculator({
       min: 0,
       max: 700,
       why: 'half the rim of the largest rotor is no longer',
-      default: 20,
+      default: demoTiming.arc,
       step: 0.5,
       error: 0.25,
       when: (v) => v.from === 'arc',

@@ -1,3 +1,4 @@
+import { DEMO_CYLINDERS, demoCam, demoPlate } from '../demo-engine.ts';
 import { choice } from '../frame/define.ts';
 import type { Inputs } from '../frame/types.ts';
 import { equalSpacing, MOST_SETS } from '../maths/plate-layout.ts';
@@ -14,7 +15,7 @@ const hole = (index: number): string => `hole ${String(index)}`;
 
 /** Demo holes, invented: the fixing screw, the pivot and the wire terminal of a set. */
 const demoHoles = [
-  { radius: 31.5, angle: 0, drill: 3.3 },
+  { radius: demoPlate.slotRadius, angle: 0, drill: 3.3 },
   { radius: 25, angle: -24, drill: 4.2 },
   { radius: 33, angle: 30, drill: 2.5 },
   { radius: 24, angle: 30, drill: 2.5 },
@@ -40,7 +41,7 @@ export const inputs = {
     min: 1,
     max: MOST_SETS,
     why: 'a plate carries at least one set, and no more than eight are reckoned here',
-    default: 3,
+    default: DEMO_CYLINDERS,
     whole: true,
     step: 1,
   },
@@ -84,7 +85,7 @@ export const inputs = {
     min: 20,
     max: 400,
     why: 'smaller or larger than that is no plate for points',
-    default: 92,
+    default: demoPlate.outside,
     step: 1,
   },
   bore: {
@@ -96,7 +97,7 @@ export const inputs = {
     min: 0,
     max: 399,
     why: 'it must leave a plate round it',
-    default: 28,
+    default: demoPlate.bore,
     step: 0.5,
   },
   allowance: {
@@ -297,7 +298,7 @@ export const inputs = {
     min: 2,
     max: 60,
     why: 'no breaker cam is smaller or larger',
-    default: 11,
+    default: demoCam.base / 2,
     step: 0.5,
     error: 0.2,
   },

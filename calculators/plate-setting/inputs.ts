@@ -1,3 +1,4 @@
+import { DEMO_CYLINDERS, demoPlate, demoTiming } from '../demo-engine.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
 import type { Inputs } from '../frame/types.ts';
@@ -7,8 +8,6 @@ const found = 'As found';
 const plate = 'The plate';
 
 /** Demo readings, invented: piston positions and crank degrees before the top. */
-const demoTravel = [2.55, 2, 2.25, 2.1, 2.4, 2.05, 2.3, 2.2];
-const demoAngle = [26, 23, 24.5, 23.5, 25, 23.3, 24.8, 24];
 
 const mostCylinders = 8;
 const cylinder = (index: number): string => `Cylinder ${String(index)}`;
@@ -23,7 +22,7 @@ export const inputs = {
     min: 1,
     max: mostCylinders,
     why: 'a plate carries at least one set, and no more than eight are reckoned here',
-    default: 3,
+    default: DEMO_CYLINDERS,
     whole: true,
     step: 1,
   },
@@ -43,7 +42,7 @@ export const inputs = {
     min: -100,
     max: 100,
     why: 'no engine here is timed further from the top',
-    default: 2.2,
+    default: demoTiming.travel,
     step: 0.05,
     when: (v) => v.as === 'travel',
   },
@@ -56,7 +55,7 @@ export const inputs = {
     min: -90,
     max: 180,
     why: 'a timing lies nearer to this top than to the next',
-    default: 24,
+    default: demoTiming.angle,
     step: 0.5,
     when: (v) => v.as === 'angle',
   },
@@ -69,7 +68,7 @@ export const inputs = {
     min: 0.05,
     max: 20,
     why: 'nobody sets points closer, and beyond that there is nothing to set',
-    default: 1,
+    default: demoTiming.tolerance,
     step: 0.25,
   },
   fired: {
@@ -86,7 +85,7 @@ export const inputs = {
     why: 'no engine here is timed further from the top',
     count: (v) => v.cylinders as number,
     most: mostCylinders,
-    default: (index) => demoTravel[index - 1]!,
+    default: (index) => demoTiming.fired[index - 1]!,
     step: 0.05,
     error: 0.03,
     when: (v) => v.as === 'travel',
@@ -105,7 +104,7 @@ export const inputs = {
     why: 'a timing lies nearer to this top than to the next',
     count: (v) => v.cylinders as number,
     most: mostCylinders,
-    default: (index) => demoAngle[index - 1]!,
+    default: (index) => demoTiming.firedAngles[index - 1]!,
     step: 0.5,
     error: 0.5,
     when: (v) => v.as === 'angle',
@@ -119,7 +118,7 @@ export const inputs = {
     min: 2,
     max: 200,
     why: 'smaller or larger than that is no plate for points',
-    default: 30,
+    default: demoPlate.slotRadius,
     step: 1,
     error: 0.5,
   },
@@ -132,7 +131,7 @@ export const inputs = {
     min: 2,
     max: 300,
     why: 'smaller or larger than that is no plate for points',
-    default: 45,
+    default: demoPlate.outside / 2,
     step: 1,
     error: 0.5,
   },

@@ -1,5 +1,5 @@
-import { demoBarrel } from '../barrel-inputs.ts';
-import { demoEngine, engineFields } from '../engine-inputs.ts';
+import { demoBarrel, demoEngine } from '../demo-engine.ts';
+import { engineFields } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
 import { compute } from './compute.ts';
 import { folded, inputs, portName } from './inputs.ts';

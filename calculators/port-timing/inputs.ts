@@ -1,4 +1,5 @@
-import { barrelInputs, demoBarrel, edge } from '../barrel-inputs.ts';
+import { demoBarrel, demoUnevenness } from '../demo-engine.ts';
+import { barrelInputs, edge } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
@@ -90,7 +91,7 @@ export const inputs = {
     why: 'a port is cut at least a millimetre high and is shorter than the stroke',
     count: (values) => values['ports'] as number,
     most: 6,
-    default: (index) => (index === 1 ? 18 : 10),
+    default: (index) => (index === 1 ? demoBarrel.exhaustHeight : demoBarrel.transferHeight),
     member: (index) => `${portName(index)}, height`,
   },
   inlet: choice({
@@ -119,7 +120,7 @@ export const inputs = {
     min: 1,
     max: 100,
     why: 'a port is cut at least a millimetre high and is shorter than the stroke',
-    default: 18,
+    default: demoBarrel.inletHeight,
     when: bySkirt,
   },
   ...discInputs((values) => values['inlet'] === 'disc'),
@@ -170,7 +171,7 @@ export const inputs = {
   'other-deck': {
     ...barrelInputs.deck,
     ...ofOthers,
-    default: near('deck', [0.15, -0.05, 0.1, 0.05, 0]),
+    default: near('deck', demoUnevenness.deck),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
   },
   'other-exhaust': {
@@ -178,7 +179,7 @@ export const inputs = {
     ...ofOthers,
     label: 'Exhaust, top edge',
     help: 'From the deck down, on that cylinder.',
-    default: near('port', [0.2, -0.2, 0, 0.1, -0.1], 0),
+    default: near('port', demoUnevenness.port, 0),
     member: (index) => `Cylinder ${String(index + 1)}, exhaust`,
   },
   'other-transfer': {
@@ -186,7 +187,7 @@ export const inputs = {
     ...ofOthers,
     label: 'Transfer, top edge',
     help: 'From the deck down, on that cylinder.',
-    default: near('port', [0.2, -0.2, 0, 0.1, -0.1], 1),
+    default: near('port', demoUnevenness.port, 1),
     member: (index) => `Cylinder ${String(index + 1)}, transfer`,
   },
   'other-inlet': {
@@ -194,7 +195,7 @@ export const inputs = {
     ...ofOthers,
     label: 'Inlet, bottom edge',
     help: 'From the deck down, on that cylinder.',
-    default: near('inlet-edge', [0.2, -0.1, 0, 0.1, -0.1]),
+    default: near('inlet-edge', demoUnevenness.inlet),
     member: (index) => `Cylinder ${String(index + 1)}, inlet`,
     when: (values) => several(values) && bySkirt(values),
   },

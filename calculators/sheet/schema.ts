@@ -1,4 +1,5 @@
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
+import { SITE_NAME } from '../site-name.ts';
 import { FORMAT, LIMITS, VERSION } from './model.ts';
 import { order, steps } from './steps.ts';
 import { units } from '../frame/units.ts';
@@ -106,7 +107,7 @@ const engine = group({
 /** The JSON Schema of an engine sheet, made from the definitions that the page itself uses. */
 export const engineSheetSchema = {
   $schema: 'http://json-schema.org/draft-07/schema#',
-  title: `Engine sheet, version ${String(VERSION)}`,
+  title: `${SITE_NAME} engine sheet, version ${String(VERSION)}`,
   description:
     'Engines with their figures and the readings of the job. Lengths in mm, angles in degrees, volumes in cc, as each figure’s title says.',
   ...group({

@@ -1,3 +1,4 @@
+import { DEMO_CYLINDERS, demoSlides } from '../demo-engine.ts';
 import { choice } from '../frame/define.ts';
 import type { AnyValues, Inputs } from '../frame/types.ts';
 
@@ -6,10 +7,6 @@ export const groups = {
   adjuster: 'The adjusters',
   cable: 'Free play of the cables',
 } as const;
-
-/** Invented: three slides as found, and what three gauges would show of them. */
-const openings = [2.6, 2.5, 2.9, 2.7, 2.4, 2.6];
-const vacuums = [30, 31, 27, 29, 32, 30];
 
 const byDrill = (v: AnyValues): boolean => v.method === 'drill';
 const byVacuum = (v: AnyValues): boolean => v.method === 'vacuum';
@@ -24,7 +21,7 @@ export const inputs = {
     min: 2,
     max: 6,
     why: 'one slide has nothing to agree with, and this page holds up to six',
-    default: 3,
+    default: DEMO_CYLINDERS,
     step: 1,
     whole: true,
   },
@@ -51,7 +48,7 @@ export const inputs = {
     most: 6,
     count: (v) => v.slides as number,
     member: (index) => `Opening of slide ${String(index)}`,
-    default: (index) => openings[index - 1]!,
+    default: (index) => demoSlides.found[index - 1]!,
     when: byDrill,
   },
   vacuum: {
@@ -68,7 +65,7 @@ export const inputs = {
     most: 6,
     count: (v) => v.slides as number,
     member: (index) => `Vacuum of slide ${String(index)}`,
-    default: (index) => vacuums[index - 1]!,
+    default: (index) => demoSlides.vacuums[index - 1]!,
     when: byVacuum,
   },
   'per-turn': {
@@ -125,7 +122,7 @@ export const inputs = {
     min: 0.1,
     max: 5,
     why: 'no adjuster is finer or coarser',
-    default: 1,
+    default: demoSlides.thread,
     step: 0.05,
     error: 0.02,
   },

@@ -1,5 +1,6 @@
-import { barrelInputs, demoBarrel, speedInput } from '../barrel-inputs.ts';
-import { demoEngine, engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
+import { DEMO_SPEED, demoBarrel, demoEngine, demoHead } from '../demo-engine.ts';
+import { barrelInputs, speedInput } from '../barrel-inputs.ts';
+import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
 import {
   meanSquish,
@@ -33,7 +34,7 @@ export default defineCalculator({
       min: 0.1,
       max: 20,
       why: 'closer than that the parts touch, and wider than that there is no squish',
-      default: 1.4,
+      default: demoHead.squish,
       step: 0.05,
       error: 0.05,
     },
@@ -47,7 +48,7 @@ export default defineCalculator({
       min: 5,
       max: 199,
       why: 'a bowl is wider than the plug and narrower than the bore',
-      default: 36,
+      default: demoHead.bowl,
       step: 0.5,
       error: 0.3,
     },
@@ -60,7 +61,7 @@ export default defineCalculator({
       min: 0.5,
       max: 500,
       why: 'something is left above every piston, and half a litre is more than any engine here leaves',
-      default: 12.5,
+      default: demoHead.clearance,
       step: 0.1,
       error: 0.2,
     },
@@ -73,7 +74,7 @@ export default defineCalculator({
       min: 30,
       max: 180,
       why: 'no exhaust port is cut so that it closes outside that',
-      default: 98,
+      default: demoBarrel.exhaustOpens,
       step: 1,
       error: 0.5,
     },
@@ -154,7 +155,7 @@ export default defineCalculator({
   ],
   picture: Picture,
   ready: {
-    caption: `Largest squish velocity for the clearance, invented demo engine: bore ${demoBarrel.bore} mm, stroke ${demoEngine.stroke} mm, 6000 rpm`,
+    caption: `Largest squish velocity for the clearance, invented demo engine: bore ${demoBarrel.bore} mm, stroke ${demoEngine.stroke} mm, ${DEMO_SPEED} rpm`,
     vary: 'squish',
     over: [0.6, 0.8, 1, 1.2, 1.4, 1.6, 1.8, 2, 2.5, 3],
     show: ['peak', 'peak-angle', 'mean'],

@@ -1,4 +1,5 @@
-import { barrelInputs, demoBarrel, edge as portEdge, speedInput } from '../barrel-inputs.ts';
+import { demoBarrel } from '../demo-engine.ts';
+import { barrelInputs, edge as portEdge, speedInput } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../engine-inputs.ts';
 import { choice } from '../frame/define.ts';
@@ -93,7 +94,12 @@ export const inputs = {
     help: 'From the deck down.',
     default: demoBarrel.exhaust,
   },
-  ...windowInputs('exhaust', 'Exhaust', { width: 34, height: 18, corner: 5, count: 1 }),
+  ...windowInputs('exhaust', 'Exhaust', {
+    width: 34,
+    height: demoBarrel.exhaustHeight,
+    corner: 5,
+    count: 1,
+  }),
   'transfer-edge': {
     ...edge,
     group: 'Transfers',
@@ -101,7 +107,12 @@ export const inputs = {
     help: 'From the deck down.',
     default: demoBarrel.transfer,
   },
-  ...windowInputs('transfer', 'Transfers', { width: 22, height: 10, corner: 2, count: 2 }),
+  ...windowInputs('transfer', 'Transfers', {
+    width: 22,
+    height: demoBarrel.transferHeight,
+    corner: 2,
+    count: 2,
+  }),
   inlet: choice({
     group: 'Inlet',
     label: 'Inlet',
@@ -128,7 +139,12 @@ export const inputs = {
     error: 0.05,
     when: bySkirt,
   },
-  ...windowInputs('inlet', 'Inlet', { width: 30, height: 18, corner: 4, count: 1 }, bySkirt),
+  ...windowInputs(
+    'inlet',
+    'Inlet',
+    { width: 30, height: demoBarrel.inletHeight, corner: 4, count: 1 },
+    bySkirt,
+  ),
   ...discInputs(byDisc),
   'disc-area': {
     kind: 'number',

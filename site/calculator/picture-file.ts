@@ -1,3 +1,7 @@
+import { DUBLIN_CORE } from '../../calculators/drawing/to-svg.ts';
+import { SITE_NAME } from '../../calculators/site-name.ts';
+import { withMaker } from './png-maker.ts';
+
 /** Looks that a picture takes from the page's style sheet and must carry with it in a file. */
 const LOOKS = [
   'fill',
@@ -44,7 +48,11 @@ export function standalone(picture: SVGSVGElement): string {
   ground.setAttribute('width', String(width));
   ground.setAttribute('height', String(height));
   ground.setAttribute('fill', getComputedStyle(picture).backgroundColor);
-  copy.prepend(ground);
+  const metadata = document.createElementNS('http://www.w3.org/2000/svg', 'metadata');
+  const creator = document.createElementNS(DUBLIN_CORE, 'creator');
+  creator.textContent = SITE_NAME;
+  metadata.append(creator);
+  copy.prepend(metadata, ground);
   return new XMLSerializer().serializeToString(copy);
 }
 
@@ -63,7 +71,7 @@ export async function pngFile(picture: SVGSVGElement): Promise<Blob> {
   canvas.getContext('2d')!.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve, reject) => {
     canvas.toBlob((blob) => {
-      if (blob) resolve(blob);
+      if (blob) resolve(withMaker(blob));
       else reject(new Error('The browser could not draw the picture as a PNG.'));
     }, 'image/png');
   });

@@ -1,7 +1,11 @@
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { parseHTML } from 'linkedom';
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
+import { demoTiming } from '../../calculators/demo-engine.ts';
+import { foreignName } from '../drawing/foreign-names.ts';
+import { standing } from '../outside/standing.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
 
@@ -125,6 +129,30 @@ describe.each(pageFiles)('%s', (file) => {
 it('no two pages have the same title', () => {
   const titles = pageFiles.map((file) => documentOf(file).title);
   expect(titles.filter((title, index) => titles.indexOf(title) !== index)).toEqual([]);
+});
+
+it('the home page shows the demo engine as it is timed', () => {
+  const label = documentOf('index.html').querySelector('.mechanism')!.getAttribute('aria-label');
+  expect(label).toContain(`piston ${demoTiming.travel.toFixed(2)} mm below`);
+});
+
+it('pictures and drawings of the build name no program that made them', async () => {
+  for (const file of globSync('**/*.{svg,webmanifest}', { cwd: dist })) {
+    expect(foreignName(readFileSync(join(dist, file), 'utf8')), file).toBeUndefined();
+  }
+  const pictures = globSync('**/*.png', { cwd: dist });
+  expect(pictures.length).toBeGreaterThan(20);
+  for (const file of pictures) {
+    const { comments, exif, xmp } = await sharp(join(dist, file)).metadata();
+    expect([comments, exif, xmp], file).toEqual([undefined, undefined, undefined]);
+  }
+});
+
+it('the page of sources names none that anybody may alter or take down', () => {
+  const document = documentOf('sources/index.html');
+  const sources = [...document.querySelectorAll('.check-what, .check-source')];
+  expect(sources.length).toBeGreaterThan(800);
+  for (const { textContent } of sources) expect(standing(textContent), textContent).toBeUndefined();
 });
 
 it('every page can be reached from the home page', () => {

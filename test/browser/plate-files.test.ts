@@ -2,7 +2,9 @@ import { point } from '@flatten-js/core';
 import DxfParser, { type ICircleEntity } from 'dxf-parser';
 import { parseHTML } from 'linkedom';
 import type { Download, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
+import { foreignName } from '../drawing/foreign-names.ts';
 import { longestRun, renderPdf } from '../drawing/render-pdf.ts';
 import { exactAngle } from '../outside/references/slider-crank-exact.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
@@ -168,6 +170,18 @@ describe('a plate', () => {
       const [sheet] = await renderPdf(bytes, DPI);
       expect(Math.abs(longestRun(sheet!, 'across') - 100)).toBeLessThan(NEAR);
       expect(Math.abs(longestRun(sheet!, 'up') - 50)).toBeLessThan(NEAR);
+    });
+  });
+
+  it('saves its picture, as SVG and PNG, with the site as maker and nobody else', async () => {
+    await open(PLATE + given, async (page) => {
+      const svg = await saved(page, 'Picture, SVG');
+      expect(svgOf(svg.bytes).querySelector('metadata > creator')?.textContent).toBe('Gudgeon');
+      const png = await saved(page, 'Picture, PNG');
+      const { comments, width } = await sharp(png.bytes).metadata();
+      expect(width).toBeGreaterThan(500);
+      expect(comments?.map(({ text }) => text)).toEqual(['Gudgeon', 'Gudgeon']);
+      expect(foreignName(svg.bytes.toString())).toBeUndefined();
     });
   });
 

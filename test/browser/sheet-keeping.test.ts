@@ -252,7 +252,7 @@ describe('files and links', () => {
       await button(page, 'Copy as text').click();
       await expect
         .poll(() => page.evaluate(() => navigator.clipboard.readText()))
-        .toContain('Set the points gap (0.4 mm ± 0.03 mm)');
+        .toContain(`Set the points gap (${demo.figures.gap} mm ± 0.03 mm)`);
     });
     await visit({ path: `sheet/${new URL(link).hash}` }, async (page) => {
       await ready(page);

@@ -50,7 +50,7 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
         '(invented)',
         '1 3 2',
         '104 mm',
-        '0.4 mm ± 0.03 mm',
+        `${demoSheet().figures.gap} mm ± 0.03 mm`,
       ]) {
         expect(paper.text).toContain(text);
       }

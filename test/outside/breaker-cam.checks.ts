@@ -1,4 +1,4 @@
-import { evaluate } from 'mathjs';
+import { derivative, evaluate } from 'mathjs';
 import {
   dwellAngle,
   dwellPercent,
@@ -11,54 +11,47 @@ import {
 } from '../../calculators/maths/breaker-cam.ts';
 import { fitLine, heightError, slopeError } from '../../calculators/maths/line-fit.ts';
 import { coverageFactor } from '../../calculators/maths/student.ts';
+import { drawnDwell, drawnLift, drawnOpening } from './references/cam-drawn.ts';
 import type { OutsideCheck } from './types.ts';
 
-/** The cam of the published tables: 20 mm of lift in 60 degrees, no top. */
-const tabled: BreakerCam = {
+/** A whole flank and no top: 1 mm of lift in 60 degrees. */
+const flank: BreakerCam = {
   lobes: 1,
   speedRatio: 1,
-  lift: 10,
+  lift: 1,
   rise: 60,
   top: 0,
   profile: 'cycloidal',
 };
-/** The tables are for 20 mm and this package stops at 10, so ours is doubled. */
-const tableScale = 2;
 
-const cycloidalTable =
-  'Table "Cycloidal: Cam Follower Design" (lift 20 mm, rise 60°), course work HW4-fall08, Scribd document 402730349';
+const DRAWN =
+  '@flatten-js/core 1.6: height of a point of a circle that rolls up a line, from which a cycloid has its name';
 
-const cycloidal: readonly (readonly [angle: number, lift: number, slope: number])[] = [
-  [5, 0.075117, 0.044658],
-  [10, 0.576689, 0.166667],
-  [15, 1.816901, 0.333333],
-  [20, 3.910022, 0.5],
-  [30, 10, 0.666667],
-  [40, 16.08998, 0.5],
-  [50, 19.42331, 0.166667],
-];
+const cycloidalSlope = derivative(
+  'theta / beta - sin(2 * pi * theta / beta) / (2 * pi)',
+  'theta',
+).compile();
 
-const cycloidalChecks = cycloidal.flatMap(([angle, lift, slope]): OutsideCheck[] => [
+const cycloidalChecks = [5, 10, 15, 20, 30, 40, 50].flatMap((angle): OutsideCheck[] => [
   {
     topic: 'breaker-cam',
-    what: `lift on a cycloidal flank of 20 mm in 60°, ${String(angle)}° up it`,
-    source: cycloidalTable,
-    kind: 'published',
+    what: `lift on a cycloidal flank of 1 mm in 60°, ${String(angle)}° up it`,
+    source: DRAWN,
+    kind: 'library',
     unit: 'mm',
-    expected: lift,
-    ours: () => tableScale * liftAt(tabled, angle - 60),
-    tolerance: 6e-6,
-    why: 'the table has seven figures',
+    expected: () => drawnLift(flank, angle),
+    ours: () => liftAt(flank, angle - 60),
+    tolerance: 1e-12,
   },
   {
     topic: 'breaker-cam',
-    what: `slope of a cycloidal flank of 20 mm in 60°, ${String(angle)}° up it`,
-    source: cycloidalTable,
-    kind: 'published',
+    what: `slope of a cycloidal flank of 1 mm in 60°, ${String(angle)}° up it`,
+    source: 'mathjs 15.2: symbolic derivative of θ/β − sin(2πθ/β)/2π',
+    kind: 'library',
     unit: 'mm/°',
-    expected: slope,
-    ours: () => tableScale * liftSlopeAt(tabled, angle - 60),
-    tolerance: 6e-7,
+    expected: () => Number(cycloidalSlope.evaluate({ theta: angle, beta: 60 })),
+    ours: () => liftSlopeAt(flank, angle - 60),
+    tolerance: 1e-12,
   },
 ]);
 
@@ -81,8 +74,8 @@ const equations = [
   },
   {
     profile: 'uniform',
-    source: `${handbook}: straight line, y = hθ/β; recalled from memory`,
-    kind: 'from memory',
+    source: 'By hand: equal lifts for equal angles, so θ/60 of the lift',
+    kind: 'hand-worked',
     equation: 'h * theta / beta',
   },
 ] as const;
@@ -95,7 +88,7 @@ const handbookChecks = equations.flatMap(({ profile, source, kind, equation }) =
     kind,
     unit: 'mm',
     expected: () => Number(evaluate(equation, { h: 1, theta: angle, beta: 60 })),
-    ours: () => liftAt({ ...tabled, lift: 1, profile }, angle - 60),
+    ours: () => liftAt({ ...flank, profile }, angle - 60),
     tolerance: 1e-12,
   })),
 );
@@ -156,16 +149,54 @@ function percentFor(lobes: number, dwell: number): number {
   return dwellPercent(cam, gapForDwell(cam, dwell));
 }
 
-const meterScale =
-  'A dwell meter reads the share of time the points are shut, and its scales for other numbers of lobes are the same share of 360° divided by the lobes (common practice)';
+/** Cams with one lobe, for one set of points to each cylinder, and with two on a half-speed shaft. */
+const singles = (['harmonic', 'cycloidal', 'uniform'] as const).flatMap(
+  (profile): readonly (readonly [words: string, cam: BreakerCam, gap: number])[] => [
+    [
+      `one lobe, ${profile}, lift 1 mm in 50°, top 120°, gap 0.35 mm`,
+      { lobes: 1, speedRatio: 1, lift: 1, rise: 50, top: 120, profile },
+      0.35,
+    ],
+    [
+      `two lobes, ${profile}, lift 0.9 mm in 40°, top 10°, gap 0.4 mm`,
+      { lobes: 2, speedRatio: 0.5, lift: 0.9, rise: 40, top: 10, profile },
+      0.4,
+    ],
+  ],
+);
+const CONSTRUCTED =
+  '@flatten-js/core 1.6: flank drawn with turning and rolling circles, the place where it is as high as lift less gap found by halving';
 
+const drawnChecks = singles.flatMap(([words, cam, gap]): OutsideCheck[] => [
+  {
+    topic: 'breaker-cam',
+    what: `opening before the middle of the lobe: ${words}`,
+    source: CONSTRUCTED,
+    kind: 'library',
+    unit: 'cam °',
+    expected: () => drawnOpening(cam, gap),
+    ours: () => opensBefore(cam, gap),
+    tolerance: 1e-9,
+  },
+  {
+    topic: 'breaker-cam',
+    what: `dwell: ${words}`,
+    source: `${CONSTRUCTED}; the rest of a turn shared by the lobes is the dwell`,
+    kind: 'library',
+    unit: 'cam °',
+    expected: () => drawnDwell(cam, gap),
+    ours: () => dwellAngle(cam, gap),
+    tolerance: 1e-9,
+  },
+]);
+
+/** Parts of the 360° shared by the lobes: what is shut of it, and what that is in per cent. */
 const dwellChecks: readonly OutsideCheck[] = [
   {
     topic: 'breaker-cam',
     what: 'open angle of a four-lobe cam with 52° dwell',
-    source:
-      '"Checking the dwell angle", innovationdiscoveries.space: 90° between lobes, 52° shut, "the remaining 38 degrees are taken up by the action of opening and closing"',
-    kind: 'published',
+    source: 'By hand: 360°/4 − 52°',
+    kind: 'hand-worked',
     unit: 'cam °',
     expected: 38,
     ours: () => openFor(4, 52),
@@ -174,51 +205,37 @@ const dwellChecks: readonly OutsideCheck[] = [
   {
     topic: 'breaker-cam',
     what: 'open angle of a six-lobe cam with 35° dwell',
-    source:
-      '"The dwell angle", ignitioncarsystem.wixsite.com: six cylinders, 35° shut and 25° open, 60° in all',
-    kind: 'published',
+    source: 'By hand: 360°/6 − 35°',
+    kind: 'hand-worked',
     unit: 'cam °',
     expected: 25,
     ours: () => openFor(6, 35),
     tolerance: 1e-9,
   },
-  {
+  ...(
+    [
+      [6, 35, '35/60', 58.333333],
+      [4, 45, '45/90', 50],
+      [4, 50, '50/90', 55.555556],
+      [2, 100, '100/180', 55.555556],
+      [1, 200, '200/360', 55.555556],
+    ] as const
+  ).map(([lobes, dwell, share, expected]): OutsideCheck => ({
     topic: 'breaker-cam',
-    what: 'per cent dwell of a six-lobe cam with 35° dwell',
-    source: '"The dwell angle", ignitioncarsystem.wixsite.com: "closed 58% of the time"',
-    kind: 'published',
+    what: `per cent dwell of a cam of ${lobes === 1 ? 'one lobe' : `${lobes} lobes`} with ${dwell}° dwell`,
+    source: `By hand: ${share} of the turn from lobe to lobe`,
+    kind: 'hand-worked',
     unit: '%',
-    expected: 58,
-    ours: () => percentFor(6, 35),
-    tolerance: 0.5,
-    why: 'given to a whole per cent',
-  },
-  {
-    topic: 'breaker-cam',
-    what: 'per cent dwell of a four-lobe cam with 45° dwell',
-    source: 'Article "Schließwinkel" of the German Wikipedia: 45° is 50 per cent of 90°',
-    kind: 'published',
-    unit: '%',
-    expected: 50,
-    ours: () => percentFor(4, 45),
-    tolerance: 1e-9,
-  },
-  {
-    topic: 'breaker-cam',
-    what: 'per cent dwell of a four-lobe cam with 50° dwell',
-    source: 'Article "Schließwinkel" of the German Wikipedia: 50° is about 56 per cent of 90°',
-    kind: 'published',
-    unit: '%',
-    expected: 56,
-    ours: () => percentFor(4, 50),
-    tolerance: 0.5,
-    why: 'given to a whole per cent',
-  },
+    expected,
+    ours: () => percentFor(lobes, dwell),
+    tolerance: 1e-6,
+  })),
   {
     topic: 'breaker-cam',
     what: 'dwell of an eight-lobe cam at two thirds of its pitch',
-    source: 'Dwell of 30° is usual for eight lobes (from memory)',
-    kind: 'from memory',
+    source:
+      'US Navy training course for construction mechanics, chapter 2, Automotive Electrical Circuits and Wiring, text to figure 2-52: “An eight-cylinder engine requires 30 degrees of dwell”',
+    kind: 'published',
     unit: 'cam °',
     expected: 30,
     ours: () => {
@@ -226,26 +243,6 @@ const dwellChecks: readonly OutsideCheck[] = [
       return dwellAngle(cam, gapForDwell(cam, (360 / 8) * (2 / 3)));
     },
     tolerance: 1e-9,
-  },
-  {
-    topic: 'breaker-cam',
-    what: 'per cent dwell of a two-lobe cam that shows 50° on a four-lobe scale',
-    source: meterScale,
-    kind: 'common practice',
-    unit: '%',
-    expected: 55.6,
-    ours: () => percentFor(2, 2 * 50),
-    tolerance: 0.05,
-  },
-  {
-    topic: 'breaker-cam',
-    what: 'per cent dwell of a single-lobe cam that shows 50° on a four-lobe scale',
-    source: meterScale,
-    kind: 'common practice',
-    unit: '%',
-    expected: 55.6,
-    ours: () => percentFor(1, 4 * 50),
-    tolerance: 0.05,
   },
 ];
 
@@ -308,6 +305,7 @@ export const checks: readonly OutsideCheck[] = [
   ...cycloidalChecks,
   ...handbookChecks,
   ...handWorked,
+  ...drawnChecks,
   ...dwellChecks,
   ...fitChecks,
   ...studentChecks,

@@ -53,7 +53,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'geometric ratio of an engine whose clearance is a fifth of its displacement',
     source:
-      'Problem 9.9, page 469, chapter 9 “Gas Power Cycles”, as worked in the Scilab Textbook Companion of FOSSEE, IIT Bombay (its book 2417); believed to be I. Granet and M. Bluestein, Thermodynamics and Heat Power',
+      'Scilab Textbook Companion, FOSSEE, IIT Bombay, book 2417, problem 9.9 of chapter 9, Gas Power Cycles (page 469 of the book it accompanies)',
     kind: 'published',
     unit: ': 1',
     expected: 6,
@@ -64,8 +64,8 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'geometric ratio of a cylinder of 60 mm bore and 100 mm stroke with 60 cc of clearance',
     source:
-      'Example 17.17 as worked in the Scilab Textbook Companion of FOSSEE, IIT Bombay (its book 443) gives figures and method, (Vs + Vc)/Vc; worked out by hand from them: (282.743 + 60) / 60',
-    kind: 'published',
+      'Figures and method, (Vs + Vc)/Vc, of example 17.17 of book 443 in the Scilab Textbook Companion, FOSSEE, IIT Bombay; worked by hand from them: (282.743 + 60) / 60',
+    kind: 'hand-worked',
     unit: ': 1',
     expected: 5.71239,
     ours: () => geometricRatio(sweptVolume({ stroke: 100, rodLength: 200, pinOffset: 0 }, 60), 60),
@@ -133,8 +133,9 @@ export const checks: readonly OutsideCheck[] = [
   {
     topic,
     what: 'volume of a plug hole of M14 × 1.25, 12.7 mm deep, taken at the pitch diameter of 13.188 mm',
-    source: 'ISO 724, pitch diameter of M14 × 1.25, recalled from memory',
-    kind: 'from memory',
+    source:
+      'ANSI/ASME B1.13M-1995, internal metric threads, class 6H: least pitch diameter of M14 × 1.25, which is the basic one',
+    kind: 'standard',
     unit: 'cc',
     expected: (Math.PI / 4) * 13.188 ** 2 * 0.0127,
     ours: () => plugHoleVolume(14, 1.25, 12.7),

@@ -52,34 +52,6 @@ const inSi = (lever: FloatLever, feed: FuelFeed, height: number): FloatInSi => (
   lowerFace: height / 1000,
 });
 
-/** A float valve that a textbook works by hand: arms 20 cm and 50·cos 45° cm. */
-const cistern: FloatLever = {
-  pivotToNeedle: 200,
-  pivotToFloat: 500 * Math.SQRT1_2,
-  floatMass: (1.866 / 9.81) * 1000,
-  floatArea: 10_000,
-  floatDepth: 200,
-};
-/** A seat and head that push with 9.81 N, that is with the weight of 1 kg, in oil of 800 kg/m³. */
-const pushOfAKilogram: FuelFeed = {
-  seat: Math.sqrt((4 / Math.PI) * 200),
-  head: 6250,
-  density: 800,
-};
-
-/**
- * Another such valve, its answer worked in print with 9.8 m/s²: 10.53 N at 253 mm, a ball at
- * 553·cos 45° mm. Both arms are halved here to lie within our range; only their ratio counts.
- */
-const reservoir: FloatLever = {
-  pivotToNeedle: 253 / 2,
-  pivotToFloat: (553 / 2) * Math.SQRT1_2,
-  floatMass: (9.29 / 9.8) * 1000,
-  floatArea: 10_000,
-  floatDepth: 200,
-};
-const reservoirPush: FuelFeed = { ...pushOfAKilogram, head: (6250 * 10.53) / 9.8 };
-
 export const checks: readonly OutsideCheck[] = [
   ...cases.map(([words, lever, feed, height]): OutsideCheck => ({
     topic,
@@ -94,27 +66,33 @@ export const checks: readonly OutsideCheck[] = [
   })),
   {
     topic,
-    what: 'Volume of oil (800 kg/m³) displaced by a ball float of 1.866 N that holds a cistern’s valve shut with 9.81 N, arms 20 cm and 50·cos 45° cm',
+    what: 'Fuel displaced by a float of 12 g at 27 mm that holds a needle at 9 mm, seat 3 mm, under 800 mm of fuel of 750 kg/m³',
     source:
-      'R. K. Bansal, A Textbook of Fluid Mechanics and Hydraulic Machines, chapter on buoyancy and floatation, problem of the float valve (ball of 15 cm, 945 cm³ displaced); recalled from memory',
-    kind: 'from memory',
-    unit: 'cm³',
-    expected: 945,
-    ours: () => displacedMass(cistern, pushOfAKilogram) / 0.8,
-    tolerance: 0.5,
-    why: 'the book works to three figures',
+      'By hand: the push is 0.750 g/cm³ × 80 cm × π/4 × (0.3 cm)² = 4.24115 g; moments about the pivot: 12 g + 4.24115 g × 9/27',
+    kind: 'hand-worked',
+    unit: 'g',
+    expected: 13.413717,
+    ours: () =>
+      displacedMass(
+        { pivotToNeedle: 9, pivotToFloat: 27, floatMass: 12, floatArea: 1000, floatDepth: 25 },
+        { seat: 3, head: 800, density: 750 },
+      ),
+    tolerance: 1e-6,
   },
   {
     topic,
-    what: 'Water displaced by a ball float of 9.29 N that holds a reservoir’s valve shut with 10.53 N, arms 253 mm and 553·cos 45° mm',
+    what: 'Fuel displaced by a float of 15 g on an arm of 50 mm that hangs at 60°, needle at 10 mm, seat 2 mm, under 1 m of fuel of 750 kg/m³',
     source:
-      'Worked answer to a textbook problem of a float valve (ball of 155.3 mm, 115.68 mm of it under water: 1.64336 litres), archive.laminart.com/dudas/16885822',
-    kind: 'published',
+      'By hand: the arm reaches 50·cos 60° = 25 mm across; push 2.35619 g as below; moments about the pivot: 15 g + 2.35619 g × 10/25',
+    kind: 'hand-worked',
     unit: 'g',
-    expected: 1643.36,
-    ours: () => displacedMass(reservoir, reservoirPush),
-    tolerance: 0.6,
-    why: 'the float’s weight is printed to a hundredth of a newton, which is 0.5 g either way',
+    expected: 15.942478,
+    ours: () =>
+      displacedMass(
+        { pivotToNeedle: 10, pivotToFloat: 25, floatMass: 15, floatArea: 1000, floatDepth: 25 },
+        { seat: 2, head: 1000, density: 750 },
+      ),
+    tolerance: 1e-6,
   },
   {
     topic,

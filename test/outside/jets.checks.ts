@@ -15,8 +15,8 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'Air-fuel ratio at 5000 m of a carburettor that gives 14 to 1 at sea level and 27 °C',
     source:
-      'Example “change in air fuel ratio at altitude” from the Scilab Textbook Companion of FOSSEE, IIT Bombay; believed to be M. L. Mathur and R. P. Sharma, Internal Combustion Engine, chapter 11. Worked out here again from its figures: 14·√(0.4157/0.6751)',
-    kind: 'published',
+      'By hand: fuel and air pass under the same drop, so the ratio goes with the root of the density: 14·√(0.4157/0.6751)',
+    kind: 'hand-worked',
     unit: ': 1',
     expected: 10.99,
     ours: () => 14 / mixtureRatio(thinAir),

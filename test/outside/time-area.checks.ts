@@ -60,7 +60,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'blowdown angle-area of a port 40 mm wide that opens 1 mm a degree, over 30°',
     source:
-      '“Angle.area and time.area”, Scribd document 580581405, page 1, sets the example; its steps of 40 mm², each taken from the middle of its degree, summed by hand: 40 × (29.5 + 28.5 + … + 0.5)',
+      'By hand: steps of 40 mm², each taken from the middle of its degree to the end: 40 × (29.5 + 28.5 + … + 0.5)',
     kind: 'hand-worked',
     unit: 'mm²·°',
     expected: 18_000,

@@ -10,7 +10,12 @@ import { setEven } from '../../calculators/sheet/sets.ts';
 import { stepLine, sheetSummary } from '../../calculators/sheet/summary.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 
-const base: Engine = { ...newEngine('e-1', 'Test'), figures: demoSheet().figures };
+/** Figures that the amounts below are reckoned with. */
+const own = { gap: 0.4, thread: 0.75, 'slot-radius': 28, 'timing-tolerance': 0.75 };
+const base: Engine = {
+  ...newEngine('e-1', 'Test'),
+  figures: { ...demoSheet().figures, ...own },
+};
 const read = (id: StepId, ...entries: number[]): Engine =>
   entries.reduce((so, entry, i) => setEntry(so, id, 'found', i, entry), base);
 const results = (engine: Engine, id: StepId): string[] =>

@@ -29,6 +29,7 @@ function figured(): Engine {
   const demo = demoSheet().figures;
   const figures = {
     ...demo,
+    gap: 0.4,
     'exhaust-opens': 95,
     'exhaust-tolerance': 1,
     'piston-clearance': 0.06,

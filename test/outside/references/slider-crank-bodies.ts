@@ -75,10 +75,10 @@ function turn({ stroke, rodLength, pinOffset }: SliderCrank): Pose[] {
 
   const turned = () => 90 - (crank.getAngle() * 180) / Math.PI;
   const poses: Pose[] = [];
-  while (turned() < 360) {
+  while (turned() < 310) {
     // The solver finds velocities for the pose at the beginning of a step, then moves the bodies.
     const velocityCrank = turned();
-    world.step(1 / 100, 20, 50);
+    world.step(1 / 100, 8, 12);
     poses.push({
       crank: turned(),
       pin: piston.getWorldCenter().y,
