@@ -13,6 +13,7 @@ const demoAngles = [21.5, 23, 25.5, 27, 29, 30.5];
 
 export const inputs = {
   from: choice({
+    assumed: true,
     group: points,
     label: 'You have',
     help: 'The figure you were given for the points.',
@@ -113,6 +114,7 @@ export const inputs = {
     default: 'harmonic',
   }),
   base: {
+    assumed: true,
     kind: 'number',
     group: 'For the picture',
     label: 'Diameter of the low part',
@@ -125,6 +127,7 @@ export const inputs = {
     step: 1,
   },
   at: {
+    assumed: true,
     kind: 'number',
     group: 'For the picture',
     label: 'Cam turned to',
@@ -170,6 +173,7 @@ export const inputs = {
     step: 100,
   },
   'retard-limit': {
+    assumed: true,
     kind: 'number',
     group: wear,
     label: 'Retard you will put up with',
@@ -182,6 +186,7 @@ export const inputs = {
     step: 0.5,
   },
   trials: {
+    assumed: true,
     kind: 'number',
     group: trials,
     label: 'Number of trials',

@@ -36,6 +36,7 @@ export const inputs = {
     error: 0.1,
   },
   ballast: {
+    assumed: true,
     kind: 'number',
     group: coil,
     label: 'Ballast resistance',
@@ -76,6 +77,7 @@ export const inputs = {
     error: 3,
   },
   rpm: {
+    assumed: true,
     kind: 'number',
     group: running,
     label: 'Speed',
@@ -88,6 +90,7 @@ export const inputs = {
     step: 100,
   },
   speeds: {
+    assumed: true,
     kind: 'list',
     group: running,
     label: 'Speeds to compare',
@@ -101,6 +104,7 @@ export const inputs = {
     step: 100,
   },
   share: {
+    assumed: true,
     kind: 'number',
     group: limits,
     label: 'Share of the current you want',
@@ -113,6 +117,7 @@ export const inputs = {
     step: 5,
   },
   'current-limit': {
+    assumed: true,
     kind: 'number',
     group: limits,
     label: 'Largest standing current',

@@ -48,6 +48,7 @@ export const inputs = {
     error: 0.5,
   },
   measured: choice({
+    assumed: true,
     group: head,
     label: 'How it was measured',
     help: 'The head alone under a flat plate, or all that is above the piston at top dead centre.',
@@ -190,6 +191,7 @@ export const inputs = {
     error: 0.1,
   },
   'squish-from': choice({
+    assumed: true,
     group: squish,
     label: 'Squish clearance from',
     help: 'The heights above, or solder crushed in the engine. Solder is the truer.',
@@ -228,6 +230,7 @@ export const inputs = {
     when: bySolder,
   },
   'wanted-scheme': choice({
+    assumed: true,
     group: wanted,
     label: 'Which ratio',
     help: 'The two are far apart; ask on which scheme a figure was given.',
@@ -247,6 +250,7 @@ export const inputs = {
     step: 0.1,
   },
   'skim-face': choice({
+    assumed: true,
     group: change,
     label: 'Metal comes off',
     help: 'Where it comes off decides whether the squish changes.',
@@ -282,6 +286,7 @@ export const inputs = {
     step: 0.05,
   },
   'gasket-change': {
+    assumed: true,
     kind: 'number',
     group: change,
     label: 'Head gasket thicker by',
@@ -294,6 +299,7 @@ export const inputs = {
     step: 0.1,
   },
   'base-gasket-change': {
+    assumed: true,
     kind: 'number',
     group: change,
     label: 'Base gasket thicker by',

@@ -37,6 +37,7 @@ export const inputs = {
   },
   ...engineInputs,
   outside: {
+    assumed: true,
     kind: 'number',
     group: disc,
     label: 'Outside diameter',
@@ -49,6 +50,7 @@ export const inputs = {
     step: 5,
   },
   inside: {
+    assumed: true,
     kind: 'number',
     group: disc,
     label: 'Hole in the middle',
@@ -61,6 +63,7 @@ export const inputs = {
     step: 1,
   },
   numbering: choice({
+    assumed: true,
     group: disc,
     label: 'Figures',
     help: 'How the degrees are counted.',
@@ -94,6 +97,7 @@ export const inputs = {
     step: 0.1,
   },
   paper: choice({
+    assumed: true,
     group: disc,
     label: 'Paper',
     help: 'For the PDF.',
@@ -120,6 +124,7 @@ export const inputs = {
     error: 0.05,
   },
   'tape-width': {
+    assumed: true,
     kind: 'number',
     group: rotor,
     label: 'Width of the tape',

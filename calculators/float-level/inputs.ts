@@ -144,6 +144,7 @@ export const inputs = {
     error: 0.2,
   },
   'density-from': choice({
+    assumed: true,
     group: groups.fuel,
     label: 'Density of the fuel',
     help: 'Typed below, or worked out from what is in it.',
@@ -270,6 +271,7 @@ export const inputs = {
     when: (v) => !mixed(v),
   },
   carburettors: {
+    assumed: true,
     kind: 'number',
     group: groups.side,
     label: 'Carburettors',
@@ -299,6 +301,7 @@ export const inputs = {
     default: (index) => asFound[index - 1]!,
   },
   tolerance: {
+    assumed: true,
     kind: 'number',
     group: groups.side,
     label: 'Near enough',
@@ -311,6 +314,7 @@ export const inputs = {
     step: 0.1,
   },
   tilt: {
+    assumed: true,
     kind: 'number',
     group: groups.tilt,
     label: 'Tilt',

@@ -8,6 +8,7 @@ export const groups = {
 
 export const inputs = {
   throttle: {
+    assumed: true,
     kind: 'number',
     group: groups.clip,
     label: 'Throttle',

@@ -45,6 +45,7 @@ export const inputs = {
     step: 1,
   },
   start: {
+    assumed: true,
     kind: 'number',
     group: sets,
     label: 'Direction of set 1',
@@ -57,6 +58,7 @@ export const inputs = {
     step: 5,
   },
   spacing: {
+    assumed: true,
     kind: 'series',
     first: 2,
     group: sets,
@@ -100,6 +102,7 @@ export const inputs = {
     step: 0.5,
   },
   allowance: {
+    assumed: true,
     kind: 'number',
     group: plate,
     label: 'Metal left for turning',
@@ -112,6 +115,7 @@ export const inputs = {
     step: 0.5,
   },
   'least-wall': {
+    assumed: true,
     kind: 'number',
     group: plate,
     label: 'Least metal wanted',
@@ -124,6 +128,7 @@ export const inputs = {
     step: 0.5,
   },
   paper: choice({
+    assumed: true,
     group: plate,
     label: 'Paper for the template',
     help: 'For the PDF.',
@@ -131,6 +136,7 @@ export const inputs = {
     default: 'a4',
   }),
   holes: {
+    assumed: true,
     kind: 'number',
     group: holes,
     label: 'Holes in each set',
@@ -191,6 +197,7 @@ export const inputs = {
     step: 0.1,
   },
   thread: choice({
+    assumed: true,
     group: holes,
     label: 'Drills for a thread',
     help: 'ISO metric coarse. Tapping and clearance sizes are shown with the results.',

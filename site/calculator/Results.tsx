@@ -8,6 +8,7 @@ import {
   type TableSpec,
 } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
 
 interface Props {
@@ -45,16 +46,20 @@ function Single({
   );
 }
 
-/** The results to be read first, large. */
+/** The results to be read first, large, and whose figures they rest on. */
 export function Leads({ calculator, evaluation, lengths }: Props) {
+  const whose = whoseAnswer(calculator, evaluation);
   return (
-    <dl class="leads">
-      {specs(calculator)
-        .filter(([, spec]) => spec.lead && spec.table === undefined)
-        .map(([name, spec]) => (
-          <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
-        ))}
-    </dl>
+    <>
+      <dl class="leads">
+        {specs(calculator)
+          .filter(([, spec]) => spec.lead && spec.table === undefined)
+          .map(([name, spec]) => (
+            <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+          ))}
+      </dl>
+      {whose === undefined ? null : <p class="whose">{whose}</p>}
+    </>
   );
 }
 
@@ -124,7 +129,7 @@ function Table({
         <tbody>
           {rows.map((row) => {
             const { index, inner } = row;
-            const words = table.verdict?.say(evaluation.values, evaluation.results, index, inner);
+            const words = verdictOf(calculator, evaluation, id, index, inner);
             return (
               <Fragment key={row.suffix}>
                 <tr>
