@@ -21,15 +21,7 @@ const gauge = [...floating, 'float-depth', 'edge', 'spring-drop'] as const;
 export const restsOn = {
   level: [...gauge, 'height'],
   tang: arm,
-  'level-per-head': [
-    ...arm,
-    'float-mass',
-    'float-area',
-    'spring-drop',
-    'seat',
-    'tilt',
-    ...density,
-  ],
+  'level-per-head': [...arm, 'float-mass', 'float-area', 'spring-drop', 'seat', 'tilt', ...density],
   'height-for': [...gauge, 'wanted'],
   'tang-for': [...gauge, 'height', 'wanted'],
   submerged: floating,

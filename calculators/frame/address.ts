@@ -90,7 +90,10 @@ function exampleText(fields: readonly Field[]): string {
  * of every reading, so that the link means the same for ever, whatever the defaults become; and
  * which of the figures are nobody's.
  */
-export function toQuery({ fields, errorFields }: Pick<Evaluation, 'fields' | 'errorFields'>): string {
+export function toQuery({
+  fields,
+  errorFields,
+}: Pick<Evaluation, 'fields' | 'errorFields'>): string {
   const example = exampleText(fields);
   return [
     ...[...fields, ...errorFields]

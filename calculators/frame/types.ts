@@ -151,8 +151,7 @@ type RestKey<I extends Inputs> =
   | { [K in keyof I]: I[K] extends { kind: 'series' } ? `${string & K}-N` : never }[keyof I];
 // Taken from a method, so that one calculator can stand where any calculator is taken.
 type Rests<I extends Inputs> =
-  | readonly RestKey<I>[]
-  | { of(values: ValuesOf<I>): readonly RestKey<I>[] }['of'];
+  readonly RestKey<I>[] | { of(values: ValuesOf<I>): readonly RestKey<I>[] }['of'];
 
 export interface TableSpec {
   readonly caption: string;

@@ -39,7 +39,7 @@ export function namesOf(fields: readonly Field[]): string {
   const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
   return words.length < 2
     ? words.join('')
-    : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+    : `${words.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${words.at(-1)!}`;
 }
 
 /** Those of the fields that something rests on which hold a figure of the example. */
@@ -169,7 +169,9 @@ export function remarksOf(calculator: AnyCalculator, evaluation: Evaluation): re
   const all = watch.run(() => calculator.remarks!(values as never, results as never, more));
   const lines = all.said.flatMap((entry) => {
     const remark: Remark =
-      typeof entry === 'string' ? { about: 'what follows from the figures', say: () => entry } : entry;
+      typeof entry === 'string'
+        ? { about: 'what follows from the figures', say: () => entry }
+        : entry;
     const { said, reads } = watch.run(remark.say);
     if (said === undefined) return [];
     const on = [...all.reads, ...reads];

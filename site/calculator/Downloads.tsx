@@ -80,7 +80,12 @@ function Files(props: Props) {
     <div class="share" role="group" aria-label="Save as a file" ref={place}>
       <span class="share-title">Save as a file</span>
       {offersOf(props).map((offer) => (
-        <button key={offer.label} type="button" disabled={refused !== undefined} onClick={() => void make(offer)}>
+        <button
+          key={offer.label}
+          type="button"
+          disabled={refused !== undefined}
+          onClick={() => void make(offer)}
+        >
           {offer.label}
         </button>
       ))}

@@ -4,6 +4,7 @@ import { LengthsChoice } from './LengthsChoice.tsx';
 import { Problems } from './Problems.tsx';
 import { Leads } from './Results.tsx';
 import type { State } from './state.ts';
+import { whoseAnswer } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
 interface Props extends State, FieldHandlers {
@@ -17,13 +18,18 @@ interface Props extends State, FieldHandlers {
 export function Figures({ calculator, evaluation, failure, onDefaults, ...handlers }: Props) {
   const { lengths, idPrefix, sheet } = handlers;
   const filled = evaluation.fields.filter(({ origin }) => origin === 'sheet').length;
+  const invented = evaluation.fields.some(({ given, origin }) => given && origin === 'example');
   const marked = !evaluation.demonstration;
+  const whose = whoseAnswer(calculator, evaluation);
   return (
     <>
       <div class="calc-answer" data-part="answer">
         <Leads {...{ calculator, evaluation, lengths }} />
       </div>
-      <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      <div class="calc-notes">
+        {whose === undefined ? null : <p class="whose">{whose}</p>}
+        <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      </div>
       <form
         class="calc-form"
         data-part="form"
@@ -31,18 +37,26 @@ export function Figures({ calculator, evaluation, failure, onDefaults, ...handle
         onSubmit={(event) => event.preventDefault()}
       >
         <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
-        {sheet !== undefined && filled > 0 ? (
+        {sheet !== undefined && (filled > 0 || invented) ? (
           <div class="from-sheet">
-            <p>
-              {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
-              Type over any of them; the sheet stays as it is.
-            </p>
+            {filled > 0 ? (
+              <p>
+                {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
+                Type over any of them; the sheet stays as it is.
+              </p>
+            ) : (
+              <p>The figures are those of the invented engine of your sheet: {sheet}.</p>
+            )}
             <button type="button" onClick={onDefaults}>
               Use the defaults instead
             </button>
           </div>
         ) : null}
-        <Fields {...{ marked, ...handlers }} fields={evaluation.fields} folded={calculator.folded} />
+        <Fields
+          {...{ marked, ...handlers }}
+          fields={evaluation.fields}
+          folded={calculator.folded}
+        />
         {evaluation.errorFields.length === 0 ? null : (
           <Errors fields={evaluation.errorFields} {...handlers} />
         )}

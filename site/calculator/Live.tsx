@@ -176,7 +176,9 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   return (
     <div class="calc">
       {figures}
-      <div data-part="picture" class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>{picture}</div>
+      <div data-part="picture" class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>
+        {picture}
+      </div>
       {more}
     </div>
   );

@@ -8,7 +8,7 @@ import {
   type TableSpec,
 } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
+import { verdictOf } from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
 
 interface Props {
@@ -46,20 +46,16 @@ function Single({
   );
 }
 
-/** The results to be read first, large, and whose figures they rest on. */
+/** The results to be read first, large. */
 export function Leads({ calculator, evaluation, lengths }: Props) {
-  const whose = whoseAnswer(calculator, evaluation);
   return (
-    <>
-      <dl class="leads">
-        {specs(calculator)
-          .filter(([, spec]) => spec.lead && spec.table === undefined)
-          .map(([name, spec]) => (
-            <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
-          ))}
-      </dl>
-      {whose === undefined ? null : <p class="whose">{whose}</p>}
-    </>
+    <dl class="leads">
+      {specs(calculator)
+        .filter(([, spec]) => spec.lead && spec.table === undefined)
+        .map(([name, spec]) => (
+          <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+        ))}
+    </dl>
   );
 }
 

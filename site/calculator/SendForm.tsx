@@ -67,6 +67,9 @@ export function SendForm({ calculator, now, say, close }: Props) {
       <fieldset>
         <legend>Into its list of results, with a link back</legend>
         {boxes(offers.results, offers.places.length)}
+        {offers.results.length > 0 ? null : (
+          <p>The link of this calculation is too long for the list. Shorten what is typed.</p>
+        )}
       </fieldset>
       <button type="submit">Send to {offers.engine ?? 'a new sheet'}</button>
       <button type="button" onClick={close}>

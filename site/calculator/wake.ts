@@ -1,5 +1,10 @@
 import { h } from 'preact';
-import { allFrom, evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
+import {
+  allFrom,
+  evaluate,
+  type Evaluation,
+  type Texts,
+} from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { addressRead, pageAnswers } from '../waiting/answering.ts';
 import { Live, type LiveProps } from './Live.tsx';

@@ -70,6 +70,9 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
   };
 }
 
+/** The longest link that the sheet's list keeps, as its file allows. */
+const LONGEST_QUERY = 2000;
+
 export interface Offers {
   /** Name of the engine in use; none when there is no engine yet. */
   readonly engine: string | undefined;
@@ -116,25 +119,28 @@ export function offersOf(
   const labels = new Set(single.map(([label]) => label));
   const inTables = resultLines(calculator, evaluation, lengths)
     .filter(({ label }) => !labels.has(label))
-    .map(({ label, text, name }) => [
-      label,
-      text + whoseResults(calculator, evaluation, [name]),
-    ] as const);
+    .map(
+      ({ label, text, name }) =>
+        [label, text + whoseResults(calculator, evaluation, [name])] as const,
+    );
   return {
     engine: engine?.name,
     places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, result).map(
       (place) => placeOffer(place, lengths),
     ),
-    results: [...single, ...inTables].map(([label, text]) => ({
-      label: `${label}: ${text}`,
-      send: (target) =>
-        keep(target, {
-          label: label.slice(0, 200),
-          text: text.slice(0, 200),
-          calculator: calculator.slug,
-          query: query.slice(0, 2000),
-        }),
-    })),
+    // A link that was cut would open something else.
+    results: (query.length > LONGEST_QUERY ? [] : [...single, ...inTables]).map(
+      ([label, text]) => ({
+        label: `${label}: ${text}`,
+        send: (target) =>
+          keep(target, {
+            label: label.slice(0, 200),
+            text: text.slice(0, 200),
+            calculator: calculator.slug,
+            query,
+          }),
+      }),
+    ),
   };
 }
 

@@ -43,7 +43,10 @@ function textFor(input: Input, isError: boolean, next: Next): string {
 /** The results, and which of them there are none of, in whatever words. */
 const there = ({ results }: Evaluation): Record<string, unknown> =>
   Object.fromEntries(
-    Object.entries(results).map(([name, value]) => [name, value instanceof Absent ? 'none' : value]),
+    Object.entries(results).map(([name, value]) => [
+      name,
+      value instanceof Absent ? 'none' : value,
+    ]),
   );
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(

@@ -62,7 +62,10 @@ export function someState(calculator: AnyCalculator, next: Next): Evaluation | u
 }
 
 /** The rows of a result that differ between two states; every row where it is there in one only. */
-export function changedRows(before: ResultValue, after: ResultValue): readonly number[] | undefined {
+export function changedRows(
+  before: ResultValue,
+  after: ResultValue,
+): readonly number[] | undefined {
   const alike = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
   if (before instanceof Absent && after instanceof Absent) return undefined;
   if (alike(before, after)) return undefined;

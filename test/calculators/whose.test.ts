@@ -49,7 +49,10 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
             const origins = Object.fromEntries(
               Object.keys(texts).map((key): [string, Origin] => [key, 'example']),
             );
-            const said = remarksOf(calculator, evaluate(calculator, texts, { ...reading, origins }));
+            const said = remarksOf(
+              calculator,
+              evaluate(calculator, texts, { ...reading, origins }),
+            );
             const same = said.filter((line) => !EXAMPLE.test(line));
             for (const line of same) expect(line).not.toMatch(/\d\.\d/);
           }
@@ -141,9 +144,7 @@ describe('whose figures an address holds', () => {
       const next = spreader(23);
       for (let i = 0; i < 20; i += 1) {
         const texts = whole(someState(calculator, next)!);
-        const given = Object.fromEntries(
-          Object.entries(texts).filter(() => next() < (i % 4) / 3),
-        );
+        const given = Object.fromEntries(Object.entries(texts).filter(() => next() < (i % 4) / 3));
         const before = evaluate(calculator, given, reading);
         const query = toQuery(before);
         const after = evaluate(calculator, fromQuery(query), {

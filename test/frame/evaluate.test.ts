@@ -51,14 +51,17 @@ describe('the bad input table', () => {
     [{ rotor: 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
     [{ 'rotor-error': 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
     [{ tilt: 'abc' }, 'angle travel degrees-per-tenth arc'],
-  ])('a link with %j leaves no result that rests on it, and the others as they were', (texts, left) => {
-    const { results, computed } = run(texts);
-    expect(computed).toBe(false);
-    for (const name of Object.keys(results)) {
-      if (left.split(' ').includes(name)) expect(results[name]).toEqual(defaults.results[name]);
-      else expect(results[name]).toBeInstanceOf(Absent);
-    }
-  });
+  ])(
+    'a link with %j leaves no result that rests on it, and the others as they were',
+    (texts, left) => {
+      const { results, computed } = run(texts);
+      expect(computed).toBe(false);
+      for (const name of Object.keys(results)) {
+        if (left.split(' ').includes(name)) expect(results[name]).toEqual(defaults.results[name]);
+        else expect(results[name]).toBeInstanceOf(Absent);
+      }
+    },
+  );
 
   it('holds the last good value while a text cannot be read, and whose it was', () => {
     const held = { travel: { value: 3, origin: 'sheet' } } as const;
