@@ -74,7 +74,7 @@ describe('the bad input table', () => {
     expect(toQuery(state)).toContain('travel=3mm&');
   });
 
-  it.each(['1'.repeat(1001), `2.2${' '.repeat(30_000)}`, '😀'.repeat(600)])(
+  it.each(['1'.repeat(1001), `2.2${' '.repeat(30_000)}`, '😀'.repeat(600), `a${'😀'.repeat(600)}`])(
     'a text too long for a figure is no figure, and is cut between letters',
     (text) => {
       const texts = fromQuery(`travel=${encodeURIComponent(text)}`);
