@@ -31,7 +31,8 @@ function expectSound(evaluation: Evaluation, texts: Record<string, string>): voi
     if (texts[key] !== undefined) expect(text).toBe(texts[key]);
   }
   const none = Object.values(evaluation.results).some((value) => value instanceof Absent);
-  const unread = evaluation.fields.some((field) => field.unread);
+  const every = [...evaluation.fields, ...evaluation.errorFields];
+  const unread = every.some((field) => field.unread);
   if (!evaluation.computed) {
     expect((none || unread) && evaluation.problems.length > 0).toBe(true);
   }
