@@ -49,6 +49,7 @@ export const edge = {
 
 /** Engine speed, for what goes by the clock. */
 export const speedInput = {
+  assumed: true,
   kind: 'number',
   label: 'Engine speed',
   help: 'Revolutions of the crank in a minute.',

@@ -38,6 +38,7 @@ export const engineInputs = {
     error: 0.1,
   },
   offset: {
+    assumed: true,
     kind: 'number',
     group,
     label: 'Pin offset',

@@ -22,12 +22,12 @@ const named = (place: string) => {
   return { at: atDefaults.get(slug)!, name };
 };
 
-/** An input's default: "slug key", with the member of a series or list after a #. */
+/** An input's default: "slug key", with the member of a series or list after a #, or else its first. */
 function figure(place: string): number {
   const { at, name } = named(place);
   const [key, member] = name.split('#') as [string, string?];
   const value: AnyValue = at.values[key];
-  const found = Array.isArray(value) ? (value as readonly number[])[Number(member) - 1] : value;
+  const found = Array.isArray(value) ? (value as readonly number[])[Number(member ?? 1) - 1] : value;
   if (typeof found !== 'number') throw new Error(`${place} is no figure`);
   return found;
 }

@@ -5,6 +5,7 @@ import { compute, inOrder, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks, verdict } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -24,6 +25,7 @@ export default defineCalculator({
   inputs,
   folded: [groups.flow],
   results,
+  restsOn,
   tables: {
     sizes: {
       caption: 'The jets at hand in the air now',

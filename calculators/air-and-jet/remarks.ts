@@ -1,4 +1,5 @@
 import { fixed } from '../frame/format.ts';
+import type { Remark } from '../frame/types.ts';
 import { inOrder, nextTo, type Computed, type Values } from './compute.ts';
 
 /** What a jet at hand is against the one wanted. */
@@ -25,27 +26,39 @@ function ofTheJets(v: Values, computed: Computed): string {
     : `Of the jets at hand ${fixed(richer, 2)} mm is next up, a little rich, and ${fixed(weaker, 2)} mm next down, a little weak. Begin with the larger.`;
 }
 
-export function remarks(v: Values, computed: Computed): readonly string[] {
+function ofTheAir(computed: Computed): string {
   const mixture = computed.mixture as number;
-  const ratio = computed['jet-area-ratio'] as number;
-  const said = [
-    Math.abs(mixture) < 1
-      ? 'The air is nearly the same as when it was right: leave the jet alone.'
-      : mixture > 0
-        ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
-        : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`,
-    ofTheJets(v, computed),
-    'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
-  ];
-  if (ratio < 0.8 || ratio > 1.25) {
-    said.push(
-      'That is a large step. Check the weather figures, and go there by single sizes, reading the plug at each.',
-    );
+  if (Math.abs(mixture) < 1) {
+    return 'The air is nearly the same as when it was right: leave the jet alone.';
   }
-  if (v.pressure === undefined || v['right-pressure'] === undefined) {
-    said.push(
-      'Where no pressure is given the standard one for the height is taken. Fair and foul weather put it out by 2 or 3 per cent, for which the ± of the height stands.',
-    );
-  }
-  return said;
+  return mixture > 0
+    ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
+    : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`;
 }
+
+export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  { about: 'what the air does to the mixture', say: () => ofTheAir(computed) },
+  { about: 'which jet comes next', say: () => ofTheJets(v, computed) },
+  {
+    about: 'how far to trust it',
+    say: () =>
+      'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
+  },
+  {
+    about: 'whether the step is too large',
+    quiet: true,
+    say: () => {
+      const ratio = computed['jet-area-ratio'] as number;
+      return ratio < 0.8 || ratio > 1.25
+        ? 'That is a large step. Check the weather figures, and go there by single sizes, reading the plug at each.'
+        : undefined;
+    },
+  },
+  {
+    about: 'how well the pressure is known',
+    say: () =>
+      v.pressure === undefined || v['right-pressure'] === undefined
+        ? 'Where no pressure is given the standard one for the height is taken. Fair and foul weather put it out by 2 or 3 per cent, for which the ± of the height stands.'
+        : undefined,
+  },
+];

@@ -4,6 +4,7 @@ import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -23,6 +24,7 @@ export default defineCalculator({
   inputs,
   folded: ['For the picture', 'Wear of the heel', 'Trials at several gaps'],
   results,
+  restsOn,
   fieldOf: {
     lobes: 'lobes',
     speedRatio: 'speed-ratio',

@@ -12,6 +12,7 @@ const trials = 'Trials at several gaps';
 
 export const inputs = {
   from: choice({
+    assumed: true,
     group: points,
     label: 'You have',
     help: 'The figure you were given for the points.',
@@ -112,6 +113,7 @@ export const inputs = {
     default: 'harmonic',
   }),
   base: {
+    assumed: true,
     kind: 'number',
     group: 'For the picture',
     label: 'Diameter of the low part',
@@ -124,6 +126,7 @@ export const inputs = {
     step: 1,
   },
   at: {
+    assumed: true,
     kind: 'number',
     group: 'For the picture',
     label: 'Cam turned to',
@@ -169,6 +172,7 @@ export const inputs = {
     step: 100,
   },
   'retard-limit': {
+    assumed: true,
     kind: 'number',
     group: wear,
     label: 'Retard you will put up with',
@@ -181,6 +185,7 @@ export const inputs = {
     step: 0.5,
   },
   trials: {
+    assumed: true,
     kind: 'number',
     group: trials,
     label: 'Number of trials',

@@ -21,6 +21,7 @@ import {
 import { Picture } from './Picture.tsx';
 import { primaryOf, type Values } from './values.ts';
 import { inputs } from './inputs.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -38,6 +39,7 @@ export default defineCalculator({
   ],
   inputs: { ...inputs, ...camInputs },
   results,
+  restsOn,
   tables: {
     speeds: {
       caption: 'The same coil at each of the speeds',
@@ -87,20 +89,26 @@ export default defineCalculator({
       'energy-at': currents.map((each) => storedEnergy(primary, each)),
     };
   },
-  remarks: (v: Values, computed) => {
-    const speed = computed['speed-at-share'] as number;
-    const full = computed['final-current'] as number;
-    const ballast = computed['ballast-for'] as number;
-    const said = [
-      `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`,
-    ];
-    if (full > v['current-limit']) {
-      said.push(
-        `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A you allow. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`,
-      );
-    }
-    return said;
-  },
+  remarks: (v: Values, computed) => [
+    {
+      about: 'up to what speed the current holds',
+      say: () => {
+        const speed = computed['speed-at-share'] as number;
+        const full = computed['final-current'] as number;
+        return `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`;
+      },
+    },
+    {
+      about: 'whether the standing current is too large',
+      say: () => {
+        const full = computed['final-current'] as number;
+        const ballast = computed['ballast-for'] as number;
+        return full > v['current-limit']
+          ? `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A you allow. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`
+          : undefined;
+      },
+    },
+  ],
   picture: Picture,
   ready: {
     caption: `An invented ${demoCoil.volts} V coil of ${demoCoil.resistance} Ω and ${demoCoil.inductance} mH, ${demoCam.dwell}° dwell of a single lobe on the crankshaft`,

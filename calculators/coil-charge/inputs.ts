@@ -37,6 +37,7 @@ export const inputs = {
     error: 0.1,
   },
   ballast: {
+    assumed: true,
     kind: 'number',
     group: coil,
     label: 'Ballast resistance',
@@ -77,6 +78,7 @@ export const inputs = {
     error: 3,
   },
   rpm: {
+    assumed: true,
     kind: 'number',
     group: running,
     label: 'Speed',
@@ -89,6 +91,7 @@ export const inputs = {
     step: 100,
   },
   speeds: {
+    assumed: true,
     kind: 'list',
     group: running,
     label: 'Speeds to compare',
@@ -102,6 +105,7 @@ export const inputs = {
     step: 100,
   },
   share: {
+    assumed: true,
     kind: 'number',
     group: limits,
     label: 'Share of the current you want',
@@ -114,6 +118,7 @@ export const inputs = {
     step: 5,
   },
   'current-limit': {
+    assumed: true,
     kind: 'number',
     group: limits,
     label: 'Largest standing current',

@@ -5,6 +5,7 @@ import { compute } from './compute.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -26,6 +27,7 @@ export default defineCalculator({
   inputs,
   folded,
   results,
+  restsOn,
   tables: {
     cylinders: {
       caption: 'Ratios side by side',

@@ -49,6 +49,7 @@ export const inputs = {
     error: 0.5,
   },
   measured: choice({
+    assumed: true,
     group: head,
     label: 'How it was measured',
     help: 'The head alone under a flat plate, or all that is above the piston at top dead centre.',
@@ -191,6 +192,7 @@ export const inputs = {
     error: 0.1,
   },
   'squish-from': choice({
+    assumed: true,
     group: squish,
     label: 'Squish clearance from',
     help: 'The heights above, or solder crushed in the engine. Solder is the truer.',
@@ -229,6 +231,7 @@ export const inputs = {
     when: bySolder,
   },
   'wanted-scheme': choice({
+    assumed: true,
     group: wanted,
     label: 'Which ratio',
     help: 'The two are far apart; ask on which scheme a figure was given.',
@@ -248,6 +251,7 @@ export const inputs = {
     step: 0.1,
   },
   'skim-face': choice({
+    assumed: true,
     group: change,
     label: 'Metal comes off',
     help: 'Where it comes off decides whether the squish changes.',
@@ -283,6 +287,7 @@ export const inputs = {
     step: 0.05,
   },
   'gasket-change': {
+    assumed: true,
     kind: 'number',
     group: change,
     label: 'Head gasket thicker by',
@@ -295,6 +300,7 @@ export const inputs = {
     step: 0.1,
   },
   'base-gasket-change': {
+    assumed: true,
     kind: 'number',
     group: change,
     label: 'Base gasket thicker by',

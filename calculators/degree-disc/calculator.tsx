@@ -6,6 +6,7 @@ import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -18,6 +19,7 @@ export default defineCalculator({
   inputs,
   folded,
   results,
+  restsOn,
   tables: {
     marks: {
       caption: 'Where the marks stand',

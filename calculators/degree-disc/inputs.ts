@@ -38,6 +38,7 @@ export const inputs = {
   },
   ...engineInputs,
   outside: {
+    assumed: true,
     kind: 'number',
     group: disc,
     label: 'Outside diameter',
@@ -50,6 +51,7 @@ export const inputs = {
     step: 5,
   },
   inside: {
+    assumed: true,
     kind: 'number',
     group: disc,
     label: 'Hole in the middle',
@@ -62,6 +64,7 @@ export const inputs = {
     step: 1,
   },
   numbering: choice({
+    assumed: true,
     group: disc,
     label: 'Figures',
     help: 'How the degrees are counted.',
@@ -95,6 +98,7 @@ export const inputs = {
     step: 0.1,
   },
   paper: choice({
+    assumed: true,
     group: disc,
     label: 'Paper',
     help: 'For the PDF.',
@@ -121,6 +125,7 @@ export const inputs = {
     error: 0.05,
   },
   'tape-width': {
+    assumed: true,
     kind: 'number',
     group: rotor,
     label: 'Width of the tape',

@@ -27,6 +27,8 @@ const disc = {
 const scaleOf = (choiceMade: 'auto' | 'both-ways' | 'one-way', before: number, after: number) =>
   choiceMade === 'auto' ? discScale(before, after) : choiceMade;
 
+const height = ['height', 'height-error', 'stroke', 'rod', 'offset'] as const;
+
 export default defineCalculator({
   slug: 'find-tdc',
   title: 'Find true top dead centre',
@@ -36,6 +38,7 @@ export default defineCalculator({
   alsoCalled: ['TDC', 'positive stop', 'piston stop', 'degree wheel', 'equal heights'],
   inputs: {
     method: choice({
+      assumed: true,
       group: readings,
       label: 'Method',
       help: 'What told you that the piston stood equally high on both sides. The arithmetic is the same; how the second reading is taken is not.',
@@ -59,6 +62,7 @@ export default defineCalculator({
       default: demoTop.after,
     },
     scale: choice({
+      assumed: true,
       group: readings,
       label: 'The disc counts',
       help: 'Both ways: 43 before and 39 after zero. One way: 0 to 360, growing as the crank turns.',
@@ -66,6 +70,7 @@ export default defineCalculator({
       default: 'auto',
     }),
     'reading-error': {
+      assumed: true,
       kind: 'number',
       group: readings,
       label: '± of each reading',
@@ -92,6 +97,7 @@ export default defineCalculator({
       step: 0.5,
     },
     'height-error': {
+      assumed: true,
       kind: 'number',
       group: stopped,
       label: '± of the height',
@@ -160,6 +166,15 @@ export default defineCalculator({
       signed: true,
     },
   },
+  restsOn: {
+    'tdc-reading': ['before', 'after', 'scale'],
+    'disc-correction': ['before', 'after', 'scale'],
+    spread: ['reading-error', ...height],
+    'worst-spread': ['reading-error', ...height],
+    'height-shift': height,
+    'dwell-at-top': ['stroke', 'rod', 'offset'],
+    'offset-shift': ['height', 'stroke', 'rod', 'offset'],
+  },
   fieldOf: {
     ...engineFields,
     before: 'before',
@@ -182,21 +197,26 @@ export default defineCalculator({
       'offset-shift': offsetBias(geometry, v.height),
     };
   },
-  remarks: (v) => {
-    const scale = scaleOf(v.scale, v.before, v.after);
-    const said =
-      scale === 'both-ways'
-        ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it. Add the correction to a reading after the zero, and take it off a reading before the zero.'
-        : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second. Add the correction to every reading.';
-    const second =
-      v.method === 'stop'
-        ? 'For the second reading of a positive stop turn the crank backwards, all the way round, until the crown rests on the stop again: the piston comes up to it both times, and play lies the same way.'
-        : 'For the second reading at an equal height go over the top and down well past it, then turn backwards and come up to it: the piston rises both times, and play lies the same way. The lean of the indicator drops out.';
-    return [
-      v.scale === 'auto' ? `${said} If yours counts otherwise, choose it above.` : said,
-      second,
-    ];
-  },
+  remarks: (v) => [
+    {
+      about: 'how the disc counts',
+      say: () => {
+        const scale = scaleOf(v.scale, v.before, v.after);
+        const said =
+          scale === 'both-ways'
+            ? 'The readings are taken from a disc that counts both ways from zero: so many degrees before it, so many after it. Add the correction to a reading after the zero, and take it off a reading before the zero.'
+            : 'The readings are taken from a disc that counts one way round; the top is the middle of the arc from the first reading on to the second. Add the correction to every reading.';
+        return v.scale === 'auto' ? `${said} If yours counts otherwise, choose it above.` : said;
+      },
+    },
+    {
+      about: 'how to take the second reading',
+      say: () =>
+        v.method === 'stop'
+          ? 'For the second reading of a positive stop turn the crank backwards, all the way round, until the crown rests on the stop again: the piston comes up to it both times, and play lies the same way.'
+          : 'For the second reading at an equal height go over the top and down well past it, then turn backwards and come up to it: the piston rises both times, and play lies the same way. The lean of the indicator drops out.',
+    },
+  ],
   picture: Picture,
   ready: {
     caption: 'Where the true top is when the stop before it reads 40° on a disc counting both ways',

@@ -4,6 +4,7 @@ import { compute, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks, verdict } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -23,6 +24,7 @@ export default defineCalculator({
   inputs,
   folded: [groups.fuel, groups.tilt],
   results,
+  restsOn,
   tables: {
     side: {
       caption: 'Carburettors side by side, against the gauge reading above',

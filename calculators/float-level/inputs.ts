@@ -142,6 +142,7 @@ export const inputs = {
     error: 0.2,
   },
   'density-from': choice({
+    assumed: true,
     group: groups.fuel,
     label: 'Density of the fuel',
     help: 'Typed below, or worked out from what is in it.',
@@ -268,6 +269,7 @@ export const inputs = {
     when: (v) => !mixed(v),
   },
   carburettors: {
+    assumed: true,
     kind: 'number',
     group: groups.side,
     label: 'Carburettors',
@@ -297,6 +299,7 @@ export const inputs = {
     default: (index) => demoFloat.found[index - 1]!,
   },
   tolerance: {
+    assumed: true,
     kind: 'number',
     group: groups.side,
     label: 'Near enough',
@@ -309,6 +312,7 @@ export const inputs = {
     step: 0.1,
   },
   tilt: {
+    assumed: true,
     kind: 'number',
     group: groups.tilt,
     label: 'Tilt',

@@ -1,5 +1,5 @@
 import { fixed } from '../frame/format.ts';
-import { Absent } from '../frame/types.ts';
+import { Absent, type Remark } from '../frame/types.ts';
 import type { Computed, Values } from './compute.ts';
 
 const names = (indexes: readonly number[]): string => {
@@ -18,34 +18,34 @@ export function verdict(v: Values, computed: Computed, index: number): string {
   return `Bend it ${fixed(Math.abs(bend), 2)} mm ${way}.`;
 }
 
-export function remarks(v: Values, computed: Computed): readonly string[] {
+function ofTheTang(v: Values, computed: Computed): string {
   const bend = computed['tang-for'] as number;
   const height = computed['height-for'] as number;
-  const said: string[] = [];
   if (Math.abs(height - v.height) <= v.tolerance) {
-    said.push('The gauge reading gives the level wanted, near enough: leave the tang alone.');
-  } else {
-    said.push(
-      bend > 0
-        ? `For the level wanted the float must shut the valve lower down: bend the tang ${fixed(bend, 2)} mm towards the needle and look for ${fixed(height, 1)} mm on the gauge.`
-        : `For the level wanted the float must shut the valve higher up: bend the tang ${fixed(-bend, 2)} mm away from the needle and look for ${fixed(height, 1)} mm on the gauge.`,
-    );
+    return 'The gauge reading gives the level wanted, near enough: leave the tang alone.';
   }
+  return bend > 0
+    ? `For the level wanted the float must shut the valve lower down: bend the tang ${fixed(bend, 2)} mm towards the needle and look for ${fixed(height, 1)} mm on the gauge.`
+    : `For the level wanted the float must shut the valve higher up: bend the tang ${fixed(-bend, 2)} mm away from the needle and look for ${fixed(height, 1)} mm on the gauge.`;
+}
+
+function ofTheOthers(v: Values): string | undefined {
+  if (v.found.length < 2) return undefined;
   const out = v.found.flatMap((reading, index) =>
     Math.abs(reading - v.height) > v.tolerance + 1e-9 ? [index] : [],
   );
-  if (v.found.length > 1) {
-    said.push(
-      out.length === 0
-        ? 'All carburettors agree with the setting, near enough.'
-        : `To bring all to the gauge reading above, bend the tang of ${names(out)}; the table says how far. Never bend it by pressing the float against the needle.`,
-    );
-  }
-  const { reserve } = computed;
-  if (!(reserve instanceof Absent) && (reserve as number) < 1.5 * v.head) {
-    said.push(
-      `There is little in hand: at a head of ${fixed(reserve as number, 0)} mm the float would be wholly under and the chamber overflow.`,
-    );
-  }
-  return said;
+  return out.length === 0
+    ? 'All carburettors agree with the setting, near enough.'
+    : `To bring all to the gauge reading above, bend the tang of ${names(out)}; the table says how far. Never bend it by pressing the float against the needle.`;
 }
+
+function ofTheReserve(v: Values, { reserve }: Computed): string | undefined {
+  if (reserve instanceof Absent || (reserve as number) >= 1.5 * v.head) return undefined;
+  return `There is little in hand: at a head of ${fixed(reserve as number, 0)} mm the float would be wholly under and the chamber overflow.`;
+}
+
+export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  { about: 'how to bend the tang for the level wanted', say: () => ofTheTang(v, computed) },
+  { about: 'which carburettors to bring to the setting', say: () => ofTheOthers(v) },
+  { about: 'what head the valve holds', say: () => ofTheReserve(v, computed) },
+];

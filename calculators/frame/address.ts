@@ -1,22 +1,61 @@
-import type { Evaluation, Texts } from './evaluate.ts';
+import type { Evaluation, Origins, Texts } from './evaluate.ts';
+import { cutText, LONGEST, plainText, type Field } from './fields.ts';
 import { isHomeUnit, numberAndUnit } from './parse.ts';
-import type { Field } from './fields.ts';
+import { isExample } from './whose.ts';
 import { units } from './units.ts';
 
-/** Longest text taken from an address for one key; longer ones are cut and then reported. */
-const LONGEST = 200;
+/**
+ * The key that names those figures of an address which nobody gave, so that a link makes nobody
+ * answer for the example's: their keys, `all`, or `all,-key` with those that were given.
+ */
+const EXAMPLE = 'example';
+const ALL = 'all';
 
-/** The texts in a query string. The last of several with one key counts. */
-export function fromQuery(query: string): Texts {
+const baseOf = (key: string): string => key.replace(/-\d+$/, '');
+
+/** The last of several texts with one key counts. What is too long to be a figure is cut, and says so. */
+function everyText(query: string): Record<string, string> {
   const texts: Record<string, string> = Object.create(null) as Record<string, string>;
   for (const [key, value] of new URLSearchParams(query)) {
-    texts[key.slice(0, LONGEST)] = value.slice(0, LONGEST);
+    texts[cutText(key, LONGEST)] = key === EXAMPLE ? value : cutText(value, LONGEST + 2);
   }
   return { ...texts };
 }
 
-/** A field's text as an address keeps it: a bare number gets its home unit, so it stays true. */
+/** The texts in a query string, by key. */
+export function fromQuery(query: string): Texts {
+  const { [EXAMPLE]: _, ...texts } = everyText(query);
+  return texts;
+}
+
+/** Whose the texts of a query string are: the link's, but for those it calls the example's. */
+export function originsIn(query: string): Origins {
+  const { [EXAMPLE]: named = '', ...texts } = everyText(query);
+  const names = new Set(named.split(','));
+  const whose = (key: string): boolean => {
+    if (names.has(key) || names.has(baseOf(key))) return true;
+    return names.has(ALL) && !names.has(`-${key}`) && !names.has(`-${baseOf(key)}`);
+  };
+  return Object.fromEntries(
+    Object.keys(texts).map((key) => [key, whose(key) ? 'example' : 'link']),
+  );
+}
+
+/** A value as an address keeps it, with its unit, so that it stays true. */
+function valueText(field: Field): string {
+  if (field.kind === 'choice') return field.value;
+  if (field.kind === 'list') return field.value.map(plainText).join(' ');
+  return field.value === undefined
+    ? ''
+    : `${plainText(field.value)}${units[field.spec.unit].token}`;
+}
+
+/**
+ * A field's text as an address keeps it: a bare number gets its home unit, and what cannot be read
+ * leaves the value that still stands, so that the link gives what the page shows.
+ */
 export function addressText(field: Field): string {
+  if (field.heldOver) return valueText(field);
   if (field.kind !== 'figure') return field.text;
   const pieces = numberAndUnit(field.text);
   if (!pieces || !isHomeUnit(pieces.unit, field.spec.unit)) return field.text.trim();
@@ -24,16 +63,42 @@ export function addressText(field: Field): string {
 }
 
 const encode = (text: string): string =>
-  encodeURIComponent(text).replaceAll('%2C', ',').replaceAll('%2F', '/').replaceAll('%3A', ':');
+  encodeURIComponent(text.replaceAll(/\p{Surrogate}/gu, '\uFFFD'))
+    .replaceAll('%2C', ',')
+    .replaceAll('%2F', '/')
+    .replaceAll('%3A', ':');
+
+/** Names of some of the keys: the members of a series by one name where all of them are meant. */
+function namesFor(keys: readonly string[], others: ReadonlySet<string>): string[] {
+  const split = new Set([...others].map(baseOf));
+  return [...new Set(keys.map((key) => (split.has(baseOf(key)) ? key : baseOf(key))))];
+}
+
+/** The shorter way to name those figures that nobody gave; nothing where there are none. */
+function exampleText(fields: readonly Field[]): string {
+  const example = fields.filter(isExample).map(({ key }) => key);
+  const given = fields.filter((field) => !isExample(field)).map(({ key }) => key);
+  if (example.length === 0) return '';
+  if (fields.every(({ origin }) => origin === 'example')) return ALL;
+  const named = namesFor(example, new Set(given)).join(',');
+  const others = [ALL, ...namesFor(given, new Set(example)).map((key) => `-${key}`)].join(',');
+  return named.length <= others.length ? named : others;
+}
 
 /**
- * The query string that holds the whole state: every field that applies, with its unit, so that
- * the link means the same for ever, whatever the defaults become. The ± fields are written only
- * when given.
+ * The query string that holds the whole state: every field that applies, with its unit, and the ±
+ * of every reading, so that the link means the same for ever, whatever the defaults become; and
+ * which of the figures are nobody's.
  */
-export function toQuery({ fields, errorFields }: Evaluation): string {
-  return [...fields, ...errorFields.filter((field) => field.given)]
-    .filter((field) => field.text.trim() !== '' || field.given)
-    .map((field) => `${encode(field.key)}=${encode(addressText(field))}`)
-    .join('&');
+export function toQuery({
+  fields,
+  errorFields,
+}: Pick<Evaluation, 'fields' | 'errorFields'>): string {
+  const example = exampleText(fields);
+  return [
+    ...[...fields, ...errorFields]
+      .filter((field) => field.text.trim() !== '' || field.given)
+      .map((field) => `${encode(field.key)}=${encode(addressText(field))}`),
+    ...(example === '' ? [] : [`${EXAMPLE}=${encode(example)}`]),
+  ].join('&');
 }

@@ -1,5 +1,15 @@
 import { MathsError } from '../maths/errors.ts';
-import { readFigure, readList, type Field, type FieldSpec, type Reading } from './fields.ts';
+import {
+  choiceField,
+  figureField,
+  listField,
+  type Field,
+  type FieldSpec,
+  type Given,
+  type Held,
+  type Reading,
+} from './fields.ts';
+import { labelOf, rests, type Read } from './rests-on.ts';
 import { quote } from './parse.ts';
 import { measuredSpreads } from './spreads.ts';
 import {
@@ -9,12 +19,19 @@ import {
   type AnyValue,
   type AnyValues,
   type Input,
+  type Origin,
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
 
 /** Texts by key, as typed or as found in the address; only those that were given. */
 export type Texts = Readonly<Record<string, string>>;
+/** Whose each text is, by key. */
+export type Origins = Readonly<Record<string, Origin>>;
+
+/** The same origin for every text. */
+export const allFrom = (texts: Texts, origin: Origin): Origins =>
+  Object.fromEntries(Object.keys(texts).map((key) => [key, origin]));
 
 export interface Problem {
   /** Key of the field it belongs to; none when it concerns the address or several fields. */
@@ -36,11 +53,16 @@ export interface Evaluation {
   readonly pending: boolean;
   /** Whether the results belong to what is typed now. */
   readonly computed: boolean;
+  /** Whether it stands in an article to show something, its figures nobody's. */
+  readonly demonstration: boolean;
 }
 
 export interface EvaluateOptions extends Reading {
-  /** The last good value of each key. */
-  readonly held?: Readonly<Record<string, AnyValue>>;
+  /** What each field last held. What comes by a link has held nothing yet. */
+  readonly held?: Readonly<Record<string, Held>>;
+  /** Whose each text is; the reader's own unless said. */
+  readonly origins?: Origins;
+  readonly demonstration?: boolean;
 }
 
 /** One measured number: where it sits in the values, and its ±. */
@@ -102,105 +124,62 @@ function gatherInput(
   into: Gathered,
 ): void {
   const { fields, errorFields, values, measured, stray } = into;
-  const held = options.held ?? {};
   const applies = input.when?.(values) ?? true;
-  const add = (field: Field): void => {
-    if (applies) fields.push(field);
-    else if (field.heldOver && field.problem) stray.push({ sentence: field.problem });
+  const given = (name: string): Given => ({
+    text: texts[name],
+    origin: options.origins?.[name] ?? 'yours',
+    held: options.held?.[name],
+  });
+  /** What does not apply takes no part: its default stands in, whatever was typed there. */
+  const take = <F extends Field>(name: string, read: (from: Given) => F): F => {
+    const field = read(given(name));
+    if (applies) {
+      fields.push(field);
+      return field;
+    }
+    if (field.heldOver || field.unread) stray.push({ sentence: field.problem! });
+    return read({ ...given(name), text: undefined });
   };
 
   if (input.kind === 'choice') {
-    const typed = texts[key];
-    const known = typed !== undefined && Object.hasOwn(input.options, typed);
-    const last = (held[key] as string | undefined) ?? input.default;
-    const value = known ? typed : typed === undefined ? input.default : last;
-    const field: Field = {
-      kind: 'choice',
-      key,
-      label: input.label,
-      help: input.help,
-      options: input.options,
-      text: typed ?? input.default,
-      given: typed !== undefined,
-      value,
-      heldOver: typed !== undefined && !known,
-      ...(input.measure === undefined ? {} : { measure: input.measure }),
-      ...(input.group === undefined ? {} : { group: input.group }),
-      ...(typed !== undefined && !known
-        ? {
-            problem: `${quote(typed)} is not a choice for ${input.label.toLowerCase()}. Choose one of: ${Object.values(input.options).join(', ')}.`,
-          }
-        : {}),
-    };
-    values[key] = value;
-    add(field);
+    values[key] = take(key, (from) => choiceField(key, input, from)).value;
     return;
   }
-
   if (input.kind === 'list') {
     const spec: FieldSpec = { ...input, list: input.most };
-    const field = readList(
-      key,
-      spec,
-      texts[key],
-      input.default,
-      held[key] as readonly number[] | undefined,
-      options,
-    );
-    values[key] = field.value;
-    add(field);
+    const read = (from: Given) => listField(key, spec, from, input.default, options);
+    values[key] = take(key, read).value;
     return;
   }
 
-  const noteError = (members: readonly (number | undefined)[] | undefined): void => {
-    if (input.error === undefined || !applies) return;
+  const noteError = (members: readonly number[] | undefined): void => {
+    const nothing = members ? members.length === 0 : values[key] === undefined;
     const ofError = errorKey(key);
-    const field = readFigure(
-      ofError,
-      errorSpec(input),
-      texts[ofError],
-      input.error,
-      held[ofError] as number | undefined,
-      options,
-    );
+    if (input.error === undefined || !applies || (nothing && texts[ofError] === undefined)) return;
+    const spec = errorSpec(input);
+    const field = figureField(ofError, spec, given(ofError), input.error, options);
     errorFields.push(field);
     const error = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
-    if (!(error > 0)) return;
+    if (!(error > 0) || nothing) return;
     if (members) members.forEach((_, index) => measured.push({ key, index, error }));
-    else if (values[key] !== undefined) measured.push({ key, error });
+    else measured.push({ key, error });
   };
 
   if (input.kind === 'series') {
     const count = Math.max(0, Math.min(input.most, Math.floor(input.count(values)) || 0));
     const members = seriesKeys(key, count, input.first).map((member, i) => {
-      const label = input.member(i + 1, values);
-      const heldMember = (held[key] as readonly number[] | undefined)?.[i];
-      const field = readFigure(
-        member,
-        { ...input, label },
-        texts[member],
-        offered(input.default(i + 1, values), input),
-        heldMember,
-        options,
-      );
-      add(field);
-      return field.value!;
+      const spec = { ...input, label: input.member(i + 1, values) };
+      const fallback = offered(input.default(i + 1, values), input);
+      return take(member, (from) => figureField(member, spec, from, fallback, options)).value!;
     });
     values[key] = members;
     noteError(members);
     return;
   }
 
-  const field = readFigure(
-    key,
-    input.kind === 'optional' ? { ...input, optional: true } : input,
-    texts[key],
-    input.kind === 'optional' ? undefined : input.default,
-    held[key] as number | undefined,
-    options,
-  );
-  values[key] = field.value;
-  add(field);
+  const spec = input.kind === 'optional' ? { ...input, optional: true } : input;
+  const fallback = input.kind === 'optional' ? undefined : input.default;
+  values[key] = take(key, (from) => figureField(key, spec, from, fallback, options)).value;
   noteError(undefined);
 }
 
@@ -215,6 +194,25 @@ function finiteOnly(value: ResultValue): ResultValue {
 function allAbsent(calculator: AnyCalculator, why: string): Record<string, ResultValue> {
   return Object.fromEntries(Object.keys(calculator.results).map((name) => [name, absent(why)]));
 }
+
+/** Why there is no result where it rests on a text that was never read; nothing where it does not. */
+function restsOnUnread(
+  calculator: AnyCalculator,
+  state: Pick<Evaluation, 'fields' | 'values'>,
+  unread: readonly Field[],
+  read: Read,
+): string | undefined {
+  if (unread.length === 0) return undefined;
+  const keys = new Set(rests(calculator, state, [read]).map(({ key }) => key));
+  const found = unread.find(
+    ({ key }) => keys.has(key) || [...keys].some((on) => isErrorOf(key, on)),
+  );
+  return found && (found.problem ?? `${labelOf(found)} is still being read.`);
+}
+
+/** Whether a key is that of the ± of a field, or of the series it belongs to. */
+const isErrorOf = (key: string, field: string): boolean =>
+  key === errorKey(field) || key === errorKey(field.replace(/-\d+$/, ''));
 
 /** From texts to fields, values, results and their ±: the whole of a calculator's state. */
 export function evaluate(
@@ -247,8 +245,12 @@ export function evaluate(
     }
   }
   const pending = everyField.some((field) => field.kind !== 'choice' && field.pending);
-  const blocking = fields.find((field) => field.problem !== undefined && !field.heldOver);
-  const base = { fields, errorFields, values, pending };
+  const blocking = fields.find(
+    ({ problem, heldOver, unread }) => problem !== undefined && !heldOver && !unread,
+  );
+  const unread = everyField.filter((field) => field.unread);
+  const demonstration = options.demonstration ?? false;
+  const base = { fields, errorFields, values, pending, demonstration };
   if (blocking) {
     return {
       ...base,
@@ -261,7 +263,10 @@ export function evaluate(
   try {
     const raw = calculator.compute(values) as Record<string, ResultValue>;
     const results = Object.fromEntries(
-      Object.keys(calculator.results).map((name) => [name, finiteOnly(raw[name]!)]),
+      Object.keys(calculator.results).map((name) => {
+        const missing = restsOnUnread(calculator, base, unread, { kind: 'result', name });
+        return [name, missing === undefined ? finiteOnly(raw[name]!) : absent(missing)];
+      }),
     );
     let spreads: Readonly<Record<string, number>> | undefined;
     return {
@@ -271,7 +276,7 @@ export function evaluate(
         return (spreads ??= measuredSpreads(calculator, values, measured, results));
       },
       problems,
-      computed: true,
+      computed: unread.length === 0,
     };
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;

@@ -1,12 +1,22 @@
 import { parse, quote, type Converter } from './parse.ts';
 import { showInput } from './format.ts';
-import type { NumberInput } from './types.ts';
+import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
 import { quantityWords, units, type LengthDisplay } from './units.ts';
 
 /** What one field needs of an input: the same for single, optional, series and ± fields. */
 export type FieldSpec = Pick<
   NumberInput,
-  'label' | 'help' | 'measure' | 'group' | 'unit' | 'min' | 'max' | 'why' | 'whole' | 'step'
+  | 'label'
+  | 'help'
+  | 'measure'
+  | 'group'
+  | 'unit'
+  | 'min'
+  | 'max'
+  | 'why'
+  | 'whole'
+  | 'step'
+  | 'assumed'
 > & { readonly optional?: boolean; readonly list?: number };
 
 interface FieldBase {
@@ -14,7 +24,19 @@ interface FieldBase {
   /** As typed or as found in the address; the default's text when neither. */
   readonly text: string;
   readonly given: boolean;
+  /** Whose figure its value is. */
+  readonly origin: Origin;
+  /** The text could not be read, and the last good value still stands. */
+  readonly heldOver: boolean;
+  /** The text could not be read, and no good value came before it: nothing stands on this field. */
+  readonly unread: boolean;
   readonly problem?: string;
+}
+
+/** The value that a field last held, and whose it was. */
+export interface Held {
+  readonly value: AnyValue;
+  readonly origin: Origin;
 }
 
 export interface FigureField extends FieldBase {
@@ -22,8 +44,6 @@ export interface FigureField extends FieldBase {
   readonly spec: FieldSpec;
   readonly value: number | undefined;
   readonly pending: boolean;
-  /** The text could not be read, and the last good value still stands. */
-  readonly heldOver: boolean;
 }
 
 export interface ListField extends FieldBase {
@@ -31,7 +51,6 @@ export interface ListField extends FieldBase {
   readonly spec: FieldSpec;
   readonly value: readonly number[];
   readonly pending: boolean;
-  readonly heldOver: boolean;
 }
 
 export interface ChoiceField extends FieldBase {
@@ -42,7 +61,7 @@ export interface ChoiceField extends FieldBase {
   readonly group?: string;
   readonly options: Readonly<Record<string, string>>;
   readonly value: string;
-  readonly heldOver: boolean;
+  readonly assumed?: true;
 }
 
 export type Field = FigureField | ListField | ChoiceField;
@@ -72,84 +91,194 @@ function rangeProblem(
   return `${capital(spec.label)} must be ${rangeWords(spec, lengths)}: ${spec.why}. ${quote(typed)} is outside that; check the figure and its unit.`;
 }
 
+/** The longest text that is read: more than any figure or list of them needs. */
+export const LONGEST = 1000;
+
+/** A text of no more than so many units, cut between letters and never within one. */
+export function cutText(text: string, most: number): string {
+  const cut = text.slice(0, most);
+  return /[\uD800-\uDBFF]$/.test(cut) ? cut.slice(0, -1) : cut;
+}
+
+const tooLong = (label: string): string =>
+  `${capital(label)} holds more than ${LONGEST} letters, which is no figure. Type it anew.`;
+
 export interface Reading {
   readonly lengths: LengthDisplay;
   readonly converter?: Converter;
 }
 
-/** Reads one figure. An unreadable text changes nothing: the value last good is held. */
-export function readFigure(
+/** A text as given, whose it is, and what its field held before. */
+export interface Given {
+  readonly text: string | undefined;
+  readonly origin: Origin;
+  readonly held: Held | undefined;
+}
+
+type Read<T> =
+  | { readonly kind: 'value'; readonly value: T; readonly problem?: string }
+  | { readonly kind: 'pending' }
+  | { readonly kind: 'bad'; readonly sentence: string };
+
+const bad = (sentence: string): Read<never> => ({ kind: 'bad', sentence });
+
+/** What every kind of field makes of its text: an unreadable one leaves what was held before. */
+export function stand<T>(
+  { text, origin, held }: Given,
+  fallback: T,
+  fallbackText: string,
+  read: (text: string) => Read<T>,
+): {
+  text: string;
+  given: boolean;
+  origin: Origin;
+  value: T;
+  pending: boolean;
+  heldOver: boolean;
+  unread: boolean;
+  problem?: string;
+} {
+  const still = { pending: false, heldOver: false, unread: false };
+  if (text === undefined) {
+    return { ...still, text: fallbackText, given: false, origin: 'example', value: fallback };
+  }
+  const found = read(text);
+  if (found.kind === 'value') return { ...still, text, given: true, origin, ...without(found) };
+  const last = held
+    ? { value: held.value as T, origin: held.origin }
+    : { value: fallback, origin, unread: true };
+  const waiting = { ...still, text, given: true, ...last };
+  return found.kind === 'pending'
+    ? { ...waiting, pending: true }
+    : { ...waiting, heldOver: held !== undefined, problem: found.sentence };
+}
+
+const without = <T>({ value, problem }: { value: T; problem?: string }) =>
+  problem === undefined ? { value } : { value, problem };
+
+/** Reads one figure. */
+function readOne(
+  spec: FieldSpec,
+  typed: string,
+  { lengths, converter }: Reading,
+): Read<number | undefined> {
+  if (typed.trim() === '') {
+    if (spec.optional) return { kind: 'value', value: undefined };
+    return bad(
+      `${capital(spec.label)} is empty. Type ${quantityWords[units[spec.unit].quantity].noun}, ${rangeWords(spec, lengths)}.`,
+    );
+  }
+  if (typed.length > LONGEST) return bad(tooLong(spec.label));
+  const parsed = parse(typed, spec.unit, converter);
+  if (parsed.kind !== 'value') return parsed;
+  const problem = rangeProblem(spec, parsed.value, typed, lengths);
+  return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };
+}
+
+/** A field of one figure. */
+export function figureField(
+  key: string,
+  spec: FieldSpec,
+  given: Given,
+  fallback: number | undefined,
+  reading: Reading,
+): FigureField {
+  const text = fallback === undefined ? '' : plainText(fallback);
+  const read = (typed: string) => readOne(spec, typed, reading);
+  return { kind: 'figure', key, spec, ...stand(given, fallback, text, read) };
+}
+
+/** The figures in a text: parted by semicolons, or by blanks before a figure. */
+function partsOf(typed: string): string[] {
+  const parts: string[] = [];
+  for (const piece of typed.split(';')) {
+    let joins = false;
+    for (const word of piece.split(/\s+/)) {
+      if (word === '') continue;
+      if (joins && !/^[+\-−]?[\d.,]/u.test(word)) parts.push(`${parts.pop()!} ${word}`);
+      else parts.push(word);
+      joins = true;
+    }
+  }
+  return parts;
+}
+
+function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
+  const parts = partsOf(typed);
+  const most = spec.list ?? Infinity;
+  if (parts.length > most) {
+    return bad(
+      `${capital(spec.label)} takes at most ${most} figures; ${parts.length} were typed. Leave some out.`,
+    );
+  }
+  if (typed.length > LONGEST) return bad(tooLong(spec.label));
+  const read = parts.map((part) => readOne(spec, part, reading));
+  for (const one of read) {
+    if (one.kind === 'bad') return one;
+    if (one.kind === 'value' && one.problem !== undefined) return bad(one.problem);
+  }
+  const values = read.flatMap((one) => (one.kind === 'value' ? [one.value!] : []));
+  return values.length < read.length ? { kind: 'pending' } : { kind: 'value', value: values };
+}
+
+/** A field of several figures. */
+export function listField(
+  key: string,
+  spec: FieldSpec,
+  given: Given,
+  fallback: readonly number[],
+  reading: Reading,
+): ListField {
+  const text = fallback.map(plainText).join(' ');
+  const read = (typed: string) => readAll(spec, typed, reading);
+  return { kind: 'list', key, spec, ...stand(given, fallback, text, read) };
+}
+
+/** A field of named options. */
+export function choiceField(key: string, input: ChoiceInput, given: Given): ChoiceField {
+  const { label, help, options, measure, group, assumed } = input;
+  const read = (typed: string): Read<string> =>
+    Object.hasOwn(options, typed)
+      ? { kind: 'value', value: typed }
+      : bad(
+          `${quote(typed)} is not a choice for ${label.toLowerCase()}. Choose one of: ${Object.values(options).join(', ')}.`,
+        );
+  const { pending: _, ...stands } = stand<string>(given, input.default, input.default, read);
+  return {
+    kind: 'choice',
+    key,
+    label,
+    help,
+    options,
+    ...stands,
+    ...(measure === undefined ? {} : { measure }),
+    ...(group === undefined ? {} : { group }),
+    ...(assumed === undefined ? {} : { assumed }),
+  };
+}
+
+const typedByReader = (text: string | undefined, held: AnyValue): Given => ({
+  text,
+  origin: 'yours',
+  held: held === undefined ? undefined : { value: held, origin: 'yours' },
+});
+
+/** Reads one figure that a reader typed. An unreadable text changes nothing: `held` still stands. */
+export const readFigure = (
   key: string,
   spec: FieldSpec,
   typed: string | undefined,
   fallback: number | undefined,
   held: number | undefined,
-  { lengths, converter }: Reading,
-): FigureField {
-  const last = held ?? fallback;
-  const base = { kind: 'figure', key, spec, pending: false, heldOver: false } as const;
-  if (typed === undefined) {
-    return {
-      ...base,
-      text: fallback === undefined ? '' : plainText(fallback),
-      given: false,
-      value: fallback,
-    };
-  }
-  const given = { ...base, text: typed, given: true };
-  if (typed.trim() === '') {
-    if (spec.optional) return { ...given, value: undefined };
-    return {
-      ...given,
-      value: last,
-      heldOver: true,
-      problem: `${capital(spec.label)} is empty. Type ${quantityWords[units[spec.unit].quantity].noun}, ${rangeWords(spec, lengths)}.`,
-    };
-  }
-  const parsed = parse(typed, spec.unit, converter);
-  if (parsed.kind === 'pending') return { ...given, value: last, pending: true };
-  if (parsed.kind === 'bad') {
-    return { ...given, value: last, heldOver: true, problem: parsed.sentence };
-  }
-  const problem = rangeProblem(spec, parsed.value, typed, lengths);
-  return problem === undefined
-    ? { ...given, value: parsed.value }
-    : { ...given, value: parsed.value, problem };
-}
+  reading: Reading,
+): FigureField => figureField(key, spec, typedByReader(typed, held), fallback, reading);
 
-/** Reads several figures from one text, separated by spaces or semicolons. */
-export function readList(
+/** Reads several figures that a reader typed into one field, separated by spaces or semicolons. */
+export const readList = (
   key: string,
   spec: FieldSpec,
   typed: string | undefined,
   fallback: readonly number[],
   held: readonly number[] | undefined,
   reading: Reading,
-): ListField {
-  const base = { kind: 'list', key, spec, pending: false, heldOver: false } as const;
-  if (typed === undefined) {
-    return { ...base, text: fallback.map(plainText).join(' '), given: false, value: fallback };
-  }
-  const given = { ...base, text: typed, given: true };
-  const parts = typed
-    .trim()
-    .split(/\s*;\s*|\s+(?=[+\-−]?[\d.,])/u)
-    .filter((part) => part !== '');
-  const most = spec.list ?? Infinity;
-  if (parts.length > most) {
-    return {
-      ...given,
-      value: held ?? fallback,
-      heldOver: true,
-      problem: `${capital(spec.label)} takes at most ${most} figures; ${parts.length} were typed. Leave some out.`,
-    };
-  }
-  const read = parts.map((part) => readFigure(key, spec, part, undefined, undefined, reading));
-  const faulty = read.find((field) => field.problem !== undefined);
-  if (faulty)
-    return { ...given, value: held ?? fallback, heldOver: true, problem: faulty.problem! };
-  if (read.some((field) => field.pending)) {
-    return { ...given, value: held ?? fallback, pending: true };
-  }
-  return { ...given, value: read.map((field) => field.value!) };
-}
+): ListField => listField(key, spec, typedByReader(typed, held), fallback, reading);

@@ -26,7 +26,7 @@ const LONGEST_QUOTE = 40;
 const LARGEST = 1e100;
 
 export const quote = (text: string): string =>
-  `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text}”`;
+  `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE).replace(/\p{Surrogate}$/u, '')}…` : text}”`;
 
 interface Pieces {
   readonly sign: 1 | -1;

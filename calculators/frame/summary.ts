@@ -5,6 +5,7 @@ import { flatten } from './spreads.ts';
 import { Absent, type AnyCalculator, type AnyValues, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
+import { isExample, remarksOf, touched, whoseAnswer, whoseLeads } from './whose.ts';
 
 /** One figure with its ± and the word that follows it. */
 export function figureText(
@@ -52,19 +53,25 @@ export function inputLines(fields: readonly Field[], lengths: LengthDisplay): Su
   return fields.flatMap((field) => inputLine(field, lengths) ?? []);
 }
 
+export interface ResultLine extends SummaryLine {
+  /** Name of the result it belongs to. */
+  readonly name: string;
+}
+
 /** The results that exist, as lines for people. */
 export function resultLines(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
-): SummaryLine[] {
+): ResultLine[] {
   const { results, spreads, values } = evaluation;
-  const lines: SummaryLine[] = [];
+  const lines: ResultLine[] = [];
   for (const [name, spec] of Object.entries<ResultSpec>(calculator.results)) {
     const value = results[name];
     if (value === undefined || value instanceof Absent) continue;
     const line = (figure: number, flat: string, row?: string): void => {
       lines.push({
+        name,
         label: row === undefined ? spec.label : `${row}, ${spec.label.toLowerCase()}`,
         text: figureText(figure, spec, spreads[flat], lengths),
       });
@@ -90,12 +97,18 @@ export function plainSummary(
 ): string {
   const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
   const remarks = remarksOf(calculator, evaluation);
+  const whose = whoseAnswer(calculator, evaluation);
+  const marked = touched(evaluation);
   return [
     calculator.title,
     'From:',
-    ...inputLines(evaluation.fields, lengths).map(write),
+    ...evaluation.fields.flatMap((field) => {
+      const mark = marked && isExample(field) ? ' (the example’s)' : '';
+      return inputLines([field], lengths).map((line) => `${write(line)}${mark}`);
+    }),
     'Result:',
     ...resultLines(calculator, evaluation, lengths).map(write),
+    ...(whose === undefined ? [] : [`  ${whose}`]),
     ...remarks.map((remark) => `  ${remark}`),
     link,
   ].join('\n');
@@ -116,7 +129,9 @@ function linkWords(
     .filter(({ label }) => leads.has(label))
     .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
     .join(', ');
-  return words === '' ? calculator.title : `${calculator.title}: ${words}`;
+  return words === ''
+    ? calculator.title
+    : `${calculator.title}: ${words}${whoseLeads(calculator, evaluation)}`;
 }
 
 const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');
@@ -148,12 +163,13 @@ const csvCell = (text: string): string =>
 
 /** Inputs and results as comma-separated values: figures unrounded, one row each. */
 export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): string {
-  const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus']];
+  const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus', 'whose']];
   for (const field of evaluation.fields) {
-    if (field.kind === 'choice') rows.push([field.key, field.label, field.value, '', '']);
+    const { key, origin } = field;
+    if (field.kind === 'choice') rows.push([key, field.label, field.value, '', '', origin]);
     else {
       const value = field.kind === 'list' ? field.value.join(' ') : String(field.value ?? '');
-      rows.push([field.key, field.spec.label, value, units[field.spec.unit].label, '']);
+      rows.push([key, field.spec.label, value, units[field.spec.unit].label, '', origin]);
     }
   }
   for (const [name, figure] of flatten(evaluation.results)) {
@@ -166,13 +182,8 @@ export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): s
       plainDecimal(figure),
       units[spec.unit].label,
       spread === undefined ? '' : plainDecimal(spread),
+      '',
     ]);
   }
   return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
-}
-
-/** The calculator's remarks, or none when there is no result to remark on. */
-export function remarksOf(calculator: AnyCalculator, evaluation: Evaluation): readonly string[] {
-  if (!evaluation.computed || !calculator.remarks) return [];
-  return calculator.remarks(evaluation.values, evaluation.results) as readonly string[];
 }

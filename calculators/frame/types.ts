@@ -2,6 +2,9 @@ import type { VNode } from 'preact';
 import type { Stage } from './stages.ts';
 import type { LengthDisplay, UnitName } from './units.ts';
 
+/** Whose figure a field holds. An `example` is nobody's: the invented engine's, until it is touched. */
+export type Origin = 'yours' | 'link' | 'sheet' | 'example';
+
 interface InputBase {
   readonly label: string;
   /** One line under the label: what the figure is. */
@@ -10,6 +13,11 @@ interface InputBase {
   readonly measure?: string;
   /** Heading of the group of fields it stands in. Neighbours with the same heading share it. */
   readonly group?: string;
+  /**
+   * Set where the default is no reading: a tolerance, a question that is asked, how many boxes there
+   * are, or none of something. What is said may rest on it though nobody gave it.
+   */
+  readonly assumed?: true;
   /** Whether the field applies, given the choices made so far and the plain numbers before it. */
   readonly when?: (values: AnyValues) => boolean;
 }
@@ -116,6 +124,35 @@ export type ResultValue = number | readonly number[] | readonly (readonly number
 
 export type ComputedOf<R extends Results> = { readonly [K in keyof R]: ResultValue };
 
+/** The ± of each result that has one, by result name (`name-1` … in a series), worked out when read. */
+export interface Uncertain {
+  readonly spreads: Readonly<Record<string, number>>;
+}
+
+/** A sentence that follows from the result. */
+export interface Remark {
+  /** What it judges, in lower case: named where it cannot be said yet. */
+  readonly about: string;
+  /** Set where nobody misses it: about a question that the reader may not have asked. */
+  readonly quiet?: true;
+  /** What it reads is what it rests on. Nothing where there is nothing to say. */
+  readonly say: () => string | undefined;
+}
+
+/**
+ * The inputs each result rests on, by result name: those that can change it. A result that is left
+ * out rests on all. `key-N` is the member of a series in the result's own row.
+ */
+export type RestsOn<I extends Inputs = Inputs, R extends Results = Results> = {
+  readonly [K in keyof R]?: Rests<I>;
+};
+type RestKey<I extends Inputs> =
+  | (string & keyof I)
+  | { [K in keyof I]: I[K] extends { kind: 'series' } ? `${string & K}-N` : never }[keyof I];
+// Taken from a method, so that one calculator can stand where any calculator is taken.
+type Rests<I extends Inputs> =
+  readonly RestKey<I>[] | { of(values: ValuesOf<I>): readonly RestKey<I>[] }['of'];
+
 export interface TableSpec {
   readonly caption: string;
   /** Heading of the first column. */
@@ -129,7 +166,8 @@ export interface TableSpec {
       values: AnyValues,
       computed: Readonly<Record<string, ResultValue>>,
       index: number,
-      inner?: number,
+      inner: number | undefined,
+      more: Uncertain,
     ) => string;
   };
 }
@@ -185,8 +223,16 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   // Methods rather than function properties from here on, so that one calculator can stand where
   // any calculator is taken.
   compute(values: ValuesOf<I>): ComputedOf<R>;
-  /** Remarks for people that follow from the result: pass or fail, what to do next. */
-  remarks?(values: ValuesOf<I>, results: ComputedOf<R>): readonly string[];
+  readonly restsOn?: RestsOn<NoInfer<I>, NoInfer<R>>;
+  /**
+   * Remarks for people that follow from the result: pass or fail, what to do next. What is read
+   * outside of a remark's own `say` counts for all of them.
+   */
+  remarks?(
+    values: ValuesOf<I>,
+    results: ComputedOf<R>,
+    more: Uncertain,
+  ): readonly (string | Remark)[];
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];

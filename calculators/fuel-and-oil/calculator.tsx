@@ -1,9 +1,10 @@
 import { DEMO_RATIO } from '../demo-engine.ts';
 import { defineCalculator } from '../frame/define.ts';
-import { fixed } from '../frame/format.ts';
-import { compute, ratioOf } from './compute.ts';
+import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
+import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -15,6 +16,7 @@ export default defineCalculator({
   alsoCalled: ['premix', 'petroil', 'two-stroke mix', 'oil ratio', '25:1', '50:1', 'mixing oil'],
   inputs,
   results,
+  restsOn,
   fieldOf: {
     fuel: 'fuel',
     ratio: 'ratio',
@@ -24,23 +26,7 @@ export default defineCalculator({
     oil: 'fuel',
   },
   compute,
-  remarks: (v, computed) => {
-    const ratio = ratioOf(v);
-    const mixed = computed['mixed-ratio'] as number;
-    if (v.already === 0) {
-      return [
-        `Pour about half of the petrol, then the oil, then the rest, and shake the can. ${fixed(1000 / ratio, 0)} ml goes to every litre.`,
-      ];
-    }
-    return [
-      mixed > ratio * 1.02
-        ? `With oil for the new petrol only, the tank comes to ${fixed(mixed, 1)} to 1: less oil than wanted, since what was there had less. Use the oil that brings all to the ratio.`
-        : mixed < ratio / 1.02
-          ? `With oil for the new petrol only, the tank comes to ${fixed(mixed, 1)} to 1: a little more oil than wanted, which smokes but does no harm.`
-          : 'What was there and what is put in agree, near enough.',
-      'Mix in a can, not in the tank: oil that sinks to the tap blocks the first jet it meets, and the engine then runs on petrol alone.',
-    ];
-  },
+  remarks,
   picture: Picture,
   ready: {
     caption: `Oil at ${DEMO_RATIO} to 1`,

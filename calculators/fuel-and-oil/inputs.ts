@@ -21,6 +21,7 @@ export const inputs = {
     error: 0.05,
   },
   by: choice({
+    assumed: true,
     group: groups.fuel,
     label: 'Oil given as',
     help: 'Parts of petrol to one of oil, or oil in per cent of the petrol.',
@@ -54,6 +55,7 @@ export const inputs = {
     when: (v) => v.by === 'percent',
   },
   already: {
+    assumed: true,
     kind: 'number',
     group: groups.tank,
     label: 'Mix in the tank',

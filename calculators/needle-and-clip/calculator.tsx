@@ -5,6 +5,7 @@ import { circuitAt } from './circuits.ts';
 import { compute, throttles } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -17,6 +18,7 @@ export default defineCalculator({
   inputs,
   folded: [groups.second],
   results,
+  restsOn,
   tables: {
     clips: {
       caption: 'The clip in each groove, throttle as given',
@@ -43,17 +45,23 @@ export default defineCalculator({
     clips: 'clips',
   },
   compute,
-  remarks: (v, computed) => {
-    const share = computed['needle-share'] as number;
-    const { name } = circuitAt(v.throttle);
-    const change = computed['annulus-per-clip'] as number;
-    return [
-      `At ${fixed(v.throttle, 0)} per cent of throttle it is the turn of the ${name} (common practice); by area the ring has ${fixed(share, 0)} per cent of the say and the main jet the rest.`,
-      change < 1e-9
-        ? 'Here the parallel part is in the mouth, so that the clip changes nothing. Only a thicker or thinner needle, or another jet, does.'
-        : `One groove lower makes it ${fixed(computed['clip-percent'] as number, 1)} per cent richer here.`,
-    ];
-  },
+  remarks: (v, computed) => [
+    {
+      about: 'which circuit is in charge',
+      say: () => {
+        const share = computed['needle-share'] as number;
+        const { name } = circuitAt(v.throttle);
+        return `At ${fixed(v.throttle, 0)} per cent of throttle it is the turn of the ${name} (common practice); by area the ring has ${fixed(share, 0)} per cent of the say and the main jet the rest.`;
+      },
+    },
+    {
+      about: 'what one groove does',
+      say: () =>
+        (computed['annulus-per-clip'] as number) < 1e-9
+          ? 'Here the parallel part is in the mouth, so that the clip changes nothing. Only a thicker or thinner needle, or another jet, does.'
+          : `One groove lower makes it ${fixed(computed['clip-percent'] as number, 1)} per cent richer here.`,
+    },
+  ],
   picture: Picture,
   ready: {
     caption: `Ring area of an invented carburettor: jet ${demoJets.needleJet} mm, needle ${demoJets.needle} mm tapering by ${demoJets.taper}° from a rise of ${demoJets.straight} mm, clip in groove ${demoJets.clip} of ${demoJets.clips}, slide travel ${demoJets.slideTravel} mm, main jet ${demoJets.main} mm`,

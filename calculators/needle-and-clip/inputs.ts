@@ -9,6 +9,7 @@ export const groups = {
 
 export const inputs = {
   throttle: {
+    assumed: true,
     kind: 'number',
     group: groups.clip,
     label: 'Throttle',

@@ -39,6 +39,19 @@ function angleFrom(
   return found;
 }
 
+/** An arc is told by its rotor; travel and degrees need none. */
+const found = ({ from }: { from: string }) =>
+  [
+    'from',
+    'travel',
+    'angle',
+    'arc',
+    'stroke',
+    'rod',
+    'offset',
+    ...(from === 'arc' ? (['rotor'] as const) : []),
+  ] as const;
+
 export default defineCalculator({
   slug: 'piston-position',
   title: 'Piston position and crank angle',
@@ -48,6 +61,7 @@ export default defineCalculator({
   alsoCalled: ['timing', 'BTDC', 'advance', 'mm before top dead centre', 'degrees', 'slider-crank'],
   inputs: {
     from: choice({
+      assumed: true,
       group: figure,
       label: 'You have',
       help: 'What the timing figure is given as.',
@@ -109,6 +123,7 @@ export default defineCalculator({
       measure: 'Caliper across the rim at the marks.',
     },
     tilt: {
+      assumed: true,
       kind: 'number',
       group: 'Rotor and indicator',
       label: 'Lean of the indicator',
@@ -158,6 +173,13 @@ export default defineCalculator({
       help: 'Set the dial to this; a leaning plunger moves further than the piston.',
       decimals: 3,
     },
+  },
+  restsOn: {
+    angle: found,
+    travel: found,
+    'degrees-per-tenth': found,
+    arc: (v) => [...found(v), 'rotor'],
+    'dial-reading': (v) => [...found(v), 'tilt'],
   },
   fieldOf: {
     ...engineFields,

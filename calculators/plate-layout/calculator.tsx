@@ -4,6 +4,7 @@ import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -24,6 +25,7 @@ export default defineCalculator({
   inputs,
   folded,
   results,
+  restsOn,
   tables: {
     holes: {
       caption: 'Holes from the centre of the plate, X to the right, Y up',

@@ -46,6 +46,7 @@ export const inputs = {
     step: 1,
   },
   start: {
+    assumed: true,
     kind: 'number',
     group: sets,
     label: 'Direction of set 1',
@@ -58,6 +59,7 @@ export const inputs = {
     step: 5,
   },
   spacing: {
+    assumed: true,
     kind: 'series',
     first: 2,
     group: sets,
@@ -101,6 +103,7 @@ export const inputs = {
     step: 0.5,
   },
   allowance: {
+    assumed: true,
     kind: 'number',
     group: plate,
     label: 'Metal left for turning',
@@ -113,6 +116,7 @@ export const inputs = {
     step: 0.5,
   },
   'least-wall': {
+    assumed: true,
     kind: 'number',
     group: plate,
     label: 'Least metal wanted',
@@ -125,6 +129,7 @@ export const inputs = {
     step: 0.5,
   },
   paper: choice({
+    assumed: true,
     group: plate,
     label: 'Paper for the template',
     help: 'For the PDF.',
@@ -132,6 +137,7 @@ export const inputs = {
     default: 'a4',
   }),
   holes: {
+    assumed: true,
     kind: 'number',
     group: holes,
     label: 'Holes in each set',
@@ -192,6 +198,7 @@ export const inputs = {
     step: 0.1,
   },
   thread: choice({
+    assumed: true,
     group: holes,
     label: 'Drills for a thread',
     help: 'ISO metric coarse. Tapping and clearance sizes are shown with the results.',

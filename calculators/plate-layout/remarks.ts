@@ -1,5 +1,5 @@
 import { fixed } from '../frame/format.ts';
-import type { ComputedOf } from '../frame/types.ts';
+import type { ComputedOf, Remark } from '../frame/types.ts';
 import { walls } from '../maths/plate-walls.ts';
 import { plateOf, type Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -11,28 +11,32 @@ const SLIGHT = 0.5;
 
 const worst = (errors: readonly number[]): number => Math.max(...errors.map(Math.abs));
 
-/** Pass or fail of the metal that is left, and how good a gear would be. */
-export function remarks(v: Values, computed: ComputedOf<typeof results>): readonly string[] {
+/** Pass or fail of the metal that is left. */
+function ofTheMetal(v: Values): string {
   const thinnest = walls(plateOf(v))[0]!;
   const where = `${fixed(thinnest.wall, 2)} mm between ${thinnest.between.join(' and ')}`;
-  const said = [
-    thinnest.wall >= v['least-wall']
-      ? `Pass: the thinnest metal is ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted.`
-      : `Fail: there is only ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`,
-  ];
-  if (v.sets > 1) {
-    const head = worst(computed['head-error'] as readonly number[]);
-    const gear = worst(computed['tooth-error'] as readonly number[]);
-    if (gear > NOTHING) {
-      said.push(
-        `On a gear of ${String(v.teeth)} teeth a set is up to ${fixed(gear, 2)}° out${gear > SLIGHT ? ': choose one whose teeth divide by the sets, or use the head' : ', which its slot takes up'}.`,
-      );
-    }
-    if (head > NOTHING) {
-      said.push(
-        `With these hole circles a set is up to ${fixed(head, 3)}° out on the dividing head.`,
-      );
-    }
-  }
-  return said;
+  return thinnest.wall >= v['least-wall']
+    ? `Pass: the thinnest metal is ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted.`
+    : `Fail: there is only ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`;
 }
+
+function ofTheGear(v: Values, computed: ComputedOf<typeof results>): string | undefined {
+  if (v.sets < 2) return undefined;
+  const gear = worst(computed['tooth-error'] as readonly number[]);
+  if (gear <= NOTHING) return undefined;
+  return `On a gear of ${String(v.teeth)} teeth a set is up to ${fixed(gear, 2)}° out${gear > SLIGHT ? ': choose one whose teeth divide by the sets, or use the head' : ', which its slot takes up'}.`;
+}
+
+function ofTheHead(v: Values, computed: ComputedOf<typeof results>): string | undefined {
+  if (v.sets < 2) return undefined;
+  const head = worst(computed['head-error'] as readonly number[]);
+  return head > NOTHING
+    ? `With these hole circles a set is up to ${fixed(head, 3)}° out on the dividing head.`
+    : undefined;
+}
+
+export const remarks = (v: Values, computed: ComputedOf<typeof results>): readonly Remark[] => [
+  { about: 'whether enough metal is left', say: () => ofTheMetal(v) },
+  { about: 'how true the gear would be', quiet: true, say: () => ofTheGear(v, computed) },
+  { about: 'how true the dividing head would be', quiet: true, say: () => ofTheHead(v, computed) },
+];

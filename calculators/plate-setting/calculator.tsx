@@ -1,10 +1,10 @@
 import { engineFields } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
-import { withinTolerance } from '../maths/plate-setting.ts';
-import { compute } from './compute.ts';
+import { compute, type Computed, type Values } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
-import { remarks } from './remarks.ts';
+import { remarks, verdict } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -16,6 +16,7 @@ export default defineCalculator({
   alsoCalled: ['points plate', 'timing each cylinder', 'twin', 'triple', 'several sets of points'],
   inputs,
   results,
+  restsOn,
   tables: {
     cylinders: {
       caption: 'Each cylinder before and after the turn of the plate',
@@ -23,13 +24,8 @@ export default defineCalculator({
       row: (_, index) => `Cylinder ${String(index)}`,
       verdict: {
         heading: 'Within tolerance',
-        say: (values, computed, index) =>
-          withinTolerance(
-            [(computed.error as readonly number[])[index - 1]!],
-            values.tolerance as number,
-          )
-            ? 'pass'
-            : 'fail: move this set',
+        say: (values, computed, index, _, more) =>
+          verdict(values as unknown as Values, computed as unknown as Computed, index, more),
       },
     },
   },

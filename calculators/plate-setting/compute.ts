@@ -15,6 +15,7 @@ import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
+export type Computed = ComputedOf<typeof results>;
 
 /** The error of one reading, told of that reading's own field. */
 function atField<T>(key: string, work: () => T): T {

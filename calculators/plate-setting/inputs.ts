@@ -14,6 +14,7 @@ const cylinder = (index: number): string => `Cylinder ${String(index)}`;
 
 export const inputs = {
   cylinders: {
+    assumed: true,
     kind: 'number',
     group: wanted,
     label: 'Cylinders',
@@ -27,6 +28,7 @@ export const inputs = {
     step: 1,
   },
   as: choice({
+    assumed: true,
     group: wanted,
     label: 'Timing measured as',
     help: 'What you read when the points open.',
@@ -60,6 +62,7 @@ export const inputs = {
     when: (v) => v.as === 'angle',
   },
   tolerance: {
+    assumed: true,
     kind: 'number',
     group: wanted,
     label: 'Tolerance',

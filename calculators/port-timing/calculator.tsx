@@ -5,6 +5,7 @@ import { compute } from './compute.ts';
 import { folded, inputs, portName } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 const port = (_: unknown, index: number): string => portName(index);
@@ -27,6 +28,7 @@ export default defineCalculator({
   inputs,
   folded,
   results,
+  restsOn,
   tables: {
     ports: { caption: 'Ports uncovered by the crown', rowHeading: 'Port', row: port },
     after: { caption: 'The same ports after the change', rowHeading: 'Port', row: port },

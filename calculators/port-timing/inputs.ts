@@ -56,6 +56,7 @@ export const inputs = {
     error: 0.05,
   },
   ports: {
+    assumed: true,
     kind: 'number',
     group: ports,
     label: 'Ports to work out',
@@ -125,6 +126,7 @@ export const inputs = {
   },
   ...discInputs((values) => values['inlet'] === 'disc'),
   'wanted-port': choice({
+    assumed: true,
     group: wanted,
     label: 'Which port',
     help: 'The port whose height you want for a duration.',
@@ -144,6 +146,7 @@ export const inputs = {
     step: 1,
   },
   change: choice({
+    assumed: true,
     group: change,
     label: 'What is changed',
     help: 'Raising the barrel is what a thicker base gasket does.',
@@ -200,6 +203,7 @@ export const inputs = {
     when: (values) => several(values) && bySkirt(values),
   },
   crank: {
+    assumed: true,
     kind: 'number',
     group: picture,
     label: 'Crank turned to',

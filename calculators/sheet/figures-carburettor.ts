@@ -62,7 +62,7 @@ export const carburettorFigures = {
     max: 6,
     why: 'no jet is smaller or larger',
     step: 0.01,
-    fills: { 'air-and-jet': 'jet' },
+    fills: { 'air-and-jet': 'jet', 'needle-and-clip': 'main-jet' },
   },
   'jet-tolerance': {
     group: bowl,
@@ -128,6 +128,7 @@ export const carburettorFigures = {
     why: 'needles have no more grooves',
     whole: true,
     step: 1,
+    fills: { 'needle-and-clip': 'clip' },
   },
   thread: {
     group: slide,

@@ -121,7 +121,7 @@ export const ignitionFigures = {
     max: 359.9,
     why: 'points that are never or always shut make no spark',
     step: 1,
-    fills: { 'coil-charge': 'dwell-angle' },
+    fills: { 'coil-charge': 'dwell-angle', 'breaker-cam': 'dwell' },
     takes: { 'breaker-cam': 'dwell-angle' },
   },
   target: {
@@ -133,7 +133,7 @@ export const ignitionFigures = {
     max: 100,
     why: 'timing is counted back from the top dead centre it fires for',
     step: 0.05,
-    fills: { 'plate-setting': 'target', 'piston-position': 'travel' },
+    fills: { 'plate-setting': 'target', 'piston-position': 'travel', 'degree-disc': 'marks' },
     takes: { 'piston-position': 'travel' },
   },
   'timing-tolerance': {

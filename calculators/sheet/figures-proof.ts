@@ -54,7 +54,7 @@ export const proofFigures = {
     max: 20,
     why: 'no crown stands further from the deck at the top',
     step: 0.1,
-    fills: { compression: 'deck', 'port-timing': 'deck' },
+    fills: { compression: 'deck', 'port-timing': 'deck', 'time-area': 'deck' },
   },
   squish: {
     group: geometry,
@@ -67,7 +67,7 @@ export const proofFigures = {
     max: 10,
     why: 'with less the piston strikes the head when hot and stretched',
     step: 0.05,
-    fills: { 'squish-velocity': 'squish' },
+    fills: { 'squish-velocity': 'squish', compression: 'solder' },
     takes: { compression: 'squish' },
   },
   'squish-tolerance': {

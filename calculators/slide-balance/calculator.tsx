@@ -3,6 +3,7 @@ import { compute } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -21,6 +22,7 @@ export default defineCalculator({
   inputs,
   folded: [groups.cable],
   results,
+  restsOn,
   tables: {
     slides: {
       caption: 'What to turn at each slide',

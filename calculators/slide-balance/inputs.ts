@@ -13,6 +13,7 @@ const byVacuum = (v: AnyValues): boolean => v.method === 'vacuum';
 
 export const inputs = {
   slides: {
+    assumed: true,
     kind: 'number',
     group: groups.slides,
     label: 'Slides',
@@ -26,6 +27,7 @@ export const inputs = {
     whole: true,
   },
   method: choice({
+    assumed: true,
     group: groups.slides,
     label: 'Measured by',
     help: 'A drill shank or gauge under the slide with the engine stopped, or vacuum gauges with it running.',
@@ -84,6 +86,7 @@ export const inputs = {
     when: byVacuum,
   },
   to: choice({
+    assumed: true,
     group: groups.adjuster,
     label: 'Bring them to',
     help: 'The opening that needs the fewest turns, or one you want.',
@@ -105,6 +108,7 @@ export const inputs = {
     when: (v) => byDrill(v) && v.to === 'wanted',
   },
   adjuster: choice({
+    assumed: true,
     group: groups.adjuster,
     label: 'Set by',
     help: 'Cable adjusters make slides open together; stop screws make them idle together.',
@@ -143,6 +147,7 @@ export const inputs = {
     default: () => 1.2,
   },
   'least-play': {
+    assumed: true,
     kind: 'number',
     group: groups.cable,
     label: 'Least free play to keep',

@@ -13,6 +13,8 @@ import { Picture } from './Picture.tsx';
 
 const head = 'Head';
 
+const squirt = ['rpm', 'stroke', 'rod', 'offset', 'bore', 'squish', 'bowl', 'clearance'] as const;
+
 export default defineCalculator({
   slug: 'squish-velocity',
   title: 'Squish velocity',
@@ -79,6 +81,7 @@ export default defineCalculator({
       error: 0.5,
     },
     at: {
+      assumed: true,
       kind: 'number',
       group: 'The picture',
       label: 'At crank angle',
@@ -127,6 +130,13 @@ export default defineCalculator({
       help: 'At the crank angle of the picture.',
       decimals: 1,
     },
+  },
+  restsOn: {
+    peak: squirt,
+    'peak-angle': squirt,
+    share: ['bore', 'bowl'],
+    mean: [...squirt, 'exhaust-closes'],
+    velocity: [...squirt, 'at'],
   },
   fieldOf: {
     ...engineFields,

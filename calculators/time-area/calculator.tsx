@@ -4,6 +4,7 @@ import { defineCalculator } from '../frame/define.ts';
 import { compute } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
+import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
 export default defineCalculator({
@@ -15,6 +16,7 @@ export default defineCalculator({
   alsoCalled: ['specific time-area', 'angle-area', 'port area', 'blowdown time-area'],
   inputs,
   results,
+  restsOn,
   fieldOf: {
     ...engineFields,
     bore: 'bore',

@@ -8,8 +8,8 @@ import { steady } from '../../calculators/picture/steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  /** Whether there are results to save. */
-  readonly ready: boolean;
+  /** Why nothing may be saved as it stands; nothing where it may. */
+  readonly refused: string | undefined;
   readonly now: Now;
 }
 
@@ -62,7 +62,7 @@ function offersOf({ calculator, now }: Props): Offer[] {
 function Files(props: Props) {
   const [state, setState] = useState('');
   const place = useRef<HTMLDivElement>(null);
-  const { ready } = props;
+  const { refused } = props;
 
   const make = async (offer: Offer): Promise<void> => {
     setState('Making the file …');
@@ -80,12 +80,17 @@ function Files(props: Props) {
     <div class="share" role="group" aria-label="Save as a file" ref={place}>
       <span class="share-title">Save as a file</span>
       {offersOf(props).map((offer) => (
-        <button key={offer.label} type="button" disabled={!ready} onClick={() => void make(offer)}>
+        <button
+          key={offer.label}
+          type="button"
+          disabled={refused !== undefined}
+          onClick={() => void make(offer)}
+        >
           {offer.label}
         </button>
       ))}
       <p class="share-state" role="status">
-        {ready ? state : 'There is nothing to save until the figures above are put right.'}
+        {refused ?? state}
       </p>
     </div>
   );

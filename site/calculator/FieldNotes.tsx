@@ -2,9 +2,19 @@ import type { Field } from '../../calculators/frame/fields.ts';
 
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
 
-/** Ids of what describes a field: its help always, its problem when it has one. */
-export function describedBy(id: string, field: Field): string {
-  return field.problem === undefined ? `${id}-help` : `${id}-help ${id}-problem`;
+/** Ids of what describes a field: its help always, its mark and its problem when it has one. */
+export function describedBy(id: string, field: Field, mark?: string): string {
+  const marked = mark === undefined ? '' : ` ${id}-mark`;
+  return `${id}-help${marked}${field.problem === undefined ? '' : ` ${id}-problem`}`;
+}
+
+/** Says beside a field's name that nobody gave its figure. */
+export function Mark({ id, mark }: { readonly id: string; readonly mark: string | undefined }) {
+  return mark === undefined ? null : (
+    <span class="mark" id={`${id}-mark`}>
+      {mark}
+    </span>
+  );
 }
 
 interface Props {
@@ -24,6 +34,7 @@ export function FieldNotes({ id, field, note, measure }: Props) {
           <span aria-hidden="true">▲ </span>
           {field.problem}
           {field.heldOver ? ' Until then the last good value is used.' : null}
+          {field.unread ? ' Until then there is no result that rests on it.' : null}
         </p>
       )}
       {measure === undefined ? null : (

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/fields.ts';
+import { isAssumed, isExample } from '../../calculators/frame/whose.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FigureInput } from './FigureInput.tsx';
@@ -10,8 +11,10 @@ import { steady } from '../../calculators/picture/steady.ts';
 export interface FieldHandlers {
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
-  /** The fields that hold figures of the reader's own engine. */
-  readonly fromSheet?: { readonly name: string; readonly keys: readonly string[] } | undefined;
+  /** Name of the engine whose sheet fills some of the fields. */
+  readonly sheet?: string | undefined;
+  /** Whether a figure that nobody gave is marked as the example's. */
+  readonly marked?: boolean;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
@@ -41,15 +44,23 @@ function inGroups(fields: readonly Field[]): Group[] {
   return groups;
 }
 
+/** A word for a figure that nobody gave. */
+function markOf(field: Field): string | undefined {
+  if (field.problem !== undefined) return undefined;
+  if (isExample(field)) return 'example';
+  return isAssumed(field) ? 'assumed' : undefined;
+}
+
 type OneProps = FieldHandlers & { readonly field: Field };
 
-function FieldOfAnyKind({ field, fromSheet, ...handlers }: OneProps) {
-  if (field.kind === 'choice') return <ChoiceInput field={field} {...handlers} />;
-  if (field.kind === 'list') return <ListInput field={field} {...handlers} />;
-  const origin = fromSheet?.keys.includes(field.key)
-    ? `From your sheet: ${fromSheet.name}`
-    : undefined;
-  return <FigureInput field={field} origin={origin} {...handlers} />;
+function FieldOfAnyKind({ field, sheet, marked = false, ...handlers }: OneProps) {
+  const mark = marked ? markOf(field) : undefined;
+  if (field.kind === 'choice') return <ChoiceInput {...{ field, mark, ...handlers }} />;
+  const origin =
+    field.origin === 'sheet' && sheet !== undefined ? `From your sheet: ${sheet}` : undefined;
+  const shared = { mark, origin, ...handlers };
+  if (field.kind === 'list') return <ListInput field={field} {...shared} />;
+  return <FigureInput field={field} {...shared} />;
 }
 
 /** Drawn anew only when something in it has changed: most edits touch one field of many. */

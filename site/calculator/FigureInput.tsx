@@ -8,7 +8,7 @@ import {
   units,
   type LengthDisplay,
 } from '../../calculators/frame/units.ts';
-import { FieldNotes, describedBy, fieldId } from './FieldNotes.tsx';
+import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { readAs, textInField, textToKeep } from './field-text.ts';
 
 interface Props {
@@ -17,6 +17,8 @@ interface Props {
   readonly idPrefix: string;
   /** Where the figure comes from, when it is not typed and not the default. */
   readonly origin?: string | undefined;
+  /** The word that marks a figure which nobody gave. */
+  readonly mark?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
@@ -33,7 +35,7 @@ function shownStep(field: FigureField, lengths: LengthDisplay): number {
   return Number(step.toPrecision(1));
 }
 
-export function FigureInput({ field, lengths, idPrefix, origin, onText, onCommit }: Props) {
+export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
   const [draft, setDraft] = useState<Draft>();
   const { key, spec } = field;
   const id = fieldId(idPrefix, key);
@@ -59,6 +61,8 @@ export function FigureInput({ field, lengths, idPrefix, origin, onText, onCommit
       step(event.key === 'ArrowUp' ? 1 : -1);
     } else if (event.key === 'Enter') {
       event.preventDefault();
+      // Confirmed as it stands, the example's figure becomes the reader's.
+      if (field.origin === 'example') onText(key, field.text);
       onCommit();
     }
   };
@@ -67,6 +71,7 @@ export function FigureInput({ field, lengths, idPrefix, origin, onText, onCommit
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
       <label for={id}>{spec.label}</label>
+      <Mark id={id} mark={mark} />
       <p class="field-help" id={`${id}-help`}>
         {spec.help}
       </p>
@@ -85,7 +90,7 @@ export function FigureInput({ field, lengths, idPrefix, origin, onText, onCommit
             spellcheck={false}
             value={live ? live.typed : textInField(field, lengths)}
             aria-invalid={field.problem === undefined ? undefined : 'true'}
-            aria-describedby={describedBy(id, field)}
+            aria-describedby={describedBy(id, field, mark)}
             onInput={(event) => type(event.currentTarget.value)}
             onChange={onCommit}
             onKeyDown={keys}

@@ -4,6 +4,7 @@ import { LengthsChoice } from './LengthsChoice.tsx';
 import { Problems } from './Problems.tsx';
 import { Leads } from './Results.tsx';
 import type { State } from './state.ts';
+import { whoseAnswer } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
 interface Props extends State, FieldHandlers {
@@ -15,33 +16,47 @@ interface Props extends State, FieldHandlers {
 
 /** The answer, what stands in its way, and the form: all that comes before the picture. */
 export function Figures({ calculator, evaluation, failure, onDefaults, ...handlers }: Props) {
-  const { lengths, idPrefix, fromSheet } = handlers;
+  const { lengths, idPrefix, sheet } = handlers;
+  const filled = evaluation.fields.filter(({ origin }) => origin === 'sheet').length;
+  const invented = evaluation.fields.some(({ given, origin }) => given && origin === 'example');
+  const marked = !evaluation.demonstration;
+  const whose = whoseAnswer(calculator, evaluation);
   return (
     <>
-      <div class="calc-answer">
+      <div class="calc-answer" data-part="answer">
         <Leads {...{ calculator, evaluation, lengths }} />
       </div>
-      <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      <div class="calc-notes">
+        {whose === undefined ? null : <p class="whose">{whose}</p>}
+        <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      </div>
       <form
         class="calc-form"
+        data-part="form"
         aria-label={`Figures for: ${calculator.title}`}
         onSubmit={(event) => event.preventDefault()}
       >
         <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
-        {fromSheet && fromSheet.keys.length > 0 ? (
+        {sheet !== undefined && (filled > 0 || invented) ? (
           <div class="from-sheet">
-            <p>
-              {fromSheet.keys.length === 1
-                ? 'One figure is'
-                : `${fromSheet.keys.length} figures are`}{' '}
-              from your sheet: {fromSheet.name}. Type over any of them; the sheet stays as it is.
-            </p>
+            {filled > 0 ? (
+              <p>
+                {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
+                Type over any of them; the sheet stays as it is.
+              </p>
+            ) : (
+              <p>The figures are those of the invented engine of your sheet: {sheet}.</p>
+            )}
             <button type="button" onClick={onDefaults}>
               Use the defaults instead
             </button>
           </div>
         ) : null}
-        <Fields fields={evaluation.fields} folded={calculator.folded} {...handlers} />
+        <Fields
+          {...{ marked, ...handlers }}
+          fields={evaluation.fields}
+          folded={calculator.folded}
+        />
         {evaluation.errorFields.length === 0 ? null : (
           <Errors fields={evaluation.errorFields} {...handlers} />
         )}

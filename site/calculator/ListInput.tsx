@@ -1,17 +1,21 @@
 import type { ListField } from '../../calculators/frame/fields.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
-import { FieldNotes, describedBy, fieldId } from './FieldNotes.tsx';
+import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
 interface Props {
   readonly field: ListField;
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
+  /** Where the figures come from, when they are not typed and not the default. */
+  readonly origin?: string | undefined;
+  /** The word that marks figures which nobody gave. */
+  readonly mark?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
 
-export function ListInput({ field, lengths, idPrefix, onText, onCommit }: Props) {
+export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
   const id = fieldId(idPrefix, field.key);
   const { unit } = field.spec;
   const note =
@@ -21,6 +25,7 @@ export function ListInput({ field, lengths, idPrefix, onText, onCommit }: Props)
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
       <label for={id}>{field.spec.label}</label>
+      <Mark id={id} mark={mark} />
       <p class="field-help" id={`${id}-help`}>
         {field.spec.help}
       </p>
@@ -34,13 +39,20 @@ export function ListInput({ field, lengths, idPrefix, onText, onCommit }: Props)
             spellcheck={false}
             value={field.text}
             aria-invalid={field.problem === undefined ? undefined : 'true'}
-            aria-describedby={describedBy(id, field)}
+            aria-describedby={describedBy(id, field, mark)}
             onInput={(event) => onText(field.key, event.currentTarget.value)}
             onChange={onCommit}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter') return;
+              event.preventDefault();
+              if (field.origin === 'example') onText(field.key, field.text);
+              onCommit();
+            }}
           />
           {units[unit].label === '' ? null : <span class="field-unit">{units[unit].label}</span>}
         </span>
       </div>
+      {origin === undefined ? null : <p class="field-note">{origin}</p>}
       <FieldNotes id={id} field={field} note={note} measure={field.spec.measure} />
     </div>
   );

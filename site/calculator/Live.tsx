@@ -1,7 +1,14 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { AnyCalculator, AnyValue } from '../../calculators/frame/types.ts';
+import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
+import {
+  allFrom,
+  evaluate,
+  type Evaluation,
+  type Origins,
+  type Texts,
+} from '../../calculators/frame/evaluate.ts';
+import type { Held } from '../../calculators/frame/fields.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { Figures } from './Figures.tsx';
 import { lastGood } from './last-good.ts';
@@ -26,37 +33,65 @@ export interface LiveProps {
   readonly idPrefix: string;
 }
 
+/** Texts, whose they are, and what the fields held before them, as far as one thing follows another. */
+interface Given {
+  readonly texts: Texts;
+  readonly origins: Origins;
+  readonly held: { current: Readonly<Record<string, Held>> };
+}
+
+/** Texts that follow from nothing before: a link, the sheet, the example. */
+const anew = (texts: Texts, origins: Origins): Given => ({ texts, origins, held: { current: {} } });
+
+const fromAddress = (query: string): Given => anew(fromQuery(query), originsIn(query));
+
+/** The same with something typed. */
+const typedOver = ({ texts, origins, held }: Given, typed: Texts): Given => ({
+  texts: { ...texts, ...typed },
+  origins: { ...origins, ...allFrom(typed, 'yours') },
+  held,
+});
+
 /** While the picture is dragged, the figures follow at a pace that can be read, and leave the frames to it. */
 const FOLLOW_MS = 150;
 
 /** A calculator in use. The server renders the same with the defaults. */
 export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: LiveProps) {
-  const untouched = useRef(set ?? {}).current;
-  const [texts, setTexts] = useState<Texts>(untouched);
+  const untouched = useRef<Given>();
+  untouched.current ??= anew(set ?? {}, allFrom(set ?? {}, 'example'));
+  const [given, setGiven] = useState<Given>(untouched.current);
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const [needed, setNeeded] = useState(false);
   const { converter, failure } = useConverter(needed);
-  const held = useRef<Record<string, AnyValue>>({});
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
   const own = useOwnSheet(calculator, ownsAddress);
 
+  const evaluated = useCallback(
+    ({ texts, origins, held }: Given): Evaluation =>
+      evaluate(calculator, texts, {
+        lengths,
+        origins,
+        held: held.current,
+        demonstration: !ownsAddress,
+        ...(converter ? { converter } : {}),
+      }),
+    [calculator, ownsAddress, lengths, converter],
+  );
   const evaluation = useMemo(
     () =>
-      first && texts === untouched && lengths === 'mm' && !converter
+      first && given === untouched.current && lengths === 'mm' && !converter
         ? first
-        : evaluate(calculator, texts, {
-            lengths,
-            held: held.current,
-            ...(converter ? { converter } : {}),
-          }),
-    [calculator, texts, untouched, first, lengths, converter],
+        : evaluated(given),
+    [evaluated, given, first, lengths, converter],
   );
 
+  const sheet = useRef(own);
+  sheet.current = own;
   const back = useCallback((query: string) => {
     byHand.current = false;
-    held.current = {};
-    setTexts(fromQuery(query));
+    const filled = query === '' ? sheet.current : undefined;
+    setGiven(filled ? anew(filled.texts, filled.origins) : fromAddress(query));
   }, []);
   const { write, commit } = useAddress(ownsAddress, back);
   const end = useCallback(() => {
@@ -66,29 +101,39 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
 
   useLayoutEffect(() => {
     setLengths(rememberedLengths());
-    const linked = ownsAddress ? fromQuery(location.search) : {};
-    byHand.current = Object.keys(typed ?? {}).length > 0;
-    const given = { ...linked, ...typed };
+    const already = typed ?? {};
+    byHand.current = Object.keys(already).length > 0;
+    const linked = ownsAddress && Object.keys(fromQuery(location.search)).length > 0;
     // What the server rendered stands as it is when nothing was given.
-    if (Object.keys(given).length > 0) setTexts((before) => ({ ...before, ...given }));
+    if (linked || byHand.current) {
+      const before = linked ? fromAddress(location.search) : untouched.current!;
+      // What is typed over a figure that was shown leaves that figure standing while it cannot be read.
+      if (byHand.current) before.held.current = lastGood(evaluated(before), {});
+      setGiven(byHand.current ? typedOver(before, already) : before);
+    }
     return watchLengths(setLengths);
   }, [ownsAddress, typed]);
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
     if (evaluation.pending) setNeeded(true);
-    else held.current = lastGood(evaluation, held.current);
+    given.held.current = lastGood(evaluation, given.held.current);
     if (byHand.current) write(() => toQuery(evaluation));
-  }, [evaluation, write]);
+  }, [evaluation, given, write]);
 
   useEffect(() => {
-    if (own && !byHand.current) setTexts(own.texts);
+    if (!own) return;
+    setGiven((before) => ({
+      texts: { ...own.texts, ...(byHand.current ? before.texts : {}) },
+      origins: { ...own.origins, ...(byHand.current ? before.origins : {}) },
+      held: byHand.current ? before.held : { current: {} },
+    }));
   }, [own]);
 
   const change = useCallback((key: string, text: string, byPicture: boolean) => {
     byHand.current = true;
     setDragged(byPicture);
-    setTexts((before) => ({ ...before, [key]: text }));
+    setGiven((before) => typedOver(before, { [key]: text }));
   }, []);
   const onText = useCallback((key: string, text: string) => change(key, text, false), [change]);
   const onSet = useCallback(
@@ -97,7 +142,7 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   );
   const onDefaults = useCallback(() => {
     byHand.current = true;
-    setTexts({});
+    setGiven(anew({}, {}));
   }, []);
 
   // The answer comes first. The picture is painted with it, and before it, when it is what moves.
@@ -124,20 +169,16 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     [calculator, told, now, idPrefix, ownsAddress],
   );
   const figures = useMemo(() => {
-    const fromSheet = own && {
-      name: own.name,
-      keys: figured.evaluation.fields
-        .filter(({ key, text, given }) => given && own.texts[key] === text)
-        .map(({ key }) => key),
-    };
-    const handlers = { idPrefix, fromSheet, onText, onCommit: commit, onDefaults };
+    const handlers = { idPrefix, sheet: own?.name, onText, onCommit: commit, onDefaults };
     return <Figures {...figured} {...handlers} {...{ calculator, failure }} />;
   }, [calculator, figured, failure, own, idPrefix, onText, commit, onDefaults]);
 
   return (
     <div class="calc">
       {figures}
-      <div class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>{picture}</div>
+      <div data-part="picture" class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>
+        {picture}
+      </div>
       {more}
     </div>
   );

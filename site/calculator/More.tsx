@@ -1,4 +1,4 @@
-import { remarksOf } from '../../calculators/frame/summary.ts';
+import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Downloads } from './Downloads.tsx';
 import { Others, Tables } from './Results.tsx';
@@ -18,7 +18,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
   const shared = { calculator, evaluation, lengths };
   const { cautions = [] } = calculator;
   const remarks = remarksOf(calculator, evaluation);
-  const ready = evaluation.computed;
+  const refused = whyNotShared(evaluation);
   return (
     <div class="calc-more">
       {remarks.length === 0 ? null : (
@@ -40,9 +40,9 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
           </ul>
         </div>
       )}
-      <Downloads calculator={calculator} ready={ready} now={now} />
+      <Downloads calculator={calculator} refused={refused} now={now} />
       <Share calculator={calculator} idPrefix={idPrefix} ownsAddress={ownsAddress} now={now} />
-      {ownsAddress ? <SendToSheet calculator={calculator} ready={ready} now={now} /> : null}
+      {ownsAddress ? <SendToSheet calculator={calculator} refused={refused} now={now} /> : null}
     </div>
   );
 }

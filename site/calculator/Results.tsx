@@ -8,6 +8,7 @@ import {
   type TableSpec,
 } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { verdictOf } from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
 
 interface Props {
@@ -124,7 +125,7 @@ function Table({
         <tbody>
           {rows.map((row) => {
             const { index, inner } = row;
-            const words = table.verdict?.say(evaluation.values, evaluation.results, index, inner);
+            const words = verdictOf(calculator, evaluation, id, index, inner);
             return (
               <Fragment key={row.suffix}>
                 <tr>

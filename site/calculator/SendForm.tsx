@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { toQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { whyNotShared } from '../../calculators/frame/whose.ts';
 import { offersOf, send, type Offers } from '../sheet/for-calculator.ts';
 import { siteAddress } from './site-address.ts';
 import type { Now } from './state.ts';
@@ -20,6 +21,11 @@ export function SendForm({ calculator, now, say, close }: Props) {
     return offersOf(calculator, evaluation, lengths, toQuery(evaluation));
   });
   const submit = (form: HTMLFormElement): void => {
+    const refused = whyNotShared(now().evaluation);
+    if (refused !== undefined) {
+      say(`Nothing was sent. ${refused}`);
+      return;
+    }
     const chosen = [...offers.places, ...offers.results].filter((_, i) =>
       new FormData(form).has(String(i)),
     );
@@ -61,6 +67,9 @@ export function SendForm({ calculator, now, say, close }: Props) {
       <fieldset>
         <legend>Into its list of results, with a link back</legend>
         {boxes(offers.results, offers.places.length)}
+        {offers.results.length > 0 ? null : (
+          <p>The link of this calculation is too long for the list. Shorten what is typed.</p>
+        )}
       </fieldset>
       <button type="submit">Send to {offers.engine ?? 'a new sheet'}</button>
       <button type="button" onClick={close}>

@@ -7,14 +7,14 @@ import { steady } from '../../calculators/picture/steady.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
-  /** Whether there are figures to send. */
-  readonly ready: boolean;
+  /** Why nothing may be sent as it stands; nothing where it may. */
+  readonly refused: string | undefined;
   readonly now: Now;
 }
 
 type Form = typeof import('./SendForm.tsx').SendForm;
 
-function Sending({ calculator, ready, now }: Props) {
+function Sending({ calculator, refused, now }: Props) {
   const [form, setForm] = useState<{ readonly Form: ComponentType<Parameters<Form>[0]> }>();
   const [said, say] = useState<ComponentChildren>('');
 
@@ -32,12 +32,13 @@ function Sending({ calculator, ready, now }: Props) {
     <div class="share" role="group" aria-label="Engine sheet">
       <span class="share-title">Engine sheet</span>
       {form === undefined ? (
-        <button type="button" disabled={!ready} onClick={() => void open()}>
+        <button type="button" disabled={refused !== undefined} onClick={() => void open()}>
           Send figures to the sheet
         </button>
       ) : (
         <form.Form calculator={calculator} now={now} say={say} close={() => setForm(undefined)} />
       )}
+      {refused === undefined ? null : <p class="share-state">{refused}</p>}
       <p class="share-state" role="status">
         {said}
       </p>

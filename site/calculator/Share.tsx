@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { toQuery } from '../../calculators/frame/address.ts';
 import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { whyNotShared } from '../../calculators/frame/whose.ts';
 import { siteAddress } from './site-address.ts';
 import type { Now } from './state.ts';
 import { steady } from '../../calculators/picture/steady.ts';
@@ -17,6 +18,8 @@ interface Copied {
   readonly what: string;
   readonly text: string;
   readonly done: boolean;
+  /** Why nothing was copied. */
+  readonly refused?: string;
 }
 
 const FORMS = {
@@ -47,6 +50,11 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
     return markdownLink(calculator, evaluation, lengths, address);
   };
   const copy = async (form: keyof typeof FORMS): Promise<void> => {
+    const refused = whyNotShared(now().evaluation);
+    if (refused !== undefined) {
+      setCopied({ what: FORMS[form], text: '', done: true, refused });
+      return;
+    }
     const text = textOf(form);
     try {
       await navigator.clipboard.writeText(text);
@@ -67,9 +75,11 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
       <p class="share-state" role="status">
         {copied === undefined
           ? ''
-          : copied.done
-            ? `${copied.what} copied.`
-            : `Copy the ${copied.what.toLowerCase()} below.`}
+          : copied.refused !== undefined
+            ? `Nothing was copied. ${copied.refused}`
+            : copied.done
+              ? `${copied.what} copied.`
+              : `Copy the ${copied.what.toLowerCase()} below.`}
       </p>
       {copied && !copied.done ? (
         <textarea

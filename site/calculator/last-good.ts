@@ -1,19 +1,17 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import type { AnyValue } from '../../calculators/frame/types.ts';
+import type { Held } from '../../calculators/frame/fields.ts';
 
-/** Values that were read well, kept for when one cannot be read. */
+/** What each field held when it was last read well, kept for when it cannot be read. */
 export function lastGood(
-  { problems, values }: Evaluation,
-  before: Readonly<Record<string, AnyValue>>,
-): Record<string, AnyValue> {
-  const wrong = problems.flatMap(({ key }) => key ?? []);
-  const good: Record<string, AnyValue> = { ...before };
-  for (const [key, value] of Object.entries(values)) {
-    const faulty = wrong.some(
-      (field) =>
-        field === key || (field.startsWith(`${key}-`) && /^\d+$/.test(field.slice(key.length + 1))),
-    );
-    if (!faulty) good[key] = value;
+  { fields, errorFields }: Evaluation,
+  before: Readonly<Record<string, Held>>,
+): Record<string, Held> {
+  const good: Record<string, Held> = { ...before };
+  for (const field of [...fields, ...errorFields]) {
+    const waits = field.kind !== 'choice' && field.pending;
+    if (field.problem === undefined && !waits) {
+      good[field.key] = { value: field.value, origin: field.origin };
+    }
   }
   return good;
 }

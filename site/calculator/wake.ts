@@ -1,5 +1,10 @@
 import { h } from 'preact';
-import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
+import {
+  allFrom,
+  evaluate,
+  type Evaluation,
+  type Texts,
+} from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { addressRead, pageAnswers } from '../waiting/answering.ts';
 import { Live, type LiveProps } from './Live.tsx';
@@ -30,7 +35,12 @@ export function ready(place: HTMLElement, calculator: AnyCalculator, kept?: Text
   const asleep = new AbortController();
   const { signal } = asleep;
   const figure = (): void => {
-    if (!signal.aborted) first ??= evaluate(calculator, set, { lengths: 'mm' });
+    if (signal.aborted) return;
+    first ??= evaluate(calculator, set, {
+      lengths: 'mm',
+      origins: allFrom(set, 'example'),
+      demonstration: !ownsAddress,
+    });
   };
   const prepare = (): void => {
     figure();

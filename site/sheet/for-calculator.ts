@@ -1,9 +1,16 @@
-import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import {
+  allFrom,
+  knownKeys,
+  type Evaluation,
+  type Origins,
+  type Texts,
+} from '../../calculators/frame/evaluate.ts';
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { whoseResults } from '../../calculators/frame/whose.ts';
 import { keep, setEntry, setFigure, setUnread } from '../../calculators/sheet/edit.ts';
 import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
@@ -11,11 +18,18 @@ import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { boxName, steps } from '../../calculators/sheet/steps.ts';
 import { activeEngine, emptyStore, freeId, withEngine } from '../../calculators/sheet/store.ts';
 import { Keeper } from './keeper.ts';
-import { knownKeys } from '../../calculators/frame/evaluate.ts';
 
 export interface Filled {
   readonly name: string;
-  readonly texts: Readonly<Record<string, string>>;
+  readonly texts: Texts;
+  /** Of the invented demo engine the figures are still nobody's. */
+  readonly origins: Origins;
+}
+
+/** Whether a figure of the sheet lies in the range of the input it fills. */
+function fits({ inputs }: AnyCalculator, key: string, value: number): boolean {
+  const input = inputs[key] ?? inputs[key.replace(/-\d+$/, '')];
+  return !input || input.kind === 'choice' || (value >= input.min && value <= input.max);
 }
 
 /** What the engine in use fills into a calculator, or nothing. */
@@ -23,8 +37,13 @@ export function filledFor(calculator: AnyCalculator): Filled | undefined {
   const { store } = new Keeper().load();
   const engine = activeEngine(store);
   if (!engine) return undefined;
-  const texts = fillFrom(engine, calculator.slug, knownKeys(calculator));
-  return Object.keys(texts).length === 0 ? undefined : { name: engine.name, texts };
+  const texts = Object.fromEntries(
+    Object.entries(fillFrom(engine, calculator.slug, knownKeys(calculator))).filter(([key, text]) =>
+      fits(calculator, key, Number.parseFloat(text)),
+    ),
+  );
+  const origins = allFrom(texts, engine.invented ? 'example' : 'sheet');
+  return Object.keys(texts).length === 0 ? undefined : { name: engine.name, texts, origins };
 }
 
 /** Something of a calculator that can be sent to the sheet. */
@@ -51,6 +70,9 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
   };
 }
 
+/** The longest link that the sheet's list keeps, as its file allows. */
+const LONGEST_QUERY = 2000;
+
 export interface Offers {
   /** Name of the engine in use; none when there is no engine yet. */
   readonly engine: string | undefined;
@@ -70,37 +92,55 @@ export function offersOf(
   const { store } = new Keeper().load();
   const engine = activeEngine(store);
   const flat = flatten(evaluation.results);
-  const wrong = new Set(evaluation.problems.map(({ key }) => key));
+  const baseOf = (name: string): string =>
+    calculator.results[name] ? name : name.replace(/(-\d+)+$/, '');
+  // The sheet holds the reader's own engine: nothing of the example goes into its fields.
   const input = (key: string): number | undefined => {
     const field = evaluation.fields.find((candidate) => candidate.key === key);
-    return field?.kind === 'figure' && !wrong.has(key) ? field.value : undefined;
+    return field?.kind === 'figure' && field.problem === undefined && field.origin !== 'example'
+      ? field.value
+      : undefined;
   };
+  const result = (name: string): number | undefined =>
+    whoseResults(calculator, evaluation, [baseOf(name)]) === '' ? flat.get(name) : undefined;
   const specs = Object.entries<ResultSpec>(calculator.results);
   const single = specs.flatMap(([name, spec]) => {
     const value = flat.get(name);
     return value === undefined
       ? []
-      : [[spec.label, figureText(value, spec, evaluation.spreads[name], lengths)] as const];
+      : [
+          [
+            spec.label,
+            figureText(value, spec, evaluation.spreads[name], lengths) +
+              whoseResults(calculator, evaluation, [name]),
+          ] as const,
+        ];
   });
   const labels = new Set(single.map(([label]) => label));
   const inTables = resultLines(calculator, evaluation, lengths)
     .filter(({ label }) => !labels.has(label))
-    .map(({ label, text }) => [label, text] as const);
+    .map(
+      ({ label, text, name }) =>
+        [label, text + whoseResults(calculator, evaluation, [name])] as const,
+    );
   return {
     engine: engine?.name,
-    places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, (name) =>
-      flat.get(name),
-    ).map((place) => placeOffer(place, lengths)),
-    results: [...single, ...inTables].map(([label, text]) => ({
-      label: `${label}: ${text}`,
-      send: (target) =>
-        keep(target, {
-          label: label.slice(0, 200),
-          text: text.slice(0, 200),
-          calculator: calculator.slug,
-          query: query.slice(0, 2000),
-        }),
-    })),
+    places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, result).map(
+      (place) => placeOffer(place, lengths),
+    ),
+    // A link that was cut would open something else.
+    results: (query.length > LONGEST_QUERY ? [] : [...single, ...inTables]).map(
+      ([label, text]) => ({
+        label: `${label}: ${text}`,
+        send: (target) =>
+          keep(target, {
+            label: label.slice(0, 200),
+            text: text.slice(0, 200),
+            calculator: calculator.slug,
+            query,
+          }),
+      }),
+    ),
   };
 }
 

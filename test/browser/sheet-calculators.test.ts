@@ -7,12 +7,16 @@ import { field, result, settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
 import { button, expectKept, keepEngines, kept, ready } from './support/sheet.ts';
 
-const mine = setFigure({ ...demoSheet(), id: 'e-1', name: 'Mine' }, 'stroke', 60);
+const mine = setFigure({ ...demoSheet(), id: 'e-1', name: 'Mine', invented: false }, 'stroke', 60);
 
-const withSheet = (path: string, body: (page: Page) => Promise<void>): Promise<void> =>
+const withSheet = (
+  path: string,
+  body: (page: Page) => Promise<void>,
+  engine = mine,
+): Promise<void> =>
   visit({ path: 'sheet/' }, async (page) => {
     await ready(page);
-    await keepEngines(page, mine);
+    await keepEngines(page, engine);
     await page.goto(new URL(path, inject('siteUrl')).href);
     await settled(page);
     await body(page);
@@ -77,6 +81,28 @@ describe('a calculator and the engine sheet', () => {
       await link.click();
       await settled(page);
       await expect.poll(() => result(page, 'travel')).toBe(3);
+    });
+  });
+
+  it('of the invented engine every figure stays an example', async () => {
+    await withSheet(
+      'calculators/piston-position/',
+      async (page) => {
+        await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
+        expect(await page.locator('.calc').innerText()).toContain('invented engine of your sheet');
+        expect(await page.getByText('From your sheet: Mine', { exact: true }).count()).toBe(0);
+        expect(await page.locator('#stroke-mark').innerText()).toBe('example');
+      },
+      { ...mine, invented: true },
+    );
+  });
+
+  it('orders nothing from figures that neither reader nor sheet gave', async () => {
+    await withSheet('calculators/float-level/', async (page) => {
+      await expect.poll(() => page.locator('.remarks').innerText()).toContain('Not judged yet');
+      const said = await page.locator('.remarks').innerText();
+      expect(said).not.toMatch(/: bend the tang \d/);
+      expect(await page.locator('.whose').innerText()).toMatch(/still the example’s: /);
     });
   });
 

@@ -181,6 +181,79 @@ describe('the address', () => {
   });
 });
 
+describe('whose figures they are', () => {
+  const remarked = 'calculators/plate-setting/';
+  const givenAll = '?as=travel&target=2.2mm&stroke=51mm&rod=104mm&fired-1=2.2mm&fired-2=2mm';
+
+  it('an example’s figure is marked until it is touched, and stays one after a reload', async () => {
+    await open('', async (page) => {
+      const mark = page.locator('#stroke-mark');
+      expect(await mark.innerText()).toBe('example');
+      expect(await field(page, 'stroke').getAttribute('aria-describedby')).toContain('stroke-mark');
+      await type(page, 'travel', '3');
+      await expect.poll(() => query(page).get('example')).toBe('stroke,rod,rotor');
+      await page.reload();
+      await settled(page);
+      expect(await mark.innerText()).toBe('example');
+      expect(await page.locator('.whose').innerText()).toBe(
+        '2 figures are still the example’s: stroke and rod length.',
+      );
+      // Confirmed as it stands, it is the reader's.
+      await field(page, 'stroke').press('Enter');
+      await expect.poll(() => mark.count()).toBe(0);
+      await type(page, 'rod', '104');
+      await expect.poll(() => page.locator('.whose').count()).toBe(0);
+    });
+  });
+
+  it('a verdict waits for every figure behind it', async () => {
+    await visit({ path: `${remarked}${givenAll}` }, async (page) => {
+      await settled(page);
+      const remarks = page.locator('.remarks');
+      await expect.poll(() => remarks.innerText()).toContain('Not judged yet: pass or fail');
+      expect(await remarks.innerText()).not.toMatch(/Pass|Fail/);
+      await field(page, 'fired-3').fill('2.1');
+      await expect.poll(() => remarks.innerText()).toMatch(/^(Pass|Fail)/);
+    });
+  });
+
+  it('what cannot be read is neither copied nor written to the address', async () => {
+    await open(
+      `?${given}&travel=2.2mm`,
+      async (page) => {
+        await type(page, 'stroke', '80');
+        await expect.poll(() => query(page).get('stroke')).toBe('80mm');
+        const angle = (await result(page, 'angle'))!;
+        await type(page, 'stroke', '80 m m');
+        await type(page, 'rod', '110');
+        await expect.poll(() => query(page).get('rod')).toBe('110mm');
+        expect(query(page).get('stroke')).toBe('80mm');
+        expect(await result(page, 'angle')).not.toBe(angle);
+        await page.getByRole('button', { name: 'Link', exact: true }).click();
+        await page.getByText('Nothing was copied. Stroke cannot be taken').waitFor();
+        expect(
+          await page.getByRole('button', { name: 'Send figures to the sheet' }).isDisabled(),
+        ).toBe(true);
+        const shown = (await result(page, 'angle'))!;
+        await page.reload();
+        await settled(page);
+        await expectResult(page, 'angle', shown, 9);
+      },
+      { permissions: ['clipboard-read', 'clipboard-write'] },
+    );
+  });
+
+  it('a link that cannot be read leaves no result that rests on it', async () => {
+    await open('?stroke=abc&travel=2.2mm', async (page) => {
+      await expect.poll(() => alertText(page)).toContain('“abc” cannot be read');
+      expect(await page.locator('.calc output data').count()).toBe(0);
+      expect(await page.locator('.calc-picture svg').count()).toBe(0);
+      await type(page, 'stroke', '51');
+      await expectResult(page, 'angle', angleBefore(demo, 2.2));
+    });
+  });
+});
+
 describe('what is remembered', () => {
   it('keeps the display in inches, and the results in their own units', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {

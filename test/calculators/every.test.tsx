@@ -7,6 +7,7 @@ import { flatten } from '../../calculators/frame/spreads.ts';
 import { Live } from '../../site/calculator/Live.tsx';
 import { calculators } from '../../site/all-calculators.ts';
 import type { Input } from '../../calculators/frame/types.ts';
+import { isAssumed, isExample, remarksOf } from '../../calculators/frame/whose.ts';
 
 const reading = { lengths: 'mm', converter } as const;
 
@@ -74,6 +75,36 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       expect(html).not.toMatch(/NaN|undefined|Infinity/);
       const ids = [...html.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id);
       expect(new Set(ids).size).toBe(ids.length);
+    });
+
+    it('marks its answer, its picture and its form, for checks from outside', () => {
+      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      for (const part of ['answer', 'picture', 'form']) {
+        expect(html.split(`data-part="${part}"`)).toHaveLength(2);
+      }
+    });
+
+    it('marks in words each figure that nobody gave, field by field, until it is touched', () => {
+      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      for (const field of defaults.fields) {
+        const marked = isExample(field) || isAssumed(field);
+        expect(html.includes(`id="${field.key}-mark"`), field.key).toBe(marked);
+        if (marked) expect(html).toMatch(new RegExp(`aria-describedby="[^"]*${field.key}-mark`));
+      }
+      expect(html).toContain('Worked example of an invented engine.');
+      const embedded = render(<Live calculator={calculator} idPrefix="" ownsAddress={false} />);
+      expect(embedded).not.toContain('class="mark"');
+      expect(embedded.split('Worked example.')).toHaveLength(2);
+    });
+
+    it('leaves no order in the page that the server sends', () => {
+      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const said = [...html.matchAll(/<li>([^<]*)<\/li>/g)].map(([, words]) => words!);
+      const orders = remarksOf(calculator, defaults).filter((line) =>
+        line.startsWith('In this example: '),
+      );
+      for (const line of orders) expect(said.join()).toContain(line.slice(0, 30));
+      expect(html).not.toMatch(/not judged yet/i);
     });
 
     it('renders bad input with its sentence tied to the field, script never as markup', () => {

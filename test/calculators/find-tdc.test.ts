@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import findTdc from '../../calculators/find-tdc/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
-import { remarksOf } from '../../calculators/frame/summary.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
 
 const asked = (texts: Texts) => evaluate(findTdc, texts, { lengths: 'mm' });
 

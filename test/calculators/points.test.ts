@@ -5,11 +5,14 @@ import plateSetting from '../../calculators/plate-setting/calculator.tsx';
 import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
-import { remarksOf } from '../../calculators/frame/summary.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
+import { allGiven } from './states.ts';
 
 const asked = (calculator: AnyCalculator, texts: Texts) =>
   evaluate(calculator, texts, { lengths: 'mm', converter });
+const given = (calculator: AnyCalculator, texts: Texts) =>
+  allGiven(calculator, asked(calculator, texts));
 const figure = (calculator: AnyCalculator, texts: Texts, name: string): number | undefined =>
   flatten(asked(calculator, texts).results).get(name);
 const why = (calculator: AnyCalculator, texts: Texts, name: string): string => {
@@ -90,7 +93,7 @@ describe('points gap, dwell and timing', () => {
     const swapped = { ...trials, 'trial-angle-3': '10' };
     expect(why(breakerCam, swapped, 'trial-slope')).toMatch(/no cam does/);
     expect(figure(breakerCam, swapped, 'opens')).toBeDefined();
-    expect(remarksOf(breakerCam, asked(breakerCam, { ...trials, gap: '0.6' })).join()).toMatch(
+    expect(remarksOf(breakerCam, given(breakerCam, { ...trials, gap: '0.6' })).join()).toMatch(
       /outside them/,
     );
   });
@@ -165,7 +168,7 @@ describe('coil current and spark energy', () => {
 
   it('warns of more standing current than allowed', () => {
     const remarks = (limit: string) =>
-      remarksOf(coilCharge, asked(coilCharge, { ...texts, 'current-limit': limit })).join();
+      remarksOf(coilCharge, given(coilCharge, { ...texts, 'current-limit': limit })).join();
     expect(remarks('2')).toMatch(/more than the 2\.0 A you allow.*3\.0 Ω/);
     expect(remarks('4')).not.toMatch(/more than/);
   });
@@ -222,7 +225,7 @@ describe('several cylinders from one plate', () => {
 
   it('says pass or fail against the tolerance', () => {
     const said = (tolerance: string) =>
-      remarksOf(plateSetting, asked(plateSetting, { ...degrees, tolerance }))[0];
+      remarksOf(plateSetting, given(plateSetting, { ...degrees, tolerance }))[0];
     expect(said('5')).toMatch(/^Pass as found/);
     expect(said('2')).toMatch(/^Pass with the plate alone/);
     expect(said('1.5')).toMatch(/^Fail.*cylinders 1, 3/);
@@ -230,7 +233,7 @@ describe('several cylinders from one plate', () => {
 
   it('doubts a difference no slot can take', () => {
     const far = { ...degrees, 'fired-angle-1': '60' };
-    expect(remarksOf(plateSetting, asked(plateSetting, far)).join()).toMatch(
+    expect(remarksOf(plateSetting, given(plateSetting, far)).join()).toMatch(
       /sets are not swapped/,
     );
   });

@@ -4,8 +4,10 @@ import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
 import portTiming from '../../calculators/port-timing/calculator.tsx';
 import timeArea from '../../calculators/time-area/calculator.tsx';
+import { allGiven } from './states.ts';
 
 const run = (calculator: unknown, texts: Texts): Evaluation =>
   evaluate(calculator as AnyCalculator, texts, { lengths: 'mm', converter });
@@ -70,7 +72,7 @@ describe('port timing', () => {
 
   it('warns of a transfer that opens first', () => {
     const wrong = run(portTiming, { 'port-1': '42', 'port-2': '33' });
-    const words = portTiming.remarks!(wrong.values as never, wrong.results as never).join(' ');
+    const words = remarksOf(portTiming, allGiven(portTiming, wrong)).join(' ');
     expect(words).toContain('The transfer opens before the exhaust');
   });
 });

@@ -40,16 +40,50 @@ describe('the bad input table', () => {
     }
   });
 
-  it('changes nothing else when a value cannot be read', () => {
-    const table: Texts[] = [{ stroke: 'abc' }, { from: 'dwell' }, { colour: 'red' }, { rod: '' }];
-    for (const texts of table) {
-      expect(run(texts).results).toEqual(defaults.results);
-    }
+  it('an unknown key changes nothing', () => {
+    expect(run({ colour: 'red' }).results).toEqual(defaults.results);
   });
 
-  it('holds the last good value while a text cannot be read', () => {
-    expect(run({ travel: 'x' }, { travel: 3 }).results).toEqual(run({ travel: '3' }).results);
+  it.each<[Texts, string]>([
+    [{ stroke: 'abc' }, ''],
+    [{ from: 'dwell' }, ''],
+    [{ rod: '' }, ''],
+    [{ rotor: 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
+    [{ 'rotor-error': 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
+    [{ tilt: 'abc' }, 'angle travel degrees-per-tenth arc'],
+  ])(
+    'a link with %j leaves no result that rests on it, and the others as they were',
+    (texts, left) => {
+      const { results, computed } = run(texts);
+      expect(computed).toBe(false);
+      for (const name of Object.keys(results)) {
+        if (left.split(' ').includes(name)) expect(results[name]).toEqual(defaults.results[name]);
+        else expect(results[name]).toBeInstanceOf(Absent);
+      }
+    },
+  );
+
+  it('holds the last good value while a text cannot be read, and whose it was', () => {
+    const held = { travel: { value: 3, origin: 'sheet' } } as const;
+    const state = run({ travel: 'x' }, held);
+    expect(state.results).toEqual(run({ travel: '3' }).results);
+    expect(state.fields.find(({ key }) => key === 'travel')).toMatchObject({
+      heldOver: true,
+      origin: 'sheet',
+    });
+    expect(toQuery(state)).toContain('travel=3mm&');
   });
+
+  it.each(['1'.repeat(1001), `2.2${' '.repeat(30_000)}`, '😀'.repeat(600), `a${'😀'.repeat(600)}`])(
+    'a text too long for a figure is no figure, and is cut between letters',
+    (text) => {
+      const texts = fromQuery(`travel=${encodeURIComponent(text)}`);
+      expect(texts.travel!.length).toBeLessThan(1003);
+      expect(texts.travel).not.toMatch(/\p{Surrogate}/u);
+      expect(run(texts).problems[0]!.sentence).toMatch(/holds more than 1000 letters/);
+      expect(() => toQuery(run(texts))).not.toThrow();
+    },
+  );
 
   it('leaves no result for an impossible engine, and says why', () => {
     const { results } = run({ rod: '25' });
@@ -81,7 +115,9 @@ describe('the address', () => {
 
   it('writes a unit beside every figure, so that it means the same for ever', () => {
     expect(toQuery(run({ travel: '2,5' }))).toBe(
-      'from=travel&travel=2,5mm&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg',
+      'from=travel&travel=2,5mm&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg' +
+        '&travel-error=0.02mm&stroke-error=0.05mm&rod-error=0.1mm&rotor-error=0.1mm' +
+        '&example=stroke,rod,rotor',
     );
   });
 

@@ -102,3 +102,58 @@ it('a figure goes into the address with its unit, whole', () => {
     travel: '2.123456789mm',
   });
 });
+
+describe('what the sheet knows reaches each calculator that asks for it', () => {
+  const engine = {
+    ...newEngine('e', 'E'),
+    figures: {
+      target: 1.9,
+      clip: 2,
+      jet: 1.15,
+      bore: 56,
+      deck: 0.6,
+      squish: 1.1,
+      'dwell-angle': 190,
+    },
+  };
+  it.each([
+    ['degree-disc', 'marks', '1.9mm'],
+    ['needle-and-clip', 'clip', '2'],
+    ['needle-and-clip', 'main-jet', '1.15mm'],
+    ['air-and-jet', 'jet', '1.15mm'],
+    ['time-area', 'bore', '56mm'],
+    ['time-area', 'deck', '0.6mm'],
+    ['compression', 'solder', '1.1mm'],
+    ['breaker-cam', 'dwell', '190deg'],
+  ])('%s %s', (slug, key, text) => {
+    const calculator = calculators.find((one) => one.slug === slug)!;
+    expect(fillFrom(engine, slug, knownKeys(calculator))[key]).toBe(text);
+  });
+
+  it('the disc’s marks are the sheet’s timing on the sheet’s engine, and no longer the demo’s', () => {
+    const disc = calculators.find((one) => one.slug === 'degree-disc')!;
+    const texts = fillFrom(engine, 'degree-disc', knownKeys(disc));
+    expect(evaluate(disc, texts, reading).values.marks).toEqual([1.9]);
+  });
+
+  /** Keys that the sheet and a calculator share without meaning the same. */
+  const apart = new Set([
+    'plate-layout bore',
+    'plate-layout slot-radius',
+    'find-tdc height',
+    'port-timing height',
+    'compression cylinders',
+    'port-timing cylinders',
+  ]);
+  it('no input shares a name and a unit with a figure that does not fill it', () => {
+    const unfilled = calculators.flatMap(({ slug, inputs }) =>
+      Object.entries<Input>(inputs).flatMap(([key, input]) => {
+        const figure = figureKeys.find((candidate) => candidate === key);
+        if (!figure || input.kind === 'choice' || input.unit !== sheetFigures[figure].unit)
+          return [];
+        return inputFor(figure, slug) === key ? [] : [`${slug} ${key}`];
+      }),
+    );
+    expect(unfilled.filter((name) => !apart.has(name))).toEqual([]);
+  });
+});

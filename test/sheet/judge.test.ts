@@ -199,7 +199,14 @@ describe('a step says pass or the least correction', () => {
 describe('a correction of the geometry says what it does to the rest', () => {
   const figured: Engine = {
     ...base,
-    figures: { ...base.figures, 'exhaust-opens': 97, 'exhaust-tolerance': 1 },
+    figures: {
+      ...base.figures,
+      bore: 54,
+      squish: 1.2,
+      'head-volume': 14,
+      'exhaust-opens': 97,
+      'exhaust-tolerance': 1,
+    },
   };
   const squished = (...squish: number[]): Engine =>
     squish.reduce((so, entry, i) => setEntry(so, 'squish', 'found', i, entry), figured);

@@ -1,0 +1,265 @@
+import type { Evaluation } from './evaluate.ts';
+import type { Field } from './fields.ts';
+import { labelOf, rests, type Read } from './rests-on.ts';
+import { Absent, type AnyCalculator, type Remark, type ResultSpec } from './types.ts';
+
+const assumed = (field: Field): boolean =>
+  (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;
+
+/** Whether a field holds a figure that nobody gave and that is more than a neutral setting. */
+export function isExample(field: Field): boolean {
+  if (field.origin !== 'example' || assumed(field)) return false;
+  if (field.kind === 'list') return field.value.length > 0;
+  return field.value !== undefined;
+}
+
+/** Whether a field holds a neutral setting that nobody has touched. */
+export const isAssumed = (field: Field): boolean =>
+  field.origin === 'example' && assumed(field) && field.kind !== 'choice';
+
+/** Whether anybody has given a figure at all. */
+export const touched = ({ fields }: Evaluation): boolean =>
+  fields.some(({ origin }) => origin !== 'example');
+
+/** Whether all stands as the worked example, to be told so and no more. */
+const worked = (evaluation: Evaluation): boolean =>
+  evaluation.demonstration || !touched(evaluation);
+
+const small = (label: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const NAMED = 3;
+
+/** The first few of some fields by name: "stroke, rod length and 2 more". */
+export function namesOf(fields: readonly Field[]): string {
+  const names = [...new Set(fields.map((field) => small(labelOf(field))))];
+  const shown = names.length > NAMED + 1 ? names.slice(0, NAMED) : names;
+  const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
+  return words.length < 2
+    ? words.join('')
+    : `${words.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${words.at(-1)!}`;
+}
+
+/** Those of the fields that something rests on which hold a figure of the example. */
+export const examplesBehind = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  reads: Iterable<Read>,
+): readonly Field[] => rests(calculator, evaluation, reads).filter(isExample);
+
+type Kept = Set<string>;
+
+const keyOf = ({ kind, name, index }: Read): string => JSON.stringify([kind, name, index ?? null]);
+
+function readOf(key: string): Read {
+  const [kind, name, index] = JSON.parse(key) as [Read['kind'], string, number | null];
+  return index === null ? { kind, name } : { kind, name, index };
+}
+
+/** The same object, which writes down what is read of it. */
+function watched<T extends object>(
+  target: T,
+  kind: Read['kind'],
+  into: () => Kept,
+  nameOf: (property: string) => Read | undefined = (name) => ({ kind, name }),
+  hasMembers: (name: string) => boolean = () => true,
+): T {
+  const note = (read: Read | undefined): void => {
+    if (read) into().add(keyOf(read));
+  };
+  return new Proxy(target, {
+    get: (of, property, receiver) => {
+      const value: unknown = Reflect.get(of, property, receiver);
+      if (typeof property === 'symbol') return value;
+      const read = nameOf(property);
+      if (!Array.isArray(value) || !read || !hasMembers(read.name)) {
+        note(read);
+        return value;
+      }
+      const { name } = read;
+      return watched(value, kind, into, (place) =>
+        // How many there are goes by the count of them, which is an input of its own.
+        /^\d+$/.test(place) ? { kind, name, index: Number(place) } : undefined,
+      );
+    },
+    has: (of, property) => {
+      if (typeof property === 'string') note(nameOf(property));
+      return Reflect.has(of, property);
+    },
+    ownKeys: (of) => {
+      for (const property of Object.keys(of)) note(nameOf(property));
+      return Reflect.ownKeys(of);
+    },
+  });
+}
+
+/** `error-2` as row 2 of `error`, where that is a result. */
+function resultRead(calculator: AnyCalculator, flat: string): Read {
+  if (calculator.results[flat]) return { kind: 'result', name: flat };
+  const [, name, row] = /^(.*?)-(\d+)(?:-\d+)?$/.exec(flat) ?? [];
+  return name !== undefined && calculator.results[name]
+    ? { kind: 'result', name, index: Number(row) - 1 }
+    : { kind: 'result', name: flat };
+}
+
+/** A calculator's state that writes down what is read of it. */
+class Watch {
+  private kept: Kept = new Set();
+  readonly values;
+  readonly results;
+  readonly more;
+
+  constructor(calculator: AnyCalculator, evaluation: Evaluation) {
+    const into = (): Kept => this.kept;
+    const isSeries = (key: string): boolean => calculator.inputs[key]?.kind === 'series';
+    this.values = watched(evaluation.values, 'value', into, undefined, isSeries);
+    this.results = watched(evaluation.results, 'result', into);
+    this.more = {
+      get spreads() {
+        return watched(evaluation.spreads, 'result', into, (flat) => resultRead(calculator, flat));
+      },
+    };
+  }
+
+  /** What `run` returns, and all that it read. */
+  run<T>(run: () => T): { readonly said: T; readonly reads: readonly Read[] } {
+    const before = this.kept;
+    this.kept = new Set();
+    try {
+      const said = run();
+      return { said, reads: [...this.kept].map(readOf) };
+    } finally {
+      this.kept = before;
+    }
+  }
+}
+
+/**
+ * What may be said of figures whose owner is known. An order needs every figure behind it to come
+ * from the reader, a link or the sheet; all of an example's is called an example; anything between
+ * is not said, and names the figures to be given first.
+ */
+function told(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  sentence: string,
+  reads: readonly Read[],
+  notYet: (missing: readonly Field[]) => string,
+): string {
+  const behind = rests(calculator, evaluation, reads);
+  if (worked(evaluation)) {
+    return behind.some(({ origin }) => origin === 'example')
+      ? `In this example: ${sentence}`
+      : sentence;
+  }
+  const missing = behind.filter(isExample);
+  return missing.length === 0 ? sentence : notYet(missing);
+}
+
+const are = (fields: readonly Field[]): string => (fields.length === 1 ? 'is' : 'are');
+const them = (fields: readonly Field[]): string => (fields.length === 1 ? 'it' : 'them');
+
+/** The calculator's remarks as they may be said, or none where there is no result to remark on. */
+export function remarksOf(calculator: AnyCalculator, evaluation: Evaluation): readonly string[] {
+  if (!evaluation.computed || !calculator.remarks) return [];
+  const watch = new Watch(calculator, evaluation);
+  const { values, results, more } = watch;
+  const all = watch.run(() => calculator.remarks!(values as never, results as never, more));
+  const lines = all.said.flatMap((entry) => {
+    const remark: Remark =
+      typeof entry === 'string'
+        ? { about: 'what follows from the figures', say: () => entry }
+        : entry;
+    const { said, reads } = watch.run(remark.say);
+    if (said === undefined) return [];
+    const on = [...all.reads, ...reads];
+    const line = told(calculator, evaluation, said, on, (missing) =>
+      remark.quiet
+        ? ''
+        : `Not judged yet: ${remark.about}. ${capital(namesOf(missing))} ${are(missing)} still the example’s; give ${them(missing)} first.`,
+    );
+    return line === '' ? [] : [line];
+  });
+  return [...new Set(lines)];
+}
+
+/** The words of a table's verdict on a row, as they may be said. */
+export function verdictOf(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  table: string,
+  index: number,
+  inner?: number,
+): string {
+  const verdict = calculator.tables?.[table]?.verdict;
+  if (!verdict || !evaluation.computed) return '';
+  const watch = new Watch(calculator, evaluation);
+  const { said, reads } = watch.run(() =>
+    verdict.say(watch.values, watch.results, index, inner, watch.more),
+  );
+  if (said === '') return '';
+  return told(
+    calculator,
+    evaluation,
+    said,
+    reads,
+    (missing) => `not judged yet: ${namesOf(missing)} ${are(missing)} still the example’s.`,
+  );
+}
+
+const resultReads = (names: readonly string[]): Read[] =>
+  names.map((name) => ({ kind: 'result', name }));
+
+/** Names of the results to be read first; all of them where none leads. */
+function leading(calculator: AnyCalculator): string[] {
+  const specs = Object.entries<ResultSpec>(calculator.results);
+  const leads = specs.filter(([, spec]) => spec.lead);
+  return (leads.length > 0 ? leads : specs).map(([name]) => name);
+}
+
+/** What stands beneath an answer that rests on figures nobody gave; nothing where all are given. */
+export function whoseAnswer(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
+  if (evaluation.demonstration) return 'Worked example. Change any figure to see what it does.';
+  if (!touched(evaluation)) {
+    return 'Worked example of an invented engine. Give your own figures.';
+  }
+  const there = leading(calculator).filter((name) => !(evaluation.results[name] instanceof Absent));
+  const missing = examplesBehind(calculator, evaluation, resultReads(there));
+  if (missing.length === 0) return undefined;
+  const count = missing.length === 1 ? '1 figure is' : `${missing.length} figures are`;
+  return `${count} still the example’s: ${namesOf(missing)}.`;
+}
+
+/** A word in brackets for results that rest on the example, by their names; nothing where none does. */
+export function whoseResults(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  names: readonly string[],
+): string {
+  if (worked(evaluation)) return ' (worked example)';
+  const missing = examplesBehind(calculator, evaluation, resultReads(names));
+  return missing.length === 0 ? '' : ` (with the example’s ${namesOf(missing)})`;
+}
+
+/** The same for the results that lead. */
+export const whoseLeads = (calculator: AnyCalculator, evaluation: Evaluation): string =>
+  whoseResults(calculator, evaluation, leading(calculator));
+
+/**
+ * Why a calculation may not be copied, saved or sent as it stands: what is shown would not be what
+ * is typed. Nothing where it may.
+ */
+export function whyNotShared(evaluation: Evaluation): string | undefined {
+  const all = [...evaluation.fields, ...evaluation.errorFields];
+  const wrong = all.find(({ problem }) => problem !== undefined);
+  if (wrong) {
+    return `${labelOf(wrong)} cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.`;
+  }
+  const waiting = all.find((field) => field.kind !== 'choice' && field.pending);
+  if (waiting) return `${labelOf(waiting)} is still being read. Try again in a moment.`;
+  return evaluation.computed
+    ? undefined
+    : 'There is no result yet. Put the figures above right first.';
+}

@@ -1,0 +1,85 @@
+import { describe, expect, it, vi } from 'vitest';
+import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
+import { evaluate, knownKeys, type Evaluation } from '../../calculators/frame/evaluate.ts';
+import { Absent, type Input } from '../../calculators/frame/types.ts';
+import { units } from '../../calculators/frame/units.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { pick, reading, spreader, type Next } from './states.ts';
+
+vi.setConfig({ testTimeout: 300_000 });
+
+/** Over all calculators together. The seed is fixed, so that every run tries the same ones. */
+const TRIPS = 10_000;
+const each = Math.ceil(TRIPS / calculators.length);
+
+const other = { mm: ['in', 'thou', 'cm'], deg: ['°'], litre: ['ml', 'l'] } as Record<
+  string,
+  string[]
+>;
+
+/** A text for a key of any kind: a figure in range, in this unit or that, or now and then a slip. */
+function textFor(input: Input, isError: boolean, next: Next): string {
+  if (next() < 0.02) return pick(next, ['', 'x', '1e9', '-', '9 m m']);
+  if (input.kind === 'choice') return pick(next, Object.keys(input.options));
+  const figure = (): string => {
+    const { min, max, step, unit, whole } = input;
+    if (isError) return (step * next() * 2).toPrecision(2);
+    const usual = input.kind === 'number' ? input.default : (min + max) / 2;
+    const near = next() < 0.8 ? usual * (0.8 + next() * 0.4) : min + next() * (max - min);
+    const value = whole ? String(Math.round(near)) : near.toPrecision(6);
+    const typed = units[unit].token;
+    if (next() < 0.2 && other[unit] && !whole) {
+      const name = pick(next, other[unit]);
+      const scale = { in: 25.4, thou: 0.0254, cm: 10, ml: 0.001 }[name] ?? 1;
+      return `${(near / scale).toPrecision(6)} ${name}`;
+    }
+    return next() < 0.3 ? `${value}${typed}` : next() < 0.1 ? value.replace('.', ',') : value;
+  };
+  return input.kind === 'list'
+    ? Array.from({ length: Math.floor(next() * 5) }, figure).join(' ')
+    : figure();
+}
+
+/** The results, and which of them there are none of, in whatever words. */
+const there = ({ results }: Evaluation): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(results).map(([name, value]) => [
+      name,
+      value instanceof Absent ? 'none' : value,
+    ]),
+  );
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  '%s',
+  (_, calculator) => {
+    it('gives the same values, results and ± after a link, whatever is typed and hidden', () => {
+      const next = spreader(51_104);
+      const keys = [...knownKeys(calculator)];
+      const inputs: Readonly<Record<string, Input>> = calculator.inputs;
+      let computed = 0;
+      for (let trip = 0; trip < each; trip += 1) {
+        const share = next();
+        const texts = Object.fromEntries(
+          keys.flatMap((key) => {
+            if (next() > share * 0.6) return [];
+            const isError = inputs[key] === undefined && key.endsWith('-error');
+            const base = isError ? key.replace(/-error$/, '') : key.replace(/-\d+$/, '');
+            const input = inputs[key] ?? inputs[base]!;
+            return [[key, textFor(input, isError, next)]];
+          }),
+        );
+        const before = evaluate(calculator, texts, reading);
+        const query = toQuery(before);
+        const after = evaluate(calculator, fromQuery(query), reading);
+        expect(after.values, query).toEqual(before.values);
+        expect(there(after), query).toEqual(there(before));
+        expect(after.spreads, query).toEqual(before.spreads);
+        expect(toQuery(after).replace(/&?example=.*$/, '')).toBe(
+          query.replace(/&?example=.*$/, ''),
+        );
+        if (before.computed) computed += 1;
+      }
+      expect(computed).toBeGreaterThan(each / 10);
+    });
+  },
+);
