@@ -1,4 +1,5 @@
-import { fixed } from '../frame/format.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { Known } from '../frame/types.ts';
 import { inOrder, nextTo, type Computed, type Values } from './compute.ts';
 
 /** What a jet at hand is against the one wanted. */
@@ -11,21 +12,22 @@ export function verdict(v: Values, computed: Computed, index: number): string {
   return old.trim();
 }
 
-function ofTheJets(v: Values, computed: Computed): string {
+function ofTheJets(v: Values, computed: Computed, { lengths }: Known): string {
+  const say = (jet: number): string => showFixed(jet, 'mm', 2, lengths);
   if (v.sizes.length === 0) return 'Type the sizes you have at hand, to see which come next.';
   const { richer, weaker } = nextTo(v, computed.jet as number);
   if (richer === undefined) {
     return 'None of the jets at hand is large enough; with the largest the engine would run weak. Get a larger one before it works hard.';
   }
   if (weaker === undefined) {
-    return `All the jets at hand are larger than wanted; the finest, ${fixed(richer, 2)} mm, is on the rich side.`;
+    return `All the jets at hand are larger than wanted; the finest, ${say(richer)}, is on the rich side.`;
   }
   return richer === weaker
-    ? `Of the jets at hand ${fixed(richer, 2)} mm is the one.`
-    : `Of the jets at hand ${fixed(richer, 2)} mm is next up, a little rich, and ${fixed(weaker, 2)} mm next down, a little weak. Begin with the larger.`;
+    ? `Of the jets at hand ${say(richer)} is the one.`
+    : `Of the jets at hand ${say(richer)} is next up, a little rich, and ${say(weaker)} next down, a little weak. Begin with the larger.`;
 }
 
-export function remarks(v: Values, computed: Computed): readonly string[] {
+export function remarks(v: Values, computed: Computed, known: Known): readonly string[] {
   const mixture = computed.mixture as number;
   const ratio = computed['jet-area-ratio'] as number;
   const said = [
@@ -34,7 +36,7 @@ export function remarks(v: Values, computed: Computed): readonly string[] {
       : mixture > 0
         ? `The air is thinner: left alone the engine runs ${fixed(mixture, 1)} per cent richer, and has less air to burn in any case.`
         : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`,
-    ofTheJets(v, computed),
+    ofTheJets(v, computed, known),
     'This only carries a setting that was right to other air. Plug reading after a hard run, and the maker’s limits, decide; when in doubt stay on the larger jet.',
   ];
   if (ratio < 0.8 || ratio > 1.25) {

@@ -1,10 +1,14 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf } from '../frame/types.ts';
+import { showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known } from '../frame/types.ts';
 import { squishClearance } from '../maths/compression.ts';
 import type { Values } from './compute.ts';
 import type { results } from './results.ts';
 
-export function remarks(v: Values, r: ComputedOf<typeof results>): readonly string[] {
+export function remarks(
+  v: Values,
+  r: ComputedOf<typeof results>,
+  { lengths }: Known,
+): readonly string[] {
   const list = [
     'Two ratios, two schemes: a geometric figure and a trapped one of the same engine are far apart. Ask which of them a handbook or a friend means before you compare.',
   ];
@@ -17,7 +21,7 @@ export function remarks(v: Values, r: ComputedOf<typeof results>): readonly stri
   if (v['squish-from'] === 'solder') {
     const sum = squishClearance(v.deck, v.gasket, 0);
     list.push(
-      `Deck and gasket add up to ${fixed(sum, 2)} mm; the solder says ${fixed(v.solder, 2)} mm. The difference is the depth of the squish band in the head, or a reading to be taken again.`,
+      `Deck and gasket add up to ${showFixed(sum, 'mm', 2, lengths)}; the solder says ${showFixed(v.solder, 'mm', 2, lengths)}. The difference is the depth of the squish band in the head, or a reading to be taken again.`,
     );
   }
   const after = r['squish-after'];

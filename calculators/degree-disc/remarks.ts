@@ -1,6 +1,6 @@
 import { papers, placing } from '../drawing/to-pdf.ts';
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known } from '../frame/types.ts';
 import type { Values } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import type { results } from './results.ts';
@@ -11,7 +11,11 @@ const READABLE = 0.5;
 const FINE = 0.25;
 
 /** What the print is good for, and what to do when it does not go on the paper. */
-export function remarks(v: Values, computed: ComputedOf<typeof results>): readonly string[] {
+export function remarks(
+  v: Values,
+  computed: ComputedOf<typeof results>,
+  { lengths }: Known,
+): readonly string[] {
   const said: string[] = [];
   const { name } = papers[v.paper];
   for (const [words, drawing] of [
@@ -27,7 +31,7 @@ export function remarks(v: Values, computed: ComputedOf<typeof results>): readon
   const perDegree = computed['disc-per-degree'] as number;
   if (perDegree < READABLE) {
     said.push(
-      `At the edge of this disc a degree is only ${fixed(perDegree, 2)} mm: its lines may run together. A larger disc reads finer.`,
+      `At the edge of this disc a degree is only ${showFixed(perDegree, 'mm', 2, lengths)}: its lines may run together. A larger disc reads finer.`,
     );
   }
   const tape = computed['tape-print-error'] as number;

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import { Absent } from '../frame/types.ts';
+import { showFixed } from '../frame/format.ts';
+import { Absent, type Known } from '../frame/types.ts';
 import type { Computed, Values } from './compute.ts';
 
 const names = (indexes: readonly number[]): string => {
@@ -10,15 +10,16 @@ const names = (indexes: readonly number[]): string => {
 };
 
 /** What to do with one carburettor: leave it, or bend its tang which way and how far. */
-export function verdict(v: Values, computed: Computed, index: number): string {
+export function verdict(v: Values, computed: Computed, index: number, { lengths }: Known): string {
   const bend = (computed.bend as readonly number[])[index - 1]!;
   const out = Math.abs(v.found[index - 1]! - v.height);
   if (out <= v.tolerance + 1e-9) return 'Leave it.';
   const way = bend > 0 ? 'towards the needle' : 'away from the needle';
-  return `Bend it ${fixed(Math.abs(bend), 2)} mm ${way}.`;
+  return `Bend it ${showFixed(Math.abs(bend), 'mm', 2, lengths)} ${way}.`;
 }
 
-export function remarks(v: Values, computed: Computed): readonly string[] {
+export function remarks(v: Values, computed: Computed, { lengths }: Known): readonly string[] {
+  const say = (mm: number, decimals: number): string => showFixed(mm, 'mm', decimals, lengths);
   const bend = computed['tang-for'] as number;
   const height = computed['height-for'] as number;
   const said: string[] = [];
@@ -27,8 +28,8 @@ export function remarks(v: Values, computed: Computed): readonly string[] {
   } else {
     said.push(
       bend > 0
-        ? `For the level wanted the float must shut the valve lower down: bend the tang ${fixed(bend, 2)} mm towards the needle and look for ${fixed(height, 1)} mm on the gauge.`
-        : `For the level wanted the float must shut the valve higher up: bend the tang ${fixed(-bend, 2)} mm away from the needle and look for ${fixed(height, 1)} mm on the gauge.`,
+        ? `For the level wanted the float must shut the valve lower down: bend the tang ${say(bend, 2)} towards the needle and look for ${say(height, 1)} on the gauge.`
+        : `For the level wanted the float must shut the valve higher up: bend the tang ${say(-bend, 2)} away from the needle and look for ${say(height, 1)} on the gauge.`,
     );
   }
   const out = v.found.flatMap((reading, index) =>
@@ -44,7 +45,7 @@ export function remarks(v: Values, computed: Computed): readonly string[] {
   const { reserve } = computed;
   if (!(reserve instanceof Absent) && (reserve as number) < 1.5 * v.head) {
     said.push(
-      `There is little in hand: at a head of ${fixed(reserve as number, 0)} mm the float would be wholly under and the chamber overflow.`,
+      `There is little in hand: at a head of ${say(reserve as number, 0)} the float would be wholly under and the chamber overflow.`,
     );
   }
   return said;

@@ -1,5 +1,6 @@
 import type { Evaluation, Texts } from './evaluate.ts';
-import { isHomeUnit, numberAndUnit } from './parse.ts';
+import { numberAndUnit } from './parse.ts';
+import { isHomeUnit } from './typed-units.ts';
 import type { Field } from './fields.ts';
 import { units } from './units.ts';
 

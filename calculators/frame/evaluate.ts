@@ -32,8 +32,6 @@ export interface Evaluation {
   /** Worked out when first asked for: a picture that is dragged may do without. */
   readonly spreads: Readonly<Record<string, number>>;
   readonly problems: readonly Problem[];
-  /** Whether a unit or fraction waits for the converter. */
-  readonly pending: boolean;
   /** Whether the results belong to what is typed now. */
   readonly computed: boolean;
 }
@@ -77,6 +75,7 @@ const errorSpec = (spec: FieldSpec & { error?: number }): FieldSpec => ({
   max: spec.max - spec.min,
   why: 'a reading cannot be out by less than nothing or by more than its whole range',
   step: (spec.error ?? spec.step) / 2,
+  isError: true,
 });
 
 interface Gathered {
@@ -246,9 +245,8 @@ export function evaluate(
       });
     }
   }
-  const pending = everyField.some((field) => field.kind !== 'choice' && field.pending);
   const blocking = fields.find((field) => field.problem !== undefined && !field.heldOver);
-  const base = { fields, errorFields, values, pending };
+  const base = { fields, errorFields, values };
   if (blocking) {
     return {
       ...base,

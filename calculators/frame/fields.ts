@@ -1,13 +1,20 @@
-import { parse, quote, type Converter } from './parse.ts';
-import { showInput } from './format.ts';
+import { exampleWords } from './examples.ts';
+import { fieldUnit } from './field-unit.ts';
+import { edgeIn, withUnit } from './format.ts';
+import { parse, quote } from './parse.ts';
 import type { NumberInput } from './types.ts';
-import { quantityWords, units, type LengthDisplay } from './units.ts';
+import { quantityNouns, units, type LengthDisplay } from './units.ts';
 
 /** What one field needs of an input: the same for single, optional, series and ± fields. */
 export type FieldSpec = Pick<
   NumberInput,
   'label' | 'help' | 'measure' | 'group' | 'unit' | 'min' | 'max' | 'why' | 'whole' | 'step'
-> & { readonly optional?: boolean; readonly list?: number };
+> & {
+  readonly optional?: boolean;
+  readonly list?: number;
+  /** Whether it is the ± of another field. */
+  readonly isError?: boolean;
+};
 
 interface FieldBase {
   readonly key: string;
@@ -21,7 +28,6 @@ export interface FigureField extends FieldBase {
   readonly kind: 'figure';
   readonly spec: FieldSpec;
   readonly value: number | undefined;
-  readonly pending: boolean;
   /** The text could not be read, and the last good value still stands. */
   readonly heldOver: boolean;
 }
@@ -30,7 +36,6 @@ export interface ListField extends FieldBase {
   readonly kind: 'list';
   readonly spec: FieldSpec;
   readonly value: readonly number[];
-  readonly pending: boolean;
   readonly heldOver: boolean;
 }
 
@@ -54,7 +59,9 @@ export const plainText = (value: number): string => String(value);
 
 /** The range of a field in words, in the reader's units. */
 export function rangeWords(spec: FieldSpec, lengths: LengthDisplay): string {
-  return `from ${showInput(spec.min, spec.unit, lengths)} to ${showInput(spec.max, spec.unit, lengths)}`;
+  const shown = fieldUnit(spec, lengths);
+  const words = (figure: number): string => withUnit(plainText(figure).replace('-', '−'), shown);
+  return `from ${words(edgeIn(spec.min, shown, 1))} to ${words(edgeIn(spec.max, shown, -1))}`;
 }
 
 function rangeProblem(
@@ -74,7 +81,6 @@ function rangeProblem(
 
 export interface Reading {
   readonly lengths: LengthDisplay;
-  readonly converter?: Converter;
 }
 
 /** Reads one figure. An unreadable text changes nothing: the value last good is held. */
@@ -84,10 +90,10 @@ export function readFigure(
   typed: string | undefined,
   fallback: number | undefined,
   held: number | undefined,
-  { lengths, converter }: Reading,
+  { lengths }: Reading,
 ): FigureField {
   const last = held ?? fallback;
-  const base = { kind: 'figure', key, spec, pending: false, heldOver: false } as const;
+  const base = { kind: 'figure', key, spec, heldOver: false } as const;
   if (typed === undefined) {
     return {
       ...base,
@@ -103,11 +109,10 @@ export function readFigure(
       ...given,
       value: last,
       heldOver: true,
-      problem: `${capital(spec.label)} is empty. Type ${quantityWords[units[spec.unit].quantity].noun}, ${rangeWords(spec, lengths)}.`,
+      problem: `${capital(spec.label)} is empty. Type ${quantityNouns[units[spec.unit].quantity]}, ${rangeWords(spec, lengths)}.`,
     };
   }
-  const parsed = parse(typed, spec.unit, converter);
-  if (parsed.kind === 'pending') return { ...given, value: last, pending: true };
+  const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths));
   if (parsed.kind === 'bad') {
     return { ...given, value: last, heldOver: true, problem: parsed.sentence };
   }
@@ -116,6 +121,13 @@ export function readFigure(
     ? { ...given, value: parsed.value }
     : { ...given, value: parsed.value, problem };
 }
+
+/** The figures of a list as they stand in its text. */
+export const listParts = (text: string): string[] =>
+  text
+    .trim()
+    .split(/\s*;\s*|\s+(?=[+\-−]?[\d.,])/u)
+    .filter((part) => part !== '');
 
 /** Reads several figures from one text, separated by spaces or semicolons. */
 export function readList(
@@ -126,15 +138,12 @@ export function readList(
   held: readonly number[] | undefined,
   reading: Reading,
 ): ListField {
-  const base = { kind: 'list', key, spec, pending: false, heldOver: false } as const;
+  const base = { kind: 'list', key, spec, heldOver: false } as const;
   if (typed === undefined) {
     return { ...base, text: fallback.map(plainText).join(' '), given: false, value: fallback };
   }
   const given = { ...base, text: typed, given: true };
-  const parts = typed
-    .trim()
-    .split(/\s*;\s*|\s+(?=[+\-−]?[\d.,])/u)
-    .filter((part) => part !== '');
+  const parts = listParts(typed);
   const most = spec.list ?? Infinity;
   if (parts.length > most) {
     return {
@@ -148,8 +157,5 @@ export function readList(
   const faulty = read.find((field) => field.problem !== undefined);
   if (faulty)
     return { ...given, value: held ?? fallback, heldOver: true, problem: faulty.problem! };
-  if (read.some((field) => field.pending)) {
-    return { ...given, value: held ?? fallback, pending: true };
-  }
   return { ...given, value: read.map((field) => field.value!) };
 }

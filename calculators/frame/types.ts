@@ -94,10 +94,21 @@ export interface ResultSpec {
   readonly signed?: boolean;
   /** Name of the result that is this one's own ±, joined with that of the measured inputs. */
   readonly spreadFrom?: string;
+  /**
+   * What stands for it where lengths are shown in inches, if its name holds a length in mm: for
+   * “0.1 mm is worth” there, “5 thou is worth” and `times` 1.27. The figure for programs stays.
+   */
+  readonly inInches?: { readonly label: string; readonly help: string; readonly times: number };
   /** Shown without a ±, as where it is itself one. */
   readonly bare?: boolean;
   /** A word for people that follows the figure, such as "early" or "BTDC". */
   readonly word?: (value: number) => string;
+}
+
+/** What a sentence that follows from the figures may know besides them. */
+export interface Known {
+  /** In which lengths the reader has the page. */
+  readonly lengths: LengthDisplay;
 }
 
 export type Results = Readonly<Record<string, ResultSpec>>;
@@ -121,7 +132,12 @@ export interface TableSpec {
   /** Heading of the first column. */
   readonly rowHeading: string;
   /** Label of a row; the index counts from 1 (with a second one for rows of figures). */
-  readonly row: (values: AnyValues, index: number, inner?: number) => string;
+  readonly row: (
+    values: AnyValues,
+    index: number,
+    inner: number | undefined,
+    known: Known,
+  ) => string;
   /** A column of words beside the figures, such as pass or fail. */
   readonly verdict?: {
     readonly heading: string;
@@ -129,7 +145,8 @@ export interface TableSpec {
       values: AnyValues,
       computed: Readonly<Record<string, ResultValue>>,
       index: number,
-      inner?: number,
+      inner: number | undefined,
+      known: Known,
     ) => string;
   };
 }
@@ -186,7 +203,7 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   // any calculator is taken.
   compute(values: ValuesOf<I>): ComputedOf<R>;
   /** Remarks for people that follow from the result: pass or fail, what to do next. */
-  remarks?(values: ValuesOf<I>, results: ComputedOf<R>): readonly string[];
+  remarks?(values: ValuesOf<I>, results: ComputedOf<R>, known: Known): readonly string[];
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known } from '../frame/types.ts';
 import { walls } from '../maths/plate-walls.ts';
 import { plateOf, type Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -12,13 +12,17 @@ const SLIGHT = 0.5;
 const worst = (errors: readonly number[]): number => Math.max(...errors.map(Math.abs));
 
 /** Pass or fail of the metal that is left, and how good a gear would be. */
-export function remarks(v: Values, computed: ComputedOf<typeof results>): readonly string[] {
+export function remarks(
+  v: Values,
+  computed: ComputedOf<typeof results>,
+  { lengths }: Known,
+): readonly string[] {
   const thinnest = walls(plateOf(v))[0]!;
-  const where = `${fixed(thinnest.wall, 2)} mm between ${thinnest.between.join(' and ')}`;
+  const where = `${showFixed(thinnest.wall, 'mm', 2, lengths)} between ${thinnest.between.join(' and ')}`;
   const said = [
     thinnest.wall >= v['least-wall']
-      ? `Pass: the thinnest metal is ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted.`
-      : `Fail: there is only ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`,
+      ? `Pass: the thinnest metal is ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted.`
+      : `Fail: there is only ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`,
   ];
   if (v.sets > 1) {
     const head = worst(computed['head-error'] as readonly number[]);

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf } from '../frame/types.ts';
+import { showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known } from '../frame/types.ts';
 import type { Values } from './compute.ts';
 import { portName } from './inputs.ts';
 import type { results } from './results.ts';
@@ -14,7 +14,12 @@ const changes = {
 const single = (value: unknown): number | undefined =>
   typeof value === 'number' ? value : undefined;
 
-export function remarks(v: Values, r: ComputedOf<typeof results>): readonly string[] {
+export function remarks(
+  v: Values,
+  r: ComputedOf<typeof results>,
+  { lengths }: Known,
+): readonly string[] {
+  const say = (mm: number, decimals: number): string => showFixed(mm, 'mm', decimals, lengths);
   const list: string[] = [];
   const blowdown = single(r.blowdown) ?? 0;
   if (blowdown <= 0) {
@@ -26,21 +31,21 @@ export function remarks(v: Values, r: ComputedOf<typeof results>): readonly stri
   clears.forEach((by, index) => {
     if (by < 0) {
       list.push(
-        `${portName(index + 1)}: at the bottom the crown leaves ${fixed(-by, 1)} mm of the port covered, so that it never opens fully. Check that piston, barrel and base gasket belong together.`,
+        `${portName(index + 1)}: at the bottom the crown leaves ${say(-by, 1)} of the port covered, so that it never opens fully. Check that piston, barrel and base gasket belong together.`,
       );
     }
   });
   const cover = single(r['skirt-cover']) ?? 0;
   if (cover < 0) {
     list.push(
-      `At the top the skirt ends ${fixed(-cover, 1)} mm above the exhaust’s bottom edge, so that the exhaust opens into the crankcase. Unless the maker meant it so, this is the wrong piston for the barrel.`,
+      `At the top the skirt ends ${say(-cover, 1)} above the exhaust’s bottom edge, so that the exhaust opens into the crankcase. Unless the maker meant it so, this is the wrong piston for the barrel.`,
     );
   }
   if (v.by !== 0) {
     const squish =
       v.change === 'barrel' ? ' The squish clearance changes by just as much: prove it again.' : '';
     list.push(
-      `“After the change” stands for: ${changes[v.change]} by ${fixed(v.by, 2)} mm.${squish}`,
+      `“After the change” stands for: ${changes[v.change]} by ${say(v.by, 2)}.${squish}`,
     );
   }
   if (v.offset !== 0) {

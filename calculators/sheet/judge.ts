@@ -1,5 +1,5 @@
-import { withUnit, fixed, showInput } from '../frame/format.ts';
-import { displayUnit, toDisplay, type LengthDisplay, type UnitName } from '../frame/units.ts';
+import { withUnit, fixed, shownUnit, showInput } from '../frame/format.ts';
+import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 import { MathsError } from '../maths/errors.ts';
 import { setMoves, settlePlate, timingAt } from '../maths/plate-setting.ts';
 import { setPlaces } from '../maths/set-places.ts';
@@ -30,10 +30,10 @@ const DUST = 1e-9;
 
 /** An amount with as many digits as a step of its reading says: at least two significant. */
 function amount(value: number, unit: UnitName, step: number, lengths: LengthDisplay): string {
-  const shown = toDisplay(Math.abs(value), unit, lengths);
-  const fine = toDisplay(step, unit, lengths) / 10;
+  const inUnit = shownUnit([value], unit, lengths);
+  const fine = toShown(step, inUnit) / 10;
   const decimals = unit === 'count' ? 0 : Math.max(0, Math.round(-Math.log10(fine)));
-  return withUnit(String(Number(fixed(shown, decimals))), displayUnit(unit, lengths));
+  return withUnit(String(Number(fixed(toShown(Math.abs(value), inUnit), decimals))), inUnit);
 }
 
 function against(

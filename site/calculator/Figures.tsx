@@ -1,6 +1,7 @@
 import { Errors } from './Errors.tsx';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 import { LengthsChoice } from './LengthsChoice.tsx';
+import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { Problems } from './Problems.tsx';
 import { Leads } from './Results.tsx';
 import type { State } from './state.ts';
@@ -8,26 +9,24 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
 interface Props extends State, FieldHandlers {
   readonly calculator: AnyCalculator;
-  /** Why the converter of units could not be fetched. */
-  readonly failure: string | undefined;
   readonly onDefaults: () => void;
 }
 
 /** The answer, what stands in its way, and the form: all that comes before the picture. */
-export function Figures({ calculator, evaluation, failure, onDefaults, ...handlers }: Props) {
+export function Figures({ calculator, evaluation, onDefaults, ...handlers }: Props) {
   const { lengths, idPrefix, fromSheet } = handlers;
   return (
     <>
       <div class="calc-answer">
         <Leads {...{ calculator, evaluation, lengths }} />
       </div>
-      <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+      <Problems evaluation={evaluation} idPrefix={idPrefix} />
       <form
         class="calc-form"
         aria-label={`Figures for: ${calculator.title}`}
         onSubmit={(event) => event.preventDefault()}
       >
-        <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
+        {showsLengths(calculator) ? <LengthsChoice lengths={lengths} idPrefix={idPrefix} /> : null}
         {fromSheet && fromSheet.keys.length > 0 ? (
           <div class="from-sheet">
             <p>

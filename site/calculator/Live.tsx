@@ -9,7 +9,6 @@ import { More } from './More.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
-import { useConverter } from './use-converter.ts';
 import { useLate } from './use-late.ts';
 import { useOwnSheet } from './use-own-sheet.ts';
 
@@ -34,8 +33,6 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   const untouched = useRef(set ?? {}).current;
   const [texts, setTexts] = useState<Texts>(untouched);
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
-  const [needed, setNeeded] = useState(false);
-  const { converter, failure } = useConverter(needed);
   const held = useRef<Record<string, AnyValue>>({});
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
@@ -43,14 +40,10 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
 
   const evaluation = useMemo(
     () =>
-      first && texts === untouched && lengths === 'mm' && !converter
+      first && texts === untouched && lengths === 'mm'
         ? first
-        : evaluate(calculator, texts, {
-            lengths,
-            held: held.current,
-            ...(converter ? { converter } : {}),
-          }),
-    [calculator, texts, untouched, first, lengths, converter],
+        : evaluate(calculator, texts, { lengths, held: held.current }),
+    [calculator, texts, untouched, first, lengths],
   );
 
   const back = useCallback((query: string) => {
@@ -76,8 +69,7 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
-    if (evaluation.pending) setNeeded(true);
-    else held.current = lastGood(evaluation, held.current);
+    held.current = lastGood(evaluation, held.current);
     if (byHand.current) write(() => toQuery(evaluation));
   }, [evaluation, write]);
 
@@ -131,8 +123,8 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
         .map(({ key }) => key),
     };
     const handlers = { idPrefix, fromSheet, onText, onCommit: commit, onDefaults };
-    return <Figures {...figured} {...handlers} {...{ calculator, failure }} />;
-  }, [calculator, figured, failure, own, idPrefix, onText, commit, onDefaults]);
+    return <Figures {...figured} {...handlers} calculator={calculator} />;
+  }, [calculator, figured, own, idPrefix, onText, commit, onDefaults]);
 
   return (
     <div class="calc">

@@ -6,7 +6,8 @@ import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.
 import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
-import { displayUnit, units } from '../../calculators/frame/units.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
@@ -42,7 +43,7 @@ function Rows({ id, ...props }: Omit<Props, 'number' | 'progress' | 'next' | 'pl
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
   const { rows, whole } = judge(engine, id, lengths);
-  const { label } = units[displayUnit(reading.unit, lengths)];
+  const { label } = units[fieldUnit(reading, lengths)];
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>

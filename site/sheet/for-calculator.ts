@@ -1,5 +1,6 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
+import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
@@ -80,7 +81,7 @@ export function offersOf(
     const value = flat.get(name);
     return value === undefined
       ? []
-      : [[spec.label, figureText(value, spec, evaluation.spreads[name], lengths)] as const];
+      : [[wordsOf(spec, lengths).label, figureText(value, spec, evaluation.spreads[name], lengths)] as const];
   });
   const labels = new Set(single.map(([label]) => label));
   const inTables = resultLines(calculator, evaluation, lengths)

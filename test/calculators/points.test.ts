@@ -2,14 +2,13 @@ import { describe, expect, it } from 'vitest';
 import breakerCam from '../../calculators/breaker-cam/calculator.tsx';
 import coilCharge from '../../calculators/coil-charge/calculator.tsx';
 import plateSetting from '../../calculators/plate-setting/calculator.tsx';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/summary.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
 const asked = (calculator: AnyCalculator, texts: Texts) =>
-  evaluate(calculator, texts, { lengths: 'mm', converter });
+  evaluate(calculator, texts, { lengths: 'mm' });
 const figure = (calculator: AnyCalculator, texts: Texts, name: string): number | undefined =>
   flatten(asked(calculator, texts).results).get(name);
 const why = (calculator: AnyCalculator, texts: Texts, name: string): string => {

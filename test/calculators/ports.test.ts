@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import compression from '../../calculators/compression/calculator.tsx';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
+import { remarksOf } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import portTiming from '../../calculators/port-timing/calculator.tsx';
 import timeArea from '../../calculators/time-area/calculator.tsx';
 
 const run = (calculator: unknown, texts: Texts): Evaluation =>
-  evaluate(calculator as AnyCalculator, texts, { lengths: 'mm', converter });
+  evaluate(calculator as AnyCalculator, texts, { lengths: 'mm' });
 const figures = (evaluation: Evaluation) => flatten(evaluation.results);
 const sentences = ({ problems }: Evaluation): string =>
   problems.map(({ sentence }) => sentence).join(' ');
@@ -70,7 +70,7 @@ describe('port timing', () => {
 
   it('warns of a transfer that opens first', () => {
     const wrong = run(portTiming, { 'port-1': '42', 'port-2': '33' });
-    const words = portTiming.remarks!(wrong.values as never, wrong.results as never).join(' ');
+    const words = remarksOf(portTiming, wrong).join(' ');
     expect(words).toContain('The transfer opens before the exhaust');
   });
 });

@@ -2,14 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import calculator from '../../calculators/piston-position/calculator.tsx';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { Absent } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts, held = {}) =>
-  evaluate(calculator, texts, { lengths: 'mm', converter, held });
+  evaluate(calculator, texts, { lengths: 'mm', held });
 const defaults = run({});
 const sentences = (texts: Texts) => run(texts).problems.map(({ sentence }) => sentence);
 

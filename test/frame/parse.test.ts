@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { parse } from '../../calculators/frame/parse.ts';
 import type { UnitName } from '../../calculators/frame/units.ts';
 
 const read = (text: string, home: UnitName): number => {
-  const parsed = parse(text, home, converter);
+  const parsed = parse(text, home);
   if (parsed.kind !== 'value') throw new Error(`${text}: ${JSON.stringify(parsed)}`);
   return parsed.value;
 };
@@ -70,7 +69,7 @@ describe('figures as people type them', () => {
     ['Infinity', 'mm', /cannot be read/],
     ['NaN', 'mm', /cannot be read/],
   ])('refuses %s in words', (text, home, sentence) => {
-    const parsed = parse(text, home, converter);
+    const parsed = parse(text, home);
     expect(parsed.kind).toBe('bad');
     expect(parsed.kind === 'bad' && parsed.sentence).toMatch(sentence);
   });
