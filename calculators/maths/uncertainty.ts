@@ -21,6 +21,12 @@ export interface Propagated extends Uncertain {
   readonly value: number;
 }
 
+/**
+ * A result may run away towards the edge of the possible. The change up to the edge counts with this
+ * many times the change half way to it at the most; a square root, the steepest edge of a figure that
+ * ends there, makes it 3.4.
+ */
+const STEEPEST_EDGE = 4;
 /** Halvings that place the edge of the possible: a millionth of a millionth of the step. */
 const HALVINGS = 40;
 
@@ -145,20 +151,17 @@ function contribution(changeFor: (step: number) => number | undefined, error: nu
   const only = up ?? down;
   if (only !== undefined) {
     const missing = edge(changeFor, up === undefined ? error : -error);
-    return rootMeanSquare(only, Math.max(Math.abs(only), Math.abs(missing.change)));
+    return rootMeanSquare(only, Math.max(Math.abs(only), missing.change));
   }
   const sides = [edge(changeFor, error), edge(changeFor, -error)] as const;
   const reach = Math.max(...sides.map(({ reach }) => reach));
   if (reach === 0) return Number.NaN;
   const [further, nearer] = sides[0].reach === reach ? sides : [sides[1], sides[0]];
-  const missing = Math.max(
-    Math.abs(nearer.change),
-    nearer.reach < reach ? Math.abs(further.change) : 0,
-  );
+  const missing = nearer.reach < reach ? Math.max(nearer.change, further.change) : nearer.change;
   return (error / reach) * rootMeanSquare(further.change, missing);
 }
 
-/** How far an input can be moved towards an impossible `step`, and the change there. */
+/** How far an input can be moved towards an impossible `step`, and the amount of change there. */
 function edge(
   changeFor: (step: number) => number | undefined,
   step: number,
@@ -175,5 +178,7 @@ function edge(
       change = found;
     }
   }
-  return { reach: Math.abs(step) * possible, change };
+  const half = changeFor((step * possible) / 2);
+  const most = half === undefined ? Infinity : STEEPEST_EDGE * Math.abs(half);
+  return { reach: Math.abs(step) * possible, change: Math.min(Math.abs(change), most) };
 }

@@ -24,7 +24,7 @@ describe('a step says pass or the least correction', () => {
     expect(words(engine, 'gap')[2]).toBe('Close the gap by 0.04 mm.');
     expect(words(read('gap', 0.36), 'gap')[0]).toBe('Open the gap by 0.04 mm.');
     expect(judge(read('gap', 0.44), 'gap', 'in').rows[0]?.words).toBe(
-      'Close the gap by 0.0016 in.',
+      'Close the gap by 1.6 thou.',
     );
   });
 
