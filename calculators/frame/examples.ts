@@ -23,6 +23,7 @@ const writings: Partial<Record<UnitName, readonly [own: string, ...others: Unit[
   ohm: ['ohm'],
   mH: ['mH', 'H'],
   '%': ['%'],
+  ratio: [': 1'],
 };
 
 /** A round figure well inside a range. */

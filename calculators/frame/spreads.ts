@@ -31,7 +31,8 @@ function withReadings(
 ): AnyValues {
   const moved: Record<string, AnyValues[string]> = { ...values };
   measured.forEach(({ key, index }, i) => {
-    moved[key] = index === undefined ? figures[i] : (moved[key] as number[]).with(index, figures[i]!);
+    moved[key] =
+      index === undefined ? figures[i] : (moved[key] as number[]).with(index, figures[i]!);
   });
   return moved;
 }

@@ -4,7 +4,13 @@ import { fieldUnit } from './field-unit.ts';
 import type { Field } from './fields.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import { flatten } from './spreads.ts';
-import { Absent, type AnyCalculator, type AnyValues, type ResultSpec, type ResultValue } from './types.ts';
+import {
+  Absent,
+  type AnyCalculator,
+  type AnyValues,
+  type ResultSpec,
+  type ResultValue,
+} from './types.ts';
 import { plainDecimal } from '../maths/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
 
@@ -31,7 +37,10 @@ export function rowLabel(
   inner?: number,
 ): string {
   const spec = table === undefined ? undefined : calculator.tables?.[table];
-  return spec?.row(values, index, inner, { lengths }) ?? [index, inner].filter((n) => n !== undefined).join('-');
+  return (
+    spec?.row(values, index, inner, { lengths }) ??
+    [index, inner].filter((n) => n !== undefined).join('-')
+  );
 }
 
 export interface SummaryLine {
@@ -78,7 +87,8 @@ export function resultLines(
     if (typeof value === 'number') line(value, name);
     else {
       value.forEach((entry, i) => {
-        const row = (inner?: number) => rowLabel(calculator, spec.table, values, lengths, i + 1, inner);
+        const row = (inner?: number) =>
+          rowLabel(calculator, spec.table, values, lengths, i + 1, inner);
         if (typeof entry === 'number') line(entry, `${name}-${i + 1}`, row());
         else entry.forEach((v, j) => line(v, `${name}-${i + 1}-${j + 1}`, row(j + 1)));
       });

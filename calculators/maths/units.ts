@@ -121,6 +121,8 @@ function exchanged(value: number, quantity: string, fromUnit: string, toUnit: st
     const [toZero, toDegree] = scales[toUnit]!;
     return (value * fromDegree + (fromZero - toZero)) / toDegree;
   }
-  const factors = (FACTORS as Readonly<Record<string, Readonly<Record<string, number>>>>)[quantity]!;
+  const factors = (FACTORS as Readonly<Record<string, Readonly<Record<string, number>>>>)[
+    quantity
+  ]!;
   return (value * factors[fromUnit]!) / factors[toUnit]!;
 }

@@ -44,9 +44,7 @@ export function remarks(
   if (v.by !== 0) {
     const squish =
       v.change === 'barrel' ? ' The squish clearance changes by just as much: prove it again.' : '';
-    list.push(
-      `“After the change” stands for: ${changes[v.change]} by ${say(v.by, 2)}.${squish}`,
-    );
+    list.push(`“After the change” stands for: ${changes[v.change]} by ${say(v.by, 2)}.${squish}`);
   }
   if (v.offset !== 0) {
     list.push(

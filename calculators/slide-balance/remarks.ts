@@ -9,8 +9,7 @@ export function remarks(v: Values, computed: Computed, { lengths }: Known): read
   const say = (mm: number): string => showFixed(mm, 'mm', 2, lengths);
   const turns = computed.turn as readonly number[];
   const still = turns.flatMap((turn, i) => (Math.abs(turn) < 1e-9 ? [String(i + 1)] : []));
-  const target =
-    v.method === 'drill' ? say(targetOf(v)) : `${fixed(targetOf(v), 1)} kPa`;
+  const target = v.method === 'drill' ? say(targetOf(v)) : `${fixed(targetOf(v), 1)} kPa`;
   const said = [
     still.length === turns.length
       ? 'All slides agree. Leave the adjusters alone.'

@@ -22,7 +22,10 @@ function textIn(text: string, value: number | undefined, home: UnitName, shown: 
       : inputDigits(value, shown);
   }
   if (shown !== home && isHomeUnit(pieces.unit, shown)) return pieces.number;
-  return text === `${pieces.number}${pieces.unit}` ? apart(pieces) : text;
+  // “18thou”, as a link has it; but 24°30′ is written together.
+  return text === `${pieces.number}${pieces.unit}` && /^\p{L}/u.test(pieces.unit)
+    ? apart(pieces)
+    : text;
 }
 
 /**
@@ -78,5 +81,5 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
     const asShown = home || isHomeUnit(pieces.unit, shown);
     return `= ${showIn(field.value, asShown ? unit : shown)}`;
   }
-  return home && !/[,/⁄¼-¾⅐-⅞°]./u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
+  return home && !/[,/⁄¼-¾⅐-⅞]/u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
 }

@@ -24,7 +24,7 @@ export function FigureBox({
 }: BoxProps & { readonly figure: FigureKey }) {
   const place = `figure:${figure}`;
   const value = engine.figures[figure];
-  const [text, keep] = useTyped(meaning(value), engine.unread[place]);
+  const [text, keep] = useTyped(`${engine.id} ${place}`, meaning(value), engine.unread[place]);
   const spec = figureSpec(figure);
   const read = (typed: string): FigureField =>
     readFigure(figure, spec, typed, undefined, value, { lengths });

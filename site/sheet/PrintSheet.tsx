@@ -34,9 +34,7 @@ function Figures({ engine, lengths }: Props) {
               return (
                 <div key={key}>
                   <dt>{label}</dt>
-                  <dd>
-                    {value === undefined ? units[shown].label : showIn(value, shown)}
-                  </dd>
+                  <dd>{value === undefined ? units[shown].label : showIn(value, shown)}</dd>
                 </div>
               );
             })}

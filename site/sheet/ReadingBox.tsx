@@ -49,7 +49,7 @@ export function ReadingBox(props: Props) {
   const place = `${moment}:${step}:${String(index + 1)}`;
   const value = readingOf(engine, step)[moment][index] ?? undefined;
   const stands = value === undefined ? '' : plainText(value);
-  const [text, keep] = useTyped(stands, engine.unread[place]);
+  const [text, keep] = useTyped(`${engine.id} ${place}`, stands, engine.unread[place]);
   const spec = specOf(reading, index, moment);
   const read = (typed: string): FigureField =>
     readFigure(place, spec, typed, undefined, value, { lengths });

@@ -81,7 +81,12 @@ export function offersOf(
     const value = flat.get(name);
     return value === undefined
       ? []
-      : [[wordsOf(spec, lengths).label, figureText(value, spec, evaluation.spreads[name], lengths)] as const];
+      : [
+          [
+            wordsOf(spec, lengths).label,
+            figureText(value, spec, evaluation.spreads[name], lengths),
+          ] as const,
+        ];
   });
   const labels = new Set(single.map(([label]) => label));
   const inTables = resultLines(calculator, evaluation, lengths)

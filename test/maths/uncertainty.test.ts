@@ -90,6 +90,12 @@ describe('a curve', () => {
     expect(plusMinus(400)).toBeGreaterThan(plusMinus(200));
   });
 
+  it('does not look better just where one side ends', () => {
+    const root = (e: number) =>
+      propagate(([x]) => (x! < 0 ? Number.NaN : Math.sqrt(x!)), [1], [e]).plusMinus;
+    expect(root(1.01)).toBeGreaterThan(root(1));
+  });
+
   it('does not run away where the result does, at the edge of the possible', () => {
     const { plusMinus } = propagate(([x]) => (x! > 0 ? 1 / x! : Number.NaN), [1], [1.5]);
     expect(plusMinus).toBeLessThan(5);
