@@ -22,10 +22,9 @@ function textIn(text: string, value: number | undefined, home: UnitName, shown: 
       : inputDigits(value, shown);
   }
   if (shown !== home && isHomeUnit(pieces.unit, shown)) return pieces.number;
-  // “18thou”, as a link has it; but 24°30′ is written together.
-  return text === `${pieces.number}${pieces.unit}` && /^\p{L}/u.test(pieces.unit)
-    ? apart(pieces)
-    : text;
+  // “18thou”, as a link has it; but 24°30′ is written together, and what was refused stays as it is.
+  const loose = value !== undefined && /^\p{L}/u.test(pieces.unit);
+  return loose && text === `${pieces.number}${pieces.unit}` ? apart(pieces) : text;
 }
 
 /**

@@ -101,7 +101,10 @@ describe('a figure typed in thou', () => {
     ['0.4mm', gap, 'mm', '0.4'],
     ['2in', bore, 'in', '2'],
     ['2in', bore, 'mm', '2 in'],
-    ['3/32in', bore, 'mm', '3/32 in'],
+    ['15/32in', bore, 'mm', '15/32 in'],
+    ['5l', bore, 'mm', '5l'],
+    ['5furlongs', bore, 'in', '5furlongs'],
+    ['900mm', bore, 'in', '900 mm'],
   ] as const)('%s stays as it is, with lengths in %3$s', (text, spec, lengths, wanted) => {
     expect(textInField(read(spec, text, lengths), lengths)).toBe(wanted);
   });
