@@ -23,9 +23,7 @@ describe('a step says pass or the least correction', () => {
     expect(results(engine, 'gap')).toEqual(['pass', 'pass', 'fail']);
     expect(words(engine, 'gap')[2]).toBe('Close the gap by 0.04 mm.');
     expect(words(read('gap', 0.36), 'gap')[0]).toBe('Open the gap by 0.04 mm.');
-    expect(judge(read('gap', 0.44), 'gap', 'in').rows[0]?.words).toBe(
-      'Close the gap by 1.6 thou.',
-    );
+    expect(judge(read('gap', 0.44), 'gap', 'in').rows[0]?.words).toBe('Close the gap by 1.6 thou.');
   });
 
   it('the reading as left counts, where there is one', () => {
