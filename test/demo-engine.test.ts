@@ -27,7 +27,9 @@ function figure(place: string): number {
   const { at, name } = named(place);
   const [key, member] = name.split('#') as [string, string?];
   const value: AnyValue = at.values[key];
-  const found = Array.isArray(value) ? (value as readonly number[])[Number(member ?? 1) - 1] : value;
+  const found = Array.isArray(value)
+    ? (value as readonly number[])[Number(member ?? 1) - 1]
+    : value;
   if (typeof found !== 'number') throw new Error(`${place} is no figure`);
   return found;
 }

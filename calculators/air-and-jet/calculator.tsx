@@ -30,8 +30,8 @@ export default defineCalculator({
     sizes: {
       caption: 'The jets at hand in the air now',
       rowHeading: 'Jet',
-      row: (values, index) =>
-        showInput(inOrder((values as unknown as Values).sizes)[index - 1]!, 'mm', 'mm'),
+      row: (values, index, _, { lengths }) =>
+        showInput(inOrder((values as unknown as Values).sizes)[index - 1]!, 'mm', lengths),
       verdict: {
         heading: 'Which',
         say: (values, computed, index) =>

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { Remark } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { Known, Remark } from '../frame/types.ts';
 import { inOrder, nextTo, type Computed, type Values } from './compute.ts';
 
 /** What a jet at hand is against the one wanted. */
@@ -12,18 +12,19 @@ export function verdict(v: Values, computed: Computed, index: number): string {
   return old.trim();
 }
 
-function ofTheJets(v: Values, computed: Computed): string {
+function ofTheJets(v: Values, computed: Computed, { lengths }: Known): string {
+  const say = (jet: number): string => showFixed(jet, 'mm', 2, lengths);
   if (v.sizes.length === 0) return 'Type the sizes you have at hand, to see which come next.';
   const { richer, weaker } = nextTo(v, computed.jet as number);
   if (richer === undefined) {
     return 'None of the jets at hand is large enough; with the largest the engine would run weak. Get a larger one before it works hard.';
   }
   if (weaker === undefined) {
-    return `All the jets at hand are larger than wanted; the finest, ${fixed(richer, 2)} mm, is on the rich side.`;
+    return `All the jets at hand are larger than wanted; the finest, ${say(richer)}, is on the rich side.`;
   }
   return richer === weaker
-    ? `Of the jets at hand ${fixed(richer, 2)} mm is the one.`
-    : `Of the jets at hand ${fixed(richer, 2)} mm is next up, a little rich, and ${fixed(weaker, 2)} mm next down, a little weak. Begin with the larger.`;
+    ? `Of the jets at hand ${say(richer)} is the one.`
+    : `Of the jets at hand ${say(richer)} is next up, a little rich, and ${say(weaker)} next down, a little weak. Begin with the larger.`;
 }
 
 function ofTheAir(computed: Computed): string {
@@ -36,9 +37,9 @@ function ofTheAir(computed: Computed): string {
     : `The air is denser: left alone the engine runs ${fixed(-mixture, 1)} per cent weaker, which is the dangerous side. Change up before it works hard.`;
 }
 
-export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
   { about: 'what the air does to the mixture', say: () => ofTheAir(computed) },
-  { about: 'which jet comes next', say: () => ofTheJets(v, computed) },
+  { about: 'which jet comes next', say: () => ofTheJets(v, computed, known) },
   {
     about: 'how far to trust it',
     say: () =>

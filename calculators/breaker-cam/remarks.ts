@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import { Absent, type ComputedOf, type Remark } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import { Absent, type ComputedOf, type Known, type Remark } from '../frame/types.ts';
 import { trialLine, type Values } from './compute.ts';
 import type { results } from './results.ts';
 
@@ -12,20 +12,32 @@ function ofWear(v: Values, computed: ComputedOf<typeof results>): string | undef
 }
 
 /** Whether the gap lies outside those that were tried. */
-function ofTrials(v: Values, computed: ComputedOf<typeof results>): string | undefined {
+function ofTrials(
+  v: Values,
+  computed: ComputedOf<typeof results>,
+  { lengths }: Known,
+): string | undefined {
   const line = trialLine(v);
   const gap = computed['gap-set'] as number;
   if (line instanceof Absent || (gap >= line.from && gap <= line.to)) return undefined;
-  return `Your trials cover gaps from ${fixed(line.from, 2)} to ${fixed(line.to, 2)} mm. The gap above lies outside them, where the line through them is a guess.`;
+  return `Your trials cover gaps from ${showFixed(line.from, 'mm', 2, lengths)} to ${showFixed(line.to, 'mm', 2, lengths)}. The gap above lies outside them, where the line through them is a guess.`;
 }
 
 /** What follows from the figures, in words. */
-export const remarks = (v: Values, computed: ComputedOf<typeof results>): readonly Remark[] => [
+export const remarks = (
+  v: Values,
+  computed: ComputedOf<typeof results>,
+  known: Known,
+): readonly Remark[] => [
   {
     about: 'the order of work',
     say: () =>
       'A wider gap opens the points earlier and shortens the dwell; a narrower one does the opposite. So set the gap first and the timing after it, never the other way round.',
   },
   { about: 'when to look at the gap again', say: () => ofWear(v, computed) },
-  { about: 'whether your trials reach this gap', quiet: true, say: () => ofTrials(v, computed) },
+  {
+    about: 'whether your trials reach this gap',
+    quiet: true,
+    say: () => ofTrials(v, computed, known),
+  },
 ];

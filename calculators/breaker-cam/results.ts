@@ -1,4 +1,8 @@
 import type { Results } from '../frame/types.ts';
+import { convert } from '../maths/units.ts';
+
+/** 2 thou stand for 0.05 mm of gap where lengths are shown in inches. */
+const TWO_THOU = convert(2, 'thou', 'mm') / 0.05;
 
 export const results = {
   'dwell-angle': {
@@ -19,6 +23,11 @@ export const results = {
     label: '0.05 mm of gap moves the timing',
     unit: 'deg',
     help: 'Crank degrees by which the timing comes earlier for 0.05 mm more gap, at this gap.',
+    inInches: {
+      label: '2 thou of gap moves the timing',
+      help: 'Crank degrees by which the timing comes earlier for 2 thou more gap, at this gap.',
+      times: TWO_THOU,
+    },
     lead: true,
     decimals: 2,
   },
@@ -82,6 +91,11 @@ export const results = {
     label: 'From the trials, 0.05 mm is worth',
     unit: 'deg',
     help: 'Crank degrees, from the line through your own trials. Its ± comes from the ± of your readings.',
+    inInches: {
+      label: 'From the trials, 2 thou is worth',
+      help: 'Crank degrees, from the line through your own trials. Its ± comes from the ± of your readings.',
+      times: TWO_THOU,
+    },
     decimals: 2,
     word: () => 'of crank',
   },

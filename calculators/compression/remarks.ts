@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf, Remark } from '../frame/types.ts';
+import { showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known, Remark } from '../frame/types.ts';
 import { squishClearance } from '../maths/compression.ts';
 import type { Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -12,7 +12,7 @@ const meets = (r: Computed, name: 'squish-after' | 'squish-for'): boolean => {
   return (r.squish as number) > 0 && typeof after === 'number' && after <= 0;
 };
 
-export const remarks = (v: Values, r: Computed): readonly Remark[] => [
+export const remarks = (v: Values, r: Computed, { lengths }: Known): readonly Remark[] => [
   {
     about: 'which ratio is meant',
     say: () =>
@@ -30,7 +30,7 @@ export const remarks = (v: Values, r: Computed): readonly Remark[] => [
     say: () => {
       if (v['squish-from'] !== 'solder') return undefined;
       const sum = squishClearance(v.deck, v.gasket, 0);
-      return `Deck and gasket add up to ${fixed(sum, 2)} mm; the solder says ${fixed(v.solder, 2)} mm. The difference is the depth of the squish band in the head, or a reading to be taken again.`;
+      return `Deck and gasket add up to ${showFixed(sum, 'mm', 2, lengths)}; the solder says ${showFixed(v.solder, 'mm', 2, lengths)}. The difference is the depth of the squish band in the head, or a reading to be taken again.`;
     },
   },
   {

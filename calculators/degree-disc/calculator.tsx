@@ -1,6 +1,7 @@
 import { demoEngine } from '../demo-engine.ts';
 import { engineFields } from '../engine-inputs.ts';
 import { defineCalculator } from '../frame/define.ts';
+import { showInput } from '../frame/format.ts';
 import { compute, marksOf, type Values } from './compute.ts';
 import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';
@@ -24,9 +25,9 @@ export default defineCalculator({
     marks: {
       caption: 'Where the marks stand',
       rowHeading: 'Piston',
-      row: (values, index) => {
+      row: (values, index, _, { lengths }) => {
         const mark = marksOf(values as unknown as Values)[index - 1]!;
-        return `${String(mark.travel)} mm ${mark.before ? 'before' : 'after'} the top`;
+        return `${showInput(mark.travel, 'mm', lengths)} ${mark.before ? 'before' : 'after'} the top`;
       },
     },
   },

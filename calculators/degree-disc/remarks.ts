@@ -1,6 +1,6 @@
 import { papers, placing } from '../drawing/to-pdf.ts';
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf, Remark } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known, Remark } from '../frame/types.ts';
 import type { Values } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import type { results } from './results.ts';
@@ -22,7 +22,7 @@ const discOnPaper = onPaper('The disc', discOf);
 const tapeOnPaper = onPaper('The tape', tapeOf);
 
 /** What the print is good for, and what to do when it does not go on the paper. */
-export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+export const remarks = (v: Values, computed: Computed, { lengths }: Known): readonly Remark[] => [
   { about: 'whether the disc goes on the paper', quiet: true, say: () => discOnPaper(v) },
   { about: 'whether the tape goes on the paper', quiet: true, say: () => tapeOnPaper(v) },
   {
@@ -30,7 +30,7 @@ export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
     say: () => {
       const perDegree = computed['disc-per-degree'] as number;
       return perDegree < READABLE
-        ? `At the edge of this disc a degree is only ${fixed(perDegree, 2)} mm: its lines may run together. A larger disc reads finer.`
+        ? `At the edge of this disc a degree is only ${showFixed(perDegree, 'mm', 2, lengths)}: its lines may run together. A larger disc reads finer.`
         : undefined;
     },
   },

@@ -32,8 +32,8 @@ export default defineCalculator({
       row: (_, index) => String(index),
       verdict: {
         heading: 'What to do',
-        say: (values, computed, index) =>
-          verdict(values as unknown as Values, computed as unknown as Computed, index),
+        say: (values, computed, index, _, known) =>
+          verdict(values as unknown as Values, computed as unknown as Computed, index, known),
       },
     },
   },

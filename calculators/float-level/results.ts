@@ -1,4 +1,5 @@
 import type { Results } from '../frame/types.ts';
+import { convert } from '../maths/units.ts';
 
 /** Only said where it is so: a minus alone is easily overlooked. */
 const above = (value: number): string => (value < 0 ? '(above it)' : '');
@@ -16,6 +17,11 @@ export const results = {
     label: 'Tang for 1 mm of height',
     unit: 'mm',
     help: 'How far the tang is bent, at the needle, to change the gauge reading by 1 mm.',
+    inInches: {
+      label: 'Tang for 40 thou of height',
+      help: 'How far the tang is bent, at the needle, to change the gauge reading by 40 thou.',
+      times: convert(40, 'thou', 'mm'),
+    },
     lead: true,
     decimals: 3,
   },
@@ -23,6 +29,11 @@ export const results = {
     label: '100 mm more head raises it',
     unit: 'mm',
     help: 'By how much the fuel rises when the tank stands 100 mm higher or fuller.',
+    inInches: {
+      label: '4 in more head raises it',
+      help: 'By how much the fuel rises when the tank stands 4 in higher or fuller.',
+      times: convert(4, 'in', 'mm') / 100,
+    },
     lead: true,
     decimals: 3,
   },
@@ -73,6 +84,11 @@ export const results = {
     label: 'A seat 0.5 mm larger raises it',
     unit: 'mm',
     help: 'By how much the fuel rises with a seat of that size.',
+    inInches: {
+      label: 'A seat 20 thou larger raises it',
+      help: 'By how much the fuel rises with a seat of that size.',
+      times: convert(20, 'thou', 'mm') / 0.5,
+    },
     decimals: 3,
   },
   'level-per-density': {

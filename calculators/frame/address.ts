@@ -1,6 +1,7 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
 import { cutText, LONGEST, plainText, type Field } from './fields.ts';
-import { isHomeUnit, numberAndUnit } from './parse.ts';
+import { numberAndUnit } from './parse.ts';
+import { isHomeUnit } from './typed-units.ts';
 import { isExample } from './whose.ts';
 import { units } from './units.ts';
 

@@ -49,8 +49,6 @@ export interface Evaluation {
   /** Worked out when first asked for: a picture that is dragged may do without. */
   readonly spreads: Readonly<Record<string, number>>;
   readonly problems: readonly Problem[];
-  /** Whether a unit or fraction waits for the converter. */
-  readonly pending: boolean;
   /** Whether the results belong to what is typed now. */
   readonly computed: boolean;
   /** Whether it stands in an article to show something, its figures nobody's. */
@@ -99,6 +97,7 @@ const errorSpec = (spec: FieldSpec & { error?: number }): FieldSpec => ({
   max: spec.max - spec.min,
   why: 'a reading cannot be out by less than nothing or by more than its whole range',
   step: (spec.error ?? spec.step) / 2,
+  isError: true,
 });
 
 interface Gathered {
@@ -244,13 +243,12 @@ export function evaluate(
       });
     }
   }
-  const pending = everyField.some((field) => field.kind !== 'choice' && field.pending);
   const blocking = fields.find(
     ({ problem, heldOver, unread }) => problem !== undefined && !heldOver && !unread,
   );
   const unread = everyField.filter((field) => field.unread);
   const demonstration = options.demonstration ?? false;
-  const base = { fields, errorFields, values, pending, demonstration };
+  const base = { fields, errorFields, values, demonstration };
   if (blocking) {
     return {
       ...base,

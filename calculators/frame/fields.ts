@@ -1,7 +1,9 @@
-import { parse, quote, type Converter } from './parse.ts';
-import { showInput } from './format.ts';
+import { exampleWords } from './examples.ts';
+import { fieldUnit } from './field-unit.ts';
+import { edgeIn, withUnit } from './format.ts';
+import { parse, quote } from './parse.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
-import { quantityWords, units, type LengthDisplay } from './units.ts';
+import { quantityNouns, units, type LengthDisplay } from './units.ts';
 
 /** What one field needs of an input: the same for single, optional, series and ± fields. */
 export type FieldSpec = Pick<
@@ -17,7 +19,12 @@ export type FieldSpec = Pick<
   | 'whole'
   | 'step'
   | 'assumed'
-> & { readonly optional?: boolean; readonly list?: number };
+> & {
+  readonly optional?: boolean;
+  readonly list?: number;
+  /** Whether it is the ± of another field. */
+  readonly isError?: boolean;
+};
 
 interface FieldBase {
   readonly key: string;
@@ -43,14 +50,12 @@ export interface FigureField extends FieldBase {
   readonly kind: 'figure';
   readonly spec: FieldSpec;
   readonly value: number | undefined;
-  readonly pending: boolean;
 }
 
 export interface ListField extends FieldBase {
   readonly kind: 'list';
   readonly spec: FieldSpec;
   readonly value: readonly number[];
-  readonly pending: boolean;
 }
 
 export interface ChoiceField extends FieldBase {
@@ -73,7 +78,9 @@ export const plainText = (value: number): string => String(value);
 
 /** The range of a field in words, in the reader's units. */
 export function rangeWords(spec: FieldSpec, lengths: LengthDisplay): string {
-  return `from ${showInput(spec.min, spec.unit, lengths)} to ${showInput(spec.max, spec.unit, lengths)}`;
+  const shown = fieldUnit(spec, lengths);
+  const words = (figure: number): string => withUnit(plainText(figure).replace('-', '−'), shown);
+  return `from ${words(edgeIn(spec.min, shown, 1))} to ${words(edgeIn(spec.max, shown, -1))}`;
 }
 
 function rangeProblem(
@@ -105,7 +112,6 @@ const tooLong = (label: string): string =>
 
 export interface Reading {
   readonly lengths: LengthDisplay;
-  readonly converter?: Converter;
 }
 
 /** A text as given, whose it is, and what its field held before. */
@@ -117,7 +123,6 @@ export interface Given {
 
 type Read<T> =
   | { readonly kind: 'value'; readonly value: T; readonly problem?: string }
-  | { readonly kind: 'pending' }
   | { readonly kind: 'bad'; readonly sentence: string };
 
 const bad = (sentence: string): Read<never> => ({ kind: 'bad', sentence });
@@ -133,12 +138,11 @@ export function stand<T>(
   given: boolean;
   origin: Origin;
   value: T;
-  pending: boolean;
   heldOver: boolean;
   unread: boolean;
   problem?: string;
 } {
-  const still = { pending: false, heldOver: false, unread: false };
+  const still = { heldOver: false, unread: false };
   if (text === undefined) {
     return { ...still, text: fallbackText, given: false, origin: 'example', value: fallback };
   }
@@ -148,28 +152,22 @@ export function stand<T>(
     ? { value: held.value as T, origin: held.origin }
     : { value: fallback, origin, unread: true };
   const waiting = { ...still, text, given: true, ...last };
-  return found.kind === 'pending'
-    ? { ...waiting, pending: true }
-    : { ...waiting, heldOver: held !== undefined, problem: found.sentence };
+  return { ...waiting, heldOver: held !== undefined, problem: found.sentence };
 }
 
 const without = <T>({ value, problem }: { value: T; problem?: string }) =>
   problem === undefined ? { value } : { value, problem };
 
 /** Reads one figure. */
-function readOne(
-  spec: FieldSpec,
-  typed: string,
-  { lengths, converter }: Reading,
-): Read<number | undefined> {
+function readOne(spec: FieldSpec, typed: string, { lengths }: Reading): Read<number | undefined> {
   if (typed.trim() === '') {
     if (spec.optional) return { kind: 'value', value: undefined };
     return bad(
-      `${capital(spec.label)} is empty. Type ${quantityWords[units[spec.unit].quantity].noun}, ${rangeWords(spec, lengths)}.`,
+      `${capital(spec.label)} is empty. Type ${quantityNouns[units[spec.unit].quantity]}, ${rangeWords(spec, lengths)}.`,
     );
   }
   if (typed.length > LONGEST) return bad(tooLong(spec.label));
-  const parsed = parse(typed, spec.unit, converter);
+  const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths));
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);
   return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };
@@ -188,8 +186,8 @@ export function figureField(
   return { kind: 'figure', key, spec, ...stand(given, fallback, text, read) };
 }
 
-/** The figures in a text: parted by semicolons, or by blanks before a figure. */
-function partsOf(typed: string): string[] {
+/** The figures of a list as they stand in its text: parted by semicolons, or by blanks before a figure. */
+export function listParts(typed: string): string[] {
   const parts: string[] = [];
   for (const piece of typed.split(';')) {
     let joins = false;
@@ -204,7 +202,7 @@ function partsOf(typed: string): string[] {
 }
 
 function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
-  const parts = partsOf(typed);
+  const parts = listParts(typed);
   const most = spec.list ?? Infinity;
   if (parts.length > most) {
     return bad(
@@ -217,8 +215,8 @@ function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonl
     if (one.kind === 'bad') return one;
     if (one.kind === 'value' && one.problem !== undefined) return bad(one.problem);
   }
-  const values = read.flatMap((one) => (one.kind === 'value' ? [one.value!] : []));
-  return values.length < read.length ? { kind: 'pending' } : { kind: 'value', value: values };
+  const value = read.flatMap((one) => (one.kind === 'value' ? [one.value!] : []));
+  return { kind: 'value', value };
 }
 
 /** A field of several figures. */
@@ -243,14 +241,13 @@ export function choiceField(key: string, input: ChoiceInput, given: Given): Choi
       : bad(
           `${quote(typed)} is not a choice for ${label.toLowerCase()}. Choose one of: ${Object.values(options).join(', ')}.`,
         );
-  const { pending: _, ...stands } = stand<string>(given, input.default, input.default, read);
   return {
     kind: 'choice',
     key,
     label,
     help,
     options,
-    ...stands,
+    ...stand<string>(given, input.default, input.default, read),
     ...(measure === undefined ? {} : { measure }),
     ...(group === undefined ? {} : { group }),
     ...(assumed === undefined ? {} : { assumed }),

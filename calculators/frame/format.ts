@@ -1,5 +1,5 @@
-import { decimalsFor } from '../maths/rounding.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay, type UnitName } from './units.ts';
+import { decimalsFor, plainDecimal } from '../maths/rounding.ts';
+import { displayUnit, toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** A figure with its unit label: "24.1°", "2.20 mm". */
 export function withUnit(figure: string, unit: UnitName): string {
@@ -21,10 +21,32 @@ function toPlaces(value: number, places: number): string {
   return fixed(Math.round(value / step) * step, 0);
 }
 
-/** Decimals that carry the same information after a change of unit: 0.01 mm is 0.0004 in. */
-function decimalsInDisplay(decimals: number, unit: UnitName, lengths: LengthDisplay): number {
-  const scale = toDisplay(1, unit, lengths);
-  return Math.max(0, decimals + Math.round(-Math.log10(scale)));
+/** Lengths below this are shown in thou where lengths are shown in inches, mm: a tenth of an inch. */
+const SMALL = 2.54;
+/** Nobody measures finer than a tenth of a thou, so inches are written to four decimals at most. */
+const MOST_DECIMALS_OF_INCHES = 4;
+
+/**
+ * The unit in which figures are shown that stand together, a column or a figure and its ±. Where
+ * lengths are shown in inches, those that are all below a tenth of an inch are in thou, as the trade
+ * says them: a gap of 16 thou, a stroke of 2.008 in.
+ */
+export function shownUnit(
+  together: readonly number[],
+  home: UnitName,
+  lengths: LengthDisplay,
+): UnitName {
+  const shown = displayUnit(home, lengths);
+  if (shown !== 'in') return shown;
+  const largest = Math.max(...together.map(Math.abs));
+  return largest > 0 && largest < SMALL ? 'thou' : shown;
+}
+
+/** Decimals that carry no less after a change of unit: 0.01 mm is 0.0004 in and 0.4 thou. */
+function decimalsIn(shown: UnitName, decimals: number): number {
+  const finer = Math.ceil(-Math.log10(toShown(1, shown)) - 1e-9);
+  const carried = Math.max(0, decimals + finer);
+  return shown === 'in' ? Math.min(carried, MOST_DECIMALS_OF_INCHES) : carried;
 }
 
 export interface Shown {
@@ -33,10 +55,18 @@ export interface Shown {
   readonly unit: UnitName;
 }
 
+export interface Manner {
+  /** Whether a plus sign is written before positive values. */
+  readonly signed?: boolean;
+  /** Whether it is itself a ±, shown as a result: then it has no more digits than any other ±. */
+  readonly bare?: boolean;
+  /** Figures that stand in the same column and share its unit. */
+  readonly among?: readonly number[];
+}
+
 /**
  * A result as people read it: no more digits than its ± allows, and never more than its own
- * `decimals`. Without a ± the `decimals` stand, unless the figure is `bare`, itself a ± shown as a
- * result: of that no more digits are kept than of any other ±.
+ * `decimals`. Without a ± the `decimals` stand.
  */
 export function showFigure(
   value: number,
@@ -44,23 +74,24 @@ export function showFigure(
   decimals: number,
   lengths: LengthDisplay,
   spread?: number,
-  { signed = false, bare = false }: { signed?: boolean; bare?: boolean } = {},
+  { signed = false, bare = false, among = [] }: Manner = {},
 ): Shown {
-  const shownUnit = displayUnit(unit, lengths);
-  const shown = toDisplay(value, unit, lengths);
-  const most = decimalsInDisplay(decimals, unit, lengths);
+  const together = [value, ...among, ...(spread === undefined ? [] : [spread])];
+  const inUnit = shownUnit(together, unit, lengths);
+  const shown = toShown(value, inUnit);
+  const most = decimalsIn(inUnit, decimals);
   const sign = signed && shown > 0 ? '+' : '';
   if (spread === undefined || !(spread > 0)) {
     const places = bare && shown > 0 ? Math.min(most, decimalsFor(shown)) : most;
-    return { figure: sign + toPlaces(shown, places), unit: shownUnit };
+    return { figure: sign + toPlaces(shown, places), unit: inUnit };
   }
-  const shownSpread = toDisplay(spread, unit, lengths);
+  const shownSpread = toShown(spread, inUnit);
   const places = Math.min(most, decimalsFor(shownSpread));
   const least = 10 ** -places;
   return {
     figure: sign + toPlaces(shown, places),
     spread: toPlaces(Math.max(shownSpread, least), places),
-    unit: shownUnit,
+    unit: inUnit,
   };
 }
 
@@ -69,9 +100,37 @@ export function shownText({ figure, spread, unit }: Shown): string {
   return withUnit(spread === undefined ? figure : `${figure} ± ${spread}`, unit);
 }
 
-/** An input's figure with as few digits as carry it: 51, 2.2, 0.0866. */
-export function showInput(value: number, unit: UnitName, lengths: LengthDisplay): string {
-  const shown = toDisplay(value, unit, lengths);
-  const figure = Number(shown.toPrecision(5)).toString();
-  return withUnit(figure.replace('-', '−'), displayUnit(unit, lengths));
+/** Digits of an input: as many as any reading or drawing has. */
+const INPUT_DIGITS = 5;
+
+/** A figure with as few digits as carry it, five at most, as it may be typed back in `shown`. */
+export const inputDigits = (value: number, shown: UnitName): string =>
+  plainDecimal(Number(toShown(value, shown).toPrecision(INPUT_DIGITS)));
+
+/**
+ * One end of a range in `shown`, as many digits as an input has, rounded into the range (`inward` is
+ * 1 at the lower end and −1 at the upper): what is offered may be typed.
+ */
+export function edgeIn(edge: number, shown: UnitName, inward: 1 | -1): number {
+  const exact = toShown(edge, shown);
+  const nearest = Number(exact.toPrecision(INPUT_DIGITS));
+  if (nearest === exact || Math.sign(nearest - exact) === inward) return nearest;
+  const last = 10 ** (Math.floor(Math.log10(Math.abs(exact))) + 1 - INPUT_DIGITS);
+  return Number((nearest + inward * last).toPrecision(INPUT_DIGITS));
 }
+
+/** An input's figure with as few digits as carry it: 51, 2.2, 0.0866; in `shown`, with its label. */
+export const showIn = (value: number, shown: UnitName): string =>
+  withUnit(inputDigits(value, shown).replace('-', '−'), shown);
+
+/** The same in the unit in which a figure of its size is shown. */
+export const showInput = (value: number, unit: UnitName, lengths: LengthDisplay): string =>
+  showIn(value, shownUnit([value], unit, lengths));
+
+/** A figure with fixed decimals of its home unit, for a sentence that follows the choice of lengths. */
+export const showFixed = (
+  value: number,
+  unit: UnitName,
+  decimals: number,
+  lengths: LengthDisplay,
+): string => shownText(showFigure(value, unit, decimals, lengths));

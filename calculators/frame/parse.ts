@@ -1,26 +1,19 @@
-import {
-  converterName,
-  plainNames,
-  quantityWords,
-  typedUnits,
-  units,
-  type UnitName,
-} from './units.ts';
-
-/** What turns typed units and fractions into home units. Loaded only when one is typed. */
-export interface Converter {
-  readonly convert: (value: number, from: string, to: string) => number;
-  readonly fraction: (numerator: string, denominator: string) => number;
-}
+import { convert } from '../maths/units.ts';
+import { exampleWords } from './examples.ts';
+import { unitTyped } from './typed-units.ts';
+import { quantityNouns, units, type UnitName } from './units.ts';
 
 export type Parsed =
   | { readonly kind: 'value'; readonly value: number }
-  /** The converter is needed and not there yet. */
-  | { readonly kind: 'pending' }
   | { readonly kind: 'bad'; readonly sentence: string };
 
 const NUMBER = /^([+\-−]?)\s*(\d+(?:[.,]\d*)?|[.,]\d+)(e[+-]?\d+)?\s*(.*)$/iu;
 const FRACTION = /^([+\-−]?)\s*(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+)\s*(.*)$/u;
+const DEGREES_AND_MINUTES =
+  /^([+\-−]?)\s*(\d+)\s*(?:°|deg)\s*(\d+(?:[.,]\d*)?)\s*(?:['’′]|arcmin|min)$/iu;
+/** The single characters for halves, quarters and the like that a telephone offers. */
+const SINGLE_FRACTION = /[¼-¾⅐-⅞]/gu;
+const MINUTES_IN_A_DEGREE = 60;
 const LONGEST_QUOTE = 40;
 /** Beyond any figure of any quantity, and far enough from overflow to be reckoned with. */
 const LARGEST = 1e100;
@@ -30,30 +23,27 @@ export const quote = (text: string): string =>
 
 interface Pieces {
   readonly sign: 1 | -1;
-  readonly whole: string;
-  readonly over?: readonly [numerator: string, denominator: string];
+  /** What the number comes to without its sign; not finite where a fraction divides by zero. */
+  readonly magnitude: number;
   readonly unit: string;
 }
 
+const signOf = (sign: string | undefined): 1 | -1 => (sign === '' || sign === '+' ? 1 : -1);
+const decimal = (digits: string): number => Number(digits.replace(',', '.'));
+
 function split(text: string): Pieces | undefined {
-  const fraction = FRACTION.exec(text);
+  const written = text.replaceAll(SINGLE_FRACTION, (one) => ` ${one.normalize('NFKC')}`).trim();
+  const fraction = FRACTION.exec(written);
   if (fraction) {
     const [, sign, whole, numerator, denominator, unit] = fraction;
-    return {
-      sign: sign === '' || sign === '+' ? 1 : -1,
-      whole: whole ?? '0',
-      over: [numerator!, denominator!],
-      unit: unit!.trim(),
-    };
+    const parts = Number(whole ?? 0) * Number(denominator) + Number(numerator);
+    return { sign: signOf(sign), magnitude: parts / Number(denominator), unit: unit!.trim() };
   }
-  const plain = NUMBER.exec(text);
+  const plain = NUMBER.exec(written);
   if (!plain) return undefined;
   const [, sign, digits, exponent, unit] = plain;
-  return {
-    sign: sign === '' || sign === '+' ? 1 : -1,
-    whole: digits!.replace(',', '.') + (exponent ?? ''),
-    unit: unit!.trim(),
-  };
+  const magnitude = decimal(digits! + (exponent ?? ''));
+  return { sign: signOf(sign), magnitude, unit: unit!.trim() };
 }
 
 /** Splits typed text into its number and its unit, or nothing when it does not start as a number. */
@@ -65,56 +55,59 @@ export function numberAndUnit(text: string): { number: string; unit: string } | 
   return { number: trimmed.slice(0, end).trim(), unit: pieces.unit };
 }
 
-/** Whether a typed unit is the home unit itself, so that nothing needs converting. */
-export function isHomeUnit(typed: string, home: UnitName): boolean {
-  const spec = units[home];
-  const lower = typed.toLowerCase();
-  if (lower === '' || lower === spec.token.toLowerCase() || typed === spec.label) return true;
-  if (plainNames[spec.quantity]?.includes(lower)) return true;
-  const known = typedUnits[spec.quantity];
-  return known !== undefined && known[lower] === converterName(home);
+/** An angle in degrees and minutes: 24°30′. */
+function degreesAndMinutes(text: string): Parsed | undefined {
+  const read = DEGREES_AND_MINUTES.exec(text);
+  if (!read) return undefined;
+  const [, sign, degrees, minutes] = read;
+  if (decimal(minutes!) >= MINUTES_IN_A_DEGREE) {
+    return {
+      kind: 'bad',
+      sentence: `${quote(text)} has more than 59 minutes to the degree. Type the angle in degrees alone, or with minutes below 60, such as 24°30′.`,
+    };
+  }
+  const value = Number(degrees) + decimal(minutes!) / MINUTES_IN_A_DEGREE;
+  return { kind: 'value', value: signOf(sign) * value };
 }
 
 /**
  * Reads what a person typed as a figure in `home`. Accepts a decimal point or comma, a unit of the
- * same quantity, and (with the converter) fractions such as `3/32 in` or `1 1/4 in`.
+ * same quantity, fractions such as `3/32 in` or `1 1/4 in`, and an angle as `24°30′`.
+ *
+ * @param like Says what may be typed instead, where it cannot be read.
  */
-export function parse(text: string, home: UnitName, converter?: Converter): Parsed {
-  const { quantity } = units[home];
-  const words = quantityWords[quantity];
-  const unreadable: Parsed = {
+export function parse(
+  text: string,
+  home: UnitName,
+  like: () => string = () => exampleWords({ unit: home, min: 0, max: 100 }, 'mm'),
+): Parsed {
+  const { quantity, factor } = units[home];
+  const noun = quantityNouns[quantity];
+  const bad = (what: string): Parsed => ({
     kind: 'bad',
-    sentence: `${quote(text)} cannot be read as ${words.noun}. Type a figure such as ${words.like}.`,
-  };
+    sentence: `${what} Type a figure such as ${like()}.`,
+  });
   const figure = (value: number): Parsed =>
     Math.abs(value) <= LARGEST
       ? { kind: 'value', value }
-      : {
-          kind: 'bad',
-          sentence: `${quote(text)} is larger than any ${words.noun.replace(/^an? /, '')} there is. Type a figure such as ${words.like}.`,
-        };
-  const pieces = split(text.trim());
-  if (!pieces) return unreadable;
+      : bad(`${quote(text)} is larger than any ${noun.replace(/^an? /, '')} there is.`);
+  const unreadable = (): Parsed => bad(`${quote(text)} cannot be read as ${noun}.`);
 
-  let magnitude = Number(pieces.whole);
-  if (pieces.over) {
-    if (Number(pieces.over[1]) === 0) {
-      return { kind: 'bad', sentence: `${quote(text)} divides by zero. Check the fraction.` };
-    }
-    if (!converter) return { kind: 'pending' };
-    magnitude += converter.fraction(...pieces.over);
+  const trimmed = text.trim();
+  const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;
+  if (angle) return angle;
+  const pieces = split(trimmed);
+  if (!pieces) return unreadable();
+  if (/[/⁄]\s*0+(?!\d)/u.test(trimmed) && !Number.isFinite(pieces.magnitude)) {
+    return { kind: 'bad', sentence: `${quote(text)} divides by zero. Check the fraction.` };
   }
-  const value = pieces.sign * magnitude;
-  if (isHomeUnit(pieces.unit, home)) return figure(value);
+  const value = pieces.sign * pieces.magnitude;
+  if (pieces.unit === '') return figure(value);
 
-  const known = typedUnits[quantity]?.[pieces.unit.toLowerCase()];
-  if (known === undefined || !Object.hasOwn(typedUnits[quantity]!, pieces.unit.toLowerCase())) {
-    if (!/^[\p{L}\p{M}µμ°"″'%²³/. ]{1,12}$/u.test(pieces.unit)) return unreadable;
-    return {
-      kind: 'bad',
-      sentence: `${quote(pieces.unit)} is not a unit this field knows. Type ${words.noun} such as ${words.like}.`,
-    };
-  }
-  if (!converter) return { kind: 'pending' };
-  return figure(converter.convert(value, known, converterName(home)));
+  const typed = unitTyped(pieces.unit, quantity);
+  if (typed.kind === 'unit') return figure(convert(value, typed.unit, factor ?? typed.unit));
+  if (typed.kind === 'refused') return { kind: 'bad', sentence: typed.sentence };
+  return /^[\p{L}\p{M}µμ°"″'%²³/. ]{1,12}$/u.test(pieces.unit)
+    ? bad(`${quote(pieces.unit)} is not a unit this field knows.`)
+    : unreadable();
 }

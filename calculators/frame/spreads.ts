@@ -1,4 +1,4 @@
-import { MathsError } from '../maths/errors.ts';
+import { propagateAll } from '../maths/uncertainty.ts';
 import type { Measured } from './evaluate.ts';
 import { Absent, type AnyCalculator, type AnyValues, type ResultValue } from './types.ts';
 
@@ -20,40 +20,26 @@ export function flatten(results: Readonly<Record<string, ResultValue>>): Flat {
   return flat;
 }
 
-function shifted(values: AnyValues, { key, index }: Measured, by: number): AnyValues {
-  const value = values[key];
-  if (index === undefined) return { ...values, [key]: (value as number) + by };
-  return {
-    ...values,
-    [key]: (value as readonly number[]).map((entry, i) => (i === index ? entry + by : entry)),
-  };
-}
+const reading = (values: AnyValues, { key, index }: Measured): number =>
+  index === undefined ? (values[key] as number) : (values[key] as readonly number[])[index]!;
 
-function computeFlat(calculator: AnyCalculator, values: AnyValues): Flat | undefined {
-  try {
-    return flatten(calculator.compute(values) as Record<string, ResultValue>);
-  } catch (error) {
-    if (error instanceof MathsError) return undefined;
-    throw error;
-  }
-}
-
-/**
- * The square of what one reading's error does to a figure. Both sides known: the slope's part and
- * the bend's part, so that a figure at a turning point is not called exact.
- */
-function changeSquared(at: number, high: number | undefined, low: number | undefined): number {
-  if (high !== undefined && low !== undefined) {
-    return ((high - low) / 2) ** 2 + ((high + low) / 2 - at) ** 2;
-  }
-  return ((high ?? low ?? at) - at) ** 2;
+/** The values with other figures read in the measured places. */
+function withReadings(
+  values: AnyValues,
+  measured: readonly Measured[],
+  figures: readonly number[],
+): AnyValues {
+  const moved: Record<string, AnyValues[string]> = { ...values };
+  measured.forEach(({ key, index }, i) => {
+    moved[key] =
+      index === undefined ? figures[i] : (moved[key] as number[]).with(index, figures[i]!);
+  });
+  return moved;
 }
 
 /**
- * The ± of each figure from the ± of each reading: half the change over plus and minus the error,
- * combined as root of the sum of squares (readings independent; JCGM 100:2008, 5.1.2 and the
- * numerical form in its note 2 to 5.1.3). Where one side is impossible the other side's change
- * stands.
+ * The ± of each figure from the ± of each reading, by `propagateAll`, which says what a ± means. A
+ * result that has a ± of its own (`spreadFrom`) gets it joined by root-sum-square.
  */
 export function measuredSpreads(
   calculator: AnyCalculator,
@@ -61,26 +47,24 @@ export function measuredSpreads(
   measured: readonly Measured[],
   results: Readonly<Record<string, ResultValue>>,
 ): Record<string, number> {
-  const middle = flatten(results);
-  const squares = new Map<string, number>();
-  for (const reading of measured) {
-    const up = computeFlat(calculator, shifted(values, reading, reading.error));
-    const down = computeFlat(calculator, shifted(values, reading, -reading.error));
-    for (const [name, at] of middle) {
-      const high = up?.get(name);
-      const low = down?.get(name);
-      squares.set(name, (squares.get(name) ?? 0) + changeSquared(at, high, low));
-    }
-  }
-  for (const [name, spec] of Object.entries(calculator.results)) {
-    const own = spec.spreadFrom === undefined ? undefined : results[spec.spreadFrom];
-    if (typeof own === 'number') squares.set(name, (squares.get(name) ?? 0) + own ** 2);
-  }
+  const names = [...flatten(results).keys()];
+  const model = (figures: readonly number[]) => {
+    const computed = calculator.compute(withReadings(values, measured, figures));
+    const flat = flatten(computed as Record<string, ResultValue>);
+    return names.map((name) => flat.get(name));
+  };
+  const uncertain = propagateAll(
+    model,
+    measured.map((one) => reading(values, one)),
+    measured.map(({ error }) => error),
+  );
   const spreads: Record<string, number> = {};
-  for (const [name, sum] of squares) {
-    const spread = Math.sqrt(sum);
-    const bare = calculator.results[name.replace(/(-\d+)+$/, '')]?.bare ?? false;
-    if (Number.isFinite(spread) && !bare) spreads[name] = spread;
-  }
+  names.forEach((name, i) => {
+    const spec = calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
+    const own = spec?.spreadFrom === undefined ? 0 : results[spec.spreadFrom];
+    const spread = uncertain[i]?.plusMinus;
+    if (spread === undefined || spec?.bare) return;
+    spreads[name] = Math.hypot(spread, typeof own === 'number' ? own : 0);
+  });
   return spreads;
 }

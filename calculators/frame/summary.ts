@@ -1,8 +1,16 @@
 import type { Evaluation } from './evaluate.ts';
-import { shownText, showFigure, showInput } from './format.ts';
+import { shownText, showIn } from './format.ts';
+import { fieldUnit } from './field-unit.ts';
 import type { Field } from './fields.ts';
+import { showResult, wordsOf } from './show-result.ts';
 import { flatten } from './spreads.ts';
-import { Absent, type AnyCalculator, type AnyValues, type ResultSpec } from './types.ts';
+import {
+  Absent,
+  type AnyCalculator,
+  type AnyValues,
+  type ResultSpec,
+  type ResultValue,
+} from './types.ts';
 import { plainDecimal } from '../maths/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
 import { isExample, remarksOf, touched, whoseAnswer, whoseLeads } from './whose.ts';
@@ -13,8 +21,9 @@ export function figureText(
   spec: ResultSpec,
   spread: number | undefined,
   lengths: LengthDisplay,
+  column?: ResultValue,
 ): string {
-  const text = shownText(showFigure(value, spec.unit, spec.decimals, lengths, spread, spec));
+  const text = shownText(showResult(value, spec, spread, lengths, column));
   const word = spec.word?.(value) ?? '';
   return word === '' ? text : `${text} ${word}`;
 }
@@ -24,11 +33,15 @@ export function rowLabel(
   calculator: AnyCalculator,
   table: string | undefined,
   values: AnyValues,
+  lengths: LengthDisplay,
   index: number,
   inner?: number,
 ): string {
   const spec = table === undefined ? undefined : calculator.tables?.[table];
-  return spec?.row(values, index, inner) ?? [index, inner].filter((n) => n !== undefined).join('-');
+  return (
+    spec?.row(values, index, inner, { lengths }) ??
+    [index, inner].filter((n) => n !== undefined).join('-')
+  );
 }
 
 export interface SummaryLine {
@@ -40,12 +53,13 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
   if (field.kind === 'choice') {
     return { label: field.label, text: field.options[field.value] ?? field.value };
   }
-  const { label, unit } = field.spec;
+  const { label } = field.spec;
+  const shown = fieldUnit(field.spec, lengths);
   if (field.kind === 'list') {
-    return { label, text: field.value.map((v) => showInput(v, unit, lengths)).join(', ') };
+    return { label, text: field.value.map((v) => showIn(v, shown)).join(', ') };
   }
   if (field.value === undefined) return undefined;
-  return { label, text: showInput(field.value, unit, lengths) };
+  return { label, text: showIn(field.value, shown) };
 }
 
 /** Inputs, as lines for people; none for one that has no figure yet. */
@@ -69,17 +83,19 @@ export function resultLines(
   for (const [name, spec] of Object.entries<ResultSpec>(calculator.results)) {
     const value = results[name];
     if (value === undefined || value instanceof Absent) continue;
+    const { label } = wordsOf(spec, lengths);
     const line = (figure: number, flat: string, row?: string): void => {
       lines.push({
         name,
-        label: row === undefined ? spec.label : `${row}, ${spec.label.toLowerCase()}`,
-        text: figureText(figure, spec, spreads[flat], lengths),
+        label: row === undefined ? label : `${row}, ${label.toLowerCase()}`,
+        text: figureText(figure, spec, spreads[flat], lengths, value),
       });
     };
     if (typeof value === 'number') line(value, name);
     else {
       value.forEach((entry, i) => {
-        const row = (inner?: number) => rowLabel(calculator, spec.table, values, i + 1, inner);
+        const row = (inner?: number) =>
+          rowLabel(calculator, spec.table, values, lengths, i + 1, inner);
         if (typeof entry === 'number') line(entry, `${name}-${i + 1}`, row());
         else entry.forEach((v, j) => line(v, `${name}-${i + 1}-${j + 1}`, row(j + 1)));
       });
@@ -96,7 +112,7 @@ export function plainSummary(
   link: string,
 ): string {
   const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
-  const remarks = remarksOf(calculator, evaluation);
+  const remarks = remarksOf(calculator, evaluation, lengths);
   const whose = whoseAnswer(calculator, evaluation);
   const marked = touched(evaluation);
   return [
@@ -123,7 +139,7 @@ function linkWords(
   const leads = new Set(
     Object.values<ResultSpec>(calculator.results)
       .filter((spec) => spec.lead)
-      .map((spec) => spec.label),
+      .map((spec) => wordsOf(spec, lengths).label),
   );
   const words = resultLines(calculator, evaluation, lengths)
     .filter(({ label }) => leads.has(label))

@@ -102,6 +102,11 @@ export interface ResultSpec {
   readonly signed?: boolean;
   /** Name of the result that is this one's own ±, joined with that of the measured inputs. */
   readonly spreadFrom?: string;
+  /**
+   * What stands for it where lengths are shown in inches, if its name holds a length in mm: for
+   * “0.1 mm is worth” there, “5 thou is worth” and `times` 1.27. The figure for programs stays.
+   */
+  readonly inInches?: { readonly label: string; readonly help: string; readonly times: number };
   /** Shown without a ±, as where it is itself one. */
   readonly bare?: boolean;
   /** A word for people that follows the figure, such as "early" or "BTDC". */
@@ -127,6 +132,12 @@ export type ComputedOf<R extends Results> = { readonly [K in keyof R]: ResultVal
 /** The ± of each result that has one, by result name (`name-1` … in a series), worked out when read. */
 export interface Uncertain {
   readonly spreads: Readonly<Record<string, number>>;
+}
+
+/** What a sentence that follows from the figures may know besides them. */
+export interface Known extends Uncertain {
+  /** In which lengths the reader has the page. */
+  readonly lengths: LengthDisplay;
 }
 
 /** A sentence that follows from the result. */
@@ -158,7 +169,12 @@ export interface TableSpec {
   /** Heading of the first column. */
   readonly rowHeading: string;
   /** Label of a row; the index counts from 1 (with a second one for rows of figures). */
-  readonly row: (values: AnyValues, index: number, inner?: number) => string;
+  readonly row: (
+    values: AnyValues,
+    index: number,
+    inner: number | undefined,
+    known: Pick<Known, 'lengths'>,
+  ) => string;
   /** A column of words beside the figures, such as pass or fail. */
   readonly verdict?: {
     readonly heading: string;
@@ -167,7 +183,7 @@ export interface TableSpec {
       computed: Readonly<Record<string, ResultValue>>,
       index: number,
       inner: number | undefined,
-      more: Uncertain,
+      known: Known,
     ) => string;
   };
 }
@@ -228,11 +244,7 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
    * Remarks for people that follow from the result: pass or fail, what to do next. What is read
    * outside of a remark's own `say` counts for all of them.
    */
-  remarks?(
-    values: ValuesOf<I>,
-    results: ComputedOf<R>,
-    more: Uncertain,
-  ): readonly (string | Remark)[];
+  remarks?(values: ValuesOf<I>, results: ComputedOf<R>, known: Known): readonly (string | Remark)[];
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];

@@ -1,4 +1,4 @@
-import { MILLIMETRES_PER } from '../maths/length-units.ts';
+import { convert, type Unit } from '../maths/units.ts';
 
 /** A kind of quantity. Only units of the same quantity convert into each other. */
 export type Quantity =
@@ -34,49 +34,56 @@ export interface UnitSpec {
   readonly token: string;
   /** Whether a thin space stands between figure and label. */
   readonly spaced: boolean;
+  /** Its name in the table of factors; none where nothing converts into it. */
+  readonly factor?: Unit;
 }
 
-const unit = (quantity: Quantity, label: string, token = label, spaced = true): UnitSpec => ({
-  quantity,
-  label,
-  token,
-  spaced,
-});
+const unit = (
+  quantity: Quantity,
+  label: string,
+  { factor, token = label, spaced = true }: Partial<Pick<UnitSpec, 'factor' | 'token' | 'spaced'>>,
+): UnitSpec => ({ quantity, label, token, spaced, ...(factor === undefined ? {} : { factor }) });
+
+/** A unit that the table of factors calls by the label it has for people. */
+const plain = (quantity: Quantity, name: Unit): UnitSpec => unit(quantity, name, { factor: name });
 
 /** The units in which inputs and results are kept (home units) or shown. */
 export const units = {
-  mm: unit('length', 'mm'),
-  in: unit('length', 'in'),
-  m: unit('length', 'm'),
-  deg: unit('angle', '°', 'deg', false),
-  mm2: unit('area', 'mm²', 'mm2'),
-  in2: unit('area', 'in²', 'in2'),
-  cc: unit('volume', 'cc'),
-  cuin: unit('volume', 'cu in', 'cuin'),
-  litre: unit('volume', 'litres', 'l'),
-  ml: unit('volume', 'ml'),
-  g: unit('mass', 'g'),
-  gf: unit('mass', 'gf'),
-  'kg/m3': unit('density', 'kg/m³', 'kg/m3'),
-  'g/cc': unit('density', 'g/cc'),
-  kPa: unit('pressure', 'kPa'),
-  degC: unit('temperature', '°C', 'degC'),
-  ms: unit('time', 'ms'),
-  h: unit('time', 'h'),
-  rpm: unit('speed', 'rpm'),
-  A: unit('current', 'A'),
-  V: unit('voltage', 'V'),
-  ohm: unit('resistance', 'Ω', 'ohm'),
-  mH: unit('inductance', 'mH'),
-  mJ: unit('energy', 'mJ'),
-  W: unit('power', 'W'),
-  '%': unit('share', '%', '%', false),
-  ratio: unit('ratio', ': 1', ''),
-  count: unit('count', '', ''),
-  none: unit('number', '', ''),
-  'mm/deg': unit('gradient', 'mm per degree', ''),
-  'm/s': unit('velocity', 'm/s', 'm/s'),
-  's/m': unit('time-area', 's/m'),
+  mm: plain('length', 'mm'),
+  in: plain('length', 'in'),
+  thou: plain('length', 'thou'),
+  m: plain('length', 'm'),
+  ft: plain('length', 'ft'),
+  deg: unit('angle', '°', { factor: 'deg', token: 'deg', spaced: false }),
+  mm2: unit('area', 'mm²', { factor: 'mm²', token: 'mm2' }),
+  in2: unit('area', 'in²', { factor: 'in²', token: 'in2' }),
+  cc: plain('volume', 'cc'),
+  cuin: unit('volume', 'cu in', { factor: 'cu in', token: 'cuin' }),
+  litre: unit('volume', 'litres', { factor: 'l', token: 'l' }),
+  ml: plain('volume', 'ml'),
+  g: plain('mass', 'g'),
+  gf: unit('mass', 'gf', { factor: 'g' }),
+  'kg/m3': unit('density', 'kg/m³', { factor: 'kg/m³', token: 'kg/m3' }),
+  'g/cc': plain('density', 'g/cc'),
+  kPa: plain('pressure', 'kPa'),
+  degC: unit('temperature', '°C', { factor: '°C', token: 'degC' }),
+  ms: plain('time', 'ms'),
+  h: plain('time', 'h'),
+  rpm: plain('speed', 'rpm'),
+  A: plain('current', 'A'),
+  V: plain('voltage', 'V'),
+  ohm: unit('resistance', 'Ω', { factor: 'ohm', token: 'ohm' }),
+  mH: plain('inductance', 'mH'),
+  mJ: plain('energy', 'mJ'),
+  W: plain('power', 'W'),
+  '%': unit('share', '%', { factor: '%', spaced: false }),
+  ratio: unit('ratio', ': 1', { factor: '1', token: '' }),
+  count: unit('count', '', {}),
+  none: unit('number', '', {}),
+  'mm/deg': unit('gradient', 'mm per degree', { token: '' }),
+  'thou/deg': unit('gradient', 'thou per degree', { token: '' }),
+  'm/s': plain('velocity', 'm/s'),
+  's/m': unit('time-area', 's/m', {}),
 } as const satisfies Record<string, UnitSpec>;
 
 export type UnitName = keyof typeof units;
@@ -84,156 +91,69 @@ export type UnitName = keyof typeof units;
 /** The reader's choice of length display, remembered in the browser. */
 export type LengthDisplay = 'mm' | 'in';
 
-const inchTwin: Partial<Record<UnitName, UnitName>> = { mm: 'in', mm2: 'in2', cc: 'cuin' };
+/** What stands for each home unit when lengths are shown in inches. */
+const inchTwin: Partial<Record<UnitName, UnitName>> = {
+  mm: 'in',
+  m: 'ft',
+  mm2: 'in2',
+  cc: 'cuin',
+  'mm/deg': 'thou/deg',
+};
 
-/** The unit in which a figure kept in `home` is shown. */
+/** Whether figures in this unit look different when lengths are shown in inches. */
+export const hasInchTwin = (home: UnitName): boolean => inchTwin[home] !== undefined;
+
+/** The unit in which a figure kept in `home` is shown, whatever its size. */
 export function displayUnit(home: UnitName, lengths: LengthDisplay): UnitName {
   return lengths === 'in' ? (inchTwin[home] ?? home) : home;
 }
 
-const perHome: Partial<Record<UnitName, number>> = {
-  in: 1 / MILLIMETRES_PER.in,
-  in2: 1 / MILLIMETRES_PER.in ** 2,
-  cuin: 1000 / MILLIMETRES_PER.in ** 3,
+/** How much of its home unit is in one of each unit that is only shown. */
+const inHome: Partial<Record<UnitName, number>> = {
+  in: convert(1, 'in', 'mm'),
+  thou: convert(1, 'thou', 'mm'),
+  ft: convert(1, 'ft', 'm'),
+  in2: convert(1, 'in²', 'mm²'),
+  cuin: convert(1, 'cu in', 'cc'),
+  'thou/deg': convert(1, 'thou', 'mm'),
 };
+
+/** `value` in its home unit, expressed in `shown`. */
+export const toShown = (value: number, shown: UnitName): number => value / (inHome[shown] ?? 1);
 
 /** `value` in `home`, expressed in the unit in which it is shown. */
 export function toDisplay(value: number, home: UnitName, lengths: LengthDisplay): number {
-  return value * (perHome[displayUnit(home, lengths)] ?? 1);
+  return toShown(value, displayUnit(home, lengths));
 }
 
 /** `value` as shown, brought back to the home unit. */
 export function fromDisplay(value: number, home: UnitName, lengths: LengthDisplay): number {
-  return value / (perHome[displayUnit(home, lengths)] ?? 1);
+  return value * (inHome[displayUnit(home, lengths)] ?? 1);
 }
 
-/** Names people type, by quantity, and what each is called by the converter. */
-export const typedUnits: Partial<Record<Quantity, Readonly<Record<string, string>>>> = {
-  length: {
-    mm: 'mm',
-    cm: 'cm',
-    m: 'm',
-    um: 'um',
-    µm: 'um',
-    μm: 'um',
-    micron: 'um',
-    microns: 'um',
-    in: 'inch',
-    inch: 'inch',
-    inches: 'inch',
-    '"': 'inch',
-    '″': 'inch',
-    thou: 'mil',
-    mil: 'mil',
-    ft: 'foot',
-    feet: 'foot',
-  },
-  angle: { deg: 'deg', degree: 'deg', degrees: 'deg', '°': 'deg', rad: 'rad' },
-  area: { mm2: 'mm^2', 'mm²': 'mm^2', cm2: 'cm^2', 'cm²': 'cm^2', in2: 'sqin', 'in²': 'sqin' },
-  volume: {
-    cc: 'cc',
-    ml: 'ml',
-    cm3: 'cc',
-    'cm³': 'cc',
-    l: 'l',
-    litre: 'l',
-    litres: 'l',
-    liter: 'l',
-    liters: 'l',
-    cuin: 'cuin',
-    'cu in': 'cuin',
-    'in³': 'cuin',
-    in3: 'cuin',
-    'us gal': 'gallon',
-    usgal: 'gallon',
-    'imp gal': 'imperialgallon',
-    impgal: 'imperialgallon',
-    'uk gal': 'imperialgallon',
-    ukgal: 'imperialgallon',
-    'us pt': 'pint',
-    uspt: 'pint',
-    'imp pt': 'imperialpint',
-    imppt: 'imperialpint',
-    'us fl oz': 'floz',
-    usfloz: 'floz',
-    'imp fl oz': 'imperialfloz',
-    impfloz: 'imperialfloz',
-  },
-  mass: { g: 'g', gram: 'g', grams: 'g', gf: 'g', kg: 'kg', oz: 'oz', lb: 'lbm' },
-  density: {
-    'kg/m3': 'kg/m^3',
-    'kg/m³': 'kg/m^3',
-    'g/cc': 'g/cc',
-    'g/cm3': 'g/cc',
-    'g/cm³': 'g/cc',
-    'g/ml': 'g/ml',
-    'kg/l': 'kg/l',
-  },
-  pressure: {
-    kpa: 'kPa',
-    pa: 'Pa',
-    hpa: 'hPa',
-    mbar: 'mbar',
-    bar: 'bar',
-    psi: 'psi',
-    mmhg: 'mmHg',
-    inhg: 'inHg',
-    atm: 'atm',
-  },
-  temperature: {
-    degc: 'degC',
-    c: 'degC',
-    '°c': 'degC',
-    degf: 'degF',
-    f: 'degF',
-    '°f': 'degF',
-    k: 'K',
-  },
-  time: { ms: 'ms', s: 's', min: 'minute', h: 'hour', hours: 'hour' },
-  current: { a: 'A', ma: 'mA', amp: 'A', amps: 'A' },
-  voltage: { v: 'V', mv: 'mV', volt: 'V', volts: 'V' },
-  resistance: { ohm: 'ohm', ohms: 'ohm', Ω: 'ohm', ω: 'ohm', kohm: 'kohm' },
-  inductance: { mh: 'mH', h: 'H', uh: 'uH', µh: 'uH', μh: 'uH' },
-  energy: { mj: 'mJ', j: 'J' },
-  velocity: { 'm/s': 'm/s' },
-};
-
-/** The converter's name for a home unit. */
-export function converterName(home: UnitName): string {
-  const spec = units[home];
-  return typedUnits[spec.quantity]?.[spec.token.toLowerCase()] ?? spec.token;
-}
-
-/** Names that mean the home unit itself, where no conversion exists. */
-export const plainNames: Partial<Record<Quantity, readonly string[]>> = {
-  speed: ['rpm', 'rev/min', 'r/min'],
-  share: ['%', 'per cent', 'percent'],
-  ratio: [':1', ': 1', 'to 1'],
-};
-
-/** How to name a quantity and its usual units in a sentence. */
-export const quantityWords: Record<Quantity, { readonly noun: string; readonly like: string }> = {
-  length: { noun: 'a length', like: '12.5, 12.5 mm, 0.49 in, 87 thou or 3/32 in' },
-  angle: { noun: 'an angle', like: '24.5 or 24.5 deg' },
-  area: { noun: 'an area', like: '300 or 300 mm2' },
-  volume: { noun: 'a volume', like: '8.5, 8.5 cc or 0.52 cu in' },
-  mass: { noun: 'a mass', like: '6.5 or 6.5 g' },
-  density: { noun: 'a density', like: '740 kg/m3 or 0.74 g/cc' },
-  pressure: { noun: 'a pressure', like: '101.3, 1013 hPa or 29.92 inHg' },
-  temperature: { noun: 'a temperature', like: '18, 18 degC or 64 degF' },
-  time: { noun: 'a time', like: '4 or 4 ms' },
-  speed: { noun: 'a speed', like: '3000 or 3000 rpm' },
-  current: { noun: 'a current', like: '3.5 or 3.5 A' },
-  voltage: { noun: 'a voltage', like: '6 or 6 V' },
-  resistance: { noun: 'a resistance', like: '1.5 or 1.5 ohm' },
-  inductance: { noun: 'an inductance', like: '6 or 6 mH' },
-  energy: { noun: 'an energy', like: '25 or 25 mJ' },
-  power: { noun: 'a power', like: '15 or 15 W' },
-  share: { noun: 'a share in per cent', like: '75 or 75 %' },
-  ratio: { noun: 'a ratio', like: '25 or 25:1' },
-  count: { noun: 'a whole number', like: '3' },
-  number: { noun: 'a number', like: '1.5' },
-  gradient: { noun: 'a rate', like: '0.2' },
-  velocity: { noun: 'a speed', like: '10 or 10 m/s' },
-  'time-area': { noun: 'a time-area', like: '0.01' },
+/** How to name a quantity in a sentence. */
+export const quantityNouns: Readonly<Record<Quantity, string>> = {
+  length: 'a length',
+  angle: 'an angle',
+  area: 'an area',
+  volume: 'a volume',
+  mass: 'a mass',
+  density: 'a density',
+  pressure: 'a pressure',
+  temperature: 'a temperature',
+  time: 'a time',
+  speed: 'a speed',
+  current: 'a current',
+  voltage: 'a voltage',
+  resistance: 'a resistance',
+  inductance: 'an inductance',
+  energy: 'an energy',
+  power: 'a power',
+  share: 'a share in per cent',
+  ratio: 'a ratio',
+  count: 'a whole number',
+  number: 'a number',
+  gradient: 'a rate',
+  velocity: 'a speed',
+  'time-area': 'a time-area',
 };

@@ -1,7 +1,8 @@
 import type { Evaluation } from './evaluate.ts';
 import type { Field } from './fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
-import { Absent, type AnyCalculator, type Remark, type ResultSpec } from './types.ts';
+import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
+import type { LengthDisplay } from './units.ts';
 
 const assumed = (field: Field): boolean =>
   (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;
@@ -109,14 +110,15 @@ class Watch {
   private kept: Kept = new Set();
   readonly values;
   readonly results;
-  readonly more;
+  readonly known: Known;
 
-  constructor(calculator: AnyCalculator, evaluation: Evaluation) {
+  constructor(calculator: AnyCalculator, evaluation: Evaluation, lengths: LengthDisplay) {
     const into = (): Kept => this.kept;
     const isSeries = (key: string): boolean => calculator.inputs[key]?.kind === 'series';
     this.values = watched(evaluation.values, 'value', into, undefined, isSeries);
     this.results = watched(evaluation.results, 'result', into);
-    this.more = {
+    this.known = {
+      lengths,
       get spreads() {
         return watched(evaluation.spreads, 'result', into, (flat) => resultRead(calculator, flat));
       },
@@ -162,11 +164,15 @@ const are = (fields: readonly Field[]): string => (fields.length === 1 ? 'is' : 
 const them = (fields: readonly Field[]): string => (fields.length === 1 ? 'it' : 'them');
 
 /** The calculator's remarks as they may be said, or none where there is no result to remark on. */
-export function remarksOf(calculator: AnyCalculator, evaluation: Evaluation): readonly string[] {
+export function remarksOf(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay = 'mm',
+): readonly string[] {
   if (!evaluation.computed || !calculator.remarks) return [];
-  const watch = new Watch(calculator, evaluation);
-  const { values, results, more } = watch;
-  const all = watch.run(() => calculator.remarks!(values as never, results as never, more));
+  const watch = new Watch(calculator, evaluation, lengths);
+  const { values, results, known } = watch;
+  const all = watch.run(() => calculator.remarks!(values as never, results as never, known));
   const lines = all.said.flatMap((entry) => {
     const remark: Remark =
       typeof entry === 'string'
@@ -190,14 +196,15 @@ export function verdictOf(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   table: string,
+  lengths: LengthDisplay,
   index: number,
   inner?: number,
 ): string {
   const verdict = calculator.tables?.[table]?.verdict;
   if (!verdict || !evaluation.computed) return '';
-  const watch = new Watch(calculator, evaluation);
+  const watch = new Watch(calculator, evaluation, lengths);
   const { said, reads } = watch.run(() =>
-    verdict.say(watch.values, watch.results, index, inner, watch.more),
+    verdict.say(watch.values, watch.results, index, inner, watch.known),
   );
   if (said === '') return '';
   return told(
@@ -257,8 +264,6 @@ export function whyNotShared(evaluation: Evaluation): string | undefined {
   if (wrong) {
     return `${labelOf(wrong)} cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.`;
   }
-  const waiting = all.find((field) => field.kind !== 'choice' && field.pending);
-  if (waiting) return `${labelOf(waiting)} is still being read. Try again in a moment.`;
   return evaluation.computed
     ? undefined
     : 'There is no result yet. Put the figures above right first.';

@@ -13,4 +13,5 @@ export const MILLIMETRES_PER = {
   in: 25.4,
   thou: 0.0254,
   ft: 304.8,
+  km: 1_000_000,
 } as const satisfies Record<string, number>;

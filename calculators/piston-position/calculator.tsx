@@ -2,6 +2,7 @@ import { demoEngine, demoTiming } from '../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../frame/define.ts';
 import { absent } from '../frame/types.ts';
+import { convert } from '../maths/units.ts';
 import { MathsError } from '../maths/errors.ts';
 import { readingOf } from '../maths/indicator-tilt.ts';
 import { angleOf, arcOf } from '../maths/rim-arc.ts';
@@ -158,6 +159,11 @@ export default defineCalculator({
       label: '0.1 mm is worth',
       unit: 'deg',
       help: 'Degrees of crank for 0.1 mm of piston travel at this place.',
+      inInches: {
+        label: '5 thou is worth',
+        help: 'Degrees of crank for 5 thou of piston travel at this place.',
+        times: convert(5, 'thou', 'mm') / 0.1,
+      },
       lead: true,
       decimals: 2,
     },

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf, Remark } from '../frame/types.ts';
+import { fixed, showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known, Remark } from '../frame/types.ts';
 import { walls } from '../maths/plate-walls.ts';
 import { plateOf, type Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -12,12 +12,12 @@ const SLIGHT = 0.5;
 const worst = (errors: readonly number[]): number => Math.max(...errors.map(Math.abs));
 
 /** Pass or fail of the metal that is left. */
-function ofTheMetal(v: Values): string {
+function ofTheMetal(v: Values, { lengths }: Known): string {
   const thinnest = walls(plateOf(v))[0]!;
-  const where = `${fixed(thinnest.wall, 2)} mm between ${thinnest.between.join(' and ')}`;
+  const where = `${showFixed(thinnest.wall, 'mm', 2, lengths)} between ${thinnest.between.join(' and ')}`;
   return thinnest.wall >= v['least-wall']
-    ? `Pass: the thinnest metal is ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted.`
-    : `Fail: there is only ${where}, and ${fixed(v['least-wall'], 1)} mm was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`;
+    ? `Pass: the thinnest metal is ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted.`
+    : `Fail: there is only ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`;
 }
 
 function ofTheGear(v: Values, computed: ComputedOf<typeof results>): string | undefined {
@@ -35,8 +35,12 @@ function ofTheHead(v: Values, computed: ComputedOf<typeof results>): string | un
     : undefined;
 }
 
-export const remarks = (v: Values, computed: ComputedOf<typeof results>): readonly Remark[] => [
-  { about: 'whether enough metal is left', say: () => ofTheMetal(v) },
+export const remarks = (
+  v: Values,
+  computed: ComputedOf<typeof results>,
+  known: Known,
+): readonly Remark[] => [
+  { about: 'whether enough metal is left', say: () => ofTheMetal(v, known) },
   { about: 'how true the gear would be', quiet: true, say: () => ofTheGear(v, computed) },
   { about: 'how true the dividing head would be', quiet: true, say: () => ofTheHead(v, computed) },
 ];

@@ -1,5 +1,5 @@
-import { fixed } from '../frame/format.ts';
-import type { ComputedOf, Remark } from '../frame/types.ts';
+import { showFixed } from '../frame/format.ts';
+import type { ComputedOf, Known, Remark } from '../frame/types.ts';
 import type { Values } from './compute.ts';
 import { portName } from './inputs.ts';
 import type { results } from './results.ts';
@@ -16,17 +16,17 @@ const single = (value: unknown): number | undefined =>
 
 type Computed = ComputedOf<typeof results>;
 
-const remarkOnPort = (r: Computed, index: number): Remark => ({
+const remarkOnPort = (r: Computed, index: number, { lengths }: Known): Remark => ({
   about: `whether the ${portName(index + 1).toLowerCase()} opens fully`,
   say: () => {
     const by = (r.clears as readonly number[])[index]!;
     return by < 0
-      ? `${portName(index + 1)}: at the bottom the crown leaves ${fixed(-by, 1)} mm of the port covered, so that it never opens fully. Check that piston, barrel and base gasket belong together.`
+      ? `${portName(index + 1)}: at the bottom the crown leaves ${showFixed(-by, 'mm', 1, lengths)} of the port covered, so that it never opens fully. Check that piston, barrel and base gasket belong together.`
       : undefined;
   },
 });
 
-export const remarks = (v: Values, r: Computed): readonly Remark[] => [
+export const remarks = (v: Values, r: Computed, known: Known): readonly Remark[] => [
   {
     about: 'whether the exhaust opens first',
     say: () =>
@@ -34,13 +34,13 @@ export const remarks = (v: Values, r: Computed): readonly Remark[] => [
         ? 'The transfer opens before the exhaust, or with it: burnt gas under full pressure would blow into the crankcase. Measure both edges again. If they are right, this barrel and piston must not run together.'
         : undefined,
   },
-  ...Array.from({ length: v.ports }, (_, index) => remarkOnPort(r, index)),
+  ...Array.from({ length: v.ports }, (_, index) => remarkOnPort(r, index, known)),
   {
     about: 'whether the skirt keeps the exhaust shut',
     say: () => {
       const cover = single(r['skirt-cover']) ?? 0;
       return cover < 0
-        ? `At the top the skirt ends ${fixed(-cover, 1)} mm above the exhaust’s bottom edge, so that the exhaust opens into the crankcase. Unless the maker meant it so, this is the wrong piston for the barrel.`
+        ? `At the top the skirt ends ${showFixed(-cover, 'mm', 1, known.lengths)} above the exhaust’s bottom edge, so that the exhaust opens into the crankcase. Unless the maker meant it so, this is the wrong piston for the barrel.`
         : undefined;
     },
   },
@@ -55,7 +55,7 @@ export const remarks = (v: Values, r: Computed): readonly Remark[] => [
           : v.change === 'exhaust'
             ? ' A higher exhaust traps less: work out the trapped compression anew.'
             : '';
-      return `“After the change” stands for: ${changes[v.change]} by ${fixed(v.by, 2)} mm.${squish}`;
+      return `“After the change” stands for: ${changes[v.change]} by ${showFixed(v.by, 'mm', 2, known.lengths)}.${squish}`;
     },
   },
   {

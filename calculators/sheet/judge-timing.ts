@@ -1,4 +1,4 @@
-import { fixed, showInput } from '../frame/format.ts';
+import { fixed } from '../frame/format.ts';
 import { setMoves, settlePlate, timingAt } from '../maths/plate-setting.ts';
 import { sliderCrankOf } from './geometry.ts';
 import {
@@ -37,7 +37,7 @@ export function judgeTiming(given: Case): Judgement {
       return { result: 'pass', words: `${fixed(angle, 1)}° before the top` };
     }
     const travel = amount(entries[i]! - target, 'mm', reading.step, lengths);
-    const sheet = showInput(target, 'mm', lengths);
+    const sheet = amount(target, 'mm', reading.step, lengths);
     return {
       result: 'fail',
       words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.`,

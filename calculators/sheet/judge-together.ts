@@ -1,6 +1,14 @@
-import { fixed, showInput } from '../frame/format.ts';
+import { fixed } from '../frame/format.ts';
 import { leastWorkOpening } from '../maths/slide-balance.ts';
-import { against, allOf, DUST, unfinished, type Case, type Judgement } from './judge-words.ts';
+import {
+  against,
+  allOf,
+  amount,
+  DUST,
+  unfinished,
+  type Case,
+  type Judgement,
+} from './judge-words.ts';
 import { boxName } from './steps.ts';
 
 /**
@@ -31,7 +39,7 @@ export function judgeTogether(given: Case): Judgement {
   });
   const whole = rows.some(({ result }) => result === 'fail')
     ? [
-        `Bring what is out to ${showInput(aim, reading.unit, lengths)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
+        `Bring what is out to ${amount(aim, reading.unit, reading.step, lengths)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
       ]
     : [];
   return { rows, whole, missing: [] };

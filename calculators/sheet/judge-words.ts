@@ -1,5 +1,5 @@
-import { fixed, withUnit } from '../frame/format.ts';
-import { displayUnit, toDisplay, type LengthDisplay, type UnitName } from '../frame/units.ts';
+import { fixed, shownUnit, withUnit } from '../frame/format.ts';
+import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 import { MathsError } from '../maths/errors.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine, Entry } from './model.ts';
@@ -42,11 +42,11 @@ export function signedAmount(
   step: number,
   lengths: LengthDisplay,
 ): string {
-  const shown = toDisplay(value, unit, lengths);
-  const fine = toDisplay(step, unit, lengths) / 10;
+  const inUnit = shownUnit([value], unit, lengths);
+  const fine = toShown(step, inUnit) / 10;
   const decimals = unit === 'count' ? 0 : Math.max(0, Math.round(-Math.log10(fine)));
-  const figure = String(Number(shown.toFixed(decimals))).replace('-', '−');
-  return withUnit(figure, displayUnit(unit, lengths));
+  const figure = String(Number(toShown(value, inUnit).toFixed(decimals))).replace('-', '−');
+  return withUnit(figure, inUnit);
 }
 
 /** The size of an amount, so shown. */

@@ -4,7 +4,7 @@ import type { Rolldown } from 'vite';
 const start = /preload-helper|offline\/kept-work|typed-before|site\/waiting/;
 /** Shared by the calculators' page and the engine sheet. */
 const base =
-  /node_modules\/preact\/|calculators\/(?:frame\/(?!converter)|engine-inputs|attempt|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|standard|uncertainty|find-root|slider-crank|rim-arc|within)/;
+  /node_modules\/preact\/|calculators\/(?:frame\/|engine-inputs|attempt|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|standard|uncertainty|find-root|slider-crank|rim-arc|within)/;
 /** Shared by the calculators' pictures. */
 const marks = /calculators\/picture\/|node_modules\/(?:d3-|internmap)/;
 /** Shared by the calculators that know the barrel. */

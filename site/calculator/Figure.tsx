@@ -1,6 +1,7 @@
 import { plainDecimal } from '../../calculators/maths/rounding.ts';
-import { showFigure, withUnit } from '../../calculators/frame/format.ts';
-import type { ResultSpec } from '../../calculators/frame/types.ts';
+import { withUnit } from '../../calculators/frame/format.ts';
+import { showResult } from '../../calculators/frame/show-result.ts';
+import type { ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
 interface Props {
@@ -10,11 +11,13 @@ interface Props {
   readonly lengths: LengthDisplay;
   /** Name for a cell of a table: `error-1`. */
   readonly name?: string;
+  /** The figures of its column. */
+  readonly column?: ResultValue | undefined;
 }
 
 /** One figure: the unrounded number for programs, the honest digits for people. */
-export function Figure({ value, spec, spread, lengths, name }: Props) {
-  const shown = showFigure(value, spec.unit, spec.decimals, lengths, spread, spec);
+export function Figure({ value, spec, spread, lengths, name, column }: Props) {
+  const shown = showResult(value, spec, spread, lengths, column);
   const word = spec.word?.(value) ?? '';
   return (
     <>

@@ -1,13 +1,9 @@
 import { useState } from 'preact/hooks';
-import { fixed } from '../../calculators/frame/format.ts';
-import type { FigureField } from '../../calculators/frame/fields.ts';
+import { edgeIn } from '../../calculators/frame/format.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import { onStep } from '../../calculators/picture/steps.ts';
-import {
-  displayUnit,
-  toDisplay,
-  units,
-  type LengthDisplay,
-} from '../../calculators/frame/units.ts';
+import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { readAs, textInField, textToKeep } from './field-text.ts';
 
@@ -29,17 +25,11 @@ interface Draft {
   readonly lengths: LengthDisplay;
 }
 
-/** A step that is a round figure in the unit shown: 0.05 mm steps as 0.002 in. */
-function shownStep(field: FigureField, lengths: LengthDisplay): number {
-  const step = toDisplay(field.spec.step, field.spec.unit, lengths);
-  return Number(step.toPrecision(1));
-}
-
 export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
   const [draft, setDraft] = useState<Draft>();
   const { key, spec } = field;
   const id = fieldId(idPrefix, key);
-  const shown = displayUnit(spec.unit, lengths);
+  const shown = fieldUnit(spec, lengths);
   const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
 
   const type = (typed: string): void => {
@@ -48,12 +38,12 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
     onText(key, kept);
   };
   const step = (by: number): void => {
-    const size = shownStep(field, lengths);
-    const from = field.value ?? spec.min;
-    const low = toDisplay(spec.min, spec.unit, lengths);
-    const high = toDisplay(spec.max, spec.unit, lengths);
-    const next = onStep(toDisplay(from, spec.unit, lengths) + by * size, size);
-    type(String(Number(fixed(Math.min(high, Math.max(low, next)), 9).replace('−', '-'))));
+    // A round figure in the unit shown: 0.05 mm steps as 2 thou.
+    const size = Number(toShown(spec.step, shown).toPrecision(1));
+    const next = onStep(toShown(field.value ?? spec.min, shown) + by * size, size);
+    const low = edgeIn(spec.min, shown, 1);
+    const high = edgeIn(spec.max, shown, -1);
+    type(plainText(Math.min(high, Math.max(low, next))));
   };
   const keys = (event: KeyboardEvent): void => {
     if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {

@@ -1,6 +1,7 @@
 import { Errors } from './Errors.tsx';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 import { LengthsChoice } from './LengthsChoice.tsx';
+import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { Problems } from './Problems.tsx';
 import { Leads } from './Results.tsx';
 import type { State } from './state.ts';
@@ -9,13 +10,11 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
 interface Props extends State, FieldHandlers {
   readonly calculator: AnyCalculator;
-  /** Why the converter of units could not be fetched. */
-  readonly failure: string | undefined;
   readonly onDefaults: () => void;
 }
 
 /** The answer, what stands in its way, and the form: all that comes before the picture. */
-export function Figures({ calculator, evaluation, failure, onDefaults, ...handlers }: Props) {
+export function Figures({ calculator, evaluation, onDefaults, ...handlers }: Props) {
   const { lengths, idPrefix, sheet } = handlers;
   const filled = evaluation.fields.filter(({ origin }) => origin === 'sheet').length;
   const invented = evaluation.fields.some(({ given, origin }) => given && origin === 'example');
@@ -28,7 +27,7 @@ export function Figures({ calculator, evaluation, failure, onDefaults, ...handle
       </div>
       <div class="calc-notes">
         {whose === undefined ? null : <p class="whose">{whose}</p>}
-        <Problems evaluation={evaluation} idPrefix={idPrefix} failure={failure} />
+        <Problems evaluation={evaluation} idPrefix={idPrefix} />
       </div>
       <form
         class="calc-form"
@@ -36,7 +35,7 @@ export function Figures({ calculator, evaluation, failure, onDefaults, ...handle
         aria-label={`Figures for: ${calculator.title}`}
         onSubmit={(event) => event.preventDefault()}
       >
-        <LengthsChoice lengths={lengths} idPrefix={idPrefix} />
+        {showsLengths(calculator) ? <LengthsChoice lengths={lengths} idPrefix={idPrefix} /> : null}
         {sheet !== undefined && (filled > 0 || invented) ? (
           <div class="from-sheet">
             {filled > 0 ? (

@@ -1,6 +1,9 @@
 import type { ListField } from '../../calculators/frame/fields.ts';
-import { showInput } from '../../calculators/frame/format.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { showIn } from '../../calculators/frame/format.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { useState } from 'preact/hooks';
+import { listToKeep, textInList } from './field-text.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
 interface Props {
@@ -18,10 +21,18 @@ interface Props {
 export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
   const id = fieldId(idPrefix, field.key);
   const { unit } = field.spec;
+  const shown = fieldUnit(field.spec, lengths);
+  const [draft, setDraft] = useState<{ typed: string; kept: string; lengths: LengthDisplay }>();
+  const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
   const note =
-    lengths === 'in' && units[unit].quantity === 'length'
-      ? `= ${field.value.map((value) => showInput(value, unit, lengths)).join(', ')}`
+    shown !== unit && field.problem === undefined && field.value.length > 0
+      ? `= ${field.value.map((value) => showIn(value, unit)).join(', ')}`
       : undefined;
+  const type = (typed: string): void => {
+    const kept = listToKeep(typed, field, lengths);
+    setDraft({ typed, kept, lengths });
+    onText(field.key, kept);
+  };
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
       <label for={id}>{field.spec.label}</label>
@@ -37,10 +48,10 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
             type="text"
             autocomplete="off"
             spellcheck={false}
-            value={field.text}
+            value={live ? live.typed : textInList(field, lengths)}
             aria-invalid={field.problem === undefined ? undefined : 'true'}
             aria-describedby={describedBy(id, field, mark)}
-            onInput={(event) => onText(field.key, event.currentTarget.value)}
+            onInput={(event) => type(event.currentTarget.value)}
             onChange={onCommit}
             onKeyDown={(event) => {
               if (event.key !== 'Enter') return;
@@ -49,7 +60,7 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
               onCommit();
             }}
           />
-          {units[unit].label === '' ? null : <span class="field-unit">{units[unit].label}</span>}
+          {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
         </span>
       </div>
       {origin === undefined ? null : <p class="field-note">{origin}</p>}

@@ -16,7 +16,6 @@ import { More } from './More.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
-import { useConverter } from './use-converter.ts';
 import { useLate } from './use-late.ts';
 import { useOwnSheet } from './use-own-sheet.ts';
 
@@ -61,8 +60,6 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   untouched.current ??= anew(set ?? {}, allFrom(set ?? {}, 'example'));
   const [given, setGiven] = useState<Given>(untouched.current);
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
-  const [needed, setNeeded] = useState(false);
-  const { converter, failure } = useConverter(needed);
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
   const own = useOwnSheet(calculator, ownsAddress);
@@ -74,16 +71,12 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
         origins,
         held: held.current,
         demonstration: !ownsAddress,
-        ...(converter ? { converter } : {}),
       }),
-    [calculator, ownsAddress, lengths, converter],
+    [calculator, ownsAddress, lengths],
   );
   const evaluation = useMemo(
-    () =>
-      first && given === untouched.current && lengths === 'mm' && !converter
-        ? first
-        : evaluated(given),
-    [evaluated, given, first, lengths, converter],
+    () => (first && given === untouched.current && lengths === 'mm' ? first : evaluated(given)),
+    [evaluated, given, first, lengths],
   );
 
   const sheet = useRef(own);
@@ -116,7 +109,6 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
-    if (evaluation.pending) setNeeded(true);
     given.held.current = lastGood(evaluation, given.held.current);
     if (byHand.current) write(() => toQuery(evaluation));
   }, [evaluation, given, write]);
@@ -170,8 +162,8 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   );
   const figures = useMemo(() => {
     const handlers = { idPrefix, sheet: own?.name, onText, onCommit: commit, onDefaults };
-    return <Figures {...figured} {...handlers} {...{ calculator, failure }} />;
-  }, [calculator, figured, failure, own, idPrefix, onText, commit, onDefaults]);
+    return <Figures {...figured} {...handlers} calculator={calculator} />;
+  }, [calculator, figured, own, idPrefix, onText, commit, onDefaults]);
 
   return (
     <div class="calc">

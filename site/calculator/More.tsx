@@ -17,7 +17,7 @@ interface Props extends State {
 export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddress }: Props) {
   const shared = { calculator, evaluation, lengths };
   const { cautions = [] } = calculator;
-  const remarks = remarksOf(calculator, evaluation);
+  const remarks = remarksOf(calculator, evaluation, lengths);
   const refused = whyNotShared(evaluation);
   return (
     <div class="calc-more">

@@ -5,7 +5,6 @@ import { fieldId } from './FieldNotes.tsx';
 interface Props {
   readonly evaluation: Evaluation;
   readonly idPrefix: string;
-  readonly failure?: string | undefined;
 }
 
 interface Entry {
@@ -13,9 +12,8 @@ interface Entry {
   readonly key?: string | undefined;
 }
 
-function entries(evaluation: Evaluation, failure: string | undefined): Entry[] {
+function entries(evaluation: Evaluation): Entry[] {
   const list: Entry[] = evaluation.problems.map(({ sentence, key }) => ({ sentence, key }));
-  if (failure !== undefined && evaluation.pending) list.push({ sentence: failure });
   for (const value of Object.values(evaluation.results)) {
     if (value instanceof Absent) list.push({ sentence: value.why });
   }
@@ -28,8 +26,8 @@ function entries(evaluation: Evaluation, failure: string | undefined): Entry[] {
 }
 
 /** Everything that stands in the way of a result, in words, each tied to its field. */
-export function Problems({ evaluation, idPrefix, failure }: Props) {
-  const list = entries(evaluation, failure);
+export function Problems({ evaluation, idPrefix }: Props) {
+  const list = entries(evaluation);
   return (
     <div role="alert" class="problems">
       {list.length === 0 ? null : (

@@ -1,5 +1,6 @@
 import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { rowLabel } from '../../calculators/frame/summary.ts';
 import {
   Absent,
@@ -29,9 +30,10 @@ function Single({
   lengths,
 }: Omit<Props, 'calculator'> & { name: string; spec: ResultSpec }) {
   const value = evaluation.results[name];
+  const words = wordsOf(spec, lengths);
   return (
     <div class={spec.lead ? 'lead' : 'result'}>
-      <dt>{spec.label}</dt>
+      <dt>{words.label}</dt>
       <dd>
         <output name={name}>
           {typeof value === 'number' ? (
@@ -40,7 +42,7 @@ function Single({
             <span class="none">none</span>
           )}
         </output>
-        {spec.lead ? null : <p class="result-help">{spec.help}</p>}
+        {spec.lead ? null : <p class="result-help">{words.help}</p>}
       </dd>
     </div>
   );
@@ -117,7 +119,7 @@ function Table({
             <th scope="col">{table.rowHeading}</th>
             {columns.map(([name, spec]) => (
               <th scope="col" key={name}>
-                {spec.label}
+                {wordsOf(spec, lengths).label}
               </th>
             ))}
           </tr>
@@ -125,12 +127,12 @@ function Table({
         <tbody>
           {rows.map((row) => {
             const { index, inner } = row;
-            const words = verdictOf(calculator, evaluation, id, index, inner);
+            const words = verdictOf(calculator, evaluation, id, lengths, index, inner);
             return (
               <Fragment key={row.suffix}>
                 <tr>
                   <th scope="row" rowSpan={words ? 2 : 1}>
-                    {rowLabel(calculator, id, evaluation.values, index, inner)}
+                    {rowLabel(calculator, id, evaluation.values, lengths, index, inner)}
                   </th>
                   {columns.map(([name, spec]) => {
                     const value = cell(evaluation, name, row);
@@ -146,6 +148,7 @@ function Table({
                             spec={spec}
                             spread={evaluation.spreads[flat]}
                             lengths={lengths}
+                            column={evaluation.results[name]}
                           />
                         )}
                       </td>

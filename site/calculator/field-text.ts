@@ -1,44 +1,84 @@
-import { isHomeUnit, numberAndUnit } from '../../calculators/frame/parse.ts';
-import { showInput } from '../../calculators/frame/format.ts';
-import type { FigureField } from '../../calculators/frame/fields.ts';
-import { displayUnit, units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { listParts, type FigureField, type ListField } from '../../calculators/frame/fields.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { inputDigits, showIn } from '../../calculators/frame/format.ts';
+import { numberAndUnit } from '../../calculators/frame/parse.ts';
+import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
+import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+
+/** Figure and unit as typed together, apart by a space: “18 thou”. */
+const apart = ({ number, unit }: { number: string; unit: string }): string =>
+  unit === '' ? number : `${number} ${unit}`;
+
+/** One figure's text as it stands in a field that shows it in `shown`. */
+function textIn(text: string, value: number | undefined, home: UnitName, shown: UnitName): string {
+  const pieces = numberAndUnit(text);
+  if (!pieces) return text;
+  if (isHomeUnit(pieces.unit, home)) {
+    if (shown === home) {
+      return text === `${pieces.number}${units[home].token}` ? pieces.number : text;
+    }
+    return value === undefined
+      ? apart({ ...pieces, unit: units[home].token })
+      : inputDigits(value, shown);
+  }
+  if (shown !== home && isHomeUnit(pieces.unit, shown)) return pieces.number;
+  // “18thou”, as a link has it; but 24°30′ is written together, and what was refused stays as it is.
+  const loose = value !== undefined && /^\p{L}/u.test(pieces.unit);
+  return loose && text === `${pieces.number}${pieces.unit}` ? apart(pieces) : text;
+}
 
 /**
- * What stands in a field for the text kept in the state: the unit is left out when it is the one
- * printed beside the field.
+ * What stands in a field for the text kept in the state. The unit is left out when it is the one
+ * printed beside the field; a figure typed in the home unit is turned into that one, to as many
+ * digits as an input has; one typed in a unit of its own (18 thou) stays as it was typed.
  */
 export function textInField(field: FigureField, lengths: LengthDisplay): string {
   const { unit } = field.spec;
-  const shown = displayUnit(unit, lengths);
-  const pieces = numberAndUnit(field.text);
-  if (!pieces) return field.text;
-  if (isHomeUnit(pieces.unit, unit)) {
-    if (shown !== unit) return `${pieces.number} ${units[unit].token}`;
-    return field.text === `${pieces.number}${units[unit].token}` ? pieces.number : field.text;
-  }
-  return shown !== unit && pieces.unit === units[shown].token ? pieces.number : field.text;
+  const read = field.problem === undefined ? field.value : undefined;
+  return textIn(field.text, read, unit, fieldUnit(field.spec, lengths));
+}
+
+/** The same for several figures in one field. */
+export function textInList(field: ListField, lengths: LengthDisplay): string {
+  const { unit } = field.spec;
+  const shown = fieldUnit(field.spec, lengths);
+  if (field.problem !== undefined || shown === unit) return field.text;
+  return listParts(field.text)
+    .map((part, i) => textIn(part, field.value[i], unit, shown))
+    .join(' ');
 }
 
 /** What the state keeps for a typed text: a bare number means the unit printed beside the field. */
-export function textToKeep(typed: string, field: FigureField, lengths: LengthDisplay): string {
-  const shown = displayUnit(field.spec.unit, lengths);
-  if (shown === field.spec.unit) return typed;
+export function textToKeep(
+  typed: string,
+  { spec }: Pick<FigureField, 'spec'>,
+  lengths: LengthDisplay,
+): string {
+  const shown = fieldUnit(spec, lengths);
+  if (shown === spec.unit) return typed;
   const pieces = numberAndUnit(typed);
   return pieces?.unit === '' ? `${pieces.number}${units[shown].token}` : typed;
 }
 
-/** How a text with a unit, a comma or a fraction was read: "= 2.21 mm". */
+/** The same for several figures in one field, where any of them is typed bare. */
+export function listToKeep(typed: string, field: ListField, lengths: LengthDisplay): string {
+  if (fieldUnit(field.spec, lengths) === field.spec.unit) return typed;
+  const parts = listParts(typed);
+  const bare = parts.some((part) => numberAndUnit(part)?.unit === '');
+  return bare ? parts.map((part) => textToKeep(part, field, lengths)).join(' ') : typed;
+}
+
+/** How a text with a unit, a comma or a fraction was read: “= 2.21 mm”. */
 export function readAs(field: FigureField, lengths: LengthDisplay): string | undefined {
-  if (field.problem !== undefined || field.value === undefined || field.pending) return undefined;
+  if (field.problem !== undefined || field.value === undefined) return undefined;
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
-  if (!pieces) return undefined;
-  const foreign = !isHomeUnit(pieces.unit, unit);
-  const shown = displayUnit(unit, lengths);
-  const bareInShown = foreign && shown !== unit && pieces.unit === units[shown].token;
-  if (bareInShown) return `= ${showInput(field.value, unit, 'mm')}`;
-  if (foreign || shown !== unit || /[,/⁄]/u.test(field.text)) {
-    return `= ${showInput(field.value, unit, lengths)}`;
+  if (!pieces) return `= ${showIn(field.value, unit)}`;
+  const shown = fieldUnit(field.spec, lengths);
+  const home = isHomeUnit(pieces.unit, unit);
+  if (shown !== unit) {
+    const asShown = home || isHomeUnit(pieces.unit, shown);
+    return `= ${showIn(field.value, asShown ? unit : shown)}`;
   }
-  return undefined;
+  return home && !/[,/⁄¼-¾⅐-⅞]/u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
 }

@@ -8,10 +8,7 @@ export function lastGood(
 ): Record<string, Held> {
   const good: Record<string, Held> = { ...before };
   for (const field of [...fields, ...errorFields]) {
-    const waits = field.kind !== 'choice' && field.pending;
-    if (field.problem === undefined && !waits) {
-      good[field.key] = { value: field.value, origin: field.origin };
-    }
+    if (field.problem === undefined) good[field.key] = { value: field.value, origin: field.origin };
   }
   return good;
 }

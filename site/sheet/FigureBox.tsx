@@ -1,5 +1,4 @@
 import { plainText, readFigure, type FigureField } from '../../calculators/frame/fields.ts';
-import type { Converter } from '../../calculators/frame/parse.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { setFigure, setUnread } from '../../calculators/sheet/edit.ts';
 import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
@@ -10,7 +9,6 @@ import { useTyped } from './typed.ts';
 export interface BoxProps {
   readonly engine: Engine;
   readonly lengths: LengthDisplay;
-  readonly converter: Converter | undefined;
   readonly edit: (edit: (engine: Engine) => Engine) => void;
 }
 
@@ -22,20 +20,19 @@ export function FigureBox({
   engine,
   figure,
   lengths,
-  converter,
   edit,
 }: BoxProps & { readonly figure: FigureKey }) {
   const place = `figure:${figure}`;
   const value = engine.figures[figure];
-  const [text, keep] = useTyped(meaning(value), engine.unread[place]);
+  const [text, keep] = useTyped(`${engine.id} ${place}`, meaning(value), engine.unread[place]);
   const spec = figureSpec(figure);
   const read = (typed: string): FigureField =>
-    readFigure(figure, spec, typed, undefined, value, { lengths, ...(converter && { converter }) });
+    readFigure(figure, spec, typed, undefined, value, { lengths });
   const field = read(text);
 
   const onText = (_: string, typed: string): void => {
     const next = read(typed);
-    if (next.pending || next.problem !== undefined) {
+    if (next.problem !== undefined) {
       edit((before) => setUnread(before, place, typed));
       return;
     }

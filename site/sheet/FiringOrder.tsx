@@ -22,7 +22,11 @@ const spec: FieldSpec = {
 
 export function FiringOrder({ engine, lengths, edit }: BoxProps) {
   const cylinders = cylindersOf(engine);
-  const [text, keep] = useTyped(engine.firingOrder.join(' '), engine.unread[PLACE]);
+  const [text, keep] = useTyped(
+    `${engine.id} ${PLACE}`,
+    engine.firingOrder.join(' '),
+    engine.unread[PLACE],
+  );
   const read = (typed: string): ListField => {
     const field = readList('firing-order', spec, typed, [], engine.firingOrder, { lengths });
     const whole = [...field.value].sort((a, b) => a - b).every((member, i) => member === i + 1);

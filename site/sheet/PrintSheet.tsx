@@ -1,10 +1,6 @@
-import {
-  displayUnit,
-  toDisplay,
-  units,
-  type LengthDisplay,
-} from '../../calculators/frame/units.ts';
-import { showInput } from '../../calculators/frame/format.ts';
+import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
@@ -21,14 +17,8 @@ interface Props {
 const MOST_KEPT = 4;
 const MOST_NOTES = 300;
 
-function figureIn(
-  entry: Entry | undefined,
-  unit: keyof typeof units,
-  lengths: LengthDisplay,
-): string {
-  if (entry === null || entry === undefined) return '';
-  return String(Number(toDisplay(entry, unit, lengths).toPrecision(5))).replace('-', '−');
-}
+const figureIn = (entry: Entry | undefined, shown: UnitName): string =>
+  entry === null || entry === undefined ? '' : inputDigits(entry, shown).replace('-', '−');
 
 function Figures({ engine, lengths }: Props) {
   return (
@@ -40,16 +30,13 @@ function Figures({ engine, lengths }: Props) {
             {keys
               .filter((key) => appliesTo(key, cylindersOf(engine)))
               .map((key) => {
-                const { label, unit } = sheetFigures[key];
+                const { label } = sheetFigures[key];
+                const shown = fieldUnit(sheetFigures[key], lengths);
                 const value = engine.figures[key];
                 return (
                   <div key={key}>
                     <dt>{label}</dt>
-                    <dd>
-                      {value === undefined
-                        ? units[displayUnit(unit, lengths)].label
-                        : showInput(value, unit, lengths)}
-                    </dd>
+                    <dd>{value === undefined ? units[shown].label : showIn(value, shown)}</dd>
                   </div>
                 );
               })}
@@ -103,17 +90,17 @@ function Steps({ engine, lengths }: Props) {
               <th scope="row">
                 {number + 1}. {title}
                 {reading ? (
-                  <span> ({units[displayUnit(reading.unit, lengths)].label || 'number'})</span>
+                  <span> ({units[fieldUnit(reading, lengths)].label || 'number'})</span>
                 ) : null}
               </th>
               <td>{reading || id === 'fuel' ? targetWords(engine, id, lengths) : ''}</td>
               {reading ? (
                 cylinders.map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>
-                    {figureIn(found[i], reading.unit, lengths)}
+                    {figureIn(found[i], fieldUnit(reading, lengths))}
                   </td>,
                   <td class="pen" key={`left ${String(i)}`}>
-                    {figureIn(left[i], reading.unit, lengths)}
+                    {figureIn(left[i], fieldUnit(reading, lengths))}
                   </td>,
                 ])
               ) : (

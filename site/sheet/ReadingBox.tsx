@@ -5,7 +5,8 @@ import {
   type FieldSpec,
   type FigureField,
 } from '../../calculators/frame/fields.ts';
-import { displayUnit, units } from '../../calculators/frame/units.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { units } from '../../calculators/frame/units.ts';
 import {
   readingOf,
   retype,
@@ -44,14 +45,14 @@ const specOf = (reading: StepReading, index: number, moment: Moment): FieldSpec 
 
 /** One box of the order of work: a figure as found or as left at one cylinder. */
 export function ReadingBox(props: Props) {
-  const { engine, step, reading, index, moment, lengths, converter, edit } = props;
+  const { engine, step, reading, index, moment, lengths, edit } = props;
   const place = `${moment}:${step}:${String(index + 1)}`;
   const value = readingOf(engine, step)[moment][index] ?? undefined;
   const stands = value === undefined ? '' : plainText(value);
-  const [text, keep] = useTyped(stands, engine.unread[place]);
+  const [text, keep] = useTyped(`${engine.id} ${place}`, stands, engine.unread[place]);
   const spec = specOf(reading, index, moment);
   const read = (typed: string): FigureField =>
-    readFigure(place, spec, typed, undefined, value, { lengths, ...(converter && { converter }) });
+    readFigure(place, spec, typed, undefined, value, { lengths });
   const field = read(text);
   const before = useRef<Before>({ entry: value ?? null, changed: 0 });
   const written = useRef<number>();
@@ -59,7 +60,7 @@ export function ReadingBox(props: Props) {
   const type = (shown: string): void => {
     const typed = textToKeep(shown, field, lengths);
     const next = read(typed);
-    if (next.pending || next.problem !== undefined) {
+    if (next.problem !== undefined) {
       edit((now) => setUnread(now, place, typed));
       return;
     }
@@ -74,7 +75,7 @@ export function ReadingBox(props: Props) {
   };
 
   const id = `box-${moment}-${step}-${String(index + 1)}`;
-  const { label } = units[displayUnit(spec.unit, lengths)];
+  const { label } = units[fieldUnit(spec, lengths)];
   return (
     <div class={`box${field.problem === undefined ? '' : ' field-wrong'}`}>
       <span class="field-box">

@@ -8,7 +8,6 @@ import { stepLine } from '../../calculators/sheet/summary.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { LengthsChoice } from '../calculator/LengthsChoice.tsx';
 import { rememberedLengths, watchLengths } from '../calculator/preferences.ts';
-import { useConverter } from '../calculator/use-converter.ts';
 import { EngineBar } from './EngineBar.tsx';
 import { Figures } from './Figures.tsx';
 import { Incoming } from './Incoming.tsx';
@@ -32,10 +31,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
   const { store, engine, keeping, ready, change, edit, dropAside } = sheet;
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const [copied, setCopied] = useState<Copied>();
-  const { converter, failure } = useConverter(
-    engine !== undefined && Object.keys(engine.unread).length > 0,
-  );
-  useReread(engine, converter, edit);
+  useReread(engine, edit);
 
   useEffect(() => {
     setLengths(rememberedLengths());
@@ -54,7 +50,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
     void copyText('Figure', text).then(setCopied);
   };
 
-  const boxes = { lengths, converter, edit };
+  const boxes = { lengths, edit };
   return (
     <div class="sheet">
       <div class="screen">
@@ -73,11 +69,6 @@ export function SheetApp({ places }: { readonly places: Places }) {
         <div class={ready ? undefined : 'not-yet'}>
           <EngineBar store={store} engine={engine} change={change} edit={edit} />
         </div>
-        {failure !== undefined && engine && Object.keys(engine.unread).length > 0 ? (
-          <p class="field-problem" role="alert">
-            {failure}
-          </p>
-        ) : null}
         {engine ? (
           <>
             <section aria-labelledby="the-engine">

@@ -7,8 +7,9 @@ import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { isLeftFull, stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showInput } from '../../calculators/frame/format.ts';
-import { displayUnit, units } from '../../calculators/frame/units.ts';
+import { units } from '../../calculators/frame/units.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
@@ -64,7 +65,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const moved = progress.because.length > 0;
   const markOf = (result: Verdict['result']): string =>
     moved && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
-  const { label } = units[displayUnit(reading.unit, lengths)];
+  const { label } = units[fieldUnit(reading, lengths)];
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>

@@ -6,6 +6,7 @@ import {
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
+import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
@@ -110,7 +111,7 @@ export function offersOf(
       ? []
       : [
           [
-            spec.label,
+            wordsOf(spec, lengths).label,
             figureText(value, spec, evaluation.spreads[name], lengths) +
               whoseResults(calculator, evaluation, [name]),
           ] as const,

@@ -1,16 +1,15 @@
 import { useEffect } from 'preact/hooks';
 import { readFigure } from '../../calculators/frame/fields.ts';
-import type { Converter } from '../../calculators/frame/parse.ts';
 import { setEntry, setFigure, setUnread, type Moment } from '../../calculators/sheet/edit.ts';
 import { figureSpec, isFigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { isStepId, steps } from '../../calculators/sheet/steps.ts';
 
 /** The engine with one waiting text entered, where it can be read now. */
-function reread(engine: Engine, place: string, converter: Converter): Engine {
+function reread(engine: Engine, place: string): Engine {
   const text = engine.unread[place]!;
   const [kind, key, number] = place.split(':') as [string, string, string?];
-  const reading = { lengths: 'mm', converter } as const;
+  const reading = { lengths: 'mm' } as const;
   if (kind === 'figure' && isFigureKey(key)) {
     const field = readFigure(key, figureSpec(key), text, undefined, undefined, reading);
     return field.problem === undefined
@@ -39,15 +38,13 @@ function reread(engine: Engine, place: string, converter: Converter): Engine {
     : engine;
 }
 
-/** Enters the texts with units and fractions that waited for the converter, once it is there. */
+/** Enters the texts that could not be read when they were typed and can be now: an older page knew fewer units. */
 export function useReread(
   engine: Engine | undefined,
-  converter: Converter | undefined,
   edit: (edit: (engine: Engine) => Engine) => void,
 ): void {
   const waiting = engine === undefined ? '' : JSON.stringify(engine.unread);
   useEffect(() => {
-    if (!converter) return;
-    edit((now) => Object.keys(now.unread).reduce((so, place) => reread(so, place, converter), now));
-  }, [waiting, converter, edit]);
+    edit((now) => Object.keys(now.unread).reduce((so, place) => reread(so, place), now));
+  }, [waiting, edit]);
 }

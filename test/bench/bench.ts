@@ -116,14 +116,6 @@ const list: Aim[] = [
     unit: 'kB',
   },
   {
-    what: 'the unit converter, fetched before it is needed',
-    aim: 0,
-    found: [...visits.values()]
-      .flatMap(({ read }) => read.addresses)
-      .filter((a) => /\/converter\./.test(a)).length,
-    unit: 'times',
-  },
-  {
     what: 'first press to paint, median of the slowest calculator',
     aim: 200,
     found: most([...touched.values()].map((t) => quantile(t, 0.5))),

@@ -59,7 +59,7 @@ describe('after one visit', () => {
     });
   });
 
-  it('a shared calculation works offline, unit converter, search and all', async () => {
+  it('a shared calculation works offline, units, search and all', async () => {
     await visit({ site: host.url, workers: true }, async (page) => {
       await kept(page);
       await cutOff(page);

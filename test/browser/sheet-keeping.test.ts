@@ -48,6 +48,25 @@ describe('kept in this browser', () => {
     });
   });
 
+  it('a figure typed in thou stays in thou, in the box, after a reload and with lengths in inches', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.locator('.sheet-group summary').filter({ hasText: 'Points' }).click();
+      await figure(page, 'gap').fill('18 thou');
+      await expectKept(page, '"gap":0.4572');
+      await page.reload();
+      await ready(page);
+      await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18 thou');
+      await page.getByLabel('inch', { exact: true }).check();
+      await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('2.0079');
+      await page.getByLabel('mm', { exact: true }).check();
+      await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18 thou');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('51');
+    });
+  });
+
   it('storage forbidden: it says so, and the sheet works for this tab', async () => {
     await visit({ path: 'first-start/' }, async (page) => {
       await page.addInitScript(() => {

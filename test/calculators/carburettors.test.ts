@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import airAndJet from '../../calculators/air-and-jet/calculator.tsx';
 import slideBalance from '../../calculators/slide-balance/calculator.tsx';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts) =>
-  evaluate(airAndJet as unknown as AnyCalculator, texts, { lengths: 'mm', converter });
+  evaluate(airAndJet as unknown as AnyCalculator, texts, { lengths: 'mm' });
 const share = ({ results, spreads }: ReturnType<typeof run>): number =>
   spreads['density']! / (results['density'] as number);
 

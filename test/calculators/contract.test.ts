@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
@@ -76,7 +75,7 @@ describe.each(contract)('%s', (slug, inputs, results) => {
   });
 
   it('gives every result with its defaults', () => {
-    const { results: given } = evaluate(calculator, {}, { lengths: 'mm', converter });
+    const { results: given } = evaluate(calculator, {}, { lengths: 'mm' });
     const names = flatten(given);
     expect(words(results).filter((name) => !names.has(name))).toEqual([]);
   });

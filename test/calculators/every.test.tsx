@@ -1,6 +1,5 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, knownKeys, seriesKeys } from '../../calculators/frame/evaluate.ts';
 import { resultLines } from '../../calculators/frame/summary.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
@@ -9,7 +8,7 @@ import { calculators } from '../../site/all-calculators.ts';
 import type { Input } from '../../calculators/frame/types.ts';
 import { isAssumed, isExample, remarksOf } from '../../calculators/frame/whose.ts';
 
-const reading = { lengths: 'mm', converter } as const;
+const reading = { lengths: 'mm' } as const;
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
   '%s',

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import breakerCam from '../../calculators/breaker-cam/calculator.tsx';
 import coilCharge from '../../calculators/coil-charge/calculator.tsx';
 import plateSetting from '../../calculators/plate-setting/calculator.tsx';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
@@ -10,7 +9,7 @@ import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 import { allGiven } from './states.ts';
 
 const asked = (calculator: AnyCalculator, texts: Texts) =>
-  evaluate(calculator, texts, { lengths: 'mm', converter });
+  evaluate(calculator, texts, { lengths: 'mm' });
 const given = (calculator: AnyCalculator, texts: Texts) =>
   allGiven(calculator, asked(calculator, texts));
 const figure = (calculator: AnyCalculator, texts: Texts, name: string): number | undefined =>

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import compression from '../../calculators/compression/calculator.tsx';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
@@ -10,7 +9,7 @@ import timeArea from '../../calculators/time-area/calculator.tsx';
 import { allGiven } from './states.ts';
 
 const run = (calculator: unknown, texts: Texts): Evaluation =>
-  evaluate(calculator as AnyCalculator, texts, { lengths: 'mm', converter });
+  evaluate(calculator as AnyCalculator, texts, { lengths: 'mm' });
 const figures = (evaluation: Evaluation) => flatten(evaluation.results);
 const sentences = ({ problems }: Evaluation): string =>
   problems.map(({ sentence }) => sentence).join(' ');

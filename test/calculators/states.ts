@@ -1,4 +1,3 @@
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import { Absent, type AnyCalculator, type ResultValue } from '../../calculators/frame/types.ts';
@@ -14,7 +13,7 @@ export function spreader(seed: number): Next {
   };
 }
 
-export const reading = { lengths: 'mm', converter } as const;
+export const reading = { lengths: 'mm' } as const;
 
 export const pick = <T>(next: Next, from: readonly T[]): T =>
   from[Math.floor(next() * from.length)]!;

@@ -22,7 +22,7 @@ function allSaid(calculator: (typeof calculators)[number], state: Evaluation): s
             const value = state.results[name];
             return spec.table === id && Array.isArray(value) && value.length >= row;
           });
-          const words = there ? verdictOf(calculator, state, id, row) : '';
+          const words = there ? verdictOf(calculator, state, id, 'mm', row) : '';
           return words === '' ? [] : [`${id} ${String(row)}: ${words}`];
         })
       : [],

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fromQuery } from '../../calculators/frame/address.ts';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { Absent, type ResultValue } from '../../calculators/frame/types.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
@@ -35,7 +34,6 @@ function resultsOf(link: string): Record<string, number> {
   const [, slug, query] = LINK.exec(link)!;
   const evaluation = evaluate(calculatorBySlug(slug!), fromQuery(query!), {
     lengths: 'mm',
-    converter,
   });
   expect(evaluation.problems, 'the link is understood').toEqual([]);
   return Object.fromEntries(

@@ -1,15 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import airAndJet from '../../calculators/air-and-jet/calculator.tsx';
 import calculator from '../../calculators/piston-position/calculator.tsx';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { Absent } from '../../calculators/frame/types.ts';
 
-const run = (texts: Texts, held = {}) =>
-  evaluate(calculator, texts, { lengths: 'mm', converter, held });
+const run = (texts: Texts, held = {}) => evaluate(calculator, texts, { lengths: 'mm', held });
 const defaults = run({});
 const sentences = (texts: Texts) => run(texts).problems.map(({ sentence }) => sentence);
 
@@ -144,6 +143,27 @@ describe('the ± of a result', () => {
 
   it('grows when a reading gets worse', () => {
     expect(run({ 'travel-error': '0.1' }).spreads.angle!).toBeGreaterThan(defaults.spreads.angle!);
+  });
+
+  it.each([1, 2.3, 5, 30, 48, 49, 120])(
+    'never shrinks when a travel of 2.2 is out by %d',
+    (error) => {
+      const of = (e: number) => run({ travel: '2.2', 'travel-error': String(e) }).spreads.angle!;
+      expect(of(error * 1.1)).toBeGreaterThanOrEqual(of(error));
+      expect(of(error)).toBeGreaterThan(0);
+    },
+  );
+
+  it('never shrinks when the humidity of the air is known less and less', () => {
+    const of = (error: number) =>
+      evaluate(
+        airAndJet,
+        { pressure: '100', humidity: '50', 'humidity-error': String(error) },
+        { lengths: 'mm' },
+      ).spreads.jet!;
+    const spreads = [10, 30, 49, 50, 51, 70, 99].map(of);
+    expect(spreads).toEqual([...spreads].sort((a, b) => a - b));
+    expect(of(51)).toBeGreaterThan(of(30));
   });
 
   it('is reported when it cannot be read', () => {

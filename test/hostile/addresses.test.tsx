@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it, vi } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
@@ -45,7 +44,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       fc.assert(
         fc.property(addresses(calculator), (query) => {
           const texts = fromQuery(query);
-          const evaluation = evaluate(calculator, texts, { lengths: 'mm', converter });
+          const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
           expectSound(evaluation, texts);
 
           const link = 'https://here.test/';
@@ -55,7 +54,6 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
 
           const again = evaluate(calculator, fromQuery(toQuery(evaluation)), {
             lengths: 'in',
-            converter,
           });
           if (evaluation.computed && evaluation.problems.length === 0) {
             expect(Object.values(again.results).flatMap(figures)).toEqual(

@@ -1,7 +1,8 @@
 import fc, { type Arbitrary } from 'fast-check';
 import { knownKeys } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Input } from '../../calculators/frame/types.ts';
-import { typedUnits, units, type UnitName } from '../../calculators/frame/units.ts';
+import { typedUnits } from '../../calculators/frame/typed-units.ts';
+import { units, type UnitName } from '../../calculators/frame/units.ts';
 
 /** Texts that would run, break out of markup or break a parser, if anything took them as such. */
 export const HOSTILE = [

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MathsError } from '../../calculators/maths/errors.ts';
 import {
@@ -5,7 +6,7 @@ import {
   degreesPerMillimetre,
   travelAt,
 } from '../../calculators/maths/slider-crank.ts';
-import { propagate } from '../../calculators/maths/uncertainty.ts';
+import { propagate, propagateAll } from '../../calculators/maths/uncertainty.ts';
 import { codeOf } from './code-of.ts';
 
 const engine = { stroke: 51, rodLength: 104, pinOffset: 0 };
@@ -62,6 +63,80 @@ describe('propagate', () => {
       return a;
     };
     expect(() => propagate(faulty, [1], [1])).toThrow(TypeError);
+  });
+});
+
+describe('a curve', () => {
+  it('counts what both sides do, by the mean of their squares', () => {
+    // 1 ± 0.5 squared is 2.25 or 0.25: changes of 1.25 and −0.75.
+    const { plusMinus } = propagate(([x]) => x! ** 2, [1], [0.5]);
+    expect(plusMinus).toBeCloseTo(Math.sqrt((1.25 ** 2 + 0.75 ** 2) / 2), 12);
+  });
+
+  it.each([
+    ['a square root', (x: number) => (x < 0 ? Number.NaN : Math.sqrt(x)), 1],
+    ['an angle from travel', (x: number) => angleBefore(engine, x), 2.2],
+    ['a line between two walls', (x: number) => inside(3 * x), 1],
+    ['a line with a wall at the reading', (x: number) => inside(10 - x), 0],
+  ])('%s never looks better for a worse reading', (_, f, at) => {
+    const error = fc.double({ min: 1e-3, max: 200, noNaN: true });
+    const plusMinus = (e: number): number => propagate(([x]) => f(x!), [at], [e]).plusMinus;
+    fc.assert(
+      fc.property(error, error, (a, b) => {
+        const [less, more] = [Math.min(a, b), Math.max(a, b)];
+        expect(plusMinus(more)).toBeGreaterThanOrEqual(plusMinus(less) * (1 - 1e-9));
+      }),
+    );
+    expect(plusMinus(400)).toBeGreaterThan(plusMinus(200));
+  });
+
+  it('does not look better just where one side ends', () => {
+    const root = (e: number) =>
+      propagate(([x]) => (x! < 0 ? Number.NaN : Math.sqrt(x!)), [1], [e]).plusMinus;
+    expect(root(1.01)).toBeGreaterThan(root(1));
+  });
+
+  it('does not run away where the result does, at the edge of the possible', () => {
+    const { plusMinus } = propagate(([x]) => (x! > 0 ? 1 / x! : Number.NaN), [1], [1.5]);
+    expect(plusMinus).toBeLessThan(5);
+  });
+});
+
+describe('propagateAll', () => {
+  const both = ([a, b]: readonly number[]) => [a! + b!, 2 * a!, a! > 10 ? 1 : undefined];
+
+  it('says of every result what every reading does to it', () => {
+    const [sum, twice, none] = propagateAll(both, [1, 1], [3, 4]);
+    expect(sum!.plusMinus).toBeCloseTo(5, 12);
+    expect(sum!.shares[0]).toBeCloseTo(9 / 25, 12);
+    expect(sum!.shares[1]).toBeCloseTo(16 / 25, 12);
+    expect(twice!.contributions).toEqual([6, 0]);
+    expect(twice!.shares).toEqual([1, 0]);
+    expect(none).toBeUndefined();
+  });
+
+  it('has no shares to give where nothing is uncertain', () => {
+    expect(propagateAll(both, [1, 1], [0, 0])[0]).toEqual({
+      plusMinus: 0,
+      contributions: [0, 0],
+      shares: [0, 0],
+    });
+  });
+
+  it('works the model out once a side, however many results it has', () => {
+    let times = 0;
+    const model = (x: readonly number[]) => {
+      times += 1;
+      return Array.from({ length: 50 }, (_, i) => i * x[0]! + x[1]!);
+    };
+    propagateAll(model, [1, 2], [0.1, 0.2]);
+    expect(times).toBe(1 + 2 * 2);
+  });
+
+  it('goes on where the model makes no engine, and has nothing where it makes none at all', () => {
+    const model = ([x]: readonly number[]) => (x! < 0 ? undefined : [x!]);
+    expect(propagateAll(model, [0], [1])[0]!.plusMinus).toBeCloseTo(1, 12);
+    expect(propagateAll(model, [-1], [1])).toEqual([]);
   });
 });
 

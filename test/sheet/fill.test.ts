@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
@@ -18,7 +17,7 @@ import { newEngine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';
 
-const reading = { lengths: 'mm', converter } as const;
+const reading = { lengths: 'mm' } as const;
 const position = calculators.find(({ slug }) => slug === 'piston-position')!;
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(

@@ -32,7 +32,7 @@ describe('a step says pass or the least correction', () => {
       'Open the gap, which makes it fire earlier, by 0.04 mm.',
     );
     expect(judge(read('gap', 0.44), 'gap', 'in').rows[0]?.words).toBe(
-      'Close the gap, which makes it fire later, by 0.0016 in.',
+      'Close the gap, which makes it fire later, by 1.6 thou.',
     );
   });
 
@@ -129,7 +129,7 @@ describe('a step says pass or the least correction', () => {
       '2.8°, or 0.6 mm, early against the 2.2 mm of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'in').rows[0]?.words).toBe(
-      '2.8°, or 0.0236 in, early against the 0.086614 in of the sheet: make it fire later.',
+      '2.8°, or 23.6 thou, early against the 86.6 thou of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'mm').whole).toEqual([
       'Turn the plate the way the cam turns, which is later (retards), by 2.8° of crank: that is the least that leaves the worst cylinder best.',
@@ -229,7 +229,7 @@ describe('a correction of the geometry says what it does to the rest', () => {
     );
     expect(say(opens(figured, 94))).toContain('1.3 mm off its squish, which has not been measured');
     expect(judge(opens(squished(1.2), 94), 'exhaust', 'in').rows[0]?.words).toContain(
-      'lower the barrel by 0.051 in',
+      'lower the barrel by 51 thou',
     );
   });
 
