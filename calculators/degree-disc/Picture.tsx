@@ -6,12 +6,18 @@ import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawin
 import { Handle } from '../picture/handle.tsx';
 import { steady } from '../picture/steady.ts';
 import { onStep } from '../picture/steps.ts';
-import { marksOf, type TapeValues, type Values } from './compute.ts';
+import { marksOf, type TapeValues } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import { inputs } from './inputs.ts';
+import type { results } from './results.ts';
 
 const WIDTH = 340;
 const EVERY = 30;
+/** Where the figures stand, as a part of the rim, and what one needs of room round it. */
+const FIGURES = 0.78;
+const FIGURE_ROOM = 34;
+/** Degrees to either side of a figure within which a mark would strike through it. */
+const STRUCK = 5;
 const LEAST = inputs.outside.min;
 const MOST = inputs.outside.max;
 
@@ -66,8 +72,8 @@ function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
 const Tape = steady(TapeAsPrinted, 3);
 
 /** The disc and the tape as they will be printed; the rim of the disc is dragged to its size. */
-export function Picture({ values, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, lengths, set, commit } = props;
   const { outside: _, inside: __, ...ofTape } = v;
   const disc = viewOf(discOf(v));
   const place = placeOf(disc);
@@ -79,7 +85,15 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
   };
   const shown = lengthOf(v.outside, lengths, 1);
   const marks = marksOf(v);
-  const grip = place(rim * Math.SQRT1_2, -rim * Math.SQRT1_2);
+  const grip = place(rim * Math.SQRT1_2, rim * Math.SQRT1_2);
+  const between = rim * FIGURES * disc.scale * (Math.PI / 180);
+  const every = [30, 60, 90].find((step) => between * step >= FIGURE_ROOM) ?? 180;
+  const figures = Array.from({ length: 360 / every }, (_, i) => i * every).filter((angle) =>
+    marks.every((mark) => {
+      const away = Math.abs(angle - (mark.before ? 360 - mark.angle : mark.angle));
+      return Math.min(away, 360 - away) > STRUCK;
+    }),
+  );
 
   return (
     <div class="picture-block">
@@ -90,9 +104,8 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
       >
         <DrawingShapes {...disc} />
         <g class="on-screen" aria-hidden="true">
-          {Array.from({ length: 360 / EVERY }, (_, i) => {
-            const angle = i * EVERY;
-            const at = along(angle, rim * 0.78);
+          {figures.map((angle) => {
+            const at = along(angle, rim * FIGURES);
             const figure = v.numbering === 'both-ways' && angle > 180 ? 360 - angle : angle;
             return (
               <text key={angle} x={at.x} y={at.y + 4} text-anchor="middle">

@@ -3,6 +3,7 @@ import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/unit
 import type { FloatLever } from '../maths/float-level.ts';
 import { ForceArrow } from '../picture/force-arrow.tsx';
 import { hundredth } from '../picture/steps.ts';
+import { TANG_HEIGHT, TangDrawing } from './TangDrawing.tsx';
 
 interface Props {
   readonly lever: FloatLever;
@@ -21,15 +22,26 @@ interface Props {
 }
 
 const WIDTH = 350;
-const FIELD = { left: 12, right: 268, top: 10, tallest: 270 };
+const FIELD = { left: 12, right: 240, top: 50, tallest: 270 };
 /** Room for the key below the drawing. */
 const KEY = 74;
-/** Length of the needle, mm; the drawing's own, as no figure depends on it. */
+/** From the seat to the arm, mm; the drawing's own, as no figure depends on it. */
 const NEEDLE = 9;
+/** The tang stands so far above the arm, mm, and the needle on it. */
+const TANG = 1.8;
+/** Half a line of type, and a little. */
+const HALF_LINE = 9;
 const BODY = 12;
 
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(high, Math.max(low, value));
+
+/** The middle of a dimension, or as near to it as keeps its letter off a line across. */
+function besides(from: number, to: number, across: number): number {
+  const middle = (from + to) / 2;
+  if (Math.abs(middle - across) >= HALF_LINE) return middle;
+  return across + (middle < across ? -HALF_LINE : HALF_LINE);
+}
 
 /** The chamber in section, to scale along the arm and in height, the valve just shut. */
 export function SectionDrawing(props: Props) {
@@ -47,7 +59,8 @@ export function SectionDrawing(props: Props) {
     (FIELD.right - FIELD.left) / (right - left),
     FIELD.tallest / (bottom - top),
   );
-  const sheet = hundredth(FIELD.top + (bottom - top) * scale + KEY);
+  const keyTop = hundredth(FIELD.top + (bottom - top) * scale);
+  const sheet = hundredth(keyTop + KEY + TANG_HEIGHT);
   const x = (mm: number): number => hundredth(FIELD.left + (mm - left) * scale);
   const z = (mm: number): number => hundredth(FIELD.top + (mm - top) * scale);
   const box = (from: number, up: number, to: number, down: number): string =>
@@ -60,7 +73,11 @@ export function SectionDrawing(props: Props) {
   const greatest = Math.max(buoyancy, floatMass, push, 1e-9);
   const arrow = (grams: number): number => (grams > 0 ? 10 + (30 * grams) / greatest : 0);
   const edge = far ? lowerFace : upperFace;
-  const rules = x(right) + 14;
+  const rules = x(right) + 16;
+  const outer = rules + 30;
+  const tang = arm - TANG;
+  /** Where the forces on the float stand either side of its middle. */
+  const aside = Math.min(14, half * scale * 0.3);
 
   return (
     <svg
@@ -91,31 +108,35 @@ export function SectionDrawing(props: Props) {
         d={`M${x(left)} ${z(surface(left))}L${x(right)} ${z(surface(right))}`}
       />
       <path class="bowl-wall" d={`M${x(left)} ${z(0)}V${z(bottom)}H${x(right)}V${z(0)}`} />
-      <path class="face-line" d={`M${x(left) - 4} ${z(0)}H${rules + 50}`} />
+      <path class="face-line" d={`M${x(left) - 4} ${z(0)}H${outer + 22}`} />
       <path class="part part-moving" d={box(floatX - half, upperFace, floatX + half, lowerFace)} />
       <path class="part-rod arm" d={`M${x(0)} ${z(arm)}H${x(floatX - half)}`} />
       <path
-        class="part part-moving"
-        d={`M${x(needleX)} ${z(seat - 0.4)}L${x(needleX + 1.2)} ${z(seat + 2)}V${z(arm)}H${x(needleX - 1.2)}V${z(seat + 2)}Z`}
+        class="part part-moving needle"
+        d={`M${x(needleX)} ${z(seat - 0.4)}L${x(needleX + 1.2)} ${z(seat + 2)}V${z(tang)}H${x(needleX - 1.2)}V${z(seat + 2)}Z`}
       />
-      <circle class="part" cx={x(0)} cy={z(arm)} r={Math.max(4, hundredth(1.4 * scale))} />
+      <path
+        class="tang"
+        d={`M${x(Math.max(needleX - 3.5, needleX / 3))} ${z(arm)}L${x(Math.max(needleX - 2, needleX / 2))} ${z(tang)}H${x(needleX + 1.8)}`}
+      />
+      <circle class="part pivot" cx={x(0)} cy={z(arm)} r={Math.max(4, hundredth(1.4 * scale))} />
 
       <ForceArrow
         x={x(needleX)}
-        from={z(seat) - arrow(push) - 2}
+        from={FIELD.top - 3 - arrow(push)}
         length={arrow(push)}
         label="P"
         side="right"
       />
       <ForceArrow
-        x={x(floatX) - 14}
+        x={x(floatX) - aside}
         from={z((upperFace + lowerFace) / 2) - arrow(floatMass) / 2}
         length={arrow(floatMass)}
         label="W"
         side="left"
       />
       <ForceArrow
-        x={x(floatX) + 14}
+        x={x(floatX) + aside}
         from={z(lowerFace)}
         length={-arrow(buoyancy)}
         label="B"
@@ -124,40 +145,46 @@ export function SectionDrawing(props: Props) {
 
       <path
         class="dimension"
-        d={`M${x(floatX + (far ? 0 : half))} ${z(edge)}H${rules + 4}M${rules} ${z(0)}V${z(edge)}`}
+        d={`M${x(right) + 2} ${z(level)}H${rules + 4}M${rules} ${z(0)}V${z(level)}`}
       />
-      <text class="dimension-text" x={rules + 5} y={(z(0) + z(edge)) / 2} dy="0.32em">
-        G
+      <text
+        class="dimension-text"
+        x={rules + 5}
+        y={hundredth(besides(z(0), z(level), z(edge)))}
+        dy="0.32em"
+      >
+        F
       </text>
       <path
         class="dimension"
-        d={`M${x(right)} ${z(surface(right))}M${rules + 34} ${z(0)}V${z(level)}M${x(right) + 2} ${z(level)}H${rules + 38}`}
+        d={`M${x(floatX + (far ? 0 : half))} ${z(edge)}H${outer + 4}M${outer} ${z(0)}V${z(edge)}`}
       />
-      <text class="dimension-text" x={rules + 39} y={(z(0) + z(level)) / 2} dy="0.32em">
-        F
+      <text class="dimension-text" x={outer + 5} y={(z(0) + z(edge)) / 2} dy="0.32em">
+        G
       </text>
-      <text x={rules + 2} y={z(0) - 5}>
+      <text x={outer + 26} y={z(0)} dy="0.32em">
         face
       </text>
 
-      <text x={12} y={sheet - 44}>
+      <text x={12} y={keyTop + 30}>
         {`G gauge reading ${say(height)}`}
       </text>
-      <text x={182} y={sheet - 44}>
+      <text x={182} y={keyTop + 30}>
         {`F fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'}`}
       </text>
-      <text x={12} y={sheet - 26}>
+      <text x={12} y={keyTop + 48}>
         {`P push ${fixed(push, 2)} gf`}
       </text>
-      <text x={182} y={sheet - 26}>
+      <text x={182} y={keyTop + 48}>
         {`W weight ${fixed(floatMass, 1)} gf`}
       </text>
-      <text x={12} y={sheet - 8}>
+      <text x={12} y={keyTop + 66}>
         {`B buoyancy ${fixed(buoyancy, 1)} gf`}
       </text>
-      <text x={182} y={sheet - 8}>
+      <text x={182} y={keyTop + 66}>
         heights and arms to scale
       </text>
+      <TangDrawing top={keyTop + KEY} />
     </svg>
   );
 }

@@ -60,13 +60,18 @@ export function Mechanism({ geometry, angle, lengths }: Props) {
         d={`M${hundredth(pin.x - half)} ${hundredth(top.y - 6)}V${wall}M${hundredth(pin.x + half)} ${hundredth(top.y - 6)}V${wall}`}
       />
       <path
-        class="part part-moving"
+        class="part part-moving piston"
         d={`M${hundredth(pin.x - half + 2)} ${hundredth(pin.y + skirtBelowPin * scale)}V${hundredth(crown)}H${hundredth(pin.x + half - 2)}V${hundredth(pin.y + skirtBelowPin * scale)}Z`}
       />
       <circle class="part" cx={centre.x} cy={centre.y} r={hundredth(throwLength * 1.12 * scale)} />
       <path class="part-rod" d={`M${big.x} ${big.y}L${pin.x} ${pin.y}`} />
-      <circle class="part" cx={big.x} cy={big.y} r={hundredth(throwLength * 0.3 * scale)} />
-      <circle class="part" cx={pin.x} cy={pin.y} r={hundredth(throwLength * 0.22 * scale)} />
+      <circle class="part big-end" cx={big.x} cy={big.y} r={hundredth(throwLength * 0.3 * scale)} />
+      <circle
+        class="part gudgeon-pin"
+        cx={pin.x}
+        cy={pin.y}
+        r={hundredth(throwLength * 0.22 * scale)}
+      />
       <circle class="part" cx={centre.x} cy={centre.y} r={3} />
       <path
         class="dimension"
