@@ -19,7 +19,7 @@ import type { results } from './results.ts';
 const WIDTH = 360;
 const HEIGHT = 340;
 /** Room for the sizes to the right of the field. */
-const SIZES = 52;
+const SIZES = 64;
 const COLD = -20;
 const HOT = 50;
 
@@ -109,7 +109,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       <g aria-hidden="true">
         {inside.map(({ each, place }, index) =>
           labelled.has(index) ? (
-            <text key={each} class="dimension-text" x={right + 4} y={place} dy="0.32em">
+            <text key={each} class="dimension-text" x={right + 14} y={place} dy="0.32em">
               {size(shown(each))}
             </text>
           ) : null,

@@ -115,7 +115,11 @@ export function CamDrawing({ cam, gap, at, leverRatio, baseDiameter, lengths }: 
       <path class="contact" d={`M${place(contactX, height + lift)}L${place(contactX, faceUp)}`} />
       <path class="turning" d="M93 362A112 112 0 0 1 72 262m0 0l-6.5 7.5M72 262l1.6 9.8" />
       <g class="names">
-        <text x={Math.max(22, across(-armLength))} y={up(height) + 22} text-anchor="middle">
+        <text
+          x={Math.max(22, across(-armLength))}
+          y={up(height) + (toRight ? 22 : -12)}
+          text-anchor="middle"
+        >
           pivot
         </text>
         {['fixed contact,', 'stands still'].map((line, row) => (

@@ -12,8 +12,9 @@ import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
-const EVERY = 30;
-/** Where the figures stand, as a part of the rim, and what one needs of room round it. */
+/** Degrees from one figure to the next: the first of these that leaves them room. */
+const EVERY = [30, 60, 90, 180] as const;
+/** Where the figures of the disc stand, as a part of its rim, and what one needs of room along it. */
 const FIGURES = 0.78;
 const FIGURE_ROOM = 34;
 /** Degrees to either side of a figure within which a mark would strike through it. */
@@ -32,6 +33,9 @@ function viewOf(drawing: Drawing) {
   return { drawing: { ...drawing, left, width }, scale: WIDTH / width };
 }
 
+/** `room` is in user units to the degree. */
+const everySo = (room: number): number => EVERY.find((step) => room * step >= FIGURE_ROOM) ?? 360;
+
 const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
   `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
 
@@ -45,6 +49,7 @@ const trueSize = (drawing: Drawing, { width, height }: { width: number; height: 
 
 function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
   const tape = viewOf(tapeOf(values));
+  const every = everySo((values.rotor * Math.PI * tape.scale) / 360);
   return (
     <svg
       {...trueSize(tape.drawing, sizeOf(tape))}
@@ -55,7 +60,7 @@ function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
       <g class="on-screen" aria-hidden="true">
         {tape.drawing.shapes.map((shape, i) => {
           if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
-          if (Number(shape.text) % EVERY !== 0) return null;
+          if (Number(shape.text) % every !== 0) return null;
           const at = placeOf(tape)(shape.x, shape.y);
           return (
             <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
@@ -87,7 +92,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const marks = marksOf(v);
   const grip = place(rim * Math.SQRT1_2, rim * Math.SQRT1_2);
   const between = rim * FIGURES * disc.scale * (Math.PI / 180);
-  const every = [30, 60, 90].find((step) => between * step >= FIGURE_ROOM) ?? 180;
+  const every = everySo(between);
   const figures = Array.from({ length: 360 / every }, (_, i) => i * every).filter((angle) =>
     marks.every((mark) => {
       const away = Math.abs(angle - (mark.before ? 360 - mark.angle : mark.angle));

@@ -13,13 +13,13 @@ interface Props {
   readonly label: (mark: number) => number;
   /** Degrees after the top at which the crank stands. */
   readonly crank: number;
-  /** The reading in words. */
-  readonly reads: string;
+  /** The reading in words, in lines. */
+  readonly reads: readonly string[];
 }
 
 const MARKS = Array.from({ length: 36 }, (_, i) => i * 10);
-const WRITTEN = 80;
-const SECTOR = [46, 70] as const;
+const WRITTEN = 76;
+const SECTOR = [40, 60] as const;
 
 const spoke = (angle: number, from: number, to: number): string =>
   `M${place(angle, from).join(' ')}L${place(angle, to).join(' ')}`;
@@ -37,7 +37,7 @@ const between = (from: number, to: number, inner: number, outer: number): string
 /** The way round to keep a word out of the barrel above and the pointer at the side. */
 function clear(angle: number): number {
   const round = (((angle % 360) + 540) % 360) - 180;
-  if (Math.abs(round) < 26) return round < 0 ? -26 : 26;
+  if (Math.abs(round) < 30) return round < 0 ? -30 : 30;
   if (Math.abs(round - POINTER) < 18) return POINTER + (round < POINTER ? -18 : 18);
   return round;
 }
@@ -49,7 +49,7 @@ function clear(angle: number): number {
 export function Disc({ shown, top, half, spread, label, crank, reads }: Props) {
   /** Where a reading of the disc stands now, clockwise from straight up. */
   const at = (reading: number): number => POINTER + shown - reading;
-  const word = place(clear(at(top)), RIM + 18);
+  const word = place(clear(at(top)), RIM + 22);
   const tip = CENTRE.x + RIM + 1;
   return (
     <g aria-hidden="true">
@@ -70,7 +70,7 @@ export function Disc({ shown, top, half, spread, label, crank, reads }: Props) {
           </text>
         );
       })}
-      <path class="dimension true-top" d={spoke(at(top), 89, RIM + 8)} />
+      <path class="dimension true-top" d={spoke(at(top), 89, RIM + 6)} />
       <path
         class="reading-marks"
         d={spoke(at(top - half), 89, RIM) + spoke(at(top + half), 89, RIM)}
@@ -84,9 +84,17 @@ export function Disc({ shown, top, half, spread, label, crank, reads }: Props) {
       <text x={WIDTH - 6} y={CENTRE.y - 11} text-anchor="end">
         fixed pointer
       </text>
-      <text class="dimension-text" x={WIDTH - 6} y={CENTRE.y + 21} text-anchor="end">
-        {reads}
-      </text>
+      {reads.map((line, row) => (
+        <text
+          key={line}
+          class="dimension-text"
+          x={WIDTH - 6}
+          y={CENTRE.y + 21 + 14 * row}
+          text-anchor="end"
+        >
+          {line}
+        </text>
+      ))}
       <text x={6} y={HEIGHT - 8}>
         disc and crank turn clockwise; not to scale
       </text>

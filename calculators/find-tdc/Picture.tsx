@@ -37,8 +37,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const crank = useStill(left === undefined ? turned(-half) : within(left));
   const shown = top + crank;
   const reads = bothWays
-    ? `${fixed(Math.abs(besideZero(shown)), 1)}° ${besideZero(shown) < 0 ? 'before' : 'after'} 0`
-    : `${fixed(turned(shown), 1)}°`;
+    ? [`${fixed(Math.abs(besideZero(shown)), 1)}°`, besideZero(shown) < 0 ? 'before 0' : 'after 0']
+    : [`${fixed(turned(shown), 1)}°`];
 
   const turnTo = (angle: number): void => setLeft(within(onStep(angle, 0.5)));
   const reading = (key: 'before' | 'after', name: string) => {
@@ -83,7 +83,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     <Plot
       width={WIDTH}
       height={HEIGHT}
-      label={`The degree disc on the crank, under a pointer fixed to the case: the pointer shows ${reads}, the piston ${fixed(turned(crank), 1)} degrees after the found top`}
+      label={`The degree disc on the crank, under a pointer fixed to the case: the pointer shows ${reads.join(' ')}, the piston ${fixed(turned(crank), 1)} degrees after the found top`}
     >
       <Key entries={key} width={WIDTH} />
       <Barrel crank={crank} half={half} stop={stop} top={belowKey(key, WIDTH) + 18} />
@@ -106,7 +106,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         min={stop ? Number(half.toFixed(2)) : 0}
         max={stop ? Number((360 - half).toFixed(2)) : 360}
         step={1}
-        valueText={`${fixed(crank, 1)} degrees after the top, the pointer shows ${reads}`}
+        valueText={`${fixed(crank, 1)} degrees after the top, the pointer shows ${reads.join(' ')}`}
         along={Math.abs(pinX - CENTRE.x) > Math.abs(pinY - CENTRE.y) ? 'y' : 'x'}
         onDrag={(x, y) => turnTo(angleAt(x, y))}
         onStep={turnTo}

@@ -8,7 +8,7 @@ export const RIM = 100;
 /** The pointer stands to the right of the disc, fixed to the case. */
 export const POINTER = 90;
 /** Radius of the marks of both readings. */
-export const READINGS = 60;
+export const READINGS = 50;
 /** The crank pin, and a connecting rod in proportion to it. */
 export const PIN = 29;
 export const ROD = 104;

@@ -25,7 +25,8 @@ const WIDTH = 350;
 const FIELD = { left: 12, right: 240, top: 50, tallest: 270 };
 /** Room for the key below the drawing. */
 const KEY = 74;
-/** From the seat to the arm, mm; the drawing's own, as no figure depends on it. */
+/** The pivot below the face, and the seat above the pivot, mm; the drawing's own, as no figure depends on them. */
+const PIVOT = 3;
 const NEEDLE = 9;
 /** The tang stands so far above the arm, mm, and the needle on it. */
 const TANG = 1.8;
@@ -36,11 +37,14 @@ const BODY = 12;
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(high, Math.max(low, value));
 
-/** The middle of a dimension, or as near to it as keeps its letter off a line across. */
-function besides(from: number, to: number, across: number): number {
+/** The middle of a dimension, or the nearest place to it that keeps its letter off the lines across. */
+function besides(from: number, to: number, ...across: readonly number[]): number {
   const middle = (from + to) / 2;
-  if (Math.abs(middle - across) >= HALF_LINE) return middle;
-  return across + (middle < across ? -HALF_LINE : HALF_LINE);
+  const places = [middle, ...across.flatMap((line) => [line - HALF_LINE, line + HALF_LINE])];
+  const free = places
+    .filter((place) => across.every((line) => Math.abs(place - line) >= HALF_LINE))
+    .sort((one, other) => Math.abs(one - middle) - Math.abs(other - middle));
+  return hundredth(free[0] ?? middle);
 }
 
 /** The chamber in section, to scale along the arm and in height, the valve just shut. */
@@ -48,13 +52,19 @@ export function SectionDrawing(props: Props) {
   const { lever, lowerFace, level, height, far, tilt, push, buoyancy, lengths } = props;
   const { pivotToNeedle: needleX, pivotToFloat: floatX, floatDepth, floatMass } = lever;
   const upperFace = lowerFace - floatDepth;
-  const half = Math.min(Math.sqrt(lever.floatArea) / 2, Math.max(2, floatX - needleX - 3));
-  const arm = clamp(3, upperFace + floatDepth * 0.1, lowerFace - floatDepth * 0.1);
-  const seat = arm - NEEDLE;
-  const top = Math.min(-BODY, upperFace - 4, seat - 6);
-  const bottom = Math.max(lowerFace, level) + 5;
+  const half = Math.min(
+    Math.sqrt(lever.floatArea) / 2,
+    Math.max(2, Math.abs(floatX - needleX) - 3),
+  );
+  const seat = PIVOT - NEEDLE;
+  /** Where the arm comes to the float. */
+  const joint = clamp(PIVOT, upperFace + floatDepth * 0.1, lowerFace - floatDepth * 0.1);
+  const armEnd = needleX + 2 < floatX - half ? floatX - half : floatX;
+  const armTurn = Math.min(needleX + 2.5, armEnd);
+  const top = Math.min(-BODY, upperFace - 4, seat - 6, level - 2);
+  const bottom = Math.max(lowerFace, level, 0) + 5;
   const left = -6;
-  const right = floatX + half + 5;
+  const right = Math.max(floatX + half, needleX + 4) + 5;
   const scale = Math.min(
     (FIELD.right - FIELD.left) / (right - left),
     FIELD.tallest / (bottom - top),
@@ -75,9 +85,11 @@ export function SectionDrawing(props: Props) {
   const edge = far ? lowerFace : upperFace;
   const rules = x(right) + 16;
   const outer = rules + 30;
-  const tang = arm - TANG;
+  const tang = PIVOT - TANG;
   /** Where the forces on the float stand either side of its middle. */
   const aside = Math.min(14, half * scale * 0.3);
+  /** A narrow float has no room for letters; the key tells which points which way. */
+  const lettered = half * scale > 40;
 
   return (
     <svg
@@ -90,14 +102,8 @@ export function SectionDrawing(props: Props) {
       {upperFace < 0 ? (
         <path class="hollow" d={box(floatX - half - 2, upperFace - 2, floatX + half + 2, 0)} />
       ) : null}
-      <path
-        class="casting"
-        d={box(needleX - 3.2, seat - 4, needleX + 3.2, Math.max(0, seat + 3))}
-      />
-      <path
-        class="hollow"
-        d={box(needleX - 1.7, seat, needleX + 1.7, Math.max(arm - 2, seat + 3))}
-      />
+      <path class="casting" d={box(needleX - 3.2, seat - 4, needleX + 3.2, 0)} />
+      <path class="hollow" d={box(needleX - 1.7, seat, needleX + 1.7, PIVOT - 2)} />
       <path class="hollow" d={box(needleX - 0.9, top, needleX + 0.9, seat)} />
       <path
         class="fuel"
@@ -110,16 +116,19 @@ export function SectionDrawing(props: Props) {
       <path class="bowl-wall" d={`M${x(left)} ${z(0)}V${z(bottom)}H${x(right)}V${z(0)}`} />
       <path class="face-line" d={`M${x(left) - 4} ${z(0)}H${outer + 22}`} />
       <path class="part part-moving" d={box(floatX - half, upperFace, floatX + half, lowerFace)} />
-      <path class="part-rod arm" d={`M${x(0)} ${z(arm)}H${x(floatX - half)}`} />
+      <path
+        class="part-rod arm"
+        d={`M${x(0)} ${z(PIVOT)}H${x(needleX + 2.5)}M${x(armTurn)} ${z(PIVOT)}L${x(armEnd)} ${z(joint)}`}
+      />
       <path
         class="part part-moving needle"
         d={`M${x(needleX)} ${z(seat - 0.4)}L${x(needleX + 1.2)} ${z(seat + 2)}V${z(tang)}H${x(needleX - 1.2)}V${z(seat + 2)}Z`}
       />
       <path
         class="tang"
-        d={`M${x(Math.max(needleX - 3.5, needleX / 3))} ${z(arm)}L${x(Math.max(needleX - 2, needleX / 2))} ${z(tang)}H${x(needleX + 1.8)}`}
+        d={`M${x(Math.max(needleX - 3.5, needleX / 3))} ${z(PIVOT)}L${x(Math.max(needleX - 2, needleX / 2))} ${z(tang)}H${x(needleX + 1.8)}`}
       />
-      <circle class="part pivot" cx={x(0)} cy={z(arm)} r={Math.max(4, hundredth(1.4 * scale))} />
+      <circle class="part pivot" cx={x(0)} cy={z(PIVOT)} r={Math.max(4, hundredth(1.4 * scale))} />
 
       <ForceArrow
         x={x(needleX)}
@@ -132,14 +141,14 @@ export function SectionDrawing(props: Props) {
         x={x(floatX) - aside}
         from={z((upperFace + lowerFace) / 2) - arrow(floatMass) / 2}
         length={arrow(floatMass)}
-        label="W"
+        label={lettered ? 'W' : ''}
         side="left"
       />
       <ForceArrow
         x={x(floatX) + aside}
         from={z(lowerFace)}
         length={-arrow(buoyancy)}
-        label="B"
+        label={lettered ? 'B' : ''}
         side="right"
       />
 
@@ -150,7 +159,7 @@ export function SectionDrawing(props: Props) {
       <text
         class="dimension-text"
         x={rules + 5}
-        y={hundredth(besides(z(0), z(level), z(edge)))}
+        y={besides(z(0), z(level), z(edge), z(0))}
         dy="0.32em"
       >
         F
@@ -159,7 +168,7 @@ export function SectionDrawing(props: Props) {
         class="dimension"
         d={`M${x(floatX + (far ? 0 : half))} ${z(edge)}H${outer + 4}M${outer} ${z(0)}V${z(edge)}`}
       />
-      <text class="dimension-text" x={outer + 5} y={(z(0) + z(edge)) / 2} dy="0.32em">
+      <text class="dimension-text" x={outer + 5} y={besides(z(0), z(edge), z(0))} dy="0.32em">
         G
       </text>
       <text x={outer + 26} y={z(0)} dy="0.32em">
@@ -167,7 +176,7 @@ export function SectionDrawing(props: Props) {
       </text>
 
       <text x={12} y={keyTop + 30}>
-        {`G gauge reading ${say(height)}`}
+        {`G gauge ${say(height)}`}
       </text>
       <text x={182} y={keyTop + 30}>
         {`F fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'}`}

@@ -15,6 +15,8 @@ import type { results } from './results.ts';
 const WIDTH = 340;
 /** With more holes than this only those of set 1 and the picked one bear their numbers. */
 const ROOM_FOR_LABELS = 16;
+/** Radius of the dot by which the picked hole is dragged. */
+const HANDLE = 8;
 
 const length = (value: number, lengths: LengthDisplay): string =>
   `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[displayUnit('mm', lengths)].label}`;
@@ -51,9 +53,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const spot = spots[Math.min(picked, spots.length - 1)]!;
   const number = String(spot.hole + 1);
 
+  /** Of a hole, or of the handle on it. */
+  const roundOf = (each: HoleSpot): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
-  const taken: Box[] = spots.map((each) => round(each.x, each.y, each.radius + 1));
+  const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
   const sets = directions.flatMap((angle, s) => {
     const words = `set ${String(s + 1)}`;
     const radians = (angle * Math.PI) / 180;
@@ -73,7 +77,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       : spots.filter((each) => each.set === 0 || each === spot);
   const labels = new Map(
     [spot, ...named.filter((each) => each !== spot)].flatMap((each) => {
-      const at = beside(each, each.name, sheet, taken);
+      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken);
       if (!at) return [];
       taken.push(at.box);
       return [[each.name, at] as const];
