@@ -13,9 +13,9 @@ interface Props {
 }
 
 const WIDTH = 360;
-const HEIGHT = 266;
+const HEIGHT = 272;
 const FLOOR = HEIGHT - 38;
-const TOP = 42;
+const TOP = 48;
 const COLUMN = 66;
 const PITCH = 116;
 

@@ -79,7 +79,7 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
               />
               <text
                 x={(x(from) + x(until)) / 2}
-                y={top - (i % 2 === 0 ? 5 : 19)}
+                y={top - (i === 1 ? 19 : 5)}
                 text-anchor="middle"
               >
                 {short}

@@ -28,7 +28,7 @@ interface Props extends BoxProps {
 export const marks = {
   open: '○',
   part: '◐',
-  unjudged: '◐',
+  unjudged: '●',
   fail: '✕',
   again: '↻',
   pass: '✓',

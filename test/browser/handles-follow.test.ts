@@ -41,6 +41,32 @@ describe('a handle stays under the finger', () => {
   });
 });
 
+describe('the arrow keys move a handle the way they point, and enlarge what it says', () => {
+  // The angle of a hole goes round the plate, anticlockwise.
+  const straight = dragged.filter(({ label }) => !label.startsWith('Hole'));
+  it.each(straight)('$slug: $label', async ({ slug, index, along }) => {
+    await visit(
+      { path: `calculators/${slug}/`, viewport: { width: 800, height: 1600 } },
+      async (page) => {
+        await settled(page);
+        const handle = page.getByRole('slider').nth(index);
+        const says = async (): Promise<number> =>
+          Number(await handle.getAttribute('aria-valuenow'));
+        await handle.focus();
+        const [place, value] = [(await middleOf(handle))[along], await says()];
+        for (let i = 0; i < 3; i += 1) {
+          await page.keyboard.press(along === 'x' ? 'ArrowRight' : 'ArrowUp');
+          await painted(page);
+        }
+        expect(await says()).toBeGreaterThan(value);
+        const moved = (await middleOf(handle))[along] - place;
+        if (along === 'x') expect(moved).toBeGreaterThan(0);
+        else expect(moved).toBeLessThan(0);
+      },
+    );
+  });
+});
+
 it('its field opens once the finger lets go, not before', async () => {
   await visit(
     { path: 'calculators/piston-position/', viewport: { width: 800, height: 1600 } },

@@ -2,10 +2,15 @@ import { parseHTML } from 'linkedom';
 import { render } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { converter } from '../../calculators/frame/converter.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { Live } from '../../site/calculator/Live.tsx';
 import { PictureGuard } from '../../site/calculator/PictureGuard.tsx';
+import { drawn } from './support/draw.tsx';
+import { sheetsOf } from './support/marks.ts';
+import { pointsOf, shapesOf } from './support/shapes.ts';
 
 const SAID = 'This picture cannot be drawn for these figures: the figures above stand.';
 const fault = new Error('no such place');
@@ -53,4 +58,20 @@ describe('a picture that throws', () => {
     expect(logged).toHaveBeenCalledWith(fault);
     vi.unstubAllGlobals();
   });
+});
+
+it('the thinnest air draws what there is of its jets', () => {
+  const air = calculators.find(({ slug }) => slug === 'air-and-jet')!;
+  const texts = {
+    pressure: '40kPa',
+    'pressure-is': 'here',
+    'right-pressure': '110kPa',
+    'right-pressure-is': 'here',
+    'right-temperature': '-30',
+    temperature: '0',
+  };
+  const evaluation = evaluate(air, texts, { lengths: 'mm', converter });
+  const [sheet] = sheetsOf(drawn(air, { texts, lengths: 'mm', evaluation }));
+  expect(pointsOf(shapesOf(sheet!, 'curve-main')[0]!).length).toBeGreaterThan(20);
+  expect(shapesOf(sheet!, 'handle-dot')).toHaveLength(1);
 });
