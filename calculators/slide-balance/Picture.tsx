@@ -36,7 +36,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const target = targetOf(v);
   const turns = computed.turn as readonly number[];
   const all = [...readings, target];
-  const high = useStill(Math.max(...all, drill ? 1 : 5) * (drill ? 1.5 : 1.15));
+  const most = Math.max(...all, drill ? 1 : 5);
+  // In whole steps, so that a step of the highest is seen against the scale.
+  const high = useStill(drill ? Math.ceil(most * 1.5) : 5 * Math.ceil((most * 1.15) / 5));
   const legend: readonly KeyEntry[] = [
     {
       as: 'area',
@@ -57,8 +59,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const half = Math.min(30, wide * 0.3);
   const words = wide >= ROOM_FOR_WORDS;
   const move = (index: number, wanted: number): void => {
-    const most = drill ? 60 : 101;
-    set(`${key}-${String(index + 1)}`, Math.min(most, Math.max(0, onStep(wanted, step))));
+    const limit = drill ? 60 : 101;
+    set(`${key}-${String(index + 1)}`, Math.min(limit, Math.max(0, onStep(wanted, step))));
   };
 
   return (
