@@ -31,10 +31,12 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const top = first + half;
 
   const [left, setLeft] = useState<number>();
+  /** Where the piston stops while a reading is dragged: a disc that turned meanwhile would carry it off. */
+  const stops = useStill(half);
   const within = (angle: number): number =>
-    stop ? Math.min(360 - half, Math.max(half, turned(angle))) : turned(angle);
+    stop ? Math.min(360 - stops, Math.max(stops, turned(angle))) : turned(angle);
   /** Degrees after the top at which the crank stands. */
-  const crank = useStill(left === undefined ? turned(-half) : within(left));
+  const crank = left === undefined ? turned(-stops) : within(left);
   const shown = top + crank;
   const reads = bothWays
     ? [`${fixed(Math.abs(besideZero(shown)), 1)}°`, besideZero(shown) < 0 ? 'before 0' : 'after 0']

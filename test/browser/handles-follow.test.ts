@@ -67,6 +67,39 @@ describe('the arrow keys move a handle the way they point, and enlarge what it s
   });
 });
 
+describe('a handle that goes round stays at the angle of the finger', () => {
+  it.each([
+    'Crank, degrees after the found top',
+    'Reading before the top',
+    'Reading after the top',
+  ])('find-tdc: %s', async (name) => {
+    await visit(
+      { path: 'calculators/find-tdc/', viewport: { width: 800, height: 1600 } },
+      async (page) => {
+        await settled(page);
+        const grip = page.getByRole('slider', { name });
+        const centre = await middleOf(page.locator('.calc-picture .disc'));
+        const angleOf = ({ x, y }: { x: number; y: number }): number =>
+          (Math.atan2(x - centre.x, centre.y - y) * 180) / Math.PI;
+        const start = await take(page, grip);
+        const [from, radius] = [angleOf(start), Math.hypot(start.x - centre.x, start.y - centre.y)];
+        for (const by of [-4, -8, -16, -10, -24]) {
+          const angle = ((from + by) * Math.PI) / 180;
+          await page.mouse.move(
+            centre.x + radius * Math.sin(angle),
+            centre.y - radius * Math.cos(angle),
+          );
+          await painted(page);
+          const off = angleOf(await middleOf(grip)) - (from + by);
+          console.log(name, by, off, from, radius);
+          expect(Math.abs(((off + 540) % 360) - 180), `${by} degrees on`).toBeLessThan(20);
+        }
+        await page.mouse.up();
+      },
+    );
+  });
+});
+
 it('its field opens once the finger lets go, not before', async () => {
   await visit(
     { path: 'calculators/piston-position/', viewport: { width: 800, height: 1600 } },
