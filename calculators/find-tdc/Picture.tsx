@@ -22,7 +22,8 @@ const besideZero = (angle: number): number => turned(angle + 180) - 180;
  */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, set, commit } = props;
-  const scale = v.scale === 'auto' ? discScale(v.before, v.after) : v.scale;
+  // How the disc counts is told from the readings, and must not turn over under the finger.
+  const scale = useStill(v.scale === 'auto' ? discScale(v.before, v.after) : v.scale);
   const bothWays = scale === 'both-ways';
   const stop = v.method === 'stop';
   const first = bothWays ? -v.before : v.before;
