@@ -77,11 +77,7 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
                 width={x(until) - x(from)}
                 height={bottom - top}
               />
-              <text
-                x={(x(from) + x(until)) / 2}
-                y={top - (i === 1 ? 19 : 5)}
-                text-anchor="middle"
-              >
+              <text x={(x(from) + x(until)) / 2} y={top - (i === 1 ? 19 : 5)} text-anchor="middle">
                 {short}
               </text>
             </g>
