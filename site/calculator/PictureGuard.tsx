@@ -11,6 +11,7 @@ server.errorBoundaries = true;
 /** A picture that cannot be drawn leaves the figures and the address as they are, and is tried anew with the next. */
 export class PictureGuard extends Component<Props, { readonly failed?: ComponentChildren }> {
   override componentDidCatch(error: unknown): void {
+    // eslint-disable-next-line no-console -- whoever looks for the reason finds it there, on the server too
     console.error(error);
     this.setState({ failed: this.props.children });
   }

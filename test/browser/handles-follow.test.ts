@@ -83,7 +83,7 @@ describe('a handle that goes round stays at the angle of the finger', () => {
         const angleOf = ({ x, y }: { x: number; y: number }): number =>
           (Math.atan2(x - centre.x, centre.y - y) * 180) / Math.PI;
         const [from, radius] = [angleOf(start), Math.hypot(start.x - centre.x, start.y - centre.y)];
-        for (const by of [-4, -8, -16, -10, -24]) {
+        for (const by of [-4, -8, -16, -10, -20]) {
           const angle = ((from + by) * Math.PI) / 180;
           await page.mouse.move(
             centre.x + radius * Math.sin(angle),
