@@ -1,50 +1,85 @@
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { displayUnit, toDisplay, units } from '../frame/units.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
-import { Band, Curve } from '../picture/curve.tsx';
+import { MathsError } from '../maths/errors.ts';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
+import { Band, Curve, type Point } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { apart } from '../picture/labels.ts';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
-import { jetAt, type Computed, type Values } from './compute.ts';
+import { jetAt, type Values } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
 
 const WIDTH = 360;
 const HEIGHT = 340;
+/** Room for the sizes to the right of the field. */
+const SIZES = 64;
 const COLD = -20;
 const HOT = 50;
 
+const key: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'in the air now' },
+  { as: 'line', look: 'curve curve-other', words: 'in the air where it was right' },
+  { as: 'mark', look: 'found-mark', words: 'right' },
+  { as: 'line', look: 'rule-line', words: 'jets at hand' },
+  { as: 'area', look: 'band-error', words: '± of the readings' },
+];
+
+/** The jet at a temperature, or nothing where the air could not be so warm at this pressure. */
+function jetIfAny(v: Values, temperature: number, day: 'now' | 'right'): number | undefined {
+  try {
+    return jetAt(v, temperature, day);
+  } catch (error) {
+    if (error instanceof MathsError) return undefined;
+    throw error;
+  }
+}
+
 /** The jet that keeps the mixture against temperature, at the pressure now and at that last right. */
-export function Picture({ values, results, spreads, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
-  const computed = results as unknown as Computed;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, spreads, lengths, idPrefix, set, commit } = props;
   const unit = displayUnit('mm', lengths);
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
   const say = (mm: number): string =>
     `${fixed(shown(mm), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
+  const size = (value: number): string => fixed(value, lengths === 'in' ? 4 : 2);
   const low = useStill(Math.min(COLD, v.temperature, v['right-temperature']));
   const high = useStill(Math.max(HOT, v.temperature, v['right-temperature']));
-  const degrees = evenly(low, high, 50);
-  const now = degrees.map((t) => jetAt(v, t, 'now'));
-  const then = degrees.map((t) => jetAt(v, t, 'right'));
-  const least = Math.min(...now, ...then);
-  const most = Math.max(...now, ...then);
-  const room = (most - least) * 0.08;
-  const left = 56;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - usualMargin.bottom;
-  const ceiling = usualMargin.top + 50;
-  const x = scaleLinear([low, high], [left, right]);
-  const y = scaleLinear([shown(least - room), shown(most + room)], [floor, ceiling]);
   const jet = computed.jet as number;
+  const degrees = evenly(low, high, 50);
+  const jets = (day: 'now' | 'right') =>
+    degrees.flatMap((t): Point[] => {
+      const there = jetIfAny(v, t, day);
+      return there === undefined ? [] : [[t, there]];
+    });
+  const now = jets('now');
+  const then = jets('right');
+  const all = [jet, v.jet, ...[...now, ...then].map(([, there]) => there)];
+  const least = Math.min(...all);
+  const most = Math.max(...all);
+  const room = (most - least) * 0.08;
+  const sizes = [shown(least - room), shown(most + room)] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    right: SIZES,
+    left: roomLeft(sizes, { format: size }),
+  });
+  const { left, right, top, bottom } = field;
+  const x = scaleLinear([low, high], [left, right]);
+  const y = scaleLinear(sizes, [bottom, top]);
   const half = spreads().jet ?? 0;
-  const inside = v.sizes.filter((size) => size > least - room && size < most + room);
-  const edges = degrees.map((t, i): [number, number, number] => [
-    x(t),
-    y(shown(Math.max(least - room, now[i]! - half))),
-    y(shown(Math.min(most + room, now[i]! + half))),
-  ]);
+  const inside = [...new Set(v.sizes)]
+    .map((each) => ({ each, place: y(shown(each)) }))
+    .filter(({ place }) => place >= top && place <= bottom)
+    .sort((a, b) => a.place - b.place);
+  const labelled = apart(inside.map(({ place }) => place));
+  const at = (points: readonly Point[]): Point[] => points.map(([t, d]) => [x(t), y(shown(d))]);
 
   return (
     <Plot
@@ -52,43 +87,34 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
       height={HEIGHT}
       label={`Jet that keeps the mixture against temperature: ${say(jet)} at ${fixed(v.temperature, 0)} °C`}
     >
-      <AxisBottom scale={x} at={floor} gridTo={ceiling - floor} label="air temperature, °C" />
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="air temperature, °C" />
       <AxisLeft
         scale={y}
-        at={left}
-        gridTo={right}
+        field={field}
         label={`jet diameter, ${units[unit].label}`}
-        format={(value) => fixed(value, lengths === 'in' ? 4 : 2)}
+        format={size}
       />
-      {half > 0 ? <Band edges={edges} /> : null}
+      <InField field={field} id={`${idPrefix}jet-field`}>
+        {half > 0 ? (
+          <Band edges={now.map(([t, d]) => [x(t), y(shown(d - half)), y(shown(d + half))])} />
+        ) : null}
+        <path
+          class="rule-line"
+          d={inside.map(({ place }) => `M${left} ${place}H${right}`).join('')}
+        />
+        <Curve kind="other" points={at(then)} />
+        <Curve points={at(now)} />
+      </InField>
       <g aria-hidden="true">
-        {inside.map((size) => (
-          <g key={size}>
-            <path class="rule-line" d={`M${left} ${y(shown(size))}H${right}`} />
-            <text class="dimension-text" x={right - 2} y={y(shown(size)) - 3} text-anchor="end">
-              {fixed(shown(size), lengths === 'in' ? 4 : 2)}
+        {inside.map(({ each, place }, index) =>
+          labelled.has(index) ? (
+            <text key={each} class="dimension-text" x={right + 14} y={place} dy="0.32em">
+              {size(shown(each))}
             </text>
-          </g>
-        ))}
-      </g>
-      <Curve kind="other" points={degrees.map((t, i) => [x(t), y(shown(then[i]!))])} />
-      <Curve points={degrees.map((t, i) => [x(t), y(shown(now[i]!))])} />
-      <g aria-hidden="true">
+          ) : null,
+        )}
         <circle class="found-mark" cx={x(v['right-temperature'])} cy={y(shown(v.jet))} r={5} />
-        <g class="key" transform={`translate(${left - 46} ${usualMargin.top})`}>
-          <path class="curve" d="M0 0h22" />
-          <text x={28} dy="0.32em">
-            in the air now
-          </text>
-          <path class="curve curve-other" d="M140 0h22" />
-          <text x={168} dy="0.32em">
-            where it was right (○)
-          </text>
-          <path class="rule-line" d="M140 17h22" />
-          <text x={168} y={17} dy="0.32em">
-            jets at hand
-          </text>
-        </g>
       </g>
       <Handle
         x={x(v.temperature)}

@@ -1,14 +1,16 @@
 import type { PictureProps } from '../frame/types.ts';
-import { dwellAngle, liftAt } from '../maths/breaker-cam.ts';
+import { dwellAngle } from '../maths/breaker-cam.ts';
 import { onStep } from '../picture/steps.ts';
 import { CamDrawing } from './CamDrawing.tsx';
-import { camOf, gapOf, type Values } from './compute.ts';
+import { camOf, gapOf } from './compute.ts';
+import type { inputs } from './inputs.ts';
 import { LiftPlot } from './LiftPlot.tsx';
+import type { results } from './results.ts';
 import { useTurning } from './use-turning.ts';
 
 /** The lift curve and the cam in the same state: set the gap and turn the cam on the curve, or let it turn. */
-export function Picture({ values, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, lengths, idPrefix, set, commit } = props;
   const cam = camOf(v);
   const gap = gapOf(v);
 
@@ -31,7 +33,9 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
         cam={cam}
         gap={gap}
         at={at}
+        leverRatio={v.lever}
         lengths={lengths}
+        idPrefix={idPrefix}
         onGap={setGap}
         onTurn={(angle) => {
           stop();
@@ -44,7 +48,6 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
           cam={cam}
           gap={gap}
           at={at}
-          lift={liftAt(cam, at)}
           leverRatio={v.lever}
           baseDiameter={v.base}
           lengths={lengths}

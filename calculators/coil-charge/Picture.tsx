@@ -1,24 +1,31 @@
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { chargeTime, currentAfter, finalCurrent, timeConstant } from '../maths/coil-charge.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
 import { Curve, type Point } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { inRow, spreadOut } from '../picture/labels.ts';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
-import { primaryOf, type Values } from './values.ts';
+import { textWidth } from '../picture/text-width.ts';
+import type { results } from './results.ts';
+import { primaryOf, type Inputs } from './values.ts';
 
 const WIDTH = 360;
-const HEIGHT = 320;
+const HEIGHT = 340;
 const SAMPLES = 60;
 const LEAST_RPM = 50;
 const MOST_RPM = 30_000;
+/** Room above the field for the speeds. */
+const SPEEDS = 20;
 
 /** Current against time since the points shut, and where each speed breaks it off. */
-export function Picture({ values, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
+export function Picture(props: PictureProps<Inputs, typeof results>) {
+  const { values: v, idPrefix, set, commit } = props;
   const primary = primaryOf(v);
   const dwell = v['dwell-angle'];
   const ratio = v['speed-ratio'];
@@ -26,25 +33,41 @@ export function Picture({ values, set, commit }: PictureProps) {
   const full = finalCurrent(primary);
   const now = timeAt(v.rpm);
   const longest = useStill(Math.max(now * 1.15, 6 * timeConstant(primary)));
+  const currents = [0, full * 1.12] as const;
+  const speeds = [...new Set(v.speeds)].sort((a, b) => a - b);
+  const beyond = speeds.filter((rpm) => timeAt(rpm) > longest).length;
 
-  const left = usualMargin.left;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - usualMargin.bottom;
-  const ceiling = usualMargin.top + 20;
+  const key: readonly KeyEntry[] = [
+    { as: 'line', look: 'curve', words: 'current' },
+    {
+      as: 'line',
+      look: 'drop',
+      words: `broken off at, rpm${beyond > 0 ? '; slower ones further right' : ''}`,
+    },
+    { as: 'line', look: 'rule-line', words: `shut for good, and ${fixed(v.share, 0)}% of it` },
+  ];
+  const ends = [`${fixed(full, 2)} A`, `${fixed(v.share, 0)}%`];
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH) + SPEEDS,
+    right: Math.max(...ends.map((words) => textWidth(words))) + 8,
+    left: roomLeft(currents),
+  });
+  const { left, right, top, bottom } = field;
   const x = scaleLinear([0, longest], [left, right]);
-  const y = scaleLinear([0, full * 1.12], [floor, ceiling]);
+  const y = scaleLinear(currents, [bottom, top]);
   const curve = evenly(0, longest, SAMPLES).map((time): Point => [
     x(time),
     y(currentAfter(primary, time)),
   ]);
   const current = currentAfter(primary, now);
-  const share = y((full * v.share) / 100);
-  const speeds = [...new Set(v.speeds)].sort((a, b) => a - b);
-  const drops = speeds.filter((rpm) => timeAt(rpm) <= longest);
-  const beyond = speeds.filter((rpm) => timeAt(rpm) > longest);
+  const lines = [y(full), y((full * v.share) / 100)];
+  const lineLabels = spreadOut(lines, top, bottom);
+  const drops = speeds
+    .filter((rpm) => timeAt(rpm) <= longest)
+    .map((rpm) => ({ rpm, at: x(timeAt(rpm)), tip: y(currentAfter(primary, timeAt(rpm))) }));
 
   const turnTo = (rpm: number): void => {
-    set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, 50))));
+    set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, rpm < 2000 ? 1 : 10))));
   };
 
   return (
@@ -53,58 +76,45 @@ export function Picture({ values, set, commit }: PictureProps) {
       height={HEIGHT}
       label={`Current in the primary against time since the points shut. At ${fixed(v.rpm, 0)} rpm they open after ${fixed(now, 2)} milliseconds with ${fixed(current, 2)} amperes.`}
     >
-      <AxisBottom
-        scale={x}
-        at={floor}
-        gridTo={ceiling - floor}
-        label="time since the points shut, ms"
-      />
-      <AxisLeft scale={y} at={left} gridTo={right} label="current, A" />
-      <path class="rule-line" d={`M${left} ${y(full)}H${right}M${left} ${share}H${right}`} />
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="time since the points shut, ms" />
+      <AxisLeft scale={y} field={field} label="current, A" labelUp={SPEEDS} />
+      <InField field={field} id={`${idPrefix}current-field`}>
+        <path class="rule-line" d={lines.map((line) => `M${left} ${line}H${right}`).join('')} />
+        <path class="drop" d={drops.map(({ at }) => `M${at} ${top}V${bottom}`).join('')} />
+        <Curve points={curve} />
+        <path class="dimension" d={`M${x(now)} ${y(current)}V${bottom}`} />
+      </InField>
       <g aria-hidden="true">
-        <text class="key" x={right - 4} y={y(full) - 5} text-anchor="end">
-          {`points shut for good: ${fixed(full, 2)} A`}
-        </text>
-        <text class="key" x={left + 5} y={share - 5}>
-          {`${fixed(v.share, 0)}%`}
-        </text>
-      </g>
-      <Curve points={curve} />
-      <g aria-hidden="true">
-        {drops.map((rpm) => {
-          const at = x(timeAt(rpm));
-          const top = y(currentAfter(primary, timeAt(rpm)));
-          return (
-            <g key={rpm}>
-              <path class="drop" d={`M${at} ${top}V${floor}`} />
-              <circle class="drop-end" cx={at} cy={top} r={3.5} />
-              <text class="key" transform={`translate(${at - 4} ${floor - 6}) rotate(-90)`}>
-                {`${String(rpm)} rpm`}
-              </text>
-            </g>
-          );
-        })}
-        {beyond.length === 0 ? null : (
-          <text class="key" x={right} y={usualMargin.top + 10} text-anchor="end">
-            {`further right: ${beyond.join(', ')} rpm`}
+        {drops.map(({ rpm, at, tip }) => (
+          <circle key={rpm} class="drop-end" cx={at} cy={tip} r={3.5} />
+        ))}
+        {inRow(
+          drops.map(({ rpm, at }) => ({ at, words: String(rpm) })),
+          left,
+          WIDTH - 4,
+        ).map(({ at, words }) => (
+          <text key={words} x={at} y={top - 5} text-anchor="middle">
+            {words}
           </text>
-        )}
-        <path class="dimension" d={`M${x(now)} ${y(current)}V${floor}`} />
+        ))}
+        {ends.map((words, index) => (
+          <text key={index} x={right + 4} y={lineLabels[index]} dy="0.32em">
+            {words}
+          </text>
+        ))}
       </g>
       <Handle
         x={x(now)}
         y={y(current)}
-        label="Speed"
-        value={v.rpm}
-        min={LEAST_RPM}
-        max={MOST_RPM}
-        step={50}
+        label="Time the points are shut, by the speed"
+        value={Number(now.toFixed(3))}
+        min={timeAt(MOST_RPM)}
+        max={timeAt(LEAST_RPM)}
+        step={now / 40}
         valueText={`${fixed(v.rpm, 0)} rpm, ${fixed(current, 2)} amperes after ${fixed(now, 2)} milliseconds`}
-        onDrag={(px) => {
-          const time = Math.max(x.invert(px), timeAt(MOST_RPM));
-          turnTo(timeAt(1) / time);
-        }}
-        onStep={turnTo}
+        onDrag={(px) => turnTo(timeAt(1) / Math.max(x.invert(px), timeAt(MOST_RPM)))}
+        onStep={(time) => turnTo(timeAt(1) / time)}
         onEnd={commit}
       />
     </Plot>

@@ -3,7 +3,8 @@ import type { camInputs } from '../cam-inputs.ts';
 import type { Primary } from '../maths/coil-charge.ts';
 import type { inputs } from './inputs.ts';
 
-export type Values = ValuesOf<typeof inputs & typeof camInputs>;
+export type Inputs = typeof inputs & typeof camInputs;
+export type Values = ValuesOf<Inputs>;
 
 export function primaryOf({ volts, resistance, ballast, inductance }: Values): Primary {
   return { volts, resistance, ballast, inductance };

@@ -7,7 +7,7 @@ import { VolumeColumns } from './VolumeColumns.tsx';
 
 /** Both ratios against the clearance volume, and the volumes they come from. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
-  const { values: v, results: r, lengths, set, commit } = props;
+  const { values: v, results: r, lengths, idPrefix, set, commit } = props;
   const volumes = {
     swept: r.swept as number,
     trapped: r['swept-trapped'] as number,
@@ -20,7 +20,13 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   };
   return (
     <>
-      <RatioPlot {...volumes} lengths={lengths} onClearance={moveTo} onEnd={commit} />
+      <RatioPlot
+        {...volumes}
+        lengths={lengths}
+        idPrefix={idPrefix}
+        onClearance={moveTo}
+        onEnd={commit}
+      />
       <VolumeColumns {...volumes} lengths={lengths} />
     </>
   );

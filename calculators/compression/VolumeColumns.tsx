@@ -1,5 +1,6 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
+import { Key, type KeyEntry } from '../picture/key.tsx';
 import { Plot } from '../picture/plot.tsx';
 import { hundredth } from '../picture/steps.ts';
 
@@ -12,11 +13,16 @@ interface Props {
 }
 
 const WIDTH = 360;
-const HEIGHT = 250;
+const HEIGHT = 272;
 const FLOOR = HEIGHT - 38;
-const TOP = 22;
+const TOP = 48;
 const COLUMN = 66;
 const PITCH = 116;
+
+const key: readonly KeyEntry[] = [
+  { as: 'area', look: 'part', words: 'swept' },
+  { as: 'area', look: 'part part-moving', words: 'clearance' },
+];
 
 /** The space above the piston at the bottom, where the exhaust shuts, and at the top, to scale. */
 export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
@@ -35,6 +41,7 @@ export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
       height={HEIGHT}
       label={`Volume above the piston: ${say(swept + clearance)} at the bottom, ${say(trapped + clearance)} where the exhaust shuts, ${say(clearance)} at the top`}
     >
+      <Key entries={key} width={WIDTH} />
       <g aria-hidden="true">
         {columns.map(({ name, above }, index) => {
           const x = 30 + PITCH * index;
@@ -73,16 +80,6 @@ export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
             </g>
           );
         })}
-        <g class="key" transform={`translate(${30 + 2 * PITCH - 20} ${TOP + 20})`}>
-          <rect class="part" width={14} height={11} />
-          <text x={20} y={6} dy="0.32em">
-            swept
-          </text>
-          <rect class="part part-moving" y={19} width={14} height={11} />
-          <text x={20} y={25} dy="0.32em">
-            clearance
-          </text>
-        </g>
         <path class="axis-line" d={`M14 ${FLOOR}H${WIDTH - 14}`} />
       </g>
     </Plot>

@@ -6,12 +6,19 @@ import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../picture/drawin
 import { Handle } from '../picture/handle.tsx';
 import { steady } from '../picture/steady.ts';
 import { onStep } from '../picture/steps.ts';
-import { marksOf, type TapeValues, type Values } from './compute.ts';
+import { marksOf, type TapeValues } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import { inputs } from './inputs.ts';
+import type { results } from './results.ts';
 
 const WIDTH = 340;
-const EVERY = 30;
+/** Degrees from one figure to the next: the first of these that leaves them room. */
+const EVERY = [30, 60, 90, 180] as const;
+/** Where the figures of the disc stand, as a part of its rim, and what one needs of room along it. */
+const FIGURES = 0.78;
+const FIGURE_ROOM = 34;
+/** Degrees to either side of a figure within which a mark would strike through it. */
+const STRUCK = 5;
 const LEAST = inputs.outside.min;
 const MOST = inputs.outside.max;
 
@@ -26,6 +33,9 @@ function viewOf(drawing: Drawing) {
   return { drawing: { ...drawing, left, width }, scale: WIDTH / width };
 }
 
+/** `room` is in user units to the degree. */
+const everySo = (room: number): number => EVERY.find((step) => room * step >= FIGURE_ROOM) ?? 360;
+
 const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
   `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
 
@@ -39,6 +49,7 @@ const trueSize = (drawing: Drawing, { width, height }: { width: number; height: 
 
 function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
   const tape = viewOf(tapeOf(values));
+  const every = everySo((values.rotor * Math.PI * tape.scale) / 360);
   return (
     <svg
       {...trueSize(tape.drawing, sizeOf(tape))}
@@ -49,7 +60,7 @@ function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
       <g class="on-screen" aria-hidden="true">
         {tape.drawing.shapes.map((shape, i) => {
           if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
-          if (Number(shape.text) % EVERY !== 0) return null;
+          if (Number(shape.text) % every !== 0) return null;
           const at = placeOf(tape)(shape.x, shape.y);
           return (
             <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
@@ -66,8 +77,8 @@ function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
 const Tape = steady(TapeAsPrinted, 3);
 
 /** The disc and the tape as they will be printed; the rim of the disc is dragged to its size. */
-export function Picture({ values, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, lengths, set, commit } = props;
   const { outside: _, inside: __, ...ofTape } = v;
   const disc = viewOf(discOf(v));
   const place = placeOf(disc);
@@ -79,7 +90,15 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
   };
   const shown = lengthOf(v.outside, lengths, 1);
   const marks = marksOf(v);
-  const grip = place(rim * Math.SQRT1_2, -rim * Math.SQRT1_2);
+  const grip = place(rim * Math.SQRT1_2, rim * Math.SQRT1_2);
+  const between = rim * FIGURES * disc.scale * (Math.PI / 180);
+  const every = everySo(between);
+  const figures = Array.from({ length: 360 / every }, (_, i) => i * every).filter((angle) =>
+    marks.every((mark) => {
+      const away = Math.abs(angle - (mark.before ? 360 - mark.angle : mark.angle));
+      return Math.min(away, 360 - away) > STRUCK;
+    }),
+  );
 
   return (
     <div class="picture-block">
@@ -90,9 +109,8 @@ export function Picture({ values, lengths, set, commit }: PictureProps) {
       >
         <DrawingShapes {...disc} />
         <g class="on-screen" aria-hidden="true">
-          {Array.from({ length: 360 / EVERY }, (_, i) => {
-            const angle = i * EVERY;
-            const at = along(angle, rim * 0.78);
+          {figures.map((angle) => {
+            const at = along(angle, rim * FIGURES);
             const figure = v.numbering === 'both-ways' && angle > 180 ? 360 - angle : angle;
             return (
               <text key={angle} x={at.x} y={at.y + 4} text-anchor="middle">

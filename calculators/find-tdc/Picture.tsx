@@ -1,44 +1,58 @@
+import { useState } from 'preact/hooks';
 import type { PictureProps } from '../frame/types.ts';
 import { fixed } from '../frame/format.ts';
 import { discScale } from '../maths/find-tdc.ts';
 import { Handle } from '../picture/handle.tsx';
-import { hundredth, onStep } from '../picture/steps.ts';
+import { belowKey, Key, type KeyEntry } from '../picture/key.tsx';
+import { onStep } from '../picture/steps.ts';
 import { Plot } from '../picture/plot.tsx';
+import { useStill } from '../picture/still.ts';
+import { Barrel } from './Barrel.tsx';
+import type { inputs, results } from './calculator.tsx';
+import { Disc } from './Disc.tsx';
+import { angleAt, CENTRE, HEIGHT, PIN, place, POINTER, READINGS, WIDTH } from './places.ts';
 
-const SIZE = 340;
-const MIDDLE = SIZE / 2;
-const RIM = 138;
+const turned = (angle: number): number => ((angle % 360) + 360) % 360;
+const besideZero = (angle: number): number => turned(angle + 180) - 180;
 
-const place = (angle: number, radius: number): readonly [x: number, y: number] => {
-  const turn = (angle * Math.PI) / 180;
-  return [hundredth(MIDDLE + radius * Math.sin(turn)), hundredth(MIDDLE - radius * Math.cos(turn))];
-};
-const spoke = (angle: number, from: number, to: number): string =>
-  `M${place(angle, from).join(' ')}L${place(angle, to).join(' ')}`;
-
-const sector = (from: number, to: number, radius: number): string => {
-  const large = Math.abs(to - from) > 180 ? 1 : 0;
-  return `M${MIDDLE} ${MIDDLE}L${place(from, radius).join(' ')}A${radius} ${radius} 0 ${large} 1 ${place(to, radius).join(' ')}Z`;
-};
-
-/** The disc with both stops, the arc the crank can turn between them, and the found top. */
-export function Picture({ values, results, set, commit }: PictureProps) {
-  const v = values as { before: number; after: number; scale: string };
-  const scale = v.scale === 'auto' ? discScale(v.before, v.after) : v.scale;
+/**
+ * The disc on the crank, turning with it under a pointer fixed to the case, and the piston between
+ * its two places of equal height. The crank is turned by its pin; it comes to rest where the first
+ * reading was taken.
+ */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, set, commit } = props;
+  // How the disc counts is told from the readings, and must not turn over under the finger.
+  const scale = useStill(v.scale === 'auto' ? discScale(v.before, v.after) : v.scale);
   const bothWays = scale === 'both-ways';
-  const top = results['tdc-reading'] as number;
-  const spread = results.spread as number;
-  const stops = { before: bothWays ? -v.before : v.before, after: v.after };
-  const arc = (((stops.after - stops.before) % 360) + 360) % 360;
-  const marks = Array.from({ length: 36 }, (_, i) => i * 10);
-  const label = (mark: number): number => (bothWays ? (mark > 180 ? 360 - mark : mark) : mark);
+  const stop = v.method === 'stop';
+  const first = bothWays ? -v.before : v.before;
+  /** Crank degrees from each place to the top between them. */
+  const half = turned(v.after - first) / 2;
+  const top = first + half;
 
-  const handle = (key: 'before' | 'after', name: string) => {
-    const [x, y] = place(stops[key], RIM);
-    const sign = bothWays && key === 'before' ? -1 : 1;
-    const write = (angle: number): void => {
-      const next = onStep(sign * angle, 0.5);
-      set(key, bothWays ? Math.min(180, Math.max(0, next)) : ((next % 360) + 360) % 360);
+  const [left, setLeft] = useState<number>();
+  /** Where the piston stops while a reading is dragged: a disc that turned meanwhile would carry it off. */
+  const stops = useStill(half);
+  const within = (angle: number): number =>
+    stop ? Math.min(360 - stops, Math.max(stops, turned(angle))) : turned(angle);
+  /** Degrees after the top at which the crank stands. */
+  const crank = left === undefined ? turned(-stops) : within(left);
+  const shown = top + crank;
+  const reads = bothWays
+    ? [`${fixed(Math.abs(besideZero(shown)), 1)}°`, besideZero(shown) < 0 ? 'before 0' : 'after 0']
+    : [`${fixed(turned(shown), 1)}°`];
+
+  const turnTo = (angle: number): void => setLeft(within(onStep(angle, 0.5)));
+  const reading = (key: 'before' | 'after', name: string) => {
+    const side = key === 'before' ? 1 : -1;
+    const [x, y] = place(POINTER + crank + side * half, READINGS);
+    const drag = (px: number, py: number): void => {
+      const away = turned(side * (angleAt(px, py) - POINTER - crank));
+      const other = key === 'before' ? v.after : first;
+      const next = onStep(other - side * 2 * Math.min(179, away), 0.5);
+      if (!bothWays) return set(key, turned(next));
+      set(key, Math.min(180, Math.max(0, key === 'before' ? -next : next)));
     };
     return (
       <Handle
@@ -49,49 +63,58 @@ export function Picture({ values, results, set, commit }: PictureProps) {
         min={bothWays ? 0 : -360}
         max={bothWays ? 180 : 360}
         step={0.5}
-        valueText={`${name}: ${fixed(v[key], 1)} degrees on the disc, top at ${fixed(top, 2)}`}
-        onDrag={(px, py) => write((Math.atan2(px - MIDDLE, MIDDLE - py) * 180) / Math.PI)}
+        valueText={`${name}: ${fixed(v[key], 1)} degrees on the disc, top at ${fixed(computed['tdc-reading'] as number, 2)}`}
+        along={Math.abs(x - CENTRE.x) > Math.abs(y - CENTRE.y) ? 'y' : 'x'}
+        onDrag={drag}
         onStep={(value) => set(key, value)}
         onEnd={commit}
       />
     );
   };
 
+  const key: readonly KeyEntry[] = [
+    {
+      as: 'area',
+      look: 'band-stop',
+      words: stop ? 'kept from the piston by the stop' : 'between the equal heights',
+    },
+    { as: 'line', look: 'dimension', words: 'true top' },
+  ];
+  const [pinX, pinY] = place(crank, PIN);
+
   return (
-    <Plot width={SIZE} height={SIZE} label="The degree disc with both readings and the found top">
-      <circle class="part" cx={MIDDLE} cy={MIDDLE} r={RIM} />
-      <path class="part part-moving" d={sector(stops.before, stops.before + arc, RIM - 34)} />
-      <path class="band band-error" d={sector(top - spread, top + spread, RIM)} />
-      <g aria-hidden="true">
-        {marks.map((mark) => {
-          const [x, y] = place(mark, RIM - 22);
-          return (
-            <g key={mark}>
-              <path class="tick" d={spoke(mark, RIM - (mark % 30 === 0 ? 12 : 7), RIM)} />
-              {mark % 30 === 0 ? (
-                <text x={x} y={y} dy="0.32em" text-anchor="middle">
-                  {label(mark)}
-                </text>
-              ) : null}
-            </g>
-          );
-        })}
-        <path class="dimension" d={spoke(top, 0, RIM + 12)} />
-        <text
-          class="dimension-text"
-          x={place(top, RIM + 20)[0]}
-          y={place(top, RIM + 20)[1]}
-          dy="0.32em"
-          text-anchor="middle"
-        >
-          top
-        </text>
-      </g>
-      {handle('before', 'Reading before the top')}
-      {handle('after', 'Reading after the top')}
-      <text x={6} y={SIZE - 8}>
-        disc held still, crank turning clockwise
-      </text>
+    <Plot
+      width={WIDTH}
+      height={HEIGHT}
+      label={`The degree disc on the crank, under a pointer fixed to the case: the pointer shows ${reads.join(' ')}, the piston ${fixed(turned(crank), 1)} degrees after the found top`}
+    >
+      <Key entries={key} width={WIDTH} />
+      <Barrel crank={crank} half={half} stop={stop} top={belowKey(key, WIDTH) + 18} />
+      <Disc
+        shown={shown}
+        top={top}
+        half={half}
+        spread={computed.spread as number}
+        label={(mark) => (bothWays && mark > 180 ? 360 - mark : mark)}
+        crank={crank}
+        reads={reads}
+      />
+      {reading('before', 'Reading before the top')}
+      {reading('after', 'Reading after the top')}
+      <Handle
+        x={pinX}
+        y={pinY}
+        label="Crank, degrees after the found top"
+        value={Number(crank.toFixed(2))}
+        min={stop ? Number(half.toFixed(2)) : 0}
+        max={stop ? Number((360 - half).toFixed(2)) : 360}
+        step={1}
+        valueText={`${fixed(crank, 1)} degrees after the top, the pointer shows ${reads.join(' ')}`}
+        along={Math.abs(pinX - CENTRE.x) > Math.abs(pinY - CENTRE.y) ? 'y' : 'x'}
+        onDrag={(x, y) => turnTo(angleAt(x, y))}
+        onStep={turnTo}
+        onEnd={commit}
+      />
     </Plot>
   );
 }

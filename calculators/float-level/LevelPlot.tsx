@@ -1,9 +1,12 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, fromDisplay, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
 import { Band, Curve } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { inRow } from '../picture/labels.ts';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 
@@ -18,16 +21,30 @@ interface Props {
   /** Rise of the fuel with 500 mm more head, mm. */
   readonly fuller: number | undefined;
   readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
   readonly onHeight: (height: number) => void;
   readonly onEnd: () => void;
 }
 
 const WIDTH = 360;
-const HEIGHT = 300;
+const HEIGHT = 320;
+/** Room above the field for the numbers of the carburettors. */
+const NUMBERS = 20;
+
+const usual: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'as given' },
+  { as: 'mark', look: 'found-mark', words: 'as found, by number' },
+  { as: 'line', look: 'rule-line', words: 'wanted' },
+];
+const head: KeyEntry = {
+  as: 'line',
+  look: 'curve curve-other',
+  words: '500 mm more head',
+};
 
 /** Fuel level against gauge reading, deeper downwards, with the carburettors as found. */
 export function LevelPlot(props: Props) {
-  const { height, level, levelSpread, wanted, heightFor, found, fuller, lengths } = props;
+  const { height, level, levelSpread, wanted, heightFor, found, fuller, lengths, idPrefix } = props;
   const unit = displayUnit('mm', lengths);
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
   const say = (mm: number): string =>
@@ -36,17 +53,21 @@ export function LevelPlot(props: Props) {
   const low = useStill(Math.floor(Math.min(...all) - 1));
   const high = useStill(Math.ceil(Math.max(...all) + 1));
   const below = level - height;
-  const left = usualMargin.left;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - usualMargin.bottom;
-  const ceiling = usualMargin.top + 14;
+  const key = fuller === undefined ? usual : [...usual, head];
+  const depths = [
+    shown(low + below - Math.max(fuller ?? 0, levelSpread)),
+    shown(high + below + levelSpread),
+  ] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH) + NUMBERS,
+    left: roomLeft(depths),
+  });
+  const { left, right, bottom } = field;
   const x = scaleLinear([shown(low), shown(high)], [left, right]);
-  const y = scaleLinear(
-    [shown(low + below - Math.max(fuller ?? 0, levelSpread)), shown(high + below + levelSpread)],
-    [ceiling, floor],
-  );
+  const y = scaleLinear(depths, [field.top, bottom]);
   const line = (rise: number): [number, number][] =>
     [low, high].map((at) => [x(shown(at)), y(shown(at + below - rise))]);
+  const numbers = found.map((at, index) => ({ at: x(shown(at)), words: String(index + 1) }));
 
   return (
     <Plot
@@ -54,60 +75,51 @@ export function LevelPlot(props: Props) {
       height={HEIGHT}
       label={`Fuel level against gauge reading: ${say(level)} below the face at ${say(height)}`}
     >
-      <AxisBottom
-        scale={x}
-        at={floor}
-        gridTo={ceiling - floor}
-        label={`gauge reading, ${units[unit].label}`}
-      />
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label={`gauge reading, ${units[unit].label}`} />
       <AxisLeft
         scale={y}
-        at={left}
-        gridTo={right}
+        field={field}
+        labelUp={NUMBERS}
         label={`fuel level, ${units[unit].label} below the face`}
       />
-      {levelSpread > 0 ? (
-        <Band
-          edges={[low, high].map((at) => [
-            x(shown(at)),
-            y(shown(at + below - levelSpread)),
-            y(shown(at + below + levelSpread)),
-          ])}
+      <InField field={field} id={`${idPrefix}level-field`}>
+        {levelSpread > 0 ? (
+          <Band
+            edges={[low, high].map((at) => [
+              x(shown(at)),
+              y(shown(at + below - levelSpread)),
+              y(shown(at + below + levelSpread)),
+            ])}
+          />
+        ) : null}
+        <path
+          class="drop"
+          d={found.map((at) => `M${x(shown(at))} ${field.top}V${y(shown(at + below))}`).join('')}
         />
-      ) : null}
-      {fuller === undefined ? null : <Curve kind="other" points={line(fuller)} />}
-      <Curve points={line(0)} />
-      <path
-        class="rule-line"
-        fill="none"
-        d={`M${left} ${y(shown(wanted))}H${x(shown(heightFor))}V${floor}`}
-      />
+        {fuller === undefined ? null : <Curve kind="other" points={line(fuller)} />}
+        <Curve points={line(0)} />
+        <path
+          class="rule-line"
+          fill="none"
+          d={`M${left} ${y(shown(wanted))}H${x(shown(heightFor))}V${bottom}`}
+        />
+      </InField>
       <g aria-hidden="true">
         {found.map((at, index) => (
-          <g key={index} transform={`translate(${x(shown(at))} ${y(shown(at + below))})`}>
-            <circle class="found-mark" r={4} />
-            <text x={8} y={index % 2 === 0 ? -6 : 16}>
-              {String(index + 1)}
-            </text>
-          </g>
+          <circle
+            key={index}
+            class="found-mark"
+            cx={x(shown(at))}
+            cy={y(shown(at + below))}
+            r={4}
+          />
         ))}
-        <text class="dimension-text" x={left + 6} y={y(shown(wanted)) - 5}>
-          wanted
-        </text>
-        <g class="key" transform={`translate(${right - 146} ${ceiling + 12})`}>
-          <path class="curve" d="M0 0h22" />
-          <text x={28} dy="0.32em">
-            as given
+        {inRow(numbers, left, right).map(({ at, words }) => (
+          <text key={words} x={at} y={field.top - 5} text-anchor="middle">
+            {words}
           </text>
-          {fuller === undefined ? null : (
-            <>
-              <path class="curve curve-other" d="M0 17h22" />
-              <text x={28} y={17} dy="0.32em">
-                500 mm more head
-              </text>
-            </>
-          )}
-        </g>
+        ))}
       </g>
       <Handle
         x={x(shown(height))}

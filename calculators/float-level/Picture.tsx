@@ -2,8 +2,10 @@ import { MathsError } from '../maths/errors.ts';
 import { fuelLevel } from '../maths/float-level.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { onStep } from '../picture/steps.ts';
-import { feedOf, gaugingOf, leverOf, standingOf, type Computed, type Values } from './compute.ts';
+import { feedOf, gaugingOf, leverOf, standingOf, type Values } from './compute.ts';
+import type { inputs } from './inputs.ts';
 import { LevelPlot } from './LevelPlot.tsx';
+import type { results } from './results.ts';
 import { SectionDrawing } from './SectionDrawing.tsx';
 
 /** Rise of the fuel with 500 mm more head, or nothing where the float could not bear it. */
@@ -19,9 +21,8 @@ function fullerTank(v: Values, level: number): number | undefined {
 }
 
 /** The chamber in section and the level against the gauge, in the same state. */
-export function Picture({ values, results, spreads, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
-  const computed = results as unknown as Computed;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, spreads, lengths, idPrefix, set, commit } = props;
   const level = computed.level as number;
   return (
     <>
@@ -45,6 +46,7 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
         found={v.found}
         fuller={fullerTank(v, level)}
         lengths={lengths}
+        idPrefix={idPrefix}
         onHeight={(height) => set('height', Math.min(100, Math.max(-20, onStep(height, 0.1))))}
         onEnd={commit}
       />

@@ -1,46 +1,60 @@
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { partsOf } from '../maths/fuel-and-oil.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
 import { Curve } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { spreadOut } from '../picture/labels.ts';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
-import { onStep } from '../picture/steps.ts';
-import { ratioOf, type Computed, type Values } from './compute.ts';
+import { hundredth, onStep } from '../picture/steps.ts';
+import { ratioOf } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+import { Tank } from './Tank.tsx';
 
 const WIDTH = 360;
-const HEIGHT = 350;
+const HEIGHT = 390;
+/** Room below the field for the tank. */
+const TANK = 128;
 /** Ratios drawn for comparison. */
 const USUAL = [20, 25, 32, 40, 50] as const;
 
 /** Oil against petrol for this ratio and the usual ones, and below it what is then in the tank. */
-export function Picture({ values, results, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
-  const computed = results as unknown as Computed;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, idPrefix, set, commit } = props;
   const ratio = ratioOf(v);
   const oil = computed.oil as number;
   const end = useStill(v.fuel <= 9 ? 10 : v.fuel * 1.25);
-  const most = (1060 * end) / Math.min(ratio, USUAL[0]);
-  const left = usualMargin.left;
-  const right = WIDTH - 34;
-  const floor = HEIGHT - 116;
-  const ceiling = usualMargin.top + 14;
-  const x = scaleLinear([0, end], [left, right]);
-  const y = scaleLinear([0, most], [floor, ceiling]);
-  const others = USUAL.filter((usual) => Math.abs(usual - ratio) > 0.5);
-
-  const there = partsOf({ volume: v.already, ratio: v['already-ratio'] });
-  const total = computed.total as number;
-  const bar = scaleLinear([0, Math.max(total, 1e-9)], [left, right]);
-  const barTop = HEIGHT - 66;
-  const pieces: readonly (readonly [words: string, volume: number, kind: string])[] = [
-    ['petrol there', there.petrol, 'fuel'],
-    ['petrol put in', v.fuel, 'petrol-new'],
-    ['oil', there.oil + oil / 1000, 'oil-part'],
+  const oils = [0, (1060 * end) / Math.min(ratio, USUAL[0])] as const;
+  const key: readonly KeyEntry[] = [
+    { as: 'line', look: 'curve', words: `${fixed(ratio, 0)} : 1` },
+    { as: 'line', look: 'curve curve-other', words: 'other ratios' },
   ];
-  let at = 0;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    right: 40,
+    bottom: TANK + 40,
+    left: roomLeft(oils),
+  });
+  const { left, right, top, bottom } = field;
+  const x = scaleLinear([0, end], [left, right]);
+  const y = scaleLinear(oils, [bottom, top]);
+  const others = USUAL.filter((usual) => Math.abs(usual - ratio) > 0.5);
+  const named = [ratio, ...others].map((each) => ({ each, place: y((1000 * end) / each) }));
+  const labels = spreadOut(
+    named.map(({ place }) => place),
+    top,
+    bottom,
+  );
+  const there = partsOf({ volume: v.already, ratio: v['already-ratio'] });
+  const line = (each: number): readonly (readonly [number, number])[] => [
+    [x(0), y(0)],
+    [x(end), y((1000 * end) / each)],
+  ];
 
   return (
     <Plot
@@ -48,71 +62,39 @@ export function Picture({ values, results, set, commit }: PictureProps) {
       height={HEIGHT}
       label={`Oil against petrol: ${fixed(oil, 0)} ml for ${fixed(v.fuel, 2)} litres`}
     >
-      <AxisBottom scale={x} at={floor} gridTo={ceiling - floor} label="petrol put in, litres" />
-      <AxisLeft scale={y} at={left} gridTo={right} label="oil, ml" />
-      {others.map((usual) => (
-        <g key={usual}>
-          <Curve
-            kind="other"
-            points={[
-              [x(0), y(0)],
-              [x(end), y((1000 * end) / usual)],
-            ]}
-          />
-          <text x={right + 4} y={y((1000 * end) / usual)} dy="0.32em" aria-hidden="true">
-            {String(usual)}
-          </text>
-        </g>
-      ))}
-      <Curve
-        points={[
-          [x(0), y(0)],
-          [x(end), y((1000 * end) / ratio)],
-        ]}
-      />
-      <text
-        class="dimension-text"
-        x={right + 4}
-        y={y((1000 * end) / ratio)}
-        dy="0.32em"
-        aria-hidden="true"
-      >
-        {fixed(ratio, 0)}
-      </text>
-      <path class="rule-line" fill="none" d={`M${left} ${y(oil)}H${x(v.fuel)}V${floor}`} />
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="petrol put in, litres" />
+      <AxisLeft scale={y} field={field} label="oil, ml" />
+      <InField field={field} id={`${idPrefix}oil-field`}>
+        {others.map((usual) => (
+          <Curve key={usual} kind="other" points={line(usual)} />
+        ))}
+        <Curve points={line(ratio)} />
+        <path class="rule-line" fill="none" d={`M${left} ${y(oil)}H${x(v.fuel)}V${bottom}`} />
+      </InField>
       <g aria-hidden="true">
-        {pieces.map(([words, volume, kind]) => {
-          const from = at;
-          at += volume;
-          return volume > 0 ? (
-            <g key={words}>
-              <rect
-                class={`tank-part ${kind}`}
-                x={bar(from)}
-                y={barTop}
-                width={bar(at) - bar(from)}
-                height={26}
-              />
-              {bar(at) - bar(from) > 78 ? (
-                <text
-                  x={(bar(from) + bar(at)) / 2}
-                  y={barTop + 13}
-                  dy="0.32em"
-                  text-anchor="middle"
-                >
-                  {words}
-                </text>
-              ) : null}
-            </g>
-          ) : null;
-        })}
-        <text x={right} y={barTop + 44} text-anchor="end">
-          oil ▲
-        </text>
-        <text x={left} y={barTop + 44}>
-          {`in the tank then ${fixed(total, 2)} litres at ${fixed(computed['mixed-ratio'] as number, 1)} : 1`}
-        </text>
+        {named.map(({ each }, index) => (
+          <text
+            key={index}
+            {...(index === 0 ? { class: 'dimension-text' } : {})}
+            x={right + 4}
+            y={hundredth(labels[index]!)}
+            dy="0.32em"
+          >
+            {fixed(each, 0)}
+          </text>
+        ))}
       </g>
+      <Tank
+        parts={[
+          { words: 'petrol there', volume: there.petrol, look: 'fuel' },
+          { words: 'put in', volume: v.fuel, look: 'petrol-new' },
+          { words: 'oil', volume: there.oil + oil / 1000, look: 'oil-part' },
+        ]}
+        words={`in the tank then: ${fixed(computed.total as number, 2)} litres at ${fixed(computed['mixed-ratio'] as number, 1)} : 1`}
+        top={HEIGHT - TANK + 16}
+        width={WIDTH}
+      />
       <Handle
         x={x(v.fuel)}
         y={y(oil)}

@@ -1,9 +1,11 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
 import { Curve, type Point } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { evenly, onStep } from '../picture/steps.ts';
@@ -16,6 +18,7 @@ interface Props {
   readonly ring: number;
   readonly main: number;
   readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
   readonly onThrottle: (throttle: number) => void;
   readonly onEnd: () => void;
 }
@@ -23,23 +26,34 @@ interface Props {
 const WIDTH = 360;
 const HEIGHT = 350;
 const SAMPLES = 50;
+/** Room above the field for who is in charge: one row, and a second for the narrow range. */
+const NAMES = 34;
+
+const key: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'ring' },
+  { as: 'line', look: 'curve curve-other', words: 'second needle' },
+  { as: 'line', look: 'rule-line', words: 'main jet' },
+  { as: 'line', look: 'curve curve-thin', words: 'ring and main jet' },
+];
 
 /** Ring area against throttle, what ring and main jet pass together, and who is in charge where. */
-export function AreaPlot({ v, ring, main, lengths, onThrottle, onEnd }: Props) {
+export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }: Props) {
   const unit = displayUnit('mm2', lengths);
   const shown = (area: number): number => toDisplay(area, 'mm2', lengths);
   const openings = evenly(0, 100, SAMPLES);
   const rings = openings.map((throttle) => ringIfAny(v, throttle));
   const most = useStill(Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06);
-  const left = usualMargin.left;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - usualMargin.bottom;
-  const ceiling = usualMargin.top + 78;
+  const areas = [0, shown(most)] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH) + NAMES,
+    left: roomLeft(areas),
+  });
+  const { left, right, top, bottom } = field;
   const x = scaleLinear([0, 100], [left, right]);
-  const y = scaleLinear([0, shown(most)], [floor, ceiling]);
-  const points = (areas: readonly (number | undefined)[]): Point[] =>
-    areas.flatMap((area, i): Point[] =>
-      area === undefined || area > most ? [] : [[x(openings[i]!), y(shown(area))]],
+  const y = scaleLinear(areas, [bottom, top]);
+  const points = (those: readonly (number | undefined)[]): Point[] =>
+    those.flatMap((area, i): Point[] =>
+      area === undefined ? [] : [[x(openings[i]!), y(shown(area))]],
     );
   const second = openings.map((throttle) => ringIfAny(v, throttle, v.clip, secondOf(v)));
   const together = rings.map((area) => (area === undefined ? undefined : inSeries(area, main)));
@@ -59,53 +73,26 @@ export function AreaPlot({ v, ring, main, lengths, onThrottle, onEnd }: Props) {
               <rect
                 class={i % 2 === 0 ? 'zone' : 'zone zone-other'}
                 x={x(from)}
-                y={ceiling - 20}
+                y={top}
                 width={x(until) - x(from)}
-                height={floor - ceiling + 20}
+                height={bottom - top}
               />
-              <text
-                x={(x(from) + x(until)) / 2}
-                y={ceiling - (until === 25 ? 26 : 8)}
-                text-anchor="middle"
-              >
+              <text x={(x(from) + x(until)) / 2} y={top - (i === 1 ? 19 : 5)} text-anchor="middle">
                 {short}
               </text>
             </g>
           );
         })}
       </g>
-      <AxisBottom
-        scale={x}
-        at={floor}
-        gridTo={ceiling - floor}
-        label="throttle, per cent of lift"
-      />
-      <AxisLeft scale={y} at={left} gridTo={right} label="" />
-      <path class="rule-line" d={`M${left} ${y(shown(main))}H${right}`} />
-      <Curve kind="other" points={points(second)} />
-      <Curve kind="thin" points={points(together)} />
-      <Curve points={points(rings)} />
-      <g class="key" aria-hidden="true" transform={`translate(8 ${usualMargin.top})`}>
-        <text class="axis-text" dy="0.32em">
-          {`area, ${units[unit].label}`}
-        </text>
-        <path class="curve" d="M100 0h22" />
-        <text x={128} dy="0.32em">
-          ring
-        </text>
-        <path class="curve curve-other" d="M190 0h22" />
-        <text x={218} dy="0.32em">
-          second needle
-        </text>
-        <path class="rule-line" d="M100 17h22" />
-        <text x={128} y={17} dy="0.32em">
-          main jet
-        </text>
-        <path class="curve curve-thin" d="M190 17h22" />
-        <text x={218} y={17} dy="0.32em">
-          ring and main jet
-        </text>
-      </g>
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="throttle, per cent of lift" />
+      <AxisLeft scale={y} field={field} label={`area, ${units[unit].label}`} labelUp={NAMES} />
+      <InField field={field} id={`${idPrefix}area-field`}>
+        <path class="rule-line" d={`M${left} ${y(shown(main))}H${right}`} />
+        <Curve kind="other" points={points(second)} />
+        <Curve kind="thin" points={points(together)} />
+        <Curve points={points(rings)} />
+      </InField>
       <Handle
         x={x(v.throttle)}
         y={y(shown(ring))}

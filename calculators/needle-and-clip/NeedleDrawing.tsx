@@ -22,6 +22,8 @@ const MOUTH = 190;
 const JET_DEPTH = 112;
 /** Half the bore of the jet, in user units, whatever its size. */
 const BORE = 44;
+/** Half the width of the slide, which leaves room beside it for words. */
+const SLIDE = 82;
 
 /** Needle and jet in section: widths magnified, heights to a scale of their own. */
 export function NeedleDrawing(props: Props) {
@@ -56,10 +58,10 @@ export function NeedleDrawing(props: Props) {
       aria-label={`Needle in its jet: needle ${say(atMouth)} in a bore of ${say(jetBore)}, the slide lifted ${fixed(lift, 1)} mm`}
     >
       <path
-        class="part part-moving"
-        d={`M${MIDDLE - 110} 18V${hundredth(slideFoot)}H${MIDDLE + 110}V18`}
+        class="part part-moving slide"
+        d={`M${MIDDLE - SLIDE} 18V${hundredth(slideFoot)}H${MIDDLE + SLIDE}V18`}
       />
-      <path class="part" d={outline} />
+      <path class="part needle" d={outline} />
       <path
         class="casting"
         d={`M${MIDDLE - BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE - BORE - 40}V${MOUTH + 22}L${MIDDLE - BORE - 22} ${MOUTH}ZM${MIDDLE + BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE + BORE + 40}V${MOUTH + 22}L${MIDDLE + BORE + 22} ${MOUTH}Z`}
@@ -80,7 +82,7 @@ export function NeedleDrawing(props: Props) {
           taper starts
         </text>
       ) : null}
-      <text x={MIDDLE - 102} y={36}>
+      <text x={MIDDLE - SLIDE + 8} y={36}>
         slide
       </text>
       <text x={8} y={MOUTH + 4}>

@@ -1,12 +1,13 @@
 import type { PictureProps } from '../frame/types.ts';
 import { AreaPlot } from './AreaPlot.tsx';
-import { needleOf, riseAt, type Computed, type Values } from './compute.ts';
+import { needleOf, riseAt } from './compute.ts';
+import type { inputs } from './inputs.ts';
 import { NeedleDrawing } from './NeedleDrawing.tsx';
+import type { results } from './results.ts';
 
 /** The needle in its jet and the area against throttle, in the same state. */
-export function Picture({ values, results, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
-  const computed = results as unknown as Computed;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   return (
     <>
       <AreaPlot
@@ -14,6 +15,7 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
         ring={computed.annulus as number}
         main={computed['main-area'] as number}
         lengths={lengths}
+        idPrefix={idPrefix}
         onThrottle={(throttle) => set('throttle', throttle)}
         onEnd={commit}
       />

@@ -1,16 +1,21 @@
+import { ticks } from 'd3-array';
+import type { Field } from './field.tsx';
+import { usualMargin } from './plot.tsx';
 import type { LinearScale } from './scale.ts';
 import { hundredth } from './steps.ts';
+import { textWidth } from './text-width.ts';
 
 interface AxisProps {
   readonly scale: LinearScale;
-  /** Where the axis line lies across the other direction. */
-  readonly at: number;
-  /** Where the grid lines end. */
-  readonly gridTo?: number;
+  /** The rectangle it belongs to: its line lies along an edge, its grid runs across and no further. */
+  readonly field: Field;
+  readonly grid?: boolean;
   /** Quantity and unit, such as "crank angle, degrees BTDC". */
   readonly label: string;
   readonly ticks?: number;
   readonly format?: (value: number) => string;
+  /** How much higher the label of a vertical axis stands, where a row of words comes between. */
+  readonly labelUp?: number;
 }
 
 const trueMinus = (value: number): string => String(value).replace('-', '−');
@@ -27,23 +32,48 @@ const ticksOf = (scale: LinearScale, count: number): Tick[] =>
 const strokes = (ticks: readonly Tick[], stroke: (place: number) => string): string =>
   ticks.map(({ place }) => stroke(place)).join('');
 
+/** How far a figure may stand out beyond the end of its axis. */
+const BEYOND = 20;
+
+/** The figures of a horizontal axis that have room beside each other and within the sheet. */
+function figured(ticks: readonly Tick[], write: (value: number) => string, { left, right }: Field) {
+  let free = -Infinity;
+  return [...ticks]
+    .sort((a, b) => a.place - b.place)
+    .map(({ place, value }) => ({ place, value, words: write(value) }))
+    .filter(({ place, words }) => {
+      const half = textWidth(words) / 2;
+      if (place - half < Math.max(free, left - BEYOND) || place + half > right + BEYOND)
+        return false;
+      free = place + half + 4;
+      return true;
+    });
+}
+
 /** The horizontal axis, below the field. */
-export function AxisBottom({ scale, at, gridTo, label, ticks: count = 6, format }: AxisProps) {
-  const [from, to] = scale.range;
-  const write = format ?? trueMinus;
+export function AxisBottom({
+  scale,
+  field,
+  grid = true,
+  label,
+  ticks: count = 6,
+  format,
+}: AxisProps) {
+  const { left, top, right, bottom } = field;
   const ticks = ticksOf(scale, count);
   return (
     <g class="axis" aria-hidden="true">
-      {gridTo === undefined ? null : (
-        <path class="grid" d={strokes(ticks, (x) => `M${x} ${at}V${gridTo}`)} />
-      )}
-      <path class="axis-line" d={`M${from} ${at}H${to}${strokes(ticks, (x) => `M${x} ${at}v5`)}`} />
-      {ticks.map(({ value, place }) => (
-        <text key={value} class="tick-text" x={place} y={at + 18} text-anchor="middle">
-          {write(value)}
+      {grid ? <path class="grid" d={strokes(ticks, (x) => `M${x} ${bottom}V${top}`)} /> : null}
+      <path
+        class="axis-line"
+        d={`M${left} ${bottom}H${right}${strokes(ticks, (x) => `M${x} ${bottom}v5`)}`}
+      />
+      {figured(ticks, format ?? trueMinus, field).map(({ value, place, words }) => (
+        <text key={value} class="tick-text" x={place} y={bottom + 18} text-anchor="middle">
+          {words}
         </text>
       ))}
-      <text class="axis-text" x={(from + to) / 2} y={at + 35} text-anchor="middle">
+      <text class="axis-text" x={(left + right) / 2} y={bottom + 35} text-anchor="middle">
         {label}
       </text>
     </g>
@@ -51,28 +81,35 @@ export function AxisBottom({ scale, at, gridTo, label, ticks: count = 6, format 
 }
 
 /** The vertical axis, left of the field; its label stands above it, read without turning the head. */
-export function AxisLeft({ scale, at, gridTo, label, ticks: count = 5, format }: AxisProps) {
-  const [from, to] = scale.range;
+export function AxisLeft(props: AxisProps) {
+  const { scale, field, grid = true, label, ticks: count = 5, format, labelUp = 0 } = props;
+  const { left, top, right, bottom } = field;
   const write = format ?? trueMinus;
-  const top = Math.min(from, to);
   const ticks = ticksOf(scale, count);
   return (
     <g class="axis" aria-hidden="true">
-      {gridTo === undefined ? null : (
-        <path class="grid" d={strokes(ticks, (y) => `M${at} ${y}H${gridTo}`)} />
-      )}
+      {grid ? <path class="grid" d={strokes(ticks, (y) => `M${left} ${y}H${right}`)} /> : null}
       <path
         class="axis-line"
-        d={`M${at} ${from}V${to}${strokes(ticks, (y) => `M${at} ${y}h-5`)}`}
+        d={`M${left} ${bottom}V${top}${strokes(ticks, (y) => `M${left} ${y}h-5`)}`}
       />
       {ticks.map(({ value, place }) => (
-        <text key={value} class="tick-text" x={at - 8} y={place} dy="0.32em" text-anchor="end">
+        <text key={value} class="tick-text" x={left - 8} y={place} dy="0.32em" text-anchor="end">
           {write(value)}
         </text>
       ))}
-      <text class="axis-text" x={4} y={top - 10}>
+      <text class="axis-text" x={4} y={top - 10 - labelUp}>
         {label}
       </text>
     </g>
   );
+}
+
+/** The room that the figures of a vertical axis need to the left of the field. */
+export function roomLeft(
+  domain: readonly [from: number, to: number],
+  { ticks: count = 5, format = trueMinus } = {},
+): number {
+  const widths = ticks(...domain, count).map((value) => textWidth(format(value)));
+  return Math.max(usualMargin.left, Math.ceil(Math.max(0, ...widths)) + 11);
 }

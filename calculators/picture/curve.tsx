@@ -17,10 +17,15 @@ const path = line<Point>(
   ([, y]) => y,
 ).digits(DIGITS);
 
-/** A line through points. */
-export function Curve({ points, kind = 'main' }: CurveProps) {
-  return <path class={`curve curve-${kind}`} d={path(points as Point[]) ?? ''} />;
+/** A line through points, of any look. */
+export function Line({ points, look }: { readonly points: readonly Point[]; look: string }) {
+  return <path class={look} d={path(points as Point[]) ?? ''} />;
 }
+
+/** A line through points. */
+export const Curve = ({ points, kind = 'main' }: CurveProps) => (
+  <Line look={`curve curve-${kind}`} points={points} />
+);
 
 type Edge = readonly [x: number, low: number, high: number];
 
@@ -36,7 +41,12 @@ const between = area<Edge>()
   .y1(([, , high]) => high)
   .digits(DIGITS);
 
-/** A shaded band, such as what a measuring error allows. */
-export function Band({ edges, kind = 'error' }: BandProps) {
-  return <path class={`band band-${kind}`} d={between(edges as Edge[]) ?? ''} />;
+/** What lies between two lines, of any look. */
+export function Patch({ edges, look }: { readonly edges: readonly Edge[]; look: string }) {
+  return <path class={look} d={between(edges as Edge[]) ?? ''} />;
 }
+
+/** A shaded band, such as what a measuring error allows. */
+export const Band = ({ edges, kind = 'error' }: BandProps) => (
+  <Patch look={`band band-${kind}`} edges={edges} />
+);

@@ -21,6 +21,11 @@ interface HandleProps {
   readonly onEnd: () => void;
   /** Along which axis the hint arrows point. */
   readonly along?: 'x' | 'y';
+  /**
+   * Whether the value grows downwards in the picture, as a depth does. The handle then speaks of it
+   * as a height, so that the upper arrow key is always the one that moves it up.
+   */
+  readonly downwards?: boolean;
 }
 
 /** In user units: 44 pixels across still where a phone draws the sheet at 80 % of its size. */
@@ -46,9 +51,17 @@ function userPoint(event: PointerEvent): { x: number; y: number } | undefined {
   return { x: within(x, width), y: within(y, height) };
 }
 
+/** Without a minus before nothing. */
+const upright = (figure: number, sign: 1 | -1): number => sign * figure || 0;
+
 /** The working point: dragged by finger or mouse, stepped by the arrow keys. */
 export function Handle(props: HandleProps) {
-  const { x, y, label, value, min, max, step, valueText, along = 'x' } = props;
+  const { x, y, label, step, valueText, along = 'x', downwards = false } = props;
+  const sign = downwards ? -1 : 1;
+  const value = upright(props.value, sign);
+  const [min, max] = downwards
+    ? [upright(props.max, sign), upright(props.min, sign)]
+    : [props.min, props.max];
   const move = (event: TargetedPointerEvent<SVGGElement>): void => {
     if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
     const point = userPoint(event);
@@ -64,7 +77,7 @@ export function Handle(props: HandleProps) {
       event.key === 'Home' ? min : event.key === 'End' ? max : factor ? value + factor * step : NaN;
     if (Number.isNaN(next)) return;
     event.preventDefault();
-    props.onStep(Math.min(max, Math.max(min, next)));
+    props.onStep(sign * Math.min(max, Math.max(min, next)));
   };
   const arrows = along === 'x' ? 'M-16 0l5-4v8zM16 0l-5-4v8z' : 'M0-16l-4 5h8zM0 16l-4-5h8z';
   return (

@@ -12,7 +12,7 @@ interface Props {
 
 const WIDTH = 260;
 const HEIGHT = 360;
-const ROOM = 18;
+const ROOM = 24;
 
 /** Crank, rod and piston drawn to scale, in the state of the plot beside it. */
 export function Mechanism({ geometry, angle, lengths }: Props) {
@@ -57,22 +57,27 @@ export function Mechanism({ geometry, angle, lengths }: Props) {
       />
       <path
         class="part part-hollow"
-        d={`M${hundredth(pin.x - half)} ${hundredth(top.y - 6)}V${wall}M${hundredth(pin.x + half)} ${hundredth(top.y - 6)}V${wall}`}
+        d={`M${hundredth(pin.x - half)} ${hundredth(top.y - 4)}V${wall}M${hundredth(pin.x + half)} ${hundredth(top.y - 4)}V${wall}`}
       />
       <path
-        class="part part-moving"
+        class="part part-moving piston"
         d={`M${hundredth(pin.x - half + 2)} ${hundredth(pin.y + skirtBelowPin * scale)}V${hundredth(crown)}H${hundredth(pin.x + half - 2)}V${hundredth(pin.y + skirtBelowPin * scale)}Z`}
       />
       <circle class="part" cx={centre.x} cy={centre.y} r={hundredth(throwLength * 1.12 * scale)} />
       <path class="part-rod" d={`M${big.x} ${big.y}L${pin.x} ${pin.y}`} />
-      <circle class="part" cx={big.x} cy={big.y} r={hundredth(throwLength * 0.3 * scale)} />
-      <circle class="part" cx={pin.x} cy={pin.y} r={hundredth(throwLength * 0.22 * scale)} />
+      <circle class="part big-end" cx={big.x} cy={big.y} r={hundredth(throwLength * 0.3 * scale)} />
+      <circle
+        class="part gudgeon-pin"
+        cx={pin.x}
+        cy={pin.y}
+        r={hundredth(throwLength * 0.22 * scale)}
+      />
       <circle class="part" cx={centre.x} cy={centre.y} r={3} />
       <path
         class="dimension"
         d={`M${right - 6} ${top.y}H${right + 14}M${right - 6} ${hundredth(crown)}H${right + 14}`}
       />
-      <text class="dimension-text" x={WIDTH - 4} y={Math.max(12, top.y - 5)} text-anchor="end">
+      <text class="dimension-text" x={WIDTH - 4} y={Math.max(12, top.y - 8)} text-anchor="end">
         {shown}
       </text>
       <text x={6} y={HEIGHT - 6}>

@@ -8,7 +8,7 @@ export interface Margin {
   readonly left: number;
 }
 
-export const usualMargin: Margin = { top: 14, right: 14, bottom: 40, left: 46 };
+export const usualMargin: Margin = { top: 28, right: 22, bottom: 40, left: 46 };
 
 interface PlotProps {
   readonly width: number;

@@ -1,10 +1,12 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
 import { travelBefore, velocityAt, type SliderCrank } from '../maths/slider-crank.ts';
-import { AxisBottom, AxisLeft } from './axis.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from './axis.tsx';
 import { Band, Curve } from './curve.tsx';
+import { fieldOf, InField } from './field.tsx';
 import { Handle } from './handle.tsx';
-import { Plot, usualMargin } from './plot.tsx';
+import { fieldTop, Key, type KeyEntry } from './key.tsx';
+import { Plot } from './plot.tsx';
 import { scaleLinear } from './scale.ts';
 import { useStill } from './still.ts';
 import { evenly } from './steps.ts';
@@ -17,13 +19,20 @@ interface Props {
   readonly angleSpread: number;
   readonly travelSpread: number;
   readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
   readonly onAngle: (angle: number) => void;
   readonly onEnd: () => void;
 }
 
 const WIDTH = 360;
-const HEIGHT = 300;
+const HEIGHT = 320;
 const SAMPLES = 60;
+
+const key: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'this rod' },
+  { as: 'line', look: 'curve curve-other', words: 'rod of infinite length' },
+  { as: 'area', look: 'band-error', words: '± of the readings' },
+];
 
 /** The piston's travel with a rod of infinite length: plain harmonic motion. */
 const longRodTravel = ({ stroke }: SliderCrank, angle: number): number =>
@@ -37,17 +46,19 @@ const fieldEnd = (angle: number): number => (angle <= 40 ? 45 : angle <= 85 ? 90
  * of infinite length would give, and a band for the measuring error.
  */
 export function TravelPlot(props: Props) {
-  const { geometry, angle, angleSpread, travelSpread, lengths, onAngle, onEnd } = props;
+  const { geometry, angle, angleSpread, travelSpread, lengths, idPrefix, onAngle, onEnd } = props;
   const end = useStill(fieldEnd(angle));
   const unit = units[displayUnit('mm', lengths)].label;
   const shown = (travel: number): number => toDisplay(travel, 'mm', lengths);
   const angles = evenly(0, end, SAMPLES);
   const most = Math.max(...angles.map((a) => travelBefore(geometry, a)));
-  const x = scaleLinear([0, end], [usualMargin.left, WIDTH - usualMargin.right]);
-  const y = scaleLinear(
-    [0, shown(most) * 1.04],
-    [HEIGHT - usualMargin.bottom, usualMargin.top + 14],
-  );
+  const travels = [0, shown(most) * 1.04] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    left: roomLeft(travels),
+  });
+  const x = scaleLinear([0, end], [field.left, field.right]);
+  const y = scaleLinear(travels, [field.bottom, field.top]);
   const travel = travelBefore(geometry, angle);
   const px = x(angle);
   const py = y(shown(travel));
@@ -61,39 +72,18 @@ export function TravelPlot(props: Props) {
 
   return (
     <Plot width={WIDTH} height={HEIGHT} label="Piston travel against crank angle before the top">
-      <AxisBottom
-        scale={x}
-        at={HEIGHT - usualMargin.bottom}
-        gridTo={usualMargin.top + 14}
-        label="crank angle, degrees before top"
-      />
-      <AxisLeft
-        scale={y}
-        at={usualMargin.left}
-        gridTo={WIDTH - usualMargin.right}
-        label={`piston travel, ${unit} below top`}
-      />
-      <Band edges={band} />
-      <Curve
-        kind="other"
-        points={angles.map((a) => [x(a), y(shown(longRodTravel(geometry, a)))])}
-      />
-      <Curve points={angles.map((a) => [x(a), y(shown(travelBefore(geometry, a)))])} />
-      <path class="rule-line" fill="none" d={`M${usualMargin.left} ${py}H${px}V${y(0)}`} />
-      <g class="key" transform={`translate(${usualMargin.left + 10} ${usualMargin.top + 28})`}>
-        <path class="curve" d="M0 0h22" />
-        <text x={28} dy="0.32em">
-          this rod
-        </text>
-        <path class="curve curve-other" d="M0 17h22" />
-        <text x={28} y={17} dy="0.32em">
-          rod of infinite length
-        </text>
-        <path class="band-error" d="M0 30h22v9h-22z" />
-        <text x={28} y={34} dy="0.32em">
-          ± of the readings
-        </text>
-      </g>
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="crank angle, degrees before top" />
+      <AxisLeft scale={y} field={field} label={`piston travel, ${unit} below top`} />
+      <InField field={field} id={`${idPrefix}travel-field`}>
+        <Band edges={band} />
+        <Curve
+          kind="other"
+          points={angles.map((a) => [x(a), y(shown(longRodTravel(geometry, a)))])}
+        />
+        <Curve points={angles.map((a) => [x(a), y(shown(travelBefore(geometry, a)))])} />
+        <path class="rule-line" fill="none" d={`M${field.left} ${py}H${px}V${y(0)}`} />
+      </InField>
       <Handle
         x={px}
         y={py}

@@ -2,14 +2,14 @@ import type { PictureProps } from '../frame/types.ts';
 import { Mechanism } from '../picture/mechanism.tsx';
 import { TravelPlot } from '../picture/travel-plot.tsx';
 import { sliderCrank } from '../engine-inputs.ts';
-import { bdcAfter } from '../maths/slider-crank.ts';
 import { arcOf } from '../maths/rim-arc.ts';
-import { travelBefore } from '../maths/slider-crank.ts';
+import { bdcAfter, travelBefore } from '../maths/slider-crank.ts';
 import { onStep } from '../picture/steps.ts';
+import type { inputs, results } from './calculator.tsx';
 
 /** Travel against angle, and the mechanism beside it in the same state. */
-export function Picture({ values, results, spreads, lengths, set, commit }: PictureProps) {
-  const v = values as { from: string; stroke: number; rod: number; offset: number; rotor: number };
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results, spreads, lengths, idPrefix, set, commit } = props;
   const geometry = sliderCrank(v);
   const angle = results.angle as number;
   const { angle: angleSpread = 0, travel: travelSpread = 0 } = spreads();
@@ -30,6 +30,7 @@ export function Picture({ values, results, spreads, lengths, set, commit }: Pict
         angleSpread={angleSpread}
         travelSpread={travelSpread}
         lengths={lengths}
+        idPrefix={idPrefix}
         onAngle={moveTo}
         onEnd={commit}
       />

@@ -1,7 +1,7 @@
 import { demoEngine, demoTiming } from '../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../frame/define.ts';
-import { absent } from '../frame/types.ts';
+import { absent, type Inputs, type Results } from '../frame/types.ts';
 import { convert } from '../maths/units.ts';
 import { MathsError } from '../maths/errors.ts';
 import { readingOf } from '../maths/indicator-tilt.ts';
@@ -53,6 +53,128 @@ const found = ({ from }: { from: string }) =>
     ...(from === 'arc' ? (['rotor'] as const) : []),
   ] as const;
 
+export const inputs = {
+  from: choice({
+    assumed: true,
+    group: figure,
+    label: 'You have',
+    help: 'What the timing figure is given as.',
+    options: { travel: 'Piston travel', angle: 'Crank angle', arc: 'Arc on the rotor' },
+    default: 'travel',
+  }),
+  travel: {
+    kind: 'number',
+    group: figure,
+    label: 'Piston travel',
+    help: 'How far the piston is below top dead centre, measured along the bore.',
+    measure:
+      'Indicator in the plug hole, zeroed at top dead centre. Turn the crank back well past the figure, then forward up to it, so that play is always taken up the same way.',
+    unit: 'mm',
+    min: 0,
+    max: 200,
+    why: 'travel is counted down from the top, and no engine here has a longer stroke',
+    default: demoTiming.travel,
+    step: 0.05,
+    error: 0.02,
+    when: (v) => v.from === 'travel',
+  },
+  angle: {
+    kind: 'number',
+    group: figure,
+    label: 'Crank angle',
+    help: 'Degrees before true top dead centre.',
+    measure:
+      'Degree disc on the crank and a fixed pointer close to it, set to true top dead centre by a positive stop.',
+    unit: 'deg',
+    min: 0,
+    max: 200,
+    why: 'beyond bottom dead centre the count starts from the other side',
+    default: demoTiming.angle,
+    step: 0.5,
+    error: 0.25,
+    when: (v) => v.from === 'angle',
+  },
+  arc: {
+    kind: 'number',
+    group: figure,
+    label: 'Arc on the rotor',
+    help: 'Length along the rim from the top dead centre mark to the firing mark.',
+    measure: 'Lay a paper strip round the rim, prick both marks through it, and measure it flat.',
+    unit: 'mm',
+    min: 0,
+    max: 700,
+    why: 'half the rim of the largest rotor is no longer',
+    default: demoTiming.arc,
+    step: 0.5,
+    error: 0.25,
+    when: (v) => v.from === 'arc',
+  },
+  ...engineInputs,
+  rotor: {
+    ...rotorInput,
+    group: 'Rotor and indicator',
+    help: 'Where the marks are. Only for figures along the rim.',
+    measure: 'Caliper across the rim at the marks.',
+  },
+  tilt: {
+    assumed: true,
+    kind: 'number',
+    group: 'Rotor and indicator',
+    label: 'Lean of the indicator',
+    help: 'Angle between the plunger of the indicator and the bore. 0 when it stands in line.',
+    measure:
+      'The angle of the plug hole against the bore, from the drawing of the head or with a protractor on a rod screwed into the hole.',
+    unit: 'deg',
+    min: 0,
+    max: 60,
+    why: 'beyond that a plunger slides off the crown or jams',
+    default: 0,
+    step: 1,
+  },
+} as const satisfies Inputs;
+
+export const results = {
+  angle: {
+    label: 'Crank angle',
+    unit: 'deg',
+    help: 'Degrees before true top dead centre.',
+    lead: true,
+    decimals: 2,
+    word: () => 'BTDC',
+  },
+  travel: {
+    label: 'Piston travel',
+    unit: 'mm',
+    help: 'Below top dead centre, along the bore.',
+    lead: true,
+    decimals: 3,
+  },
+  'degrees-per-tenth': {
+    label: '0.1 mm is worth',
+    unit: 'deg',
+    help: 'Degrees of crank for 0.1 mm of piston travel at this place.',
+    inInches: {
+      label: '5 thou is worth',
+      help: 'Degrees of crank for 5 thou of piston travel at this place.',
+      times: convert(5, 'thou', 'mm') / 0.1,
+    },
+    lead: true,
+    decimals: 2,
+  },
+  arc: {
+    label: 'Arc on the rotor',
+    unit: 'mm',
+    help: 'Along the rim, from the top dead centre mark.',
+    decimals: 2,
+  },
+  'dial-reading': {
+    label: 'The leaning indicator shows',
+    unit: 'mm',
+    help: 'Set the dial to this; a leaning plunger moves further than the piston.',
+    decimals: 3,
+  },
+} as const satisfies Results;
+
 export default defineCalculator({
   slug: 'piston-position',
   title: 'Piston position and crank angle',
@@ -60,126 +182,8 @@ export default defineCalculator({
     'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod.',
   stage: 'position',
   alsoCalled: ['timing', 'BTDC', 'advance', 'mm before top dead centre', 'degrees', 'slider-crank'],
-  inputs: {
-    from: choice({
-      assumed: true,
-      group: figure,
-      label: 'You have',
-      help: 'What the timing figure is given as.',
-      options: { travel: 'Piston travel', angle: 'Crank angle', arc: 'Arc on the rotor' },
-      default: 'travel',
-    }),
-    travel: {
-      kind: 'number',
-      group: figure,
-      label: 'Piston travel',
-      help: 'How far the piston is below top dead centre, measured along the bore.',
-      measure:
-        'Indicator in the plug hole, zeroed at top dead centre. Turn the crank back well past the figure, then forward up to it, so that play is always taken up the same way.',
-      unit: 'mm',
-      min: 0,
-      max: 200,
-      why: 'travel is counted down from the top, and no engine here has a longer stroke',
-      default: demoTiming.travel,
-      step: 0.05,
-      error: 0.02,
-      when: (v) => v.from === 'travel',
-    },
-    angle: {
-      kind: 'number',
-      group: figure,
-      label: 'Crank angle',
-      help: 'Degrees before true top dead centre.',
-      measure:
-        'Degree disc on the crank and a fixed pointer close to it, set to true top dead centre by a positive stop.',
-      unit: 'deg',
-      min: 0,
-      max: 200,
-      why: 'beyond bottom dead centre the count starts from the other side',
-      default: demoTiming.angle,
-      step: 0.5,
-      error: 0.25,
-      when: (v) => v.from === 'angle',
-    },
-    arc: {
-      kind: 'number',
-      group: figure,
-      label: 'Arc on the rotor',
-      help: 'Length along the rim from the top dead centre mark to the firing mark.',
-      measure: 'Lay a paper strip round the rim, prick both marks through it, and measure it flat.',
-      unit: 'mm',
-      min: 0,
-      max: 700,
-      why: 'half the rim of the largest rotor is no longer',
-      default: demoTiming.arc,
-      step: 0.5,
-      error: 0.25,
-      when: (v) => v.from === 'arc',
-    },
-    ...engineInputs,
-    rotor: {
-      ...rotorInput,
-      group: 'Rotor and indicator',
-      help: 'Where the marks are. Only for figures along the rim.',
-      measure: 'Caliper across the rim at the marks.',
-    },
-    tilt: {
-      assumed: true,
-      kind: 'number',
-      group: 'Rotor and indicator',
-      label: 'Lean of the indicator',
-      help: 'Angle between the plunger of the indicator and the bore. 0 when it stands in line.',
-      measure:
-        'The angle of the plug hole against the bore, from the drawing of the head or with a protractor on a rod screwed into the hole.',
-      unit: 'deg',
-      min: 0,
-      max: 60,
-      why: 'beyond that a plunger slides off the crown or jams',
-      default: 0,
-      step: 1,
-    },
-  },
-  results: {
-    angle: {
-      label: 'Crank angle',
-      unit: 'deg',
-      help: 'Degrees before true top dead centre.',
-      lead: true,
-      decimals: 2,
-      word: () => 'BTDC',
-    },
-    travel: {
-      label: 'Piston travel',
-      unit: 'mm',
-      help: 'Below top dead centre, along the bore.',
-      lead: true,
-      decimals: 3,
-    },
-    'degrees-per-tenth': {
-      label: '0.1 mm is worth',
-      unit: 'deg',
-      help: 'Degrees of crank for 0.1 mm of piston travel at this place.',
-      inInches: {
-        label: '5 thou is worth',
-        help: 'Degrees of crank for 5 thou of piston travel at this place.',
-        times: convert(5, 'thou', 'mm') / 0.1,
-      },
-      lead: true,
-      decimals: 2,
-    },
-    arc: {
-      label: 'Arc on the rotor',
-      unit: 'mm',
-      help: 'Along the rim, from the top dead centre mark.',
-      decimals: 2,
-    },
-    'dial-reading': {
-      label: 'The leaning indicator shows',
-      unit: 'mm',
-      help: 'Set the dial to this; a leaning plunger moves further than the piston.',
-      decimals: 3,
-    },
-  },
+  inputs,
+  results,
   restsOn: {
     angle: found,
     travel: found,

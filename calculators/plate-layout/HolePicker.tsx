@@ -16,7 +16,8 @@ export interface HoleSpot {
 interface Props {
   readonly spots: readonly HoleSpot[];
   readonly picked: number;
-  readonly labelled: (spot: HoleSpot) => boolean;
+  /** Where the names stand for which there is room, by name. */
+  readonly labels: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
   readonly width: number;
   readonly height: number;
   readonly idPrefix: string;
@@ -30,9 +31,21 @@ const STEPS: Readonly<Record<string, number>> = {
   ArrowUp: -1,
 };
 
+interface NameProps {
+  readonly spot: HoleSpot;
+  readonly at: { readonly x: number; readonly y: number } | undefined;
+}
+
+const Name = ({ spot, at }: NameProps) =>
+  at ? (
+    <text class="on-screen" x={at.x} y={at.y}>
+      {spot.name}
+    </text>
+  ) : null;
+
 /** All holes as one list to pick from: by tap, the nearest; by keyboard, one after the other. */
 export function HolePicker(props: Props) {
-  const { spots, picked, labelled, width, height, idPrefix, onPick } = props;
+  const { spots, picked, labels, width, height, idPrefix, onPick } = props;
   const id = (index: number): string => `${idPrefix}hole-${spots[index]!.name}`;
 
   const tap = (event: TargetedMouseEvent<SVGGElement>): void => {
@@ -82,11 +95,7 @@ export function HolePicker(props: Props) {
             cy={spot.y}
             r={spot.radius}
           />
-          {labelled(spot) ? (
-            <text class="on-screen" x={spot.x + spot.radius + 4} y={spot.y - 4}>
-              {spot.name}
-            </text>
-          ) : null}
+          <Name spot={spot} at={labels.get(spot.name)} />
         </g>
       ))}
     </g>

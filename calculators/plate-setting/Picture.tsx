@@ -2,35 +2,46 @@ import { sliderCrank } from '../engine-inputs.ts';
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { positionAt } from '../maths/plate-setting.ts';
-import { AxisLeft } from '../picture/axis.tsx';
+import { AxisLeft, roomLeft } from '../picture/axis.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { onStep } from '../picture/steps.ts';
-import { timingsOf, type Values } from './compute.ts';
+import { timingsOf } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
 
 const WIDTH = 360;
-const HEIGHT = 320;
+const HEIGHT = 340;
+
+const key: readonly KeyEntry[] = [
+  { as: 'area', look: 'bar-before', words: 'as found' },
+  { as: 'area', look: 'bar-after', words: 'after the plate' },
+  { as: 'area', look: 'tolerance', words: 'within the tolerance' },
+];
 
 const sideOf = (error: number): string =>
   `${fixed(Math.abs(error), 1)} degrees ${error < 0 ? 'late' : 'early'}`;
 
 /** Each cylinder's error before and after the turn of the plate, with the tolerance as a band. */
-export function Picture({ values, results, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, idPrefix, set, commit } = props;
   const { target } = timingsOf(v);
-  const before = results['error-before'] as readonly number[];
-  const after = results.error as readonly number[];
-  const move = results['plate-move'] as number;
+  const before = computed['error-before'] as readonly number[];
+  const after = computed.error as readonly number[];
+  const move = computed['plate-move'] as number;
   const most = Math.max(v.tolerance, ...before.map(Math.abs), ...after.map(Math.abs));
   const end = useStill(Math.max(2, Math.ceil(most * 1.25)));
 
-  const left = usualMargin.left;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - 34;
-  const ceiling = usualMargin.top + 20;
-  const y = scaleLinear([-end, end], [floor, ceiling]);
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    left: roomLeft([-end, end]),
+  });
+  const { left, right, bottom } = field;
+  const y = scaleLinear([-end, end], [bottom, field.top]);
   const pitch = (right - left) / before.length;
   const bar = Math.min(20, pitch * 0.24);
 
@@ -46,19 +57,17 @@ export function Picture({ values, results, set, commit }: PictureProps) {
       height={HEIGHT}
       label={`Error of each cylinder before and after turning the plate by ${fixed(move, 2)} degrees of crank.`}
     >
-      <rect
-        class="band tolerance"
-        x={left}
-        y={y(v.tolerance)}
-        width={right - left}
-        height={y(-v.tolerance) - y(v.tolerance)}
-      />
-      <AxisLeft
-        scale={y}
-        at={left}
-        gridTo={right}
-        label="error, crank degrees: early above, late below"
-      />
+      <InField field={field} id={`${idPrefix}tolerance-field`}>
+        <rect
+          class="band tolerance"
+          x={left}
+          y={y(v.tolerance)}
+          width={right - left}
+          height={y(-v.tolerance) - y(v.tolerance)}
+        />
+      </InField>
+      <Key entries={key} width={WIDTH} />
+      <AxisLeft scale={y} field={field} label="error, crank degrees: early above, late below" />
       <path class="axis-line" d={`M${left} ${y(0)}H${right}`} />
       <g aria-hidden="true">
         {after.map((error, index) => {
@@ -79,14 +88,14 @@ export function Picture({ values, results, set, commit }: PictureProps) {
                 width={bar}
                 height={Math.max(1, Math.abs(y(error) - y(0)))}
               />
-              <text class="key" x={middle} y={floor + 16} text-anchor="middle">
+              <text class="key" x={middle} y={bottom + 16} text-anchor="middle">
                 {String(index + 1)}
               </text>
             </g>
           );
         })}
-        <text class="key" x={left} y={HEIGHT - 4}>
-          cylinder; open bar as found, full bar after the plate
+        <text class="axis-text" x={(left + right) / 2} y={bottom + 33} text-anchor="middle">
+          cylinder
         </text>
       </g>
       {before.map((error, index) => (

@@ -1,8 +1,10 @@
 import { fixed } from '../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { AxisLeft } from '../picture/axis.tsx';
+import { InField, type Field } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
 import { Plot } from '../picture/plot.tsx';
+import { portArea, type PortKind } from '../picture/ports.ts';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { wallLayout, type Strip } from './wall-layout.ts';
@@ -25,21 +27,26 @@ interface Props {
   /** Highest and lowest the crown goes. */
   readonly crownRange: readonly [highest: number, lowest: number];
   readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
   readonly onCrown: (depth: number) => void;
   readonly onEdge: (port: 'exhaust' | 'transfer' | 'inlet', depth: number) => void;
   readonly onEnd: () => void;
 }
 
 const WIDTH = 360;
-const HEIGHT = 350;
-const LEFT = 42;
-const RIGHT = 352;
-const TOP = 34;
-const BOTTOM = HEIGHT - 10;
+const HEIGHT = 376;
+/** Above it the axis label, and below that the names of the ports over their columns. */
+const FIELD: Field = { left: 46, right: 352, top: 48, bottom: HEIGHT - 28 };
+const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = FIELD;
+
+const NAMES = 16;
+
+const transferName = (index: number, pairs: number): string =>
+  pairs === 1 ? 'transfer' : `T${String(index + 1)}`;
 
 /** The bore slit open opposite the exhaust and rolled flat, with the piston over it. */
 export function CylinderWall(props: Props) {
-  const { exhaust, transfers, inlet, crown, skirt, crownRange, lengths, onEnd } = props;
+  const { exhaust, transfers, inlet, crown, skirt, crownRange, lengths, idPrefix, onEnd } = props;
   const [highest, lowest] = crownRange;
   const deepest = useStill(
     Math.max(lowest, exhaust.bottom, ...transfers.map((t) => t.bottom), inlet?.bottom ?? 0) + 8,
@@ -67,7 +74,7 @@ export function CylinderWall(props: Props) {
     strip: Strip,
     port: WallPort,
     [from, to]: readonly [number, number],
-    kind: string,
+    kind: PortKind,
     key: string,
   ) => (
     <g key={key}>
@@ -80,7 +87,7 @@ export function CylinderWall(props: Props) {
       />
       {to > from ? (
         <rect
-          class={`port port-${kind}`}
+          class={portArea(kind)}
           x={hundredth(strip.x)}
           width={hundredth(strip.width)}
           y={y(from)}
@@ -89,12 +96,12 @@ export function CylinderWall(props: Props) {
       ) : null}
     </g>
   );
-  const name = (words: string, { x, width }: Strip, place: number) => (
+  const name = (words: string, { x, width }: Strip) => (
     <text
       key={`${words}-${String(x)}`}
       class="key"
       x={hundredth(x + width / 2)}
-      y={place}
+      y={TOP - 7}
       text-anchor="middle"
     >
       {words}
@@ -117,6 +124,7 @@ export function CylinderWall(props: Props) {
       step={0.1}
       valueText={`${say(depth)} below the deck`}
       along="y"
+      downwards
       onDrag={(_, place) => props.onEdge(port, mmAt(place))}
       onStep={(depthWanted) => props.onEdge(port, depthWanted)}
       onEnd={onEnd}
@@ -130,52 +138,57 @@ export function CylinderWall(props: Props) {
       label={`Cylinder wall rolled flat: crown ${say(crown)} below the deck`}
     >
       <g aria-hidden="true">
-        <rect
-          class="bore-wall"
-          x={LEFT}
-          width={RIGHT - LEFT}
-          y={y(0)}
-          height={hundredth(BOTTOM - y(0))}
-        />
-        {window(layout.exhaust, exhaust, openByCrown(exhaust), 'exhaust', 'exhaust')}
-        {transfers.flatMap((port, index) =>
-          layout.transfers[index]!.map((strip, side) =>
-            window(strip, port, openByCrown(port), 'transfer', `${String(index)}-${String(side)}`),
-          ),
-        )}
-        {inlet
-          ? layout.inlet.map((strip, side) =>
-              window(strip, inlet, openBySkirt(inlet), 'inlet', String(side)),
-            )
-          : null}
-        <rect
-          class="piston-over"
-          x={LEFT}
-          width={RIGHT - LEFT}
-          y={y(crown)}
-          height={hundredth(y(skirtEnd) - y(crown))}
-        />
-        <path class="piston-edge" d={`M${LEFT} ${y(crown)}H${RIGHT}`} />
-        {name('exhaust', layout.exhaust, y(exhaust.bottom) + 15)}
-        {transfers.flatMap((port, index) =>
-          layout.transfers[index]!.map((strip) =>
-            name(
-              transfers.length === 1 ? 'transfer' : `T${String(index + 1)}`,
-              strip,
-              y(port.bottom) + 15,
+        <InField field={FIELD} id={`${idPrefix}wall-field`}>
+          <rect
+            class="bore-wall"
+            x={LEFT}
+            width={RIGHT - LEFT}
+            y={y(0)}
+            height={hundredth(BOTTOM - y(0))}
+          />
+          {window(layout.exhaust, exhaust, openByCrown(exhaust), 'exhaust', 'exhaust')}
+          {transfers.flatMap((port, index) =>
+            layout.transfers[index]!.map((strip, side) =>
+              window(
+                strip,
+                port,
+                openByCrown(port),
+                'transfer',
+                `${String(index)}-${String(side)}`,
+              ),
             ),
-          ),
+          )}
+          {inlet
+            ? layout.inlet.map((strip, side) =>
+                window(strip, inlet, openBySkirt(inlet), 'inlet', String(side)),
+              )
+            : null}
+          <rect
+            class="piston-over"
+            x={LEFT}
+            width={RIGHT - LEFT}
+            y={y(crown)}
+            height={hundredth(y(skirtEnd) - y(crown))}
+          />
+          <path class="piston-edge" d={`M${LEFT} ${y(crown)}H${RIGHT}`} />
+          <path class="axis-line" d={`M${LEFT} ${y(0)}H${RIGHT}`} />
+        </InField>
+        {name('exhaust', layout.exhaust)}
+        {layout.transfers.flatMap((pair, index) =>
+          pair.map((strip) => name(transferName(index, transfers.length), strip)),
         )}
-        {inlet ? layout.inlet.map((strip) => name('inlet', strip, y(inlet.top) - 6)) : null}
-        <path class="axis-line" d={`M${LEFT} ${y(0)}H${RIGHT}`} />
-        <text class="key" x={RIGHT - 4} y={y(0) - 6} text-anchor="end">
-          deck
-        </text>
-        <text class="key" x={WIDTH / 2 + 17} y={BOTTOM - 6} text-anchor="middle">
-          heights to scale, widths not
+        {inlet ? layout.inlet.map((strip) => name('inlet', strip)) : null}
+        <text class="key" x={(LEFT + RIGHT) / 2} y={BOTTOM + 19} text-anchor="middle">
+          heights to scale, widths not; the deck at 0
         </text>
       </g>
-      <AxisLeft scale={axis} at={LEFT} label={`${unit} below deck`} />
+      <AxisLeft
+        scale={axis}
+        field={FIELD}
+        grid={false}
+        labelUp={NAMES}
+        label={`${unit} below deck`}
+      />
       {edge('exhaust', 'Exhaust, top edge', layout.exhaust, exhaust.top)}
       {edge('transfer', 'Transfer, top edge', layout.transfers[0]![0], transfers[0]!.top)}
       {inlet ? edge('inlet', 'Inlet, bottom edge', layout.inlet[1], inlet.bottom) : null}
@@ -189,6 +202,7 @@ export function CylinderWall(props: Props) {
         step={0.5}
         valueText={`${say(crown)} below the deck`}
         along="y"
+        downwards
         onDrag={(_, place) => props.onCrown(mmAt(place))}
         onStep={props.onCrown}
         onEnd={onEnd}

@@ -10,7 +10,7 @@ import { TimingRing } from './TimingRing.tsx';
 
 /** The ring of one turn and the wall rolled flat, in the same state. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
-  const { values: v, results: r, lengths, set, commit } = props;
+  const { values: v, results: r, lengths, idPrefix, set, commit } = props;
   const barrel = barrelOf(v);
   const events = (r.opens as readonly number[]).map((opens, index): PortEvents => {
     const closes = (r.closes as readonly number[])[index]!;
@@ -62,6 +62,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         skirt={v.skirt}
         crownRange={[v.deck, v.deck + totalTravel(barrel)]}
         lengths={lengths}
+        idPrefix={idPrefix}
         onCrown={moveCrown}
         onEdge={moveEdge}
         onEnd={commit}

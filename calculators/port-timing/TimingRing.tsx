@@ -2,7 +2,10 @@ import { arc } from 'd3-shape';
 import { fixed } from '../frame/format.ts';
 import type { PortEvents } from '../maths/port-timing.ts';
 import { Handle } from '../picture/handle.tsx';
+import { Key } from '../picture/key.tsx';
+import { spreadOut } from '../picture/labels.ts';
 import { Plot } from '../picture/plot.tsx';
+import { portArea, portKey } from '../picture/ports.ts';
 import { hundredth, onStep } from '../picture/steps.ts';
 
 interface Props {
@@ -16,12 +19,12 @@ interface Props {
 }
 
 const WIDTH = 360;
-const HEIGHT = 340;
-const CENTRE = { x: WIDTH / 2, y: 158 };
+const HEIGHT = 350;
+const CENTRE = { x: WIDTH / 2, y: 190 };
 const RADIANS = Math.PI / 180;
 const OUTER = 118;
-/** The crank pin, by which the crank is turned. */
-const PIN = 58;
+/** The crank pin, by which the crank is turned, within the arcs of six pairs of transfers. */
+const PIN = 44;
 
 const at = (angle: number, radius: number) => ({
   x: hundredth(CENTRE.x + radius * Math.sin(angle * RADIANS)),
@@ -38,17 +41,40 @@ const sector = ({ opens, closes }: PortEvents, radius: number, width: number): s
       .endAngle(closes * RADIANS)(null) ?? ''
   ).replaceAll(/-?\d+\.\d+/g, (number) => String(hundredth(Number(number))));
 
-/** An angle written beside the ring, where the event is. */
-function Mark({ angle }: { readonly angle: number }) {
-  const { x, y } = at(angle, OUTER + 7);
-  const side = Math.sin(angle * RADIANS);
-  const anchor = Math.abs(side) < 0.3 ? 'middle' : side > 0 ? 'start' : 'end';
-  const turned = ((angle % 360) + 360) % 360;
-  return (
-    <text class="tick-text" x={x} y={y} dy="0.32em" text-anchor={anchor}>
-      {fixed(turned, 0)}°
-    </text>
+interface Event {
+  readonly angle: number;
+  readonly words: string;
+}
+
+/** Room beside the ring for a figure, and across the middle for the word at its end. */
+const BESIDE = OUTER + 9;
+const WORD = 30;
+
+/** The figures of one side of the ring, each where its event is or as near as there is room. */
+function marksOf(side: 'left' | 'right', events: readonly Event[]) {
+  const sign = side === 'left' ? -1 : 1;
+  const here = events.filter(({ angle }) => Math.sin(angle * RADIANS) >= 0 === sign > 0);
+  const heights = spreadOut(
+    here.map(({ angle }) => CENTRE.y - BESIDE * Math.cos(angle * RADIANS)),
+    CENTRE.y - BESIDE,
+    CENTRE.y + BESIDE,
   );
+  return here.map(({ words }, index) => {
+    const y = heights[index]!;
+    const out = Math.sqrt(Math.max(0, BESIDE ** 2 - (y - CENTRE.y) ** 2));
+    return (
+      <text
+        key={words}
+        class="tick-text"
+        x={hundredth(CENTRE.x + sign * Math.max(WORD, out))}
+        y={hundredth(y)}
+        dy="0.32em"
+        text-anchor={side === 'left' ? 'end' : 'start'}
+      >
+        {words}
+      </text>
+    );
+  });
 }
 
 /** One turn of the crank as a ring, top dead centre at the top, clockwise; each port an arc of it. */
@@ -67,46 +93,38 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
   const rows = [
     { kind: 'exhaust', events: exhaust },
     { kind: 'transfer', events: transfers[0]! },
-    ...(inlet ? [{ kind: 'inlet', events: inlet }] : []),
-  ];
+    ...(inlet ? [{ kind: 'inlet', events: inlet } as const] : []),
+  ] as const;
+  const key = rows.map(({ kind, events }) =>
+    portKey('area', kind, `${kind} ${fixed(events.duration, 0)}°`),
+  );
+  const angles = rows.flatMap(({ events: { opens, closes } }) => [opens, closes]);
+  const figures = [...new Set(angles.map((angle) => fixed(((angle % 360) + 360) % 360, 0)))];
+  const events = figures.map((figure) => ({ angle: Number(figure), words: `${figure}°` }));
   return (
     <Plot width={WIDTH} height={HEIGHT} label={`Timing ring: ${words}`}>
+      <Key entries={key} width={WIDTH} />
       <g transform={`translate(${CENTRE.x} ${CENTRE.y})`} aria-hidden="true">
         <circle class="part part-hollow" r={OUTER} />
-        <path class="port port-exhaust" d={sector(exhaust, OUTER, 13)} />
-        {transfers.map((events, index) => (
+        <path class={portArea('exhaust')} d={sector(exhaust, OUTER, 13)} />
+        {transfers.map((each, index) => (
           <path
             key={index}
-            class="port port-transfer"
-            d={sector(events, OUTER - 17 - 8 * index, 7)}
+            class={portArea('transfer')}
+            d={sector(each, OUTER - 17 - 8 * index, 7)}
           />
         ))}
-        {inlet ? <path class="port port-inlet" d={sector(inlet, OUTER, 13)} /> : null}
+        {inlet ? <path class={portArea('inlet')} d={sector(inlet, OUTER, 13)} /> : null}
       </g>
       <g aria-hidden="true">
-        {[exhaust, transfers[0]!, ...(inlet ? [inlet] : [])]
-          .flatMap(({ opens, closes }) => [opens, closes])
-          .map((angle, index) => (
-            <Mark key={index} angle={angle} />
-          ))}
-        <text class="axis-text" x={CENTRE.x} y={CENTRE.y - OUTER - 14} text-anchor="middle">
+        {marksOf('left', events)}
+        {marksOf('right', events)}
+        <text class="axis-text" x={CENTRE.x} y={CENTRE.y - OUTER - 7} text-anchor="middle">
           top
         </text>
-        <text class="axis-text" x={CENTRE.x} y={CENTRE.y + OUTER + 22} text-anchor="middle">
+        <text class="axis-text" x={CENTRE.x} y={CENTRE.y + OUTER + 17} text-anchor="middle">
           bottom
         </text>
-        {rows.map(({ kind, events }, index) => (
-          <g
-            key={kind}
-            class="key"
-            transform={`translate(${8 + (index * (WIDTH - 8)) / rows.length} ${HEIGHT - 22})`}
-          >
-            <rect class={`port port-${kind}`} width={14} height={11} />
-            <text x={19} y={6} dy="0.32em">
-              {kind} {fixed(events.duration, 0)}°
-            </text>
-          </g>
-        ))}
         <path class="part-rod" d={`M${CENTRE.x} ${CENTRE.y}L${hand.x} ${hand.y}`} />
         <circle class="part" cx={CENTRE.x} cy={CENTRE.y} r={9} />
       </g>

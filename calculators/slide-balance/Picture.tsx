@@ -1,24 +1,29 @@
 import { fixed } from '../frame/format.ts';
 import type { PictureProps } from '../frame/types.ts';
 import { displayUnit, fromDisplay, toDisplay, units } from '../frame/units.ts';
-import { AxisLeft } from '../picture/axis.tsx';
+import { AxisLeft, roomLeft } from '../picture/axis.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
 import { Handle } from '../picture/handle.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { fieldTop, Key, type KeyEntry } from '../picture/key.tsx';
+import { Plot } from '../picture/plot.tsx';
 import { scaleLinear } from '../picture/scale.ts';
 import { useStill } from '../picture/still.ts';
 import { onStep } from '../picture/steps.ts';
-import { targetOf, type Computed, type Values } from './compute.ts';
+import { targetOf } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
 
 const WIDTH = 360;
-const HEIGHT = 310;
+const HEIGHT = 330;
+/** A column narrower than this has no room for words. */
+const ROOM_FOR_WORDS = 58;
 
 /**
  * The slides over the floors of their bores as found (or the gauges behind them), the line they are
  * brought to, and the turns that do it.
  */
-export function Picture({ values, results, lengths, set, commit }: PictureProps) {
-  const v = values as unknown as Values;
-  const computed = results as unknown as Computed;
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const drill = v.method === 'drill';
   const home = drill ? ('mm' as const) : ('kPa' as const);
   const unit = displayUnit(home, lengths);
@@ -31,17 +36,31 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
   const target = targetOf(v);
   const turns = computed.turn as readonly number[];
   const all = [...readings, target];
-  const high = useStill(Math.max(...all, drill ? 1 : 5) * (drill ? 1.5 : 1.15));
-  const left = usualMargin.left;
-  const right = WIDTH - usualMargin.right;
-  const floor = HEIGHT - 52;
-  const ceiling = usualMargin.top + 16;
-  const y = scaleLinear([0, shown(high)], [floor, ceiling]);
+  const most = Math.max(...all, drill ? 1 : 5);
+  // In whole steps, so that a step of the highest is seen against the scale.
+  const high = useStill(drill ? Math.ceil(most * 1.5) : 5 * Math.ceil((most * 1.15) / 5));
+  const legend: readonly KeyEntry[] = [
+    {
+      as: 'area',
+      look: drill ? 'part part-moving' : 'bar-before',
+      words: drill ? 'slide' : 'vacuum',
+    },
+    { as: 'line', look: 'rule-line target-line', words: 'brought to' },
+  ];
+  const heights = [0, shown(high)] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(legend, WIDTH),
+    bottom: 52,
+    left: roomLeft(heights),
+  });
+  const { left, right, bottom: floor, top: ceiling } = field;
+  const y = scaleLinear(heights, [floor, ceiling]);
   const wide = (right - left) / readings.length;
   const half = Math.min(30, wide * 0.3);
+  const words = wide >= ROOM_FOR_WORDS;
   const move = (index: number, wanted: number): void => {
-    const most = drill ? 60 : 101;
-    set(`${key}-${String(index + 1)}`, Math.min(most, Math.max(0, onStep(wanted, step))));
+    const limit = drill ? 60 : 101;
+    set(`${key}-${String(index + 1)}`, Math.min(limit, Math.max(0, onStep(wanted, step))));
   };
 
   return (
@@ -50,10 +69,10 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
       height={HEIGHT}
       label={`${drill ? 'Openings' : 'Vacuum'} of the slides as found, all to be brought to ${say(target)}`}
     >
+      <Key entries={legend} width={WIDTH} />
       <AxisLeft
         scale={y}
-        at={left}
-        gridTo={right}
+        field={field}
         label={
           drill
             ? `opening as found, ${units[unit].label}`
@@ -85,10 +104,14 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
                 />
               )}
               <text x={middle} y={floor + 18} text-anchor="middle">
-                {`slide ${String(index + 1)}`}
+                {`${words ? 'slide ' : ''}${String(index + 1)}`}
               </text>
               <text class="dimension-text" x={middle} y={floor + 36} text-anchor="middle">
-                {still ? 'leave it' : `${turn > 0 ? '+' : '−'}${fixed(Math.abs(turn), 2)}`}
+                {still
+                  ? words
+                    ? 'leave it'
+                    : '0'
+                  : `${turn > 0 ? '+' : '−'}${fixed(Math.abs(turn), 2)}`}
               </text>
             </g>
             <Handle
@@ -112,7 +135,9 @@ export function Picture({ values, results, lengths, set, commit }: PictureProps)
           </g>
         );
       })}
-      <path class="rule-line target-line" d={`M${left} ${y(shown(target))}H${right}`} />
+      <InField field={field} id={`${idPrefix}target-field`}>
+        <path class="rule-line target-line" d={`M${left} ${y(shown(target))}H${right}`} />
+      </InField>
       <text x={4} y={floor + 36} aria-hidden="true">
         turns
       </text>

@@ -2,9 +2,12 @@ import type { PistonInBarrel } from '../maths/port-timing.ts';
 import { uncoveredArea, type PortWindow } from '../maths/port-area.ts';
 import { travelAt } from '../maths/slider-crank.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { AxisBottom, AxisLeft } from '../picture/axis.tsx';
-import { Band, Curve } from '../picture/curve.tsx';
-import { Plot, usualMargin } from '../picture/plot.tsx';
+import { AxisBottom, AxisLeft, roomLeft } from '../picture/axis.tsx';
+import { Line, Patch } from '../picture/curve.tsx';
+import { fieldOf, InField } from '../picture/field.tsx';
+import { fieldTop, Key } from '../picture/key.tsx';
+import { Plot } from '../picture/plot.tsx';
+import { portArea, portCurve, portKey } from '../picture/ports.ts';
 import { scaleLinear } from '../picture/scale.ts';
 import { evenly } from '../picture/steps.ts';
 
@@ -16,17 +19,17 @@ interface Props {
   readonly inlet: ((angle: number) => number) | undefined;
   readonly blowdown: readonly [from: number, to: number];
   readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
 }
 
 const WIDTH = 360;
 const HEIGHT = 290;
-const TOP = 54;
 /** Degrees between the points of a curve. */
 const STEP = 2;
-const FLOOR = HEIGHT - usualMargin.bottom;
 
 /** Open area of each port over one turn; what lies under the curve is its angle-area. */
-export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengths }: Props) {
+export function OpenAreaPlot(props: Props) {
+  const { barrel, exhaust, transfer, inlet, blowdown, lengths, idPrefix } = props;
   const unit = units[displayUnit('mm2', lengths)].label;
   const shown = (mm2: number): number => toDisplay(mm2, 'mm2', lengths);
   const angles = evenly(0, 360, 360 / STEP);
@@ -37,58 +40,50 @@ export function OpenAreaPlot({ barrel, exhaust, transfer, inlet, blowdown, lengt
   const most = Math.max(
     ...angles.flatMap((angle) => [ofExhaust(angle), ofTransfer(angle), ofInlet(angle)]),
   );
-  const x = scaleLinear([0, 360], [usualMargin.left, WIDTH - usualMargin.right]);
-  const y = scaleLinear([0, shown(most) * 1.08], [FLOOR, TOP]);
+  const [from, to] = blowdown;
+  const key = [
+    portKey('line', 'exhaust'),
+    portKey('line', 'transfer'),
+    ...(inlet ? [portKey('line', 'inlet')] : []),
+    ...(to > from ? [portKey('area', 'blowdown')] : []),
+  ];
+  const areas = [0, shown(most) * 1.08] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    left: roomLeft(areas),
+  });
+  const x = scaleLinear([0, 360], [field.left, field.right]);
+  const y = scaleLinear(areas, [field.bottom, field.top]);
   const openIn = (area: (angle: number) => number, start: number, end: number) =>
     angles
       .filter((angle) => angle >= start && angle <= end)
       .filter((angle) => [angle - STEP, angle, angle + STEP].some((near) => area(near) > 0))
       .map((angle) => [x(angle), y(shown(area(angle)))] as const);
-  const [from, to] = blowdown;
   return (
     <Plot width={WIDTH} height={HEIGHT} label="Open area of each port over one turn of the crank">
-      <AxisBottom scale={x} at={FLOOR} label="crank angle, degrees after top" />
-      <AxisLeft
-        scale={y}
-        at={usualMargin.left}
-        gridTo={WIDTH - usualMargin.right}
-        label={`open area, ${unit}`}
-      />
-      {to > from ? (
-        <Band
-          edges={evenly(from, to, 20).map((angle) => [x(angle), FLOOR, y(shown(ofExhaust(angle)))])}
-        />
-      ) : null}
-      <Curve kind="exhaust" points={openIn(ofExhaust, 0, 360)} />
-      <Curve points={openIn(ofTransfer, 0, 360)} />
-      {inlet ? (
-        <>
-          <Curve kind="other" points={openIn(ofInlet, 0, 180)} />
-          <Curve kind="other" points={openIn(ofInlet, 180, 360)} />
-        </>
-      ) : null}
-      <g class="key" transform="translate(6 16)" aria-hidden="true">
-        <path class="curve curve-exhaust" d="M0 0h20" />
-        <text x={25} dy="0.32em">
-          exhaust
-        </text>
-        <path class="curve" d="M82 0h20" />
-        <text x={107} dy="0.32em">
-          transfers
-        </text>
-        <path class="band-error" d="M176 -5h20v9h-20z" />
-        <text x={201} dy="0.32em">
-          blowdown
-        </text>
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} grid={false} label="crank angle, degrees after top" />
+      <AxisLeft scale={y} field={field} label={`open area, ${unit}`} />
+      <InField field={field} id={`${idPrefix}open-field`}>
+        {to > from ? (
+          <Patch
+            look={portArea('blowdown')}
+            edges={evenly(from, to, 20).map((angle) => [
+              x(angle),
+              field.bottom,
+              y(shown(ofExhaust(angle))),
+            ])}
+          />
+        ) : null}
+        <Line look={portCurve('exhaust')} points={openIn(ofExhaust, 0, 360)} />
+        <Line look={portCurve('transfer')} points={openIn(ofTransfer, 0, 360)} />
         {inlet ? (
           <>
-            <path class="curve curve-other" d="M280 0h20" />
-            <text x={305} dy="0.32em">
-              inlet
-            </text>
+            <Line look={portCurve('inlet')} points={openIn(ofInlet, 0, 180)} />
+            <Line look={portCurve('inlet')} points={openIn(ofInlet, 180, 360)} />
           </>
         ) : null}
-      </g>
+      </InField>
     </Plot>
   );
 }

@@ -8,7 +8,7 @@ import { SpeedPlot } from './SpeedPlot.tsx';
 
 /** The open areas over a turn, and what they are worth at each speed. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
-  const { values: v, results: r, lengths, set, commit } = props;
+  const { values: v, results: r, lengths, idPrefix, set, commit } = props;
   const barrel = barrelOf(v);
   const blowdown = r['blowdown-time-area'];
   const inlet = r['inlet-time-area'];
@@ -20,6 +20,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         transfer={r['transfer-time-area'] as number}
         blowdown={typeof blowdown === 'number' ? blowdown : undefined}
         inlet={typeof inlet === 'number' ? inlet : undefined}
+        idPrefix={idPrefix}
         onSpeed={(rpm) => set('rpm', rpm)}
         onEnd={commit}
       />
@@ -33,6 +34,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           crownPort(barrel, v['transfer-edge']).opens,
         ]}
         lengths={lengths}
+        idPrefix={idPrefix}
       />
     </>
   );

@@ -13,6 +13,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { Figures } from './Figures.tsx';
 import { lastGood } from './last-good.ts';
 import { More } from './More.tsx';
+import { PictureGuard } from './PictureGuard.tsx';
 import { rememberedLengths, watchLengths } from './preferences.ts';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
@@ -154,7 +155,11 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     // The ± of a figure hardly changes along a drag, and costs more than the figure itself.
     const spreads = () => (dragged ? figured : drawn).evaluation.spreads;
     const known = { values, results, spreads, lengths: drawn.lengths };
-    return <Picture {...known} idPrefix={idPrefix} set={onSet} commit={end} />;
+    return (
+      <PictureGuard>
+        <Picture {...known} idPrefix={idPrefix} set={onSet} commit={end} />
+      </PictureGuard>
+    );
   }, [Picture, drawn, dragged, idPrefix, onSet, end]);
   const more = useMemo(
     () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,

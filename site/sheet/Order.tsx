@@ -53,6 +53,11 @@ export function Order(props: Props) {
         ) : null}
         {next ? <> Next: {steps[next].title.toLowerCase()}.</> : ' The sheet is complete.'}
       </p>
+      <p class="legend" aria-hidden="true">
+        {(Object.keys(marks) as (keyof typeof marks)[])
+          .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)
+          .join('   ')}
+      </p>
       <ol class="tasks">
         {order.map((id, i) => (
           <li key={id}>
@@ -69,11 +74,6 @@ export function Order(props: Props) {
           </li>
         ))}
       </ol>
-      <p class="legend" aria-hidden="true">
-        {(Object.keys(marks) as (keyof typeof marks)[])
-          .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)
-          .join('   ')}
-      </p>
     </section>
   );
 }

@@ -29,7 +29,7 @@ interface Props extends BoxProps {
 export const marks = {
   open: '○',
   part: '◐',
-  unjudged: '◐',
+  unjudged: '●',
   fail: '✕',
   again: '↻',
   pass: '✓',

@@ -41,6 +41,64 @@ describe('a handle stays under the finger', () => {
   });
 });
 
+describe('the arrow keys move a handle the way they point, and enlarge what it says', () => {
+  // The angle of a hole goes round the plate, anticlockwise.
+  const straight = dragged.filter(({ label }) => !label.startsWith('Hole'));
+  it.each(straight)('$slug: $label', async ({ slug, index, along }) => {
+    await visit(
+      { path: `calculators/${slug}/`, viewport: { width: 800, height: 1600 } },
+      async (page) => {
+        await settled(page);
+        const handle = page.getByRole('slider').nth(index);
+        const says = async (): Promise<number> =>
+          Number(await handle.getAttribute('aria-valuenow'));
+        await handle.focus();
+        const [place, value] = [(await middleOf(handle))[along], await says()];
+        for (let i = 0; i < 3; i += 1) {
+          await page.keyboard.press(along === 'x' ? 'ArrowRight' : 'ArrowUp');
+          await painted(page);
+        }
+        expect(await says()).toBeGreaterThan(value);
+        const moved = (await middleOf(handle))[along] - place;
+        if (along === 'x') expect(moved).toBeGreaterThan(0);
+        else expect(moved).toBeLessThan(0);
+      },
+    );
+  });
+});
+
+describe('a handle that goes round stays at the angle of the finger', () => {
+  it.each([
+    'Crank, degrees after the found top',
+    'Reading before the top',
+    'Reading after the top',
+  ])('find-tdc: %s', async (name) => {
+    await visit(
+      { path: 'calculators/find-tdc/', viewport: { width: 800, height: 1600 } },
+      async (page) => {
+        await settled(page);
+        const grip = page.getByRole('slider', { name });
+        const start = await take(page, grip);
+        const centre = await middleOf(page.locator('.calc-picture .disc'));
+        const angleOf = ({ x, y }: { x: number; y: number }): number =>
+          (Math.atan2(x - centre.x, centre.y - y) * 180) / Math.PI;
+        const [from, radius] = [angleOf(start), Math.hypot(start.x - centre.x, start.y - centre.y)];
+        for (const by of [-4, -8, -16, -10, -20]) {
+          const angle = ((from + by) * Math.PI) / 180;
+          await page.mouse.move(
+            centre.x + radius * Math.sin(angle),
+            centre.y - radius * Math.cos(angle),
+          );
+          await painted(page);
+          const off = angleOf(await middleOf(grip)) - (from + by);
+          expect(Math.abs(((off + 540) % 360) - 180), `${by} degrees on`).toBeLessThan(2);
+        }
+        await page.mouse.up();
+      },
+    );
+  });
+});
+
 it('its field opens once the finger lets go, not before', async () => {
   await visit(
     { path: 'calculators/piston-position/', viewport: { width: 800, height: 1600 } },

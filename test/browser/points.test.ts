@@ -34,10 +34,10 @@ describe('points gap, dwell and timing', () => {
     });
   });
 
-  it('widens the gap when its line is dragged down, and the points open earlier', async () => {
+  it('widens the gap when it is dragged up, and the points open earlier', async () => {
     await open(`${given}&gap=0.3mm`, async (page) => {
       const before = (await result(page, 'opens'))!;
-      await drag(page, 'Points gap', 0, 40);
+      await drag(page, 'Points gap', 0, -40);
       await expect.poll(() => result(page, 'gap-set')).toBeGreaterThan(0.3);
       const gap = (await result(page, 'gap-set'))!;
       expect(await field(page, 'gap').inputValue()).toBe(String(gap));
@@ -50,7 +50,7 @@ describe('points gap, dwell and timing', () => {
   it('changes the dwell by dragging where a dwell was given', async () => {
     await open(`${given}&from=dwell&dwell=130deg`, async (page) => {
       await expectResult(page, 'dwell-angle', 130);
-      await drag(page, 'Points gap', 0, 40);
+      await drag(page, 'Points gap', 0, -40);
       await expect.poll(() => result(page, 'dwell-angle')).toBeLessThan(130);
       expect(await field(page, 'dwell').inputValue()).toBe(
         String(await result(page, 'dwell-angle')),
@@ -70,7 +70,7 @@ describe('points gap, dwell and timing', () => {
       expect(at).toBeGreaterThan(25);
       await handle(page, 'Cam turned to').focus();
       await page.keyboard.press('ArrowLeft');
-      await expect.poll(() => field(page, 'at').inputValue()).toBe(String(at - 1));
+      await expect.poll(() => field(page, 'at').inputValue()).toBe(String(at + 1));
     });
   });
 
@@ -133,7 +133,7 @@ describe('points gap, dwell and timing', () => {
         const grip = (await handle(page, 'Points gap').boundingBox())!;
         expect(Math.min(grip.width, grip.height)).toBeGreaterThanOrEqual(40);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(phone.width);
-        await drag(page, 'Points gap', 0, -30);
+        await drag(page, 'Points gap', 0, 30);
         await expect.poll(() => result(page, 'gap-set')).toBeLessThan(0.3);
       },
       options,

@@ -191,7 +191,7 @@ describe('comparisons between like engines', () => {
       );
       await expectResult(page, 'peak', peak.velocity);
       await expectResult(page, 'peak-angle', peak.angle, 4);
-      await drag(page, 'Crank angle before the top', -60, 0);
+      await drag(page, 'Crank angle before the top', 60, 0);
       await expect.poll(() => result(page, 'velocity')).toBeLessThan(peak.velocity / 1.1);
       expect(await page.locator('.remarks').textContent()).toContain('not a prediction');
     });

@@ -1,0 +1,67 @@
+import { textWidth } from './text-width.ts';
+
+/** An upright rectangle on the sheet, in user units. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const UP = 10;
+const DOWN = 3;
+
+/** The room that a line of type takes, by where its baseline starts. */
+export const textBox = (words: string, x: number, y: number): Box => ({
+  left: x,
+  right: x + textWidth(words),
+  top: y - UP,
+  bottom: y + DOWN,
+});
+
+export const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+export const inside = (box: Box, sheet: Box): boolean =>
+  box.left >= sheet.left &&
+  box.right <= sheet.right &&
+  box.top >= sheet.top &&
+  box.bottom <= sheet.bottom;
+
+/** The box of a round mark. */
+export const round = (x: number, y: number, radius: number): Box => ({
+  left: x - radius,
+  right: x + radius,
+  top: y - radius,
+  bottom: y + radius,
+});
+
+/**
+ * Where the name of a round mark can stand beside it: the start of its baseline, at the first side
+ * where it lies on the sheet and on nothing of what is `taken`; nothing where there is no such side.
+ */
+export function beside(
+  mark: { readonly x: number; readonly y: number; readonly radius: number },
+  words: string,
+  sheet: Box,
+  taken: readonly Box[],
+): { readonly x: number; readonly y: number; readonly box: Box } | undefined {
+  const { x, y, radius } = mark;
+  const wide = textWidth(words);
+  const away = radius + 4;
+  const sides: readonly (readonly [x: number, y: number])[] = [
+    [x + away, y - 4],
+    [x - away - wide, y - 4],
+    [x + away, y + 12],
+    [x - away - wide, y + 12],
+    [x - wide / 2, y - away - DOWN],
+    [x - wide / 2, y + away + UP],
+  ];
+  for (const [left, base] of sides) {
+    const box = textBox(words, left, base);
+    if (inside(box, sheet) && taken.every((other) => !overlap(box, other))) {
+      return { x: left, y: base, box };
+    }
+  }
+  return undefined;
+}

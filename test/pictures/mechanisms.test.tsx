@@ -1,0 +1,357 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { Barrel } from '../../calculators/find-tdc/Barrel.tsx';
+import { Disc } from '../../calculators/find-tdc/Disc.tsx';
+import { CENTRE, PIN, POINTER, RIM, ROD } from '../../calculators/find-tdc/places.ts';
+import { converter } from '../../calculators/frame/converter.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { liftAt, openingAt } from '../../calculators/maths/breaker-cam.ts';
+import { travelBefore } from '../../calculators/maths/slider-crank.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { drawn } from './support/draw.tsx';
+import { sheetsOf, type Sheet } from './support/marks.ts';
+import { boxOf, distance, middleOf, pointsOf, shapeOf, shapesOf } from './support/shapes.ts';
+
+/** Places are written to a hundredth of a unit; a few of them add up. */
+const TOUCH = 0.05;
+
+/** The sheets of a calculator's picture in a state. */
+function picture(slug: string, texts: Record<string, string>): Sheet[] {
+  const calculator = calculators.find((each) => each.slug === slug)!;
+  const evaluation = evaluate(calculator, texts, { lengths: 'mm', converter });
+  expect(evaluation.problems).toEqual([]);
+  return sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
+}
+
+const alike = (things: readonly unknown[]): void => {
+  for (const thing of things) expect(thing).toEqual(things[0]);
+};
+
+describe('points on their cam', () => {
+  const cam = {
+    lobes: 1,
+    speedRatio: 1,
+    lift: 1,
+    rise: 30,
+    top: 130,
+    profile: 'harmonic',
+  } as const;
+  const [gap, lever, base] = [0.35, 1.25, 20];
+  const given = {
+    lobes: '1',
+    'speed-ratio': '1',
+    lift: '1',
+    rise: '30',
+    top: '130',
+    profile: 'harmonic',
+    from: 'gap',
+    gap: String(gap),
+    lever: String(lever),
+    base: String(base),
+  };
+  const turns = [180, 150, 95, 85, 80, 70, 40, 0, -60, -90, -180];
+  const states = turns.map((at) => ({
+    at,
+    sheet: picture('breaker-cam', { ...given, at: String(at) })[1]!,
+  }));
+  const hub = (sheet: Sheet) =>
+    shapesOf(sheet, 'part').find((part) => {
+      const { left, right } = boxOf(part);
+      return distance(middleOf(part), [180, 292]) < 1 && right - left < 60;
+    })!;
+  const scaleOf = (sheet: Sheet): number => {
+    const { left, right } = boxOf(hub(sheet));
+    return (right - left) / 2 / (0.3 * (base / 2));
+  };
+
+  it('leaves the fixed contact and the pivot where they are, whatever the cam does', () => {
+    alike(states.map(({ sheet }) => shapesOf(sheet, 'contact-fixed').map(pointsOf)));
+    alike(states.map(({ sheet }) => middleOf(shapeOf(sheet, 'pivot'))));
+  });
+
+  it('rests the arm on the fixed contact while they are shut, and lifts it off by the opening', () => {
+    for (const { at, sheet } of states) {
+      const moving = shapesOf(sheet, 'contact').filter((c) => !c.classes.includes('contact-fixed'));
+      const apart = boxOf(shapeOf(sheet, 'contact-fixed')).top - boxOf(moving.at(-1)!).bottom;
+      expect(apart / scaleOf(sheet), `${at}°`).toBeCloseTo(openingAt(cam, gap, at), 1);
+      if (openingAt(cam, gap, at) === 0) expect(Math.abs(apart)).toBeLessThan(TOUCH);
+    }
+  });
+
+  it('holds the heel clear of the low part by (L − g) over the lever ratio, and on the flank when open', () => {
+    for (const { at, sheet } of states) {
+      const tip = boxOf(shapeOf(sheet, 'heel')).bottom;
+      const under = pointsOf(shapeOf(sheet, 'cam'))[0]![1];
+      const clear = Math.max(0, cam.lift - gap - liftAt(cam, at)) / lever;
+      expect((under - tip) / scaleOf(sheet), `${at}°`).toBeCloseTo(clear, 2);
+    }
+    const low = states[0]!.sheet;
+    expect(low.label).toContain('heel clear 0.52 mm');
+    expect(low.texts.map(({ words }) => words)).toContain('heel clear 0.52 mm');
+  });
+
+  it('enlarges both beside the drawing by one measure, the same at every turn', () => {
+    for (const { at, sheet } of states) {
+      const times = Number(/× (\d+)/.exec(sheet.texts.map(({ words }) => words).join())![1]);
+      const [heel, surface] = ['heel-enlarged', 'cam-enlarged'].map((name) =>
+        boxOf(shapeOf(sheet, name)),
+      );
+      const clear = Math.max(0, cam.lift - gap - liftAt(cam, at)) / lever;
+      const seen = (surface!.top - heel!.bottom) / (times * scaleOf(sheet));
+      expect(seen, `${at}°`).toBeCloseTo(clear, 2);
+    }
+  });
+
+  it('keeps the arm straight, from its pivot over the heel to the moving contact', () => {
+    for (const { sheet } of states) {
+      const [[x1, y1], [x2, y2]] = pointsOf(shapeOf(sheet, 'arm')) as [
+        readonly [number, number],
+        readonly [number, number],
+      ];
+      const moving = shapesOf(sheet, 'contact').filter((c) => !c.classes.includes('contact-fixed'));
+      const { left, top } = boxOf(moving.at(-1)!);
+      expect(Math.abs(y1 + ((left - x1) / (x2 - x1)) * (y2 - y1) - top)).toBeLessThan(TOUCH);
+      expect([x1, y1]).toEqual(middleOf(shapeOf(sheet, 'pivot')).map((n) => expect.closeTo(n, 1)));
+    }
+  });
+});
+
+describe('crank, rod and piston', () => {
+  const engine = { stroke: 51, rodLength: 104, pinOffset: 2 };
+  const angles = [0, 20, 60, 90, 130, 170];
+  const states = angles.map((angle) => ({
+    angle,
+    sheet: picture('piston-position', {
+      from: 'angle',
+      angle: String(angle),
+      stroke: '51',
+      rod: '104',
+      offset: '2',
+    })[1]!,
+  }));
+  const centre = (sheet: Sheet) => {
+    const round = shapesOf(sheet, 'part').map((part) => ({ part, box: boxOf(part) }));
+    return middleOf(round.find(({ box }) => Math.abs(box.right - box.left - 6) < 0.1)!.part);
+  };
+
+  it('has a rod of one length, and the big end on one circle about a centre that stays', () => {
+    alike(states.map(({ sheet }) => centre(sheet)));
+    const first = states[0]!.sheet;
+    const rod = distance(
+      middleOf(shapeOf(first, 'big-end')),
+      middleOf(shapeOf(first, 'gudgeon-pin')),
+    );
+    for (const { sheet } of states) {
+      const [big, pin] = ['big-end', 'gudgeon-pin'].map((name) => middleOf(shapeOf(sheet, name)));
+      expect(Math.abs(distance(big!, pin!) - rod)).toBeLessThan(TOUCH);
+      expect(Math.abs(distance(big!, centre(sheet)) - (rod * 25.5) / 104)).toBeLessThan(TOUCH);
+      expect(pointsOf(shapeOf(sheet, 'part-rod'))).toEqual(
+        [big, pin].map((at) => at!.map((n) => expect.closeTo(n, 1))),
+      );
+    }
+  });
+
+  it('moves the crown down by the travel', () => {
+    const [first] = states;
+    const scale =
+      distance(
+        middleOf(shapeOf(first!.sheet, 'big-end')),
+        middleOf(shapeOf(first!.sheet, 'gudgeon-pin')),
+      ) / 104;
+    const top = boxOf(shapeOf(first!.sheet, 'piston')).top;
+    for (const { angle, sheet } of states) {
+      const down = (boxOf(shapeOf(sheet, 'piston')).top - top) / scale;
+      expect(down, `${angle}°`).toBeCloseTo(travelBefore(engine, angle), 1);
+    }
+  });
+});
+
+describe('the degree disc on the crank', () => {
+  const half = 41.5;
+  const at = (crank: number, stop = true): Sheet =>
+    sheetsOf(
+      renderToString(
+        <svg class="plot" viewBox="0 0 360 446">
+          <Barrel crank={crank} half={half} stop={stop} top={60} />
+          <Disc
+            shown={-2 + crank}
+            top={-2}
+            half={half}
+            spread={0.3}
+            label={(mark) => mark}
+            crank={crank}
+            reads={['x']}
+          />
+        </svg>,
+      ),
+    )[0]!;
+  const turns = [half, 90, 180, 270, 360 - half];
+
+  it('fixes pointer, barrel and stop to the case', () => {
+    for (const name of ['pointer', 'barrel', 'stop']) {
+      alike(turns.map((crank) => pointsOf(shapeOf(at(crank), name))));
+    }
+  });
+
+  it('turns the disc with the crank, every mark by the same angle', () => {
+    const bearing = (sheet: Sheet, name: string): number => {
+      const [x, y] = pointsOf(shapeOf(sheet, name))[0]!;
+      return (Math.atan2(x - CENTRE.x, CENTRE.y - y) * 180) / Math.PI;
+    };
+    const turned = (angle: number): number => ((angle % 360) + 360) % 360;
+    for (const crank of turns) {
+      for (const name of ['true-top', 'reading-marks']) {
+        const moved = bearing(at(crank), name) - bearing(at(half), name);
+        expect(turned(moved - (crank - half) + 180), name).toBeCloseTo(180, 0);
+      }
+      const pin = pointsOf(shapeOf(at(crank), 'crank')).at(-1)!;
+      expect(Math.abs(distance(pin, [CENTRE.x, CENTRE.y]) - PIN)).toBeLessThan(TOUCH);
+      const gudgeon = middleOf(shapeOf(at(crank), 'gudgeon-pin'));
+      expect(Math.abs(distance(pin, gudgeon) - ROD)).toBeLessThan(TOUCH);
+    }
+  });
+
+  it('brings each reading under the pointer where the piston meets the stop, from either side', () => {
+    for (const [crank, which] of [
+      [360 - half, 0],
+      [half, 1],
+    ] as const) {
+      const mark = shapeOf(at(crank), 'reading-marks').lines[which]!.at(-1)!;
+      expect(distance(mark, [CENTRE.x + RIM, CENTRE.y])).toBeLessThan(0.2);
+      expect(POINTER).toBe(90);
+      const [crown, stop] = ['piston', 'stop'].map((name) => boxOf(shapeOf(at(crank), name)));
+      expect(Math.abs(crown!.top - stop!.bottom)).toBeLessThan(TOUCH);
+    }
+    for (const crank of [90, 180, 270]) {
+      const [crown, stop] = ['piston', 'stop'].map((name) => boxOf(shapeOf(at(crank), name)));
+      expect(crown!.top).toBeGreaterThan(stop!.bottom);
+    }
+  });
+
+  it('rests the indicator on the crown at every turn', () => {
+    for (const crank of [0, half, 180]) {
+      const [crown, stem] = ['piston', 'indicator'].map((name) =>
+        boxOf(shapeOf(at(crank, false), name)),
+      );
+      expect(Math.abs(crown!.top - stem!.bottom)).toBeLessThan(TOUCH);
+    }
+  });
+});
+
+describe('float, tang and needle', () => {
+  const states = ['20', '22', '24', '26', '28'].map(
+    (height) => picture('float-level', { height })[0]!,
+  );
+
+  it('stands the needle on the tang at every float height', () => {
+    for (const sheet of states) {
+      const tang = pointsOf(shapesOf(sheet, 'tang')[0]!);
+      const needle = boxOf(shapeOf(sheet, 'needle'));
+      expect(Math.abs(needle.bottom - tang.at(-1)![1])).toBeLessThan(TOUCH);
+      expect(tang.at(-1)![0]).toBeGreaterThan(needle.right);
+      expect(tang.at(-2)![0]).toBeLessThan(needle.left);
+      const arm = pointsOf(shapesOf(sheet, 'arm')[0]!);
+      expect(Math.abs(tang[0]![1] - arm[0]![1])).toBeLessThan(TOUCH);
+      expect(arm[0]).toEqual(middleOf(shapeOf(sheet, 'pivot')).map((n) => expect.closeTo(n, 1)));
+    }
+  });
+
+  it('leaves seat and pivot as far from the face as they are', () => {
+    const heights = states.map((sheet) => {
+      const face = pointsOf(shapeOf(sheet, 'face-line'))[0]![1];
+      const { top } = boxOf(shapeOf(sheet, 'needle'));
+      const [, pivot] = middleOf(shapeOf(sheet, 'pivot'));
+      return (pivot - face) / (pivot - top);
+    });
+    for (const height of heights) expect(height).toBeCloseTo(heights[0]!, 2);
+  });
+
+  it('says which way the tang is bent, and what the fuel does', () => {
+    const words = states[0]!.texts.map((text) => text.words);
+    for (const each of [
+      'tang',
+      'needle',
+      'pivot',
+      'towards the needle: fuel lower',
+      'away from it: fuel higher',
+    ]) {
+      expect(words).toContain(each);
+    }
+  });
+});
+
+describe('needle in its jet', () => {
+  const states = ['0', '25', '50', '100'].map(
+    (throttle) => picture('needle-and-clip', { throttle })[1]!,
+  );
+
+  it('lifts the needle with the slide, in a jet that stays', () => {
+    alike(states.map((sheet) => pointsOf(shapeOf(sheet, 'casting'))));
+    for (const sheet of states) {
+      const slide = boxOf(shapeOf(sheet, 'slide'));
+      const needle = boxOf(shapeOf(sheet, 'needle'));
+      expect(Math.abs(needle.top - slide.bottom)).toBeLessThan(TOUCH);
+    }
+  });
+
+  it('measures the ring from the needle to the bore at the mouth', () => {
+    for (const sheet of states) {
+      const [left, right] = shapeOf(sheet, 'ring-line').lines;
+      const jet = boxOf(shapeOf(sheet, 'casting'));
+      expect(left![0]![1]).toBe(jet.top);
+      const bore = right!.at(-1)![0] - left![0]![0];
+      const needle = right![0]![0] - left!.at(-1)![0];
+      expect(bore).toBeGreaterThan(needle);
+      expect(left!.at(-1)![0] - left![0]![0]).toBeCloseTo(right!.at(-1)![0] - right![0]![0], 1);
+    }
+  });
+});
+
+describe('ports in the wall', () => {
+  const states = ['60', '100', '130', '180', '250'].map((crank) =>
+    picture('port-timing', { crank }),
+  );
+
+  it('leaves every port and its arc where it is cut, whatever the piston does', () => {
+    alike(states.map(([, wall]) => shapesOf(wall!, 'port-shut').map(pointsOf)));
+    alike(states.map(([ring]) => shapesOf(ring!, 'port').map(pointsOf)));
+  });
+
+  it('opens a port from its top edge to the crown and no further', () => {
+    let opened = 0;
+    for (const [, wall] of states) {
+      const crown = boxOf(shapeOf(wall!, 'piston-edge')).top;
+      const open = shapesOf(wall!, 'port').filter(({ classes }) => !classes.includes('port-shut'));
+      for (const port of open.filter(({ classes }) => !classes.includes('port-inlet'))) {
+        opened += 1;
+        const shut = shapesOf(wall!, 'port-shut')
+          .map(boxOf)
+          .find(({ left, top }) => left === boxOf(port).left && top === boxOf(port).top)!;
+        expect(boxOf(port).bottom).toBeCloseTo(Math.min(crown, shut.bottom), 1);
+      }
+    }
+    expect(opened).toBeGreaterThan(4);
+  });
+
+  it('turns the crank on one circle', () => {
+    const lengths = states.map(([ring]) => {
+      const [from, to] = pointsOf(shapeOf(ring!, 'part-rod'));
+      return distance(from!, to!);
+    });
+    for (const length of lengths) expect(Math.abs(length - lengths[0]!)).toBeLessThan(TOUCH);
+  });
+});
+
+describe('slides over their floors', () => {
+  it('shows each opening above the floor, to one scale', () => {
+    const openings = [2, 3, 2.5];
+    const [sheet] = picture('slide-balance', {
+      method: 'drill',
+      ...Object.fromEntries(openings.map((mm, i) => [`opening-${i + 1}`, String(mm)])),
+    });
+    const floor = Math.max(...pointsOf(shapeOf(sheet!, 'axis-line')).map(([, y]) => y));
+    const slides = shapesOf(sheet!, 'part-moving').slice(-openings.length);
+    const rates = slides.map((slide, i) => (floor - boxOf(slide).bottom) / openings[i]!);
+    for (const rate of rates) expect(rate).toBeCloseTo(rates[0]!, 1);
+  });
+});

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { calculators } from '../../site/all-calculators.ts';
+import { unsound } from '../hostile/unsound.ts';
+import { drawn } from './support/draw.tsx';
+import { outside, overlaps, strikes } from './support/faults.ts';
+import { sheetsOf } from './support/marks.ts';
+import { statesOf } from './support/states.ts';
+
+/** Legal states of each calculator beside its defaults. The dice are the same in every run. */
+const STATES = 150;
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  '%s',
+  (_, calculator) => {
+    it('draws any legal state within its frame, no word on another or under a line', () => {
+      const states = statesOf(calculator, STATES);
+      expect(states.length).toBeGreaterThan(STATES / 2);
+      const seen = states.flatMap((state) => {
+        const html = drawn(calculator, state);
+        const faults = [
+          ...unsound(html),
+          ...sheetsOf(html).flatMap((sheet) => [
+            ...outside(sheet).map((fault) => `outside: ${fault}`),
+            ...overlaps(sheet),
+            ...strikes(sheet),
+          ]),
+        ];
+        return faults.map((fault) => `${fault} (${JSON.stringify(state.texts)} ${state.lengths})`);
+      });
+      expect(seen).toEqual([]);
+    });
+  },
+);

@@ -1,0 +1,134 @@
+import type { Area, ShapeMark, Sheet, TextMark } from './marks.ts';
+import type { Point } from './paths.ts';
+
+/** User units by which a thing may stand out, or two things come together: a hair. */
+const HAIR = 1;
+
+/** Looks without a stroke: patches that words may lie on. */
+const PATCH =
+  /^(?:zone|zone-other|shut-part|band|band-error|band-stop|tolerance|bore-wall|piston-over|fuel|force-head|drop-end|handle-arrows|bar-after|tank-part)$/;
+/** Lines that only guide the eye to a figure; a figure lies on them as on ruled paper. */
+const RULED = /^(?:grid|centre-line)$/;
+const DRAWN = /^(?:drawn|picked)$/;
+/** What hides what was drawn before it. */
+const OPAQUE = /^(?:part|casting|hollow|glass|disc)$/;
+
+const inside = ([x, y]: Point, { left, top, right, bottom }: Area): boolean =>
+  x >= left - HAIR && x <= right + HAIR && y >= top - HAIR && y <= bottom + HAIR;
+
+const cut = (a: Area, b: Area): Area => ({
+  left: Math.max(a.left, b.left),
+  top: Math.max(a.top, b.top),
+  right: Math.min(a.right, b.right),
+  bottom: Math.min(a.bottom, b.bottom),
+});
+
+const shrunk = ({ left, top, right, bottom }: Area): Area => ({
+  left: left + HAIR,
+  top: top + HAIR,
+  right: right - HAIR,
+  bottom: bottom - HAIR,
+});
+
+const corners = ({ left, top, right, bottom }: Area): Point[] => [
+  [left, top],
+  [right, top],
+  [right, bottom],
+  [left, bottom],
+];
+
+/** Whether a segment comes into a rectangle: Liang and Barsky's clipping, a part of it left over. */
+function enters([x1, y1]: Point, [x2, y2]: Point, area: Area): boolean {
+  const [dx, dy] = [x2 - x1, y2 - y1];
+  let [from, to] = [0, 1];
+  for (const [p, q] of [
+    [-dx, x1 - area.left],
+    [dx, area.right - x1],
+    [-dy, y1 - area.top],
+    [dy, area.bottom - y1],
+  ] as const) {
+    if (p === 0) {
+      if (q < 0) return false;
+    } else if (p < 0) from = Math.max(from, q / p);
+    else to = Math.min(to, q / p);
+  }
+  return from < to;
+}
+
+const crosses = ({ lines, clip }: ShapeMark, area: Area): boolean => {
+  const seen = clip ? cut(area, clip) : area;
+  return (
+    seen.left < seen.right &&
+    seen.top < seen.bottom &&
+    lines.some((line) => line.some((point, i) => i > 0 && enters(line[i - 1]!, point, seen)))
+  );
+};
+
+/** Whether a point lies within an outline, by the crossings of a ray to the right. */
+function holds(line: readonly Point[], [x, y]: Point): boolean {
+  let within = false;
+  line.forEach(([x1, y1], i) => {
+    const [x2, y2] = line[(i + 1) % line.length]!;
+    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) within = !within;
+  });
+  return within;
+}
+
+/** Whether something drawn between a line and a text hides the line there. */
+const hidden = (sheet: Sheet, text: TextMark, by: ShapeMark): boolean =>
+  sheet.shapes.some(
+    ({ classes, order, lines }) =>
+      order > by.order &&
+      order < text.order &&
+      classes.some((name) => OPAQUE.test(name)) &&
+      !classes.includes('part-hollow') &&
+      lines.some((line) => corners(shrunk(text.area)).every((corner) => holds(line, corner))),
+  );
+
+const has = ({ classes }: { classes: readonly string[] }, form: RegExp): boolean =>
+  classes.some((name) => form.test(name));
+
+/** Whether a stroke may lie on a text: it is no stroke, or the text is cut out of it. */
+const harmless = (shape: ShapeMark, text: TextMark): boolean =>
+  has(shape, PATCH) ||
+  has(shape, RULED) ||
+  (text.haloed && has(shape, DRAWN)) ||
+  (text.classes.includes('tick-text') && has(shape, /^handle-/));
+
+/** What is drawn outside the frame. */
+export function outside(sheet: Sheet): string[] {
+  const { frame } = sheet;
+  const shapes = sheet.shapes
+    .filter(({ clip, lines }) =>
+      (clip ? [corners(clip)] : lines).some((line) => line.some((point) => !inside(point, frame))),
+    )
+    .map(({ classes, lines }) => {
+      const far = lines.flat().find((point) => !inside(point, frame));
+      return `${classes.join('.')} at ${String(far)}`;
+    });
+  const texts = sheet.texts
+    .filter(({ area }) => !corners(area).every((corner) => inside(corner, frame)))
+    .map(({ words, area }) => `“${words}” at ${area.left.toFixed(0)}, ${area.top.toFixed(0)}`);
+  return [...shapes, ...texts];
+}
+
+/** Texts that lie on each other. */
+export function overlaps({ texts }: Sheet): string[] {
+  return texts.flatMap((one, i) =>
+    texts.slice(i + 1).flatMap((other) => {
+      const common = cut(shrunk(one.area), shrunk(other.area));
+      const apart = common.left >= common.right || common.top >= common.bottom;
+      return apart ? [] : [`“${one.words}” on “${other.words}”`];
+    }),
+  );
+}
+
+/** Texts with a line through them. */
+export function strikes(sheet: Sheet): string[] {
+  return sheet.texts.flatMap((text) =>
+    sheet.shapes
+      .filter((shape) => !harmless(shape, text) && crosses(shape, shrunk(text.area)))
+      .filter((shape) => !hidden(sheet, text, shape))
+      .map(({ classes }) => `“${text.words}” crossed by ${classes.join('.')}`),
+  );
+}
