@@ -2,7 +2,6 @@ import { parseHTML } from 'linkedom';
 import { render } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { calculators } from '../../site/all-calculators.ts';
@@ -70,7 +69,7 @@ it('the thinnest air draws what there is of its jets', () => {
     'right-temperature': '-30',
     temperature: '0',
   };
-  const evaluation = evaluate(air, texts, { lengths: 'mm', converter });
+  const evaluation = evaluate(air, texts, { lengths: 'mm' });
   const [sheet] = sheetsOf(drawn(air, { texts, lengths: 'mm', evaluation }));
   expect(pointsOf(shapesOf(sheet!, 'curve-main')[0]!).length).toBeGreaterThan(20);
   expect(shapesOf(sheet!, 'handle-dot')).toHaveLength(1);

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { Barrel } from '../../calculators/find-tdc/Barrel.tsx';
 import { Disc } from '../../calculators/find-tdc/Disc.tsx';
 import { CENTRE, PIN, POINTER, RIM, ROD } from '../../calculators/find-tdc/places.ts';
-import { converter } from '../../calculators/frame/converter.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { liftAt, openingAt } from '../../calculators/maths/breaker-cam.ts';
 import { travelBefore } from '../../calculators/maths/slider-crank.ts';
@@ -18,7 +17,7 @@ const TOUCH = 0.05;
 /** The sheets of a calculator's picture in a state. */
 function picture(slug: string, texts: Record<string, string>): Sheet[] {
   const calculator = calculators.find((each) => each.slug === slug)!;
-  const evaluation = evaluate(calculator, texts, { lengths: 'mm', converter });
+  const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
   expect(evaluation.problems).toEqual([]);
   return sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
 }

@@ -1,4 +1,3 @@
-import { converter } from '../../../calculators/frame/converter.ts';
 import { evaluate, knownKeys, type Evaluation } from '../../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Input } from '../../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../../calculators/frame/units.ts';
@@ -56,7 +55,7 @@ export function statesOf(calculator: AnyCalculator, count: number, seed = 7): St
   const of = (texts: Record<string, string>, lengths: LengthDisplay): State => ({
     texts,
     lengths,
-    evaluation: evaluate(calculator, texts, { lengths, converter }),
+    evaluation: evaluate(calculator, texts, { lengths }),
   });
   const states = [of({}, 'mm'), of({}, 'in')];
   for (let tries = 0; states.length < count + 2 && tries < 40 * count; tries += 1) {
