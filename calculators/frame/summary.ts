@@ -130,19 +130,34 @@ export function plainSummary(
   ].join('\n');
 }
 
+/** The results to be read first, as lines for people. */
+function leads(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): SummaryLine[] {
+  const labels = new Set(
+    Object.values<ResultSpec>(calculator.results)
+      .filter((spec) => spec.lead)
+      .map((spec) => wordsOf(spec, lengths).label),
+  );
+  return resultLines(calculator, evaluation, lengths).filter(({ label }) => labels.has(label));
+}
+
+/** The results to be read first, a line each. */
+export const leadLines = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): string[] => leads(calculator, evaluation, lengths).map(({ label, text }) => `${label}: ${text}`);
+
 /** The lead results in words, for the text of a link. */
 function linkWords(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
 ): string {
-  const leads = new Set(
-    Object.values<ResultSpec>(calculator.results)
-      .filter((spec) => spec.lead)
-      .map((spec) => wordsOf(spec, lengths).label),
-  );
-  const words = resultLines(calculator, evaluation, lengths)
-    .filter(({ label }) => leads.has(label))
+  const words = leads(calculator, evaluation, lengths)
     .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
     .join(', ');
   return words === ''

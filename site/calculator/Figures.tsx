@@ -1,9 +1,11 @@
+import { leadLines } from '../../calculators/frame/summary.ts';
 import { Errors } from './Errors.tsx';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 import { LengthsChoice } from './LengthsChoice.tsx';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { Problems } from './Problems.tsx';
 import { Leads } from './Results.tsx';
+import { Spoken } from './Spoken.tsx';
 import type { State } from './state.ts';
 import { whoseAnswer } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
@@ -24,6 +26,7 @@ export function Figures({ calculator, evaluation, onDefaults, ...handlers }: Pro
     <>
       <div class="calc-answer" data-part="answer">
         <Leads {...{ calculator, evaluation, lengths }} />
+        <Spoken lines={leadLines(calculator, evaluation, lengths)} />
       </div>
       <div class="calc-notes">
         {whose === undefined ? null : <p class="whose">{whose}</p>}

@@ -2,6 +2,7 @@ import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Downloads } from './Downloads.tsx';
 import { Others, Tables } from './Results.tsx';
+import { PrintAddress } from './PrintAddress.tsx';
 import { SendToSheet } from './SendToSheet.tsx';
 import { Share } from './Share.tsx';
 import type { Now, State } from './state.ts';
@@ -42,6 +43,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
       )}
       <Downloads calculator={calculator} refused={refused} now={now} />
       <Share calculator={calculator} idPrefix={idPrefix} ownsAddress={ownsAddress} now={now} />
+      <PrintAddress calculator={calculator} now={now} />
       {ownsAddress ? <SendToSheet calculator={calculator} refused={refused} now={now} /> : null}
     </div>
   );

@@ -35,7 +35,7 @@ function Single({
     <div class={spec.lead ? 'lead' : 'result'}>
       <dt>{words.label}</dt>
       <dd>
-        <output name={name}>
+        <output name={name} aria-live="off">
           {typeof value === 'number' ? (
             <Figure value={value} spec={spec} spread={evaluation.spreads[name]} lengths={lengths} />
           ) : (

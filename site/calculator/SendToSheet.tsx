@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { failureWords } from '../waiting/load-failure.ts';
 import type { Now } from './state.ts';
@@ -17,6 +17,14 @@ type Form = typeof import('./SendForm.tsx').SendForm;
 function Sending({ calculator, refused, now }: Props) {
   const [form, setForm] = useState<{ readonly Form: ComponentType<Parameters<Form>[0]> }>();
   const [said, say] = useState<ComponentChildren>('');
+  const place = useRef<HTMLDivElement>(null);
+  const opened = useRef(false);
+
+  // What had the focus is gone when the form comes or goes: the focus goes to what took its place.
+  useEffect(() => {
+    if (form || opened.current) place.current?.querySelector<HTMLElement>('input, button')?.focus();
+    opened.current = form !== undefined;
+  }, [form]);
 
   const open = async (): Promise<void> => {
     try {
@@ -29,7 +37,7 @@ function Sending({ calculator, refused, now }: Props) {
   };
 
   return (
-    <div class="share" role="group" aria-label="Engine sheet">
+    <div class="share" role="group" aria-label="Engine sheet" ref={place}>
       <span class="share-title">Engine sheet</span>
       {form === undefined ? (
         <button type="button" disabled={refused !== undefined} onClick={() => void open()}>

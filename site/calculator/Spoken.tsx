@@ -1,0 +1,32 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+interface Props {
+  /** What stands on the page, a line each. */
+  readonly lines: readonly string[];
+}
+
+/** Long enough that somebody who types is not spoken to between two keys. */
+const PAUSE_MS = 900;
+
+/**
+ * Reads the lines that have changed to those who hear the page: once, after a pause, while the
+ * figures themselves change in silence.
+ */
+export function Spoken({ lines }: Props) {
+  const heard = useRef(lines);
+  const [said, say] = useState('');
+  const text = lines.join('\n');
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      const fresh = lines.filter((line) => !heard.current.includes(line));
+      heard.current = lines;
+      if (fresh.length > 0) say(fresh.join('. '));
+    }, PAUSE_MS);
+    return () => clearTimeout(timer);
+  }, [text]);
+  return (
+    <p class="spoken" role="status">
+      {said}
+    </p>
+  );
+}
