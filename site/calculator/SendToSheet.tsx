@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { failureWords } from '../waiting/load-failure.ts';
 import type { Now } from './state.ts';
@@ -17,8 +17,18 @@ type Form = typeof import('./SendForm.tsx').SendForm;
 function Sending({ calculator, refused, now }: Props) {
   const [form, setForm] = useState<{ readonly Form: ComponentType<Parameters<Form>[0]> }>();
   const [said, say] = useState<ComponentChildren>('');
+  const group = useRef<HTMLDivElement>(null);
+  const open = form !== undefined;
+  const was = useRef(open);
 
-  const open = async (): Promise<void> => {
+  // The button goes as the form comes, and the form as it is sent: the focus goes with what comes.
+  useEffect(() => {
+    if (was.current === open) return;
+    was.current = open;
+    group.current?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+  }, [open]);
+
+  const fetchForm = async (): Promise<void> => {
     try {
       const { SendForm } = await import('./SendForm.tsx');
       setForm({ Form: SendForm });
@@ -29,10 +39,14 @@ function Sending({ calculator, refused, now }: Props) {
   };
 
   return (
-    <div class="share" role="group" aria-label="Engine sheet">
+    <div class="share" role="group" aria-label="Engine sheet" ref={group}>
       <span class="share-title">Engine sheet</span>
       {form === undefined ? (
-        <button type="button" disabled={refused !== undefined} onClick={() => void open()}>
+        <button
+          type="button"
+          disabled={refused !== undefined}
+          onClick={() => void fetchForm()}
+        >
           Send figures to the sheet
         </button>
       ) : (
