@@ -96,7 +96,7 @@ describe('a reading that is refused', () => {
 });
 
 describe('a store that fails', () => {
-  const whole: Sheet = { ...demo, name: 'Whole' };
+  const whole: Sheet = { ...demo, invented: false, name: 'Whole' };
   const damaged = JSON.stringify({
     revision: 1,
     active: 'e-1',
