@@ -1,7 +1,20 @@
+import {
+  boxAt,
+  canKeep,
+  isRefused,
+  NAME,
+  NOTES,
+  ORDER,
+  placeOf,
+  readOrder,
+  type Box,
+  type Moment,
+} from './boxes.ts';
+import { SheetError } from './errors.ts';
 import type { FigureKey } from './figures.ts';
 import {
-  entriesOf,
   LIMITS,
+  UNNAMED,
   type Engine,
   type Entry,
   type KeptResult,
@@ -9,7 +22,7 @@ import {
 } from './model.ts';
 import type { StepId } from './steps.ts';
 
-export type Moment = 'found' | 'left';
+export type { Moment };
 
 const blank: Reading = { found: [], left: [], done: false, checked: 0, changed: 0 };
 
@@ -18,15 +31,68 @@ export const readingOf = (engine: Engine, id: StepId): Reading => engine.reading
 const without = <R extends Readonly<Record<string, unknown>>>(group: R, key: string): R =>
   Object.fromEntries(Object.entries(group).filter(([other]) => other !== key)) as R;
 
+/** Forgets a text that could not be read. */
+const forget = (engine: Engine, place: string): Engine =>
+  Object.hasOwn(engine.unread, place)
+    ? { ...engine, unread: without(engine.unread, place) }
+    : engine;
+
+/** The firing order again, by the number of cylinders that the sheet has now. */
+function fitOrder(engine: Engine): Engine {
+  const text = engine.unread[ORDER] ?? engine.firingOrder.join(' ');
+  if (text === '') return engine;
+  const field = readOrder(engine, text, { lengths: 'mm' });
+  return !isRefused(field)
+    ? setOrder(engine, field.value)
+    : refuse(engine, { kind: 'order' }, text);
+}
+
 /** Enters a figure, or takes it out. */
-export function setFigure(engine: Engine, key: FigureKey, value: number | undefined): Engine {
+export function setFigure(before: Engine, key: FigureKey, value: number | undefined): Engine {
+  const engine = forget(before, placeOf({ kind: 'figure', key }));
+  if (engine.figures[key] === value) return engine;
   const others = without(engine.figures, key);
-  return { ...engine, figures: value === undefined ? others : { ...others, [key]: value } };
+  const figures = value === undefined ? others : { ...others, [key]: value };
+  const entered = { ...engine, figures };
+  return key === 'cylinders' ? fitOrder(entered) : entered;
 }
 
 function withReading(engine: Engine, id: StepId, change: Partial<Reading>): Engine {
   const reading = { ...readingOf(engine, id), ...change };
   return { ...engine, readings: { ...engine.readings, [id]: reading } };
+}
+
+/** The engine's moments in their order, counted anew from the first. */
+function recounted(engine: Engine): Engine {
+  const readings = Object.entries(engine.readings) as [StepId, Reading][];
+  const moments = readings.flatMap(([, { checked, changed }]) => [checked, changed]);
+  const ranks = new Map(
+    [...new Set([0, ...moments])].sort((a, b) => a - b).map((moment, rank) => [moment, rank]),
+  );
+  return {
+    ...engine,
+    readings: Object.fromEntries(
+      readings.map(([id, reading]) => [
+        id,
+        {
+          ...reading,
+          checked: ranks.get(reading.checked)!,
+          changed: ranks.get(reading.changed)!,
+        },
+      ]),
+    ),
+    clock: ranks.size,
+  };
+}
+
+/** The engine one change later than anything in it; a clock that has run out is set back. */
+function tick(engine: Engine): Engine {
+  const moments = Object.values(engine.readings).flatMap(({ checked, changed }) => [
+    checked,
+    changed,
+  ]);
+  const clock = Math.max(engine.clock, ...moments) + 1;
+  return clock > Number.MAX_SAFE_INTEGER ? recounted(engine) : { ...engine, clock };
 }
 
 /** The list with one place set; no longer than its last entry. */
@@ -40,7 +106,7 @@ function put(list: readonly Entry[], index: number, value: Entry): Entry[] {
 /**
  * Writes one reading box. The engine counts as altered when what holds at that cylinder is no
  * longer what held before: an entry as left that differs from the one before it, or from the one
- * as found. A first reading as found alters nothing.
+ * as found, or is taken out. A first reading as found alters nothing.
  */
 export function setEntry(
   engine: Engine,
@@ -49,19 +115,19 @@ export function setEntry(
   index: number,
   value: Entry,
 ): Engine {
-  const before = readingOf(engine, id);
-  if ((before[moment][index] ?? null) === value) return engine;
-  const clock = engine.clock + 1;
-  const held = before.left[index] ?? before.found[index] ?? null;
-  const altered = moment === 'left' && value !== null && held !== null && value !== held;
-  return {
-    ...withReading(engine, id, {
-      [moment]: put(before[moment], index, value),
-      checked: clock,
-      changed: altered ? clock : before.changed,
-    }),
-    clock,
-  };
+  const known = forget(engine, placeOf({ kind: 'reading', step: id, moment, index }));
+  const before = readingOf(known, id);
+  if ((before[moment][index] ?? null) === value) return known;
+  const later = tick(known);
+  const now = readingOf(later, id);
+  const found = now.found[index] ?? null;
+  const held = now.left[index] ?? found;
+  const altered = moment === 'left' && held !== null && (value ?? found) !== held;
+  return withReading(later, id, {
+    [moment]: put(now[moment], index, value),
+    checked: later.clock,
+    changed: altered ? later.clock : now.changed,
+  });
 }
 
 /** What stood in a box, and when its step had last altered the engine, before it was typed into. */
@@ -93,43 +159,116 @@ export function retype(
 
 /** Ticks a step without figures, or takes the tick away. What was done anew alters the engine. */
 export function setDone(engine: Engine, id: StepId, done: boolean): Engine {
-  const before = readingOf(engine, id);
-  if (before.done === done) return engine;
-  const clock = engine.clock + 1;
-  return {
-    ...withReading(engine, id, {
-      done,
-      checked: clock,
-      changed: done ? clock : before.changed,
-    }),
-    clock,
-  };
+  if (readingOf(engine, id).done === done) return engine;
+  const later = tick(engine);
+  return withReading(later, id, {
+    done,
+    checked: later.clock,
+    changed: done ? later.clock : readingOf(later, id).changed,
+  });
 }
 
 /** Says that a step was looked at again and still holds. */
 export function confirm(engine: Engine, id: StepId): Engine {
-  const clock = engine.clock + 1;
-  return { ...withReading(engine, id, { checked: clock }), clock };
+  const later = tick(engine);
+  return withReading(later, id, { checked: later.clock });
 }
 
-/** Adds a result from a calculator; the oldest goes when there is no more room. */
+/** Adds a result from a calculator; throws a SheetError where the sheet has no room for it. */
 export function keep(engine: Engine, result: KeptResult): Engine {
-  return { ...engine, kept: [...engine.kept, result].slice(-LIMITS.kept) };
+  const { label, text, query } = result;
+  const what = [...label].slice(0, 60).join('');
+  if (engine.kept.length >= LIMITS.kept) {
+    throw new SheetError(
+      'list-full',
+      `The list of results holds ${String(LIMITS.kept)}, which is all it has room for. Remove some in the sheet first, or copy this one as a link.`,
+    );
+  }
+  if ([...label].length > LIMITS.line || [...text].length > LIMITS.line) {
+    throw new SheetError(
+      'too-long',
+      `“${what}” is longer than the ${String(LIMITS.line)} characters that the list of results has room for. Copy it as a text instead.`,
+    );
+  }
+  if (query.length > LIMITS.query) {
+    throw new SheetError(
+      'too-long',
+      `The link back from “${what}” has ${String(query.length)} characters, and the list of results has room for ${String(LIMITS.query)}. Copy it as a link instead.`,
+    );
+  }
+  return { ...engine, kept: [...engine.kept, result] };
 }
 
 export function dropKept(engine: Engine, index: number): Engine {
   return { ...engine, kept: engine.kept.filter((_, i) => i !== index) };
 }
 
-/** Keeps a text that could not be read, or forgets it. */
-export function setUnread(engine: Engine, field: string, text: string | undefined): Engine {
-  if (engine.unread[field] === text) return engine;
-  const others = without(engine.unread, field);
-  if (text === undefined) return { ...engine, unread: others };
-  if (Object.keys(others).length >= LIMITS.unread) return engine;
-  return { ...engine, unread: { ...others, [field]: text.slice(0, LIMITS.line) } };
+export const setOrder = (engine: Engine, firingOrder: readonly number[]): Engine => ({
+  ...forget(engine, ORDER),
+  firingOrder,
+});
+
+export const setName = (engine: Engine, name: string): Engine => ({
+  ...forget(engine, NAME),
+  name,
+});
+
+export const setNotes = (engine: Engine, notes: string): Engine => ({
+  ...forget(engine, NOTES),
+  notes,
+});
+
+/** The engine with nothing at one place. */
+export function emptied(engine: Engine, box: Box): Engine {
+  switch (box.kind) {
+    case 'figure':
+      return setFigure(engine, box.key, undefined);
+    case 'reading':
+      return setEntry(engine, box.step, box.moment, box.index, null);
+    case 'order':
+      return engine.firingOrder.length === 0 ? engine : setOrder(engine, []);
+    case 'name':
+      return engine.name === UNNAMED ? engine : setName(engine, UNNAMED);
+    case 'notes':
+      return engine.notes === '' ? engine : setNotes(engine, '');
+  }
 }
 
-/** Whether every cylinder of a step has its reading. */
-export const isFull = (engine: Engine, id: StepId): boolean =>
-  entriesOf(engine, id).every((entry) => entry !== null);
+/**
+ * Keeps a text that cannot be read, with nothing standing at its place: a figure that the page
+ * calls wrong is held nowhere. One too long to be kept stays with whoever typed it.
+ */
+export function refuse(engine: Engine, box: Box, text: string): Engine {
+  const place = placeOf(box);
+  const empty = emptied(engine, box);
+  if (!canKeep(place, text)) return forget(empty, place);
+  if (empty.unread[place] === text) return empty;
+  const others = Object.entries(empty.unread).filter(([other]) => other !== place);
+  // Texts of boxes that this sheet does not have make room first.
+  const kept =
+    others.length < LIMITS.unread ? others : others.filter(([other]) => boxAt(other) !== undefined);
+  return { ...empty, unread: Object.fromEntries([...kept, [place, text]]) };
+}
+
+/** An engine from elsewhere, as this sheet would have kept it: nothing stands where a text was refused. */
+export function settled(engine: Engine): Engine {
+  let next = engine;
+  for (const [place, text] of Object.entries(engine.unread)) {
+    const box = boxAt(place);
+    if (!box) continue;
+    if (box.kind === 'reading') {
+      const reading = next.readings[box.step];
+      if ((reading?.[box.moment][box.index] ?? null) === null) continue;
+      next = withReading(next, box.step, {
+        [box.moment]: put(reading![box.moment], box.index, null),
+      });
+    } else next = refuse(next, box, text);
+  }
+  return fitOrder(next);
+}
+
+/** Whether a step has anything entered. */
+export function isBegun(engine: Engine, id: StepId): boolean {
+  const { found, left, done } = readingOf(engine, id);
+  return done || [...found, ...left].some((entry) => entry !== null);
+}

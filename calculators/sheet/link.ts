@@ -1,13 +1,27 @@
+import { checkSum } from './check-sum.ts';
 import { SheetError } from './errors.ts';
-import { LIMITS, type Engine } from './model.ts';
-import { parseDocument, writeDocument } from './validate.ts';
+import { documentOf, type Engine } from './model.ts';
+import { parseDocument } from './validate.ts';
 
 const KEY = 'engine';
-/** How the letters after `engine=` are made: plain JSON, or the same deflated. */
-const PLAIN = '0.';
-const DEFLATED = '1.';
-/** The longest fragment that is looked at, in characters. */
+/**
+ * How the letters after `engine=` are made: plain JSON or the same deflated, as in the links of
+ * old; or either after a check sum of the letters.
+ */
+const FORMS = {
+  '0.': { deflated: false, summed: false },
+  '1.': { deflated: true, summed: false },
+  '2.': { deflated: false, summed: true },
+  '3.': { deflated: true, summed: true },
+} as const;
+type Form = keyof typeof FORMS;
+const isForm = (text: string): text is Form => Object.hasOwn(FORMS, text);
+
+/** The longest fragment that is made or looked at, and the most that it unpacks to, in characters. */
 const LONGEST = 200_000;
+const UNPACKED = 1_000_000;
+
+const sumOf = (form: Form, letters: string): string => `${checkSum(form + letters)}.`;
 
 function toLetters(bytes: Uint8Array): string {
   const binary = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
@@ -51,17 +65,38 @@ async function through(
   return whole;
 }
 
-/** The fragment of a link, without the `#`, that holds a whole engine. */
+/**
+ * The fragment of a link, without the `#`, that holds a whole engine; not the texts that could not
+ * be read, which are sent to nobody. Throws a SheetError where it would be too long to be read.
+ */
 export async function engineFragment(engine: Engine): Promise<string> {
-  const compact = JSON.stringify(JSON.parse(writeDocument([engine])));
-  const bytes = new TextEncoder().encode(compact);
-  if (typeof CompressionStream === 'undefined') return `${KEY}=${PLAIN}${toLetters(bytes)}`;
-  const packed = await through(bytes, new CompressionStream('deflate-raw'), LIMITS.text);
-  return `${KEY}=${DEFLATED}${toLetters(packed)}`;
+  const bytes = new TextEncoder().encode(JSON.stringify(documentOf([{ ...engine, unread: {} }])));
+  const form: Form = typeof CompressionStream === 'undefined' ? '2.' : '3.';
+  const letters =
+    bytes.length > UNPACKED
+      ? undefined
+      : toLetters(
+          FORMS[form].deflated
+            ? await through(bytes, new CompressionStream('deflate-raw'), UNPACKED)
+            : bytes,
+        );
+  if (letters === undefined || letters.length > LONGEST - 20) {
+    throw new SheetError(
+      'too-large',
+      'This engine holds more than a link can carry. Save it to a file and send that.',
+    );
+  }
+  return `${KEY}=${form}${sumOf(form, letters)}${letters}`;
 }
 
 /** Whether a fragment is meant to hold an engine. */
 export const holdsEngine = (fragment: string): boolean => fragment.startsWith(`${KEY}=`);
+
+/** Whether a letter changed on the way would show: links of old have no check sum. */
+export function hasCheckSum(fragment: string): boolean {
+  const form = fragment.slice(KEY.length + 1, KEY.length + 3);
+  return isForm(form) && FORMS[form].summed;
+}
 
 /** The engine in a fragment (without the `#`); throws a SheetError with a sentence. */
 export async function engineFromFragment(fragment: string): Promise<Engine> {
@@ -72,14 +107,17 @@ export async function engineFromFragment(fragment: string): Promise<Engine> {
   const body = fragment.slice(KEY.length + 1);
   if (!holdsEngine(fragment) || body.length > LONGEST) throw damaged;
   const form = body.slice(0, 2);
-  if (form !== PLAIN && form !== DEFLATED) throw damaged;
+  if (!isForm(form)) throw damaged;
+  const { deflated, summed } = FORMS[form];
+  const sumLength = summed ? sumOf(form, '').length : 0;
+  const letters = body.slice(2 + sumLength);
+  if (summed && body.slice(2, 2 + sumLength) !== sumOf(form, letters)) throw damaged;
   let source: string;
   try {
-    const letters = fromLetters(body.slice(2));
-    const bytes =
-      form === PLAIN
-        ? letters
-        : await through(letters, new DecompressionStream('deflate-raw'), LIMITS.text);
+    const packed = fromLetters(letters);
+    const bytes = deflated
+      ? await through(packed, new DecompressionStream('deflate-raw'), UNPACKED)
+      : packed;
     source = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (error) {
     throw error instanceof SheetError ? error : damaged;

@@ -6,14 +6,18 @@ export const VERSION = 2;
 export const FORMAT = 'engine-sheet';
 
 export const LIMITS = {
-  /** Characters of a document, as text. */
-  text: 1_000_000,
+  /** Characters of a document, as text: more than a browser lets a site keep, so that whatever is kept fits a file. */
+  text: 6_000_000,
   engines: 50,
   name: 80,
   notes: 2000,
   kept: 60,
   line: 200,
-  unread: 200,
+  query: 2000,
+  /** Texts that could not be read: room for one at every place of the sheet. */
+  unread: 400,
+  /** Characters of the name or the notes while they are too long for the sheet. */
+  draft: 20_000,
 } as const;
 
 /** One entry of a reading box: a figure in the step's unit, or nothing yet. */
@@ -53,7 +57,7 @@ export interface Engine {
   readonly figures: Readonly<Partial<Record<FigureKey, number>>>;
   readonly readings: Readonly<Partial<Record<StepId, Reading>>>;
   readonly kept: readonly KeptResult[];
-  /** Typed texts that could not be read, by the field they stand in. */
+  /** Typed texts that could not be read, by the place they stand in: what stands there is empty. */
   readonly unread: Readonly<Record<string, string>>;
   /** Counts the changes, so that it can be told which came after which. */
   readonly clock: number;
@@ -71,6 +75,9 @@ export const documentOf = (engines: readonly Engine[]): SheetDocument => ({
   version: VERSION,
   engines,
 });
+
+/** What an engine is called while it has no name that can be taken. */
+export const UNNAMED = 'Unnamed engine';
 
 export const newEngine = (id: string, name: string): Engine => ({
   id,

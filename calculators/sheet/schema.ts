@@ -1,3 +1,4 @@
+import { longestAt, NAME, NOTES } from './boxes.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
 import { SITE_NAME } from '../site-name.ts';
 import { FORMAT, LIMITS, VERSION } from './model.ts';
@@ -95,10 +96,13 @@ const engine = group({
     }),
   },
   unread: {
-    description: 'Texts typed that could not be read as figures, by field.',
+    description: 'Texts typed that could not be read, by field; nothing stands at such a place.',
     type: 'object',
     maxProperties: LIMITS.unread,
     propertyNames: { pattern: PATTERNS.unread },
+    properties: Object.fromEntries(
+      [NAME, NOTES].map((place) => [place, { type: 'string', maxLength: longestAt(place) }]),
+    ),
     additionalProperties: { type: 'string', maxLength: LIMITS.line },
   },
   clock: { description: 'Counts the changes made to readings.', ...count },

@@ -1,7 +1,7 @@
 import { SheetError } from './errors.ts';
 import { isRecord } from './migrate.ts';
-import { documentOf, LIMITS, VERSION, type Engine } from './model.ts';
-import { readDocument, readEngine } from './validate.ts';
+import { documentOf, LIMITS, type Engine } from './model.ts';
+import { readDocument } from './validate.ts';
 
 /** All that is kept in the browser: the engines, and which of them is in use. */
 export interface Store {
@@ -43,27 +43,14 @@ export function readStore(source: string): Store {
   return { engines, active, revision };
 }
 
-/** The engines that are whole in a store that is not, as far as it is of this version. */
-export function rescue(source: string): Engine[] {
-  let value: unknown;
-  try {
-    value = JSON.parse(source);
-  } catch {
-    return [];
+/** A store of engines from a text that was not whole: each under an id of its own. */
+export function storeOf(engines: readonly Engine[]): Store {
+  const own: Engine[] = [];
+  for (const engine of engines) {
+    const taken = own.some(({ id }) => id === engine.id);
+    own.push(taken ? { ...engine, id: freeId([...own, ...engines]) } : engine);
   }
-  if (!isRecord(value) || !isRecord(value.sheet) || value.sheet.version !== VERSION) return [];
-  const { engines } = value.sheet;
-  if (!Array.isArray(engines)) return [];
-  const whole: Engine[] = [];
-  for (const candidate of engines.slice(0, LIMITS.engines) as unknown[]) {
-    try {
-      const engine = readEngine(candidate);
-      if (!whole.some(({ id }) => id === engine.id)) whole.push(engine);
-    } catch (error) {
-      if (!(error instanceof SheetError)) throw error;
-    }
-  }
-  return whole;
+  return { engines: own, active: own[0]?.id, revision: 0 };
 }
 
 const same = (a: Engine | undefined, b: Engine | undefined): boolean =>
@@ -131,6 +118,18 @@ export function merge(base: Store, mine: Store, theirs: Store): Merged {
     },
     both,
   };
+}
+
+/** Takes engines back that were put aside: those that are not in the store as they were. */
+export function takeBack(store: Store, engines: readonly Engine[]): Store {
+  const missing = engines.filter(
+    (engine) =>
+      !same(
+        engine,
+        store.engines.find(({ id }) => id === engine.id),
+      ),
+  );
+  return { ...adopt(store, missing), active: store.active ?? engines[0]?.id };
 }
 
 /** Adds engines from a file or link under ids and names of their own. */

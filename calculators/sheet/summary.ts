@@ -1,6 +1,6 @@
 import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
-import { readingOf } from './edit.ts';
+import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { judge, targetWords } from './judge.ts';
 import { cylindersOf, type Engine, type Entry } from './model.ts';
@@ -44,7 +44,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
 
 /** The whole sheet as a text fit for a message, with the link to it. */
 export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
-  const begun = order.filter((id) => engine.readings[id] !== undefined);
+  const begun = order.filter((id) => isBegun(engine, id));
   const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
   return [
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
@@ -58,7 +58,6 @@ export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: strin
     ...(engine.kept.length > 0 ? ['', 'Results:'] : []),
     ...engine.kept.map(({ label, text }) => `${label}: ${text}`),
     ...(engine.notes.trim() === '' ? [] : ['', engine.notes.trim()]),
-    '',
-    link,
+    ...(link === '' ? [] : ['', link]),
   ].join('\n');
 }

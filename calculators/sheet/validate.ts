@@ -1,3 +1,5 @@
+import { isDraft } from './boxes.ts';
+import { settled } from './edit.ts';
 import { SheetError } from './errors.ts';
 import { isFigureKey, MOST_CYLINDERS, sheetFigures } from './figures.ts';
 import { isRecord, migrate } from './migrate.ts';
@@ -15,9 +17,12 @@ import { isStepId, steps } from './steps.ts';
 
 type Unknown = Record<string, unknown>;
 
+/** A value in a few words. A group or list is not written out: it may be nested past any depth. */
 const show = (value: unknown): string => {
+  if (Array.isArray(value)) return `a list of ${String(value.length)}`;
+  if (isRecord(value)) return 'a group of named values';
   const text = JSON.stringify(value) ?? 'nothing';
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+  return text.length > 40 ? `${[...text].slice(0, 40).join('')}…` : text;
 };
 
 function refuse(where: string, what: string): never {
@@ -73,8 +78,8 @@ const COUNT = Number.MAX_SAFE_INTEGER;
 export const PATTERNS = {
   id: '^[a-z0-9-]{1,40}$',
   calculator: '^[a-z][a-z0-9-]{0,59}$',
-  query: "^[A-Za-z0-9%=&.,/:;+_~*!()'-]{0,2000}$",
-  unread: '^(?:figure|order|found|left):[a-z0-9:-]{1,60}$',
+  query: `^[A-Za-z0-9%=&.,/:;+_~*!()'-]{0,${String(LIMITS.query)}}$`,
+  unread: '^(?:figure|order|found|left|text):[a-z0-9:-]{1,60}$',
 } as const;
 
 function pattern(value: unknown, where: string, name: keyof typeof PATTERNS): string {
@@ -142,7 +147,10 @@ function readUnread(value: unknown, where: string): Record<string, string> {
   if (entries.length > LIMITS.unread)
     refuse(where, `holds more than ${String(LIMITS.unread)} texts`);
   return Object.fromEntries(
-    entries.map(([key, entry]) => [pattern(key, where, 'unread'), text(entry, where, LIMITS.line)]),
+    entries.map(([key, entry]) => [
+      pattern(key, where, 'unread'),
+      text(entry, where, isDraft(key) ? LIMITS.draft : LIMITS.line),
+    ]),
   );
 }
 
@@ -164,7 +172,7 @@ export function readEngine(value: unknown, where = 'The engine'): Engine {
   const engine = record(value, where, ENGINE_KEYS);
   const name = text(engine.name, `${where}’s name`, LIMITS.name, 1);
   const whose = `“${name}”:`;
-  return {
+  return settled({
     id: pattern(engine.id, `${whose} the id`, 'id'),
     name,
     invented: flag(engine.invented, `${whose} the mark for an invented engine`),
@@ -175,7 +183,7 @@ export function readEngine(value: unknown, where = 'The engine'): Engine {
     kept: readKept(engine.kept, `${whose} the kept results`),
     unread: readUnread(engine.unread, `${whose} the texts not read`),
     clock: number(engine.clock, `${whose} the clock`, 0, COUNT, true),
-  };
+  });
 }
 
 /** A document of any known version out of whatever it was. */
@@ -193,26 +201,37 @@ export function readDocument(value: unknown): SheetDocument {
   return documentOf(engines);
 }
 
-/** A document out of the text of a file. */
-export function parseDocument(source: string): SheetDocument {
+/** The text as JSON, if it is short enough to be a sheet at all. */
+export function parseJson(source: string): unknown {
   if (source.length > LIMITS.text) {
     throw new SheetError(
       'too-large',
       `This file holds ${source.length.toLocaleString('en-GB')} characters; an engine sheet holds at most ${LIMITS.text.toLocaleString('en-GB')}. It is not one, or it is damaged. Nothing was taken from it.`,
     );
   }
-  let value: unknown;
   try {
-    value = JSON.parse(source);
+    return JSON.parse(source);
   } catch {
     throw new SheetError(
       'not-json',
       'This file is not complete JSON text, so it is damaged or not an engine sheet. Nothing was taken from it; keep the file, and try the place it came from again.',
     );
   }
-  return readDocument(value);
 }
 
-/** The text of a file that holds these engines. */
-export const writeDocument = (engines: readonly Engine[]): string =>
-  `${JSON.stringify(documentOf(engines), null, 2)}\n`;
+/** A document out of the text of a file. */
+export const parseDocument = (source: string): SheetDocument => readDocument(parseJson(source));
+
+/** The text of a file that holds these engines; throws a SheetError where it could not be opened again. */
+export function writeDocument(engines: readonly Engine[]): string {
+  const document = documentOf(engines);
+  const spread = `${JSON.stringify(document, null, 2)}\n`;
+  const text = spread.length > LIMITS.text ? JSON.stringify(document) : spread;
+  if (text.length > LIMITS.text) {
+    throw new SheetError(
+      'too-large',
+      `A file of these ${String(engines.length)} engines would hold ${text.length.toLocaleString('en-GB')} characters, and one that can be opened again holds at most ${LIMITS.text.toLocaleString('en-GB')}. Save the engines one by one.`,
+    );
+  }
+  return text;
+}

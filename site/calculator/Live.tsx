@@ -111,8 +111,8 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
     given.held.current = lastGood(evaluation, given.held.current);
-    if (byHand.current) write(() => toQuery(evaluation));
-  }, [evaluation, given, write]);
+    if (byHand.current) write(() => toQuery(evaluation), dragged);
+  }, [evaluation, given, write, dragged]);
 
   useEffect(() => {
     if (!own) return;

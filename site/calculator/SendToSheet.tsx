@@ -17,16 +17,18 @@ type Form = typeof import('./SendForm.tsx').SendForm;
 function Sending({ calculator, refused, now }: Props) {
   const [form, setForm] = useState<{ readonly Form: ComponentType<Parameters<Form>[0]> }>();
   const [said, say] = useState<ComponentChildren>('');
-  const place = useRef<HTMLDivElement>(null);
-  const opened = useRef(false);
+  const group = useRef<HTMLDivElement>(null);
+  const open = form !== undefined;
+  const was = useRef(open);
 
-  // What had the focus is gone when the form comes or goes: the focus goes to what took its place.
+  // The button goes as the form comes, and the form as it is sent: the focus goes with what comes.
   useEffect(() => {
-    if (form || opened.current) place.current?.querySelector<HTMLElement>('input, button')?.focus();
-    opened.current = form !== undefined;
-  }, [form]);
+    if (was.current === open) return;
+    was.current = open;
+    group.current?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
+  }, [open]);
 
-  const open = async (): Promise<void> => {
+  const fetchForm = async (): Promise<void> => {
     try {
       const { SendForm } = await import('./SendForm.tsx');
       setForm({ Form: SendForm });
@@ -37,10 +39,10 @@ function Sending({ calculator, refused, now }: Props) {
   };
 
   return (
-    <div class="share" role="group" aria-label="Engine sheet" ref={place}>
+    <div class="share" role="group" aria-label="Engine sheet" ref={group}>
       <span class="share-title">Engine sheet</span>
       {form === undefined ? (
-        <button type="button" disabled={refused !== undefined} onClick={() => void open()}>
+        <button type="button" disabled={refused !== undefined} onClick={() => void fetchForm()}>
           Send figures to the sheet
         </button>
       ) : (

@@ -1,8 +1,10 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { toQuery } from '../../calculators/frame/address.ts';
 import { bbcodeLink, markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whyNotShared } from '../../calculators/frame/whose.ts';
+import { copyText, type Copied } from './copy.ts';
+import { CopyState } from './CopyState.tsx';
 import { siteAddress } from './site-address.ts';
 import type { Now } from './state.ts';
 import { steady } from '../../calculators/picture/steady.ts';
@@ -14,14 +16,6 @@ interface Props {
   readonly now: Now;
 }
 
-interface Copied {
-  readonly what: string;
-  readonly text: string;
-  readonly done: boolean;
-  /** Why nothing was copied. */
-  readonly refused?: string;
-}
-
 const FORMS = {
   link: 'Link',
   text: 'Text',
@@ -31,11 +25,6 @@ const FORMS = {
 
 function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
   const [copied, setCopied] = useState<Copied>();
-  const box = useRef<HTMLTextAreaElement>(null);
-
-  useEffect(() => {
-    if (copied && !copied.done) box.current?.select();
-  }, [copied]);
 
   const textOf = (form: keyof typeof FORMS): string => {
     const { evaluation, lengths } = now();
@@ -50,18 +39,13 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
     return markdownLink(calculator, evaluation, lengths, address);
   };
   const copy = async (form: keyof typeof FORMS): Promise<void> => {
+    const what = FORMS[form];
     const refused = whyNotShared(now().evaluation);
-    if (refused !== undefined) {
-      setCopied({ what: FORMS[form], text: '', done: true, refused });
-      return;
-    }
-    const text = textOf(form);
-    try {
-      await navigator.clipboard.writeText(text);
-      setCopied({ what: FORMS[form], text, done: true });
-    } catch {
-      setCopied({ what: FORMS[form], text, done: false });
-    }
+    setCopied(
+      refused === undefined
+        ? await copyText(what, textOf(form))
+        : { what, text: '', done: false, refused },
+    );
   };
 
   return (
@@ -72,25 +56,7 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
           {FORMS[form]}
         </button>
       ))}
-      <p class="share-state" role="status">
-        {copied === undefined
-          ? ''
-          : copied.refused !== undefined
-            ? `Nothing was copied. ${copied.refused}`
-            : copied.done
-              ? `${copied.what} copied.`
-              : `Copy the ${copied.what.toLowerCase()} below.`}
-      </p>
-      {copied && !copied.done ? (
-        <textarea
-          ref={box}
-          id={`${idPrefix}copy`}
-          aria-label={`${copied.what} to copy`}
-          readOnly
-          rows={4}
-          value={copied.text}
-        />
-      ) : null}
+      <CopyState copied={copied} id={`${idPrefix}copy`} />
     </div>
   );
 }

@@ -1,7 +1,12 @@
 import { useCallback, useEffect, useRef } from 'preact/hooks';
 
-/** Long enough that a drag or a run of keys writes once: browsers bar an address written too often. */
+/** Long enough that a drag writes once: browsers bar an address written too often. */
 const WRITE_AFTER_MS = 400;
+/** After the answer is painted, and before a hand can reload: a key pressed is not lost by it. */
+const WRITE_TYPED_AFTER_MS = 30;
+/** So many typed edits are written at once within so long; Safari takes 100 in 30 s and no more. */
+const MOST_AT_ONCE = 60;
+const COUNTED_FOR_MS = 30_000;
 const EDIT_ENDS_AFTER_MS = 1500;
 
 interface Timers {
@@ -17,6 +22,7 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
   const editing = useRef(false);
   const waiting = useRef<() => string>();
   const timers = useRef<Timers>({});
+  const written = useRef<number[]>([]);
 
   const flush = useCallback(() => {
     clearTimeout(timers.current.write);
@@ -29,14 +35,21 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
     editing.current = true;
   }, []);
 
-  /** The state has changed to the one whose query this gives. */
+  /** The state has changed to the one whose query this gives, by typing or along a drag. */
   const write = useCallback(
-    (query: () => string) => {
+    (query: () => string, dragged: boolean) => {
       if (!active) return;
       waiting.current = query;
       clearTimeout(timers.current.write);
       clearTimeout(timers.current.end);
-      timers.current.write = window.setTimeout(flush, WRITE_AFTER_MS);
+      const now = performance.now();
+      const lately = written.current.filter((at) => now - at < COUNTED_FOR_MS);
+      const atOnce = !dragged && lately.length < MOST_AT_ONCE;
+      written.current = atOnce ? [...lately, now] : lately;
+      timers.current.write = window.setTimeout(
+        flush,
+        atOnce ? WRITE_TYPED_AFTER_MS : WRITE_AFTER_MS,
+      );
       timers.current.end = window.setTimeout(() => {
         editing.current = false;
       }, EDIT_ENDS_AFTER_MS);
@@ -64,9 +77,12 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
     };
     window.addEventListener('popstate', back);
     window.addEventListener('pagehide', flush);
+    // A tab put away may be ended without another word.
+    document.addEventListener('visibilitychange', flush);
     return () => {
       window.removeEventListener('popstate', back);
       window.removeEventListener('pagehide', flush);
+      document.removeEventListener('visibilitychange', flush);
     };
   }, [active, flush, onBack]);
 

@@ -3,8 +3,10 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { adopt, freeId, freeName, withEngine, type Store } from '../../calculators/sheet/store.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { openText } from '../../calculators/sheet/rescue.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { save } from '../calculator/save.ts';
+import { NameBox } from './NameBox.tsx';
 
 interface Props {
   readonly store: Store;
@@ -35,39 +37,50 @@ export function EngineBar({ store, engine, change, edit }: Props) {
   const [removed, setRemoved] = useState<Engine>();
   const picker = useRef<HTMLInputElement>(null);
 
-  const attempt = (work: () => string): void => {
+  const attempt = (work: () => string, of = ''): void => {
     try {
       setSaid(work());
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
-      setSaid(error.message);
+      setSaid(`${of}${error.message}`);
     }
   };
-  const add = (engines: readonly Engine[], what: string): void => {
+  const add = (engines: readonly Engine[], what: string): void =>
     attempt(() => {
-      const next = adopt(store, engines);
-      change(() => next);
+      change((before) => adopt(before, engines));
       return what;
     });
-  };
   const open = async (file: File): Promise<void> => {
+    const shown = store;
+    let source: string;
     try {
-      const { engines } = parseDocument(await textOf(file));
-      add(
-        engines,
-        engines.length === 0
-          ? `“${file.name}” holds no engine.`
-          : `Taken from “${file.name}”: ${engines.map(({ name }) => name).join(', ')}.`,
-      );
+      source = await textOf(file);
     } catch (error) {
-      if (!(error instanceof SheetError)) throw error;
-      setSaid(`“${file.name}”: ${error.message}`);
+      if (!(error instanceof SheetError)) {
+        setSaid(`“${file.name}” could not be read from this device. Nothing was taken from it.`);
+        return;
+      }
+      setSaid(error.message);
+      return;
     }
+    attempt(() => {
+      const { engines, lost } = openText(source);
+      if (engines.length === 0) return `“${file.name}” holds no engine.`;
+      change((before) => {
+        const next = adopt(before, engines);
+        // Who went on typing while the file was read stays with the engine under the hand.
+        return before === shown ? next : { ...next, active: before.active ?? next.active };
+      });
+      const names = engines.map(({ name }) => name).join(', ');
+      const left = lost.length === 0 ? '' : ` Left out: ${lost.join(' ')}`;
+      return `Taken from “${file.name}”: ${names}.${left}`;
+    }, `“${file.name}”: `);
   };
-  const saveFile = (engines: readonly Engine[], name: string): void => {
-    save(name, new Blob([writeDocument(engines)], { type: 'application/json' }));
-    setSaid(`${name} saved.`);
-  };
+  const saveFile = (engines: readonly Engine[], name: string): void =>
+    attempt(() => {
+      save(name, new Blob([writeDocument(engines)], { type: 'application/json' }));
+      return `${name} saved.`;
+    });
   const remove = (gone: Engine): void => {
     setRemoved(gone);
     setSaid(`${gone.name} was taken out of the list.`);
@@ -99,20 +112,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
               </select>
             </label>
           ) : null}
-          <label>
-            Name
-            <input
-              key={engine.id}
-              type="text"
-              autocomplete="off"
-              maxLength={LIMITS.name}
-              defaultValue={engine.name}
-              onInput={(event) => {
-                const name = event.currentTarget.value.trim();
-                if (name !== '') edit((now) => ({ ...now, name }));
-              }}
-            />
-          </label>
+          <NameBox key={engine.id} engine={engine} edit={edit} />
           {engine.invented ? (
             <p class="invented">Demo: an invented engine. Its figures are nobody’s.</p>
           ) : null}
@@ -143,7 +143,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         <input
           ref={picker}
           type="file"
-          accept="application/json,.json"
+          accept="application/json,.json,text/plain,.txt"
           class="picker"
           tabIndex={-1}
           aria-label="Engine sheet file"

@@ -1,7 +1,8 @@
-import { plainText, readFigure, type FigureField } from '../../calculators/frame/fields.ts';
+import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { setFigure, setUnread } from '../../calculators/sheet/edit.ts';
-import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
+import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
+import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { FigureInput } from '../calculator/FigureInput.tsx';
 import { useTyped } from './typed.ts';
@@ -12,40 +13,34 @@ export interface BoxProps {
   readonly edit: (edit: (engine: Engine) => Engine) => void;
 }
 
-const meaning = (value: number | undefined): string =>
+/** How a value is written in its box. */
+export const written = (value: number | undefined): string =>
   value === undefined ? '' : plainText(value);
 
-/** One figure of the sheet. What cannot be read stays as typed, and the last good figure stands. */
+/** What a text that was read means, as it would be written; nothing where it was refused. */
+export const meaning = (field: FigureField): string | undefined =>
+  isRefused(field) ? undefined : written(field.value);
+
+/** One figure of the sheet. What cannot be read stays as typed, and no figure stands for it. */
 export function FigureBox({
-  engine,
   figure,
+  engine,
   lengths,
   edit,
 }: BoxProps & { readonly figure: FigureKey }) {
-  const place = `figure:${figure}`;
-  const value = engine.figures[figure];
-  const [text, keep] = useTyped(`${engine.id} ${place}`, meaning(value), engine.unread[place]);
-  const spec = figureSpec(figure);
-  const read = (typed: string): FigureField =>
-    readFigure(figure, spec, typed, undefined, value, { lengths });
-  const field = read(text);
-
-  const onText = (_: string, typed: string): void => {
-    const next = read(typed);
-    if (next.problem !== undefined) {
-      edit((before) => setUnread(before, place, typed));
-      return;
-    }
-    keep(typed, meaning(next.value));
-    edit((before) => setFigure(setUnread(before, place, undefined), figure, next.value));
-  };
+  const box = { kind: 'figure', key: figure } as const;
+  const how = { lengths };
+  const [text, keep] = useTyped(engine, box, written(engine.figures[figure]));
 
   return (
     <FigureInput
-      field={{ ...field, heldOver: field.problem !== undefined && value !== undefined }}
+      field={readNumber(box, text, how)}
       lengths={lengths}
       idPrefix="figure-"
-      onText={onText}
+      onText={(_, typed) => {
+        keep(typed, meaning(readNumber(box, typed, how)));
+        edit((now) => enter(now, box, typed, how));
+      }}
       onCommit={() => undefined}
     />
   );

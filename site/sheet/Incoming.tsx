@@ -1,32 +1,46 @@
 import { useEffect, useState } from 'preact/hooks';
+import { isBegun } from '../../calculators/sheet/edit.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
-import { engineFromFragment, holdsEngine } from '../../calculators/sheet/link.ts';
+import { engineFromFragment, hasCheckSum, holdsEngine } from '../../calculators/sheet/link.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
+import { order } from '../../calculators/sheet/steps.ts';
 
 interface Props {
   /** Takes the engine into the list; gives back what to say. */
   readonly take: (engine: Engine) => string;
 }
 
+interface Brought {
+  readonly engine: Engine;
+  /** Whether a letter changed on the way would have shown. */
+  readonly checked: boolean;
+}
+
+/** A fragment longer than any place on this page is called was meant to be an engine. */
+const LONGEST_PLACE = 40;
+
 const clear = (): void => history.replaceState(null, '', location.pathname + location.search);
 
 /** The engine that a link brings: shown first, taken only when the reader says so. */
 export function Incoming({ take }: Props) {
-  const [engine, setEngine] = useState<Engine>();
+  const [brought, setBrought] = useState<Brought>();
   const [said, setSaid] = useState('');
 
   useEffect(() => {
     const look = (): void => {
       const fragment = location.hash.slice(1);
-      if (!holdsEngine(fragment)) return;
+      setBrought(undefined);
+      setSaid('');
+      if (!holdsEngine(fragment) && fragment.length <= LONGEST_PLACE) return;
       engineFromFragment(fragment).then(
-        (found) => {
-          setEngine(found);
-          setSaid('');
-        },
+        (engine) => setBrought({ engine, checked: hasCheckSum(fragment) }),
         (error: unknown) => {
-          if (!(error instanceof SheetError)) throw error;
-          setSaid(error.message);
+          if (error instanceof SheetError) {
+            setSaid(error.message);
+            return;
+          }
+          setSaid('The link could not be read, by a fault of this page. Nothing was changed.');
+          throw error;
         },
       );
     };
@@ -35,9 +49,10 @@ export function Incoming({ take }: Props) {
     return () => window.removeEventListener('hashchange', look);
   }, []);
 
-  if (!engine) return <p role="status">{said}</p>;
+  if (!brought) return <p role="status">{said}</p>;
+  const { engine, checked } = brought;
   const figures = Object.keys(engine.figures).length;
-  const readings = Object.keys(engine.readings).length;
+  const readings = order.filter((id) => isBegun(engine, id)).length;
   return (
     <section class="aside" aria-label="From the link">
       <p>
@@ -45,12 +60,18 @@ export function Incoming({ take }: Props) {
         steps{engine.invented ? ', invented' : ''}. It joins your list under a name of its own;
         nothing you have is changed.
       </p>
+      {checked ? null : (
+        <p>
+          It is a link of the older kind, without a check sum: whether it came unchanged could not
+          be checked. Compare its figures with those of whoever sent it.
+        </p>
+      )}
       <div class="bar-buttons">
         <button
           type="button"
           onClick={() => {
             setSaid(take(engine));
-            setEngine(undefined);
+            setBrought(undefined);
             clear();
           }}
         >
@@ -59,7 +80,7 @@ export function Incoming({ take }: Props) {
         <button
           type="button"
           onClick={() => {
-            setEngine(undefined);
+            setBrought(undefined);
             clear();
           }}
         >

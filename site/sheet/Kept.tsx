@@ -1,6 +1,7 @@
 import { dropKept } from '../../calculators/sheet/edit.ts';
-import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
 import { siteAddress } from '../calculator/site-address.ts';
+import { NotesBox } from './NotesBox.tsx';
 
 interface Props {
   readonly engine: Engine;
@@ -36,19 +37,7 @@ export function Kept({ engine, edit }: Props) {
           ))}
         </ul>
       )}
-      <label class="notes">
-        Notes
-        <textarea
-          key={engine.id}
-          rows={4}
-          maxLength={LIMITS.notes}
-          defaultValue={engine.notes}
-          onInput={(event) => {
-            const { value } = event.currentTarget;
-            edit((now) => ({ ...now, notes: value }));
-          }}
-        />
-      </label>
+      <NotesBox key={engine.id} engine={engine} edit={edit} />
     </section>
   );
 }

@@ -4,21 +4,28 @@ import type { Keeping } from './keeper.ts';
 interface Props {
   readonly keeping: Keeping;
   readonly dropAside: () => void;
+  readonly seen: () => void;
 }
 
 /** Whatever stands in the way of keeping the sheet, and what was put aside. */
-export function Notices({ keeping, dropAside }: Props) {
-  const { problem, aside, both = [], cleared } = keeping;
+export function Notices({ keeping, dropAside, seen }: Props) {
+  const { problem, aside, both = [], back = [], cleared } = keeping;
   return (
     <>
       <div role="alert" class="problems">
-        {problem === undefined && both.length === 0 && !cleared ? null : (
+        {problem === undefined && both.length + back.length === 0 && !cleared ? null : (
           <ul>
             {problem === undefined ? null : <li>{problem}</li>}
             {both.map((name) => (
               <li key={name}>
                 “{name}” was changed here and in another tab at once. Both are kept: the other one
                 stands under a name of its own in the list of engines.
+              </li>
+            ))}
+            {back.map((name) => (
+              <li key={name}>
+                “{name}” had been put aside and can be read again: it is back in the list of
+                engines.
               </li>
             ))}
             {cleared ? (
@@ -29,12 +36,21 @@ export function Notices({ keeping, dropAside }: Props) {
             ) : null}
           </ul>
         )}
+        {both.length + back.length === 0 ? null : (
+          <button type="button" class="plain" onClick={seen}>
+            I have seen this
+          </button>
+        )}
       </div>
       {aside === undefined ? null : (
         <section class="aside" aria-label="Put aside">
           <p>
             {aside.why ??
               'An earlier sheet that could not be read is still here, put aside untouched.'}
+          </p>
+          <p>
+            Saved to a file, it can be opened with “Open a file” as far as it can be read, here or
+            in a newer version.
           </p>
           <div class="bar-buttons">
             {aside.texts.map((text, i) => (
@@ -43,8 +59,8 @@ export function Notices({ keeping, dropAside }: Props) {
                 type="button"
                 onClick={() =>
                   save(
-                    `engine-sheet-put-aside-${String(i + 1)}.txt`,
-                    new Blob([text], { type: 'text/plain' }),
+                    `engine-sheet-put-aside-${String(i + 1)}.json`,
+                    new Blob([text], { type: 'application/json' }),
                   )
                 }
               >

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { stages } from '../../calculators/frame/stages.ts';
 import { nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import type { Copied } from '../calculator/copy.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import type { Places } from './places.ts';
 import { marks, StepCard } from './StepCard.tsx';
@@ -9,6 +10,8 @@ import { marks, StepCard } from './StepCard.tsx';
 interface Props extends BoxProps {
   readonly places: Places;
   readonly copyStep: (id: StepId) => void;
+  /** How the last copy of a step went, and which it was. */
+  readonly copied: { readonly id: StepId; readonly copied: Copied } | undefined;
 }
 
 /** The step an address points to: `#step-gap`. */
@@ -25,7 +28,7 @@ function goToStep(): void {
 }
 
 /** The job in order, with what is done, to correct, and to be checked again. */
-export function Order(props: Props) {
+export function Order({ copied, ...props }: Props) {
   const progress = progressOf(props.engine);
   /** The step that stands open is the one that was next when the engine was opened. */
   const [opened] = useState(() => nextStep(progress));
@@ -69,6 +72,7 @@ export function Order(props: Props) {
               number={i + 1}
               progress={progress[id]}
               next={id === opened}
+              copied={copied?.id === id ? copied.copied : undefined}
               {...props}
             />
           </li>

@@ -1,75 +1,39 @@
 import { useRef } from 'preact/hooks';
-import {
-  plainText,
-  readFigure,
-  type FieldSpec,
-  type FigureField,
-} from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
-import {
-  readingOf,
-  retype,
-  setUnread,
-  type Before,
-  type Moment,
-} from '../../calculators/sheet/edit.ts';
-import { boxName, type StepId, type StepReading } from '../../calculators/sheet/steps.ts';
+import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
+import { readingOf, type Before } from '../../calculators/sheet/edit.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
+import type { StepId } from '../../calculators/sheet/steps.ts';
 import { textInField, textToKeep } from '../calculator/field-text.ts';
-import type { BoxProps } from './FigureBox.tsx';
+import { meaning, written, type BoxProps } from './FigureBox.tsx';
+import { TextProblem } from './TextProblem.tsx';
 import { useTyped } from './typed.ts';
-
-export const momentWords: Readonly<Record<Moment, string>> = {
-  found: 'as found',
-  left: 'as left',
-};
 
 interface Props extends BoxProps {
   readonly step: StepId;
-  readonly reading: StepReading;
   readonly index: number;
   readonly moment: Moment;
 }
 
-const specOf = (reading: StepReading, index: number, moment: Moment): FieldSpec => ({
-  label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
-  help: '',
-  unit: reading.unit,
-  min: reading.min,
-  max: reading.max,
-  why: reading.why,
-  step: reading.step,
-  optional: true,
-  ...(reading.whole === undefined ? {} : { whole: reading.whole }),
-});
-
 /** One box of the order of work: a figure as found or as left at one cylinder. */
-export function ReadingBox(props: Props) {
-  const { engine, step, reading, index, moment, lengths, edit } = props;
-  const place = `${moment}:${step}:${String(index + 1)}`;
-  const value = readingOf(engine, step)[moment][index] ?? undefined;
-  const stands = value === undefined ? '' : plainText(value);
-  const [text, keep] = useTyped(`${engine.id} ${place}`, stands, engine.unread[place]);
-  const spec = specOf(reading, index, moment);
-  const read = (typed: string): FigureField =>
-    readFigure(place, spec, typed, undefined, value, { lengths });
-  const field = read(text);
-  const before = useRef<Before>({ entry: value ?? null, changed: 0 });
-  const written = useRef<number>();
+export function ReadingBox({ engine, step, index, moment, lengths, edit }: Props) {
+  const box = { kind: 'reading', step, moment, index } as const;
+  const how = { lengths };
+  const entry = readingOf(engine, step)[moment][index] ?? null;
+  const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
+  const spec = readingSpec(step, index, moment);
+  const field = readNumber(box, text, how);
+  const before = useRef<Before>({ entry, changed: 0 });
+  const changed = useRef<number>();
 
   const type = (shown: string): void => {
     const typed = textToKeep(shown, field, lengths);
-    const next = read(typed);
-    if (next.problem !== undefined) {
-      edit((now) => setUnread(now, place, typed));
-      return;
-    }
-    keep(typed, next.value === undefined ? '' : plainText(next.value));
+    keep(typed, meaning(readNumber(box, typed, how)));
     edit((now) => {
-      const from = setUnread(now, place, undefined);
-      const entry = next.value ?? null;
-      const after = retype(from, step, moment, index, entry, before.current, written.current);
-      written.current = readingOf(after, step).changed;
+      const typing = { before: before.current, written: changed.current };
+      const after = enter(now, box, typed, how, typing);
+      changed.current = readingOf(after, step).changed;
       return after;
     });
   };
@@ -90,18 +54,13 @@ export function ReadingBox(props: Props) {
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
           value={textInField(field, lengths)}
           onFocus={() => {
-            before.current = { entry: value ?? null, changed: readingOf(engine, step).changed };
-            written.current = undefined;
+            before.current = { entry, changed: readingOf(engine, step).changed };
+            changed.current = undefined;
           }}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>
-      {field.problem === undefined ? null : (
-        <p class="field-problem" id={`${id}-problem`}>
-          <span aria-hidden="true">▲ </span>
-          {field.problem}
-        </p>
-      )}
+      <TextProblem id={`${id}-problem`} problem={field.problem} />
     </div>
   );
 }

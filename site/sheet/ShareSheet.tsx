@@ -1,53 +1,59 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { SheetError } from '../../calculators/sheet/errors.ts';
 import { engineFragment } from '../../calculators/sheet/link.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
-
-export interface Copied {
-  readonly what: string;
-  readonly text: string;
-  readonly done: boolean;
-}
-
-/** Copies a text, or says that it has to be copied by hand. */
-export async function copyText(what: string, text: string): Promise<Copied> {
-  try {
-    await navigator.clipboard.writeText(text);
-    return { what, text, done: true };
-  } catch {
-    return { what, text, done: false };
-  }
-}
+import { copyText, type Copied } from '../calculator/copy.ts';
+import { CopyState } from '../calculator/CopyState.tsx';
 
 interface Props {
   readonly engine: Engine;
   readonly lengths: LengthDisplay;
-  readonly copied: Copied | undefined;
-  readonly setCopied: (copied: Copied) => void;
+}
+
+interface Made {
+  readonly engine?: Engine;
+  readonly fragment: string;
+  readonly problem?: string;
 }
 
 /** The whole engine as a link (with its size), as a text, and on paper. */
-export function ShareSheet({ engine, lengths, copied, setCopied }: Props) {
-  const [fragment, setFragment] = useState('');
-  const box = useRef<HTMLTextAreaElement>(null);
+export function ShareSheet({ engine, lengths }: Props) {
+  const [made, setMade] = useState<Made>({ fragment: '' });
+  const [copied, setCopied] = useState<Copied>();
+  const { fragment, problem } = made;
 
   useEffect(() => {
     let stale = false;
-    void engineFragment(engine).then((made) => {
-      if (!stale) setFragment(made);
-    });
+    const show = (next: Made): void => {
+      if (!stale) setMade({ engine, ...next });
+    };
+    engineFragment(engine).then(
+      (ready) => show({ fragment: ready }),
+      (error: unknown) => {
+        const why =
+          error instanceof SheetError ? error.message : 'Save the sheet to a file instead.';
+        show({ fragment: '', problem: `The link could not be made. ${why}` });
+        if (!(error instanceof SheetError)) throw error;
+      },
+    );
     return () => {
       stale = true;
     };
   }, [engine]);
-  useEffect(() => {
-    if (copied && !copied.done) box.current?.select();
-  }, [copied]);
 
-  const link = (): string => `${location.origin}${location.pathname}#${fragment}`;
-  const copy = async (what: string, text: string): Promise<void> =>
-    setCopied(await copyText(what, text));
+  /** What is copied is the engine as it is now, even where the link on the screen is a step behind. */
+  const copy = async (what: 'Link' | 'Text'): Promise<void> => {
+    const now = made.engine === engine ? fragment : await engineFragment(engine).catch(() => '');
+    const link = now === '' ? '' : `${location.origin}${location.pathname}#${now}`;
+    if (what === 'Link' && link === '') {
+      setCopied({ what, text: '', done: false, refused: problem ?? 'The link could not be made.' });
+      return;
+    }
+    setCopied(await copyText(what, what === 'Link' ? link : sheetSummary(engine, lengths, link)));
+  };
+  const refused = Object.keys(engine.unread).length;
 
   return (
     <section class="sheet-share" aria-labelledby="share-the-sheet">
@@ -57,37 +63,33 @@ export function ShareSheet({ engine, lengths, copied, setCopied }: Props) {
         <output name="link-size">{fragment.length.toLocaleString('en-GB')}</output> characters after
         the #. {fragment.length > 2000 ? 'Some messengers cut links longer than 2000.' : ''}
       </p>
+      {problem === undefined ? null : (
+        <p class="field-problem" role="alert">
+          {problem}
+        </p>
+      )}
+      {refused === 0 ? null : (
+        <p>
+          {refused === 1 ? 'One field cannot' : `${String(refused)} fields cannot`} be read: what is
+          typed there is left out of the print, the link and the text. A file keeps it.
+        </p>
+      )}
       <div class="bar-buttons">
         <button type="button" onClick={() => window.print()}>
           Print the sheet
         </button>
-        <button type="button" disabled={fragment === ''} onClick={() => void copy('Link', link())}>
+        <button type="button" disabled={fragment === ''} onClick={() => void copy('Link')}>
           Copy the link
         </button>
         <button
           type="button"
-          disabled={fragment === ''}
-          onClick={() => void copy('Text', sheetSummary(engine, lengths, link()))}
+          disabled={fragment === '' && problem === undefined}
+          onClick={() => void copy('Text')}
         >
           Copy as text
         </button>
       </div>
-      <p class="share-state" role="status">
-        {copied === undefined
-          ? ''
-          : copied.done
-            ? `${copied.what} copied.`
-            : `Copy the ${copied.what.toLowerCase()} below.`}
-      </p>
-      {copied && !copied.done ? (
-        <textarea
-          ref={box}
-          aria-label={`${copied.what} to copy`}
-          readOnly
-          rows={6}
-          value={copied.text}
-        />
-      ) : null}
+      <CopyState copied={copied} />
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
@@ -6,6 +6,9 @@ import { setFigure } from '../../calculators/sheet/edit.ts';
 import { adopt } from '../../calculators/sheet/store.ts';
 import { stepLine } from '../../calculators/sheet/summary.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { SheetError } from '../../calculators/sheet/errors.ts';
+import { copyText, type Copied } from '../calculator/copy.ts';
+import { holdFocus } from '../calculator/hold-focus.ts';
 import { LengthsChoice } from '../calculator/LengthsChoice.tsx';
 import { rememberedLengths, watchLengths } from '../calculator/preferences.ts';
 import { EngineBar } from './EngineBar.tsx';
@@ -18,7 +21,7 @@ import { Outline } from './Outline.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
 import type { Places } from './places.ts';
 import { PrintSheet } from './PrintSheet.tsx';
-import { copyText, ShareSheet, type Copied } from './ShareSheet.tsx';
+import { ShareSheet } from './ShareSheet.tsx';
 import { useReread } from './use-reread.ts';
 import { useSheet } from './use-sheet.ts';
 
@@ -28,15 +31,17 @@ const blank = setFigure(newEngine('blank', '____________________'), 'cylinders',
 /** The engine sheet and the order of work. The server renders it without an engine. */
 export function SheetApp({ places }: { readonly places: Places }) {
   const sheet = useSheet();
-  const { store, engine, keeping, ready, change, edit, dropAside } = sheet;
+  const { store, engine, keeping, ready, change, edit, dropAside, seen } = sheet;
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
-  const [copied, setCopied] = useState<Copied>();
+  const [copied, setCopied] = useState<{ readonly id: StepId; readonly copied: Copied }>();
+  const root = useRef<HTMLDivElement>(null);
   useReread(engine, edit);
 
   useEffect(() => {
     setLengths(rememberedLengths());
     return watchLengths(setLengths);
   }, []);
+  useEffect(() => (root.current ? holdFocus(root.current) : undefined), []);
 
   const copyStep = (id: StepId): void => {
     if (!engine) return;
@@ -47,25 +52,25 @@ export function SheetApp({ places }: { readonly places: Places }) {
       ? siteAddress(`calculators/${slug!}/${query === '' ? '' : `?${query}`}`)
       : siteAddress('sheet/');
     const text = `${engine.name}: ${stepLine(engine, id, lengths)}\n${link}`;
-    void copyText('Figure', text).then(setCopied);
+    void copyText('Figure', text).then((done) => setCopied({ id, copied: done }));
   };
 
   const boxes = { lengths, edit };
   return (
     <div class="sheet">
-      <div class="screen">
+      <div class="screen" ref={root}>
         <Incoming
           take={(incoming) => {
             try {
-              const next = adopt(store, [incoming]);
-              change(() => next);
+              change((before) => adopt(before, [incoming]));
               return `${incoming.name} is in your list now.`;
             } catch (error) {
-              return error instanceof Error ? error.message : '';
+              if (!(error instanceof SheetError)) throw error;
+              return error.message;
             }
           }}
         />
-        <Notices keeping={keeping} dropAside={dropAside} />
+        <Notices keeping={keeping} dropAside={dropAside} seen={seen} />
         <div class={ready ? undefined : 'not-yet'}>
           <EngineBar store={store} engine={engine} change={change} edit={edit} />
         </div>
@@ -80,9 +85,16 @@ export function SheetApp({ places }: { readonly places: Places }) {
               <LengthsChoice lengths={lengths} idPrefix="sheet-" />
               <Figures engine={engine} {...boxes} />
             </section>
-            <Order key={engine.id} engine={engine} places={places} copyStep={copyStep} {...boxes} />
+            <Order
+              key={engine.id}
+              engine={engine}
+              places={places}
+              copyStep={copyStep}
+              copied={copied}
+              {...boxes}
+            />
             <Kept engine={engine} edit={edit} />
-            <ShareSheet engine={engine} lengths={lengths} copied={copied} setCopied={setCopied} />
+            <ShareSheet engine={engine} lengths={lengths} />
           </>
         ) : (
           <Outline />

@@ -10,11 +10,14 @@ import { needsReading, reopening, steps, type StepId } from '../../calculators/s
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { units } from '../../calculators/frame/units.ts';
+import type { Copied } from '../calculator/copy.ts';
+import { CopyState } from '../calculator/CopyState.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
+import { momentWords } from '../../calculators/sheet/boxes.ts';
 import { HowTo } from './HowTo.tsx';
-import { momentWords, ReadingBox } from './ReadingBox.tsx';
+import { ReadingBox } from './ReadingBox.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -24,6 +27,8 @@ interface Props extends BoxProps {
   readonly next: boolean;
   readonly places: Places;
   readonly copyStep: (id: StepId) => void;
+  /** How copying this step went, where it was the last one copied. */
+  readonly copied: Copied | undefined;
 }
 
 export const marks = {
@@ -87,7 +92,6 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
               <ReadingBox
                 key={`${engine.id} ${moment}`}
                 step={id}
-                reading={reading}
                 index={i}
                 moment={moment}
                 {...props}
@@ -266,6 +270,7 @@ export function StepCard(props: Props) {
         </label>
       )}
       <Links {...props} />
+      {step.reading ? <CopyState copied={props.copied} /> : null}
     </details>
   );
 }

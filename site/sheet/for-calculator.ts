@@ -12,13 +12,14 @@ import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { whoseResults } from '../../calculators/frame/whose.ts';
-import { keep, setEntry, setFigure, setUnread } from '../../calculators/sheet/edit.ts';
+import { keep, setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { SheetError } from '../../calculators/sheet/errors.ts';
 import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { boxName, steps } from '../../calculators/sheet/steps.ts';
-import { activeEngine, emptyStore, freeId, withEngine } from '../../calculators/sheet/store.ts';
-import { Keeper } from './keeper.ts';
+import { activeEngine, freeId, withEngine } from '../../calculators/sheet/store.ts';
+import { Keeper, keptStore } from './keeper.ts';
 
 export interface Filled {
   readonly name: string;
@@ -35,8 +36,7 @@ function fits({ inputs }: AnyCalculator, key: string, value: number): boolean {
 
 /** What the engine in use fills into a calculator, or nothing. */
 export function filledFor(calculator: AnyCalculator): Filled | undefined {
-  const { store } = new Keeper().load();
-  const engine = activeEngine(store);
+  const engine = activeEngine(keptStore());
   if (!engine) return undefined;
   const texts = Object.fromEntries(
     Object.entries(fillFrom(engine, calculator.slug, knownKeys(calculator))).filter(([key, text]) =>
@@ -60,7 +60,7 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
     const { label, unit } = sheetFigures[key];
     return {
       label: `${label}: ${showInput(value, unit, lengths)}`,
-      send: (engine) => setFigure(setUnread(engine, `figure:${key}`, undefined), key, value),
+      send: (engine) => setFigure(engine, key, value),
     };
   }
   const { step, index } = place;
@@ -70,9 +70,6 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
     send: (engine) => setEntry(engine, step, 'found', index, value),
   };
 }
-
-/** The longest link that the sheet's list keeps, as its file allows. */
-const LONGEST_QUERY = 2000;
 
 export interface Offers {
   /** Name of the engine in use; none when there is no engine yet. */
@@ -90,8 +87,7 @@ export function offersOf(
   lengths: LengthDisplay,
   query: string,
 ): Offers {
-  const { store } = new Keeper().load();
-  const engine = activeEngine(store);
+  const engine = activeEngine(keptStore());
   const flat = flatten(evaluation.results);
   const baseOf = (name: string): string =>
     calculator.results[name] ? name : name.replace(/(-\d+)+$/, '');
@@ -129,28 +125,25 @@ export function offersOf(
     places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, result).map(
       (place) => placeOffer(place, lengths),
     ),
-    // A link that was cut would open something else.
-    results: (query.length > LONGEST_QUERY ? [] : [...single, ...inTables]).map(
-      ([label, text]) => ({
-        label: `${label}: ${text}`,
-        send: (target) =>
-          keep(target, {
-            label: label.slice(0, 200),
-            text: text.slice(0, 200),
-            calculator: calculator.slug,
-            query,
-          }),
-      }),
-    ),
+    results: [...single, ...inTables].map(([label, text]) => ({
+      label: `${label}: ${text}`,
+      send: (target) => keep(target, { label, text, calculator: calculator.slug, query }),
+    })),
   };
 }
 
 /** Sends what was chosen to the engine in use (a new one where there is none); says how it went. */
 export function send(offers: readonly Offer[]): string {
   const keeper = new Keeper();
-  const { store = emptyStore, keeping } = keeper.load();
+  const { store, keeping } = keeper.load();
   const engine = activeEngine(store) ?? newEngine(freeId(store.engines), 'My engine');
-  const changed = offers.reduce((so, offer) => offer.send(so), engine);
+  let changed: Engine;
+  try {
+    changed = offers.reduce((so, offer) => offer.send(so), engine);
+  } catch (error) {
+    if (!(error instanceof SheetError)) throw error;
+    return `Not sent. ${error.message}`;
+  }
   const saved = keeper.save({ ...withEngine(store, changed), active: engine.id });
   const problem = saved.keeping.problem ?? keeping.problem;
   return problem === undefined

@@ -1,9 +1,12 @@
 import { SheetError } from '../../calculators/sheet/errors.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
+import { openText, rescue } from '../../calculators/sheet/rescue.ts';
 import {
   emptyStore,
   merge,
   readStore,
-  rescue,
+  storeOf,
+  takeBack,
   writeStore,
   type Store,
 } from '../../calculators/sheet/store.ts';
@@ -18,6 +21,9 @@ const FULL =
 const LOCKED =
   'What was kept before cannot be read and could not be put aside for want of room, so nothing is written over it. Download it below, remove it, and then go on; until then the sheet lasts only as long as this tab.';
 
+const ELSEWHERE =
+  'Another tab has written what this one cannot read, so nothing is written over it and the sheet shown here is not kept. Save it to a file, then reload this page.';
+
 /** What the reader has to be told about the keeping. */
 export interface Keeping {
   /** Why the sheet on the screen is not kept. */
@@ -26,6 +32,8 @@ export interface Keeping {
   readonly aside?: { readonly texts: readonly string[]; readonly why?: string };
   /** Engines that were changed here and in another tab. */
   readonly both?: readonly string[];
+  /** Engines that had been put aside and can be read now. */
+  readonly back?: readonly string[];
   /** The store was emptied from outside. */
   readonly cleared?: boolean;
 }
@@ -51,32 +59,102 @@ function asideTexts(): readonly string[] {
   }
 }
 
+/** The engines kept in this browser, for a page that only reads them: nothing is moved or written. */
+export function keptStore(): Store {
+  try {
+    const raw = localStorage.getItem(KEY);
+    if (raw === null) return emptyStore;
+    try {
+      return readStore(raw);
+    } catch (error) {
+      if (!(error instanceof SheetError)) throw error;
+      return storeOf(rescue(raw));
+    }
+  } catch {
+    return emptyStore;
+  }
+}
+
+/** The engines of a text that is not whole, and the sentence that tells of it. */
+function fromDamaged(
+  raw: string,
+  problem: SheetError,
+): { engines: readonly Engine[]; why: string } {
+  if (problem.code === 'future-version') {
+    return {
+      engines: [],
+      why: 'What is kept here was written by a newer version of this page. It was put aside untouched, and is taken back by itself as soon as the newer page is here again: reload to get it, or save what was put aside to a file.',
+    };
+  }
+  const said = problem.message.replace(' Nothing was taken from it.', '');
+  try {
+    const { engines, lost } = openText(raw);
+    return {
+      engines,
+      why: `What is kept here is damaged. It was put aside untouched, and the engines that are whole were taken from it: ${engines.map(({ name }) => name).join(', ')}. Left out: ${lost.join(' ')}`,
+    };
+  } catch {
+    return {
+      engines: [],
+      why: `What is kept here is damaged (${said}) It was put aside untouched.`,
+    };
+  }
+}
+
 /** Keeps the store in this browser, in step with other tabs. */
 export class Keeper {
   /** The store as last read from or written to the browser. */
   #base: Store = emptyStore;
   #raw: string | null = null;
-  #locked: { readonly text: string; readonly why: string } | undefined;
+  /** A text that can neither be read nor put aside. */
+  #locked: string | undefined;
+  /** Why something was put aside by this tab. */
+  #why: string | undefined;
 
-  #aside(why?: string): Keeping['aside'] {
-    const texts = this.#locked ? [...asideTexts(), this.#locked.text] : asideTexts();
+  #aside(): Keeping['aside'] {
+    const texts = this.#locked === undefined ? asideTexts() : [...asideTexts(), this.#locked];
     if (texts.length === 0) return undefined;
-    return why === undefined ? { texts } : { texts, why };
+    return this.#why === undefined ? { texts } : { texts, why: this.#why };
   }
 
-  /** Puts a text that cannot be read out of the way of the next write. */
-  #putAside(raw: string, why: string): void {
+  /** Copies a text that cannot be read out of the way of the next write; says whether there was room. */
+  #putAside(raw: string): boolean {
+    const texts = asideTexts();
+    if (texts.includes(raw)) return true;
     try {
-      localStorage.removeItem(KEY);
-      localStorage.setItem(ASIDE, JSON.stringify([...asideTexts(), raw]));
-      this.#raw = null;
+      localStorage.setItem(ASIDE, JSON.stringify([...texts, raw]));
+      return true;
     } catch {
-      localStorage.setItem(KEY, raw);
-      this.#locked = { text: raw, why };
+      this.#locked = raw;
+      return false;
     }
   }
 
-  /** What is kept now. */
+  /** What was put aside and can be read now, as after a newer page has come back. */
+  #return(store: Store): Outcome {
+    const texts = asideTexts();
+    const back: string[] = [];
+    const left: string[] = [];
+    let joined = store;
+    for (const text of texts) {
+      try {
+        const { engines } = readStore(text);
+        joined = takeBack(joined, engines);
+        back.push(...engines.map(({ name }) => name));
+      } catch (error) {
+        if (!(error instanceof SheetError)) throw error;
+        left.push(text);
+      }
+    }
+    if (left.length === texts.length) return { store, keeping: {} };
+    const saved = this.save(joined);
+    if (saved.keeping.problem !== undefined) return { store, keeping: saved.keeping };
+    if (left.length === 0) localStorage.removeItem(ASIDE);
+    else localStorage.setItem(ASIDE, JSON.stringify(left));
+    return { store: saved.store, keeping: back.length === 0 ? {} : { back } };
+  }
+
+  /** What is kept now; what cannot be read is put aside, and whole engines in it are kept at once. */
   load(): Outcome {
     let raw: string | null;
     try {
@@ -85,36 +163,34 @@ export class Keeper {
       return { store: this.#base, keeping: { problem: FORBIDDEN } };
     }
     this.#raw = raw;
-    if (raw === null) {
-      this.#base = emptyStore;
-      return { store: emptyStore, keeping: { aside: this.#aside() } };
-    }
+    this.#base = emptyStore;
+    if (raw === null) return this.#loaded(emptyStore);
     try {
       this.#base = readStore(raw);
-      return { store: this.#base, keeping: { aside: this.#aside() } };
+      return this.#loaded(this.#base);
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
-      const engines = rescue(raw);
-      const why =
-        error.code === 'future-version'
-          ? 'What is kept here was written by a newer version of this page. It was put aside untouched; reload to get the newer page, or download it.'
-          : `What is kept here is damaged (${error.message}) It was put aside untouched${engines.length > 0 ? `, and ${String(engines.length)} engines that are whole were taken from it` : ''}.`;
-      this.#putAside(raw, why);
-      this.#base = emptyStore;
-      return {
-        store: { engines, active: engines[0]?.id, revision: 0 },
-        keeping: {
-          aside: this.#aside(why),
-          ...(this.#locked ? { problem: LOCKED } : {}),
-        },
-      };
+      const { engines, why } = fromDamaged(raw, error);
+      const store = storeOf(engines);
+      this.#why = why;
+      if (!this.#putAside(raw))
+        return { store, keeping: { aside: this.#aside(), problem: LOCKED } };
+      if (engines.length > 0) return this.save(store);
+      localStorage.removeItem(KEY);
+      this.#raw = null;
+      return { store, keeping: { aside: this.#aside() } };
     }
+  }
+
+  #loaded(store: Store): Outcome {
+    const returned = this.#return(store);
+    return { store: returned.store, keeping: { ...returned.keeping, aside: this.#aside() } };
   }
 
   /** Writes the store, joined with whatever another tab wrote meanwhile. */
   save(mine: Store): Outcome {
-    const aside = this.#aside(this.#locked?.why);
-    if (this.#locked) return { store: mine, keeping: { aside, problem: LOCKED } };
+    const aside = this.#aside();
+    if (this.#locked !== undefined) return { store: mine, keeping: { aside, problem: LOCKED } };
     let store = mine;
     let both: readonly string[] = [];
     try {
@@ -125,8 +201,8 @@ export class Keeper {
         both = joined.both;
       }
     } catch (error) {
-      if (!(error instanceof SheetError)) return { store, keeping: { problem: FORBIDDEN } };
-      return { store, keeping: { aside, problem: LOCKED } };
+      const problem = error instanceof SheetError ? ELSEWHERE : FORBIDDEN;
+      return { store, keeping: { aside, problem } };
     }
     const next = { ...store, revision: store.revision + 1 };
     const written = writeStore(next);
@@ -143,8 +219,12 @@ export class Keeper {
 
   /** What another tab wrote, joined with what is here. */
   join(mine: Store): Outcome {
-    const raw = localStorage.getItem(KEY);
-    if (raw === this.#raw) return { store: mine, keeping: { aside: this.#aside() } };
+    let raw: string | null;
+    try {
+      raw = localStorage.getItem(KEY);
+    } catch {
+      return { store: mine, keeping: { problem: FORBIDDEN } };
+    }
     if (raw === null) return { store: mine, keeping: { aside: this.#aside(), cleared: true } };
     try {
       const theirs = readStore(raw);
@@ -154,15 +234,29 @@ export class Keeper {
       return { store, keeping: { aside: this.#aside(), both } };
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
-      return { store: mine, keeping: { aside: this.#aside(), problem: error.message } };
+      return { store: mine, keeping: { aside: this.#aside(), problem: ELSEWHERE } };
+    }
+  }
+
+  /** Whether the browser keeps something else than what this tab last read or wrote. */
+  get overtaken(): boolean {
+    try {
+      return localStorage.getItem(KEY) !== this.#raw;
+    } catch {
+      return false;
     }
   }
 
   /** Removes what was put aside, when the reader says so. */
   dropAside(): void {
-    localStorage.removeItem(ASIDE);
-    if (this.#locked) localStorage.removeItem(KEY);
-    this.#locked = undefined;
-    this.#raw = localStorage.getItem(KEY);
+    try {
+      localStorage.removeItem(ASIDE);
+      if (this.#locked !== undefined) localStorage.removeItem(KEY);
+      this.#locked = undefined;
+      this.#why = undefined;
+      this.#raw = localStorage.getItem(KEY);
+    } catch {
+      // Nothing can be kept, so nothing is left to remove.
+    }
   }
 }

@@ -1,27 +1,38 @@
 import { useState } from 'preact/hooks';
+import { canKeep, placeOf, type Box } from '../../calculators/sheet/boxes.ts';
+import { UNNAMED, type Engine } from '../../calculators/sheet/model.ts';
 import { rememberedText, rememberText } from './typed-texts.ts';
 
+/** How a box is written where nothing stands. */
+const nothing = ({ kind }: Box): string => (kind === 'name' ? UNNAMED : '');
+
+/** Whether a text as typed (`2.20`, `18 thou`) is worth more than the value as it is written. */
+const isFigure = ({ kind }: Box): boolean => kind !== 'name' && kind !== 'notes';
+
 /**
- * The text of a box whose figure is kept elsewhere: as typed for as long as it means the figure
- * that stands (`2.20`, `18 thou`), else as the figure is written; a text not read yet comes first.
- *
- * @param place The box, of all boxes of all engines.
+ * The text of a box whose value is kept in the engine: as typed for as long as it means what
+ * `stands` (`2.20`, `18 thou`), else as that is written; a text that was refused comes first.
+ * `keep` is told of each text typed and what it means: nothing where it is refused.
  */
 export function useTyped(
-  place: string,
+  engine: Engine,
+  box: Box,
   stands: string,
-  unread: string | undefined,
-): readonly [text: string, keep: (text: string, means: string) => void] {
+): readonly [text: string, keep: (text: string, means: string | undefined) => void] {
+  const place = placeOf(box);
+  const inAll = `${engine.id} ${place}`;
   const [typed, setTyped] = useState<{ readonly text: string; readonly means: string } | undefined>(
     () => {
-      const text = rememberedText(place, stands);
+      const text = isFigure(box) ? rememberedText(inAll, stands) : undefined;
       return text === undefined ? undefined : { text, means: stands };
     },
   );
-  const text = unread ?? (typed?.means === stands ? typed.text : stands);
-  const keep = (next: string, means: string): void => {
-    setTyped({ text: next, means });
-    rememberText(place, next, means);
+  const keep = (text: string, means: string | undefined): void => {
+    if (means !== undefined) {
+      setTyped({ text, means });
+      if (isFigure(box)) rememberText(inAll, text, means);
+      // Too long for the engine to keep, it stays here for as long as nothing stands.
+    } else if (!canKeep(place, text)) setTyped({ text, means: nothing(box) });
   };
-  return [text, keep];
+  return [engine.unread[place] ?? (typed?.means === stands ? typed.text : stands), keep];
 }

@@ -16,6 +16,8 @@ export interface Sheet extends SheetState {
   /** Changes the engine in use. */
   readonly edit: (edit: (engine: Engine) => Engine) => void;
   readonly dropAside: () => void;
+  /** The reader has seen what the tabs changed at once. */
+  readonly seen: () => void;
 }
 
 const unread: SheetState = { store: emptyStore, keeping: {}, ready: false };
@@ -26,9 +28,15 @@ export function useSheet(): Sheet {
   const keeper = useRef<Keeper>();
   const now = useRef(state);
 
-  const show = useCallback((next: SheetState) => {
-    now.current = next;
-    setState(next);
+  const show = useCallback(({ store, keeping }: Pick<SheetState, 'store' | 'keeping'>) => {
+    const { both = [], back = [] } = now.current.keeping;
+    // What happened to the engines stays said until the reader has seen it.
+    const told = {
+      both: [...new Set([...both, ...(keeping.both ?? [])])],
+      back: [...new Set([...back, ...(keeping.back ?? [])])],
+    };
+    now.current = { store, keeping: { ...keeping, ...told }, ready: true };
+    setState(now.current);
   }, []);
 
   const change = useCallback(
@@ -36,7 +44,7 @@ export function useSheet(): Sheet {
       const { store } = now.current;
       const next = edit(store);
       if (next === store || !keeper.current) return;
-      show({ ...keeper.current.save(next), ready: true });
+      show(keeper.current.save(next));
     },
     [show],
   );
@@ -56,28 +64,36 @@ export function useSheet(): Sheet {
   const dropAside = useCallback(() => {
     if (!keeper.current) return;
     keeper.current.dropAside();
-    show({ ...keeper.current.save(now.current.store), ready: true });
+    show(keeper.current.save(now.current.store));
   }, [show]);
+
+  const seen = useCallback(() => {
+    const { store, keeping } = now.current;
+    now.current = { store, keeping: { ...keeping, both: [], back: [] }, ready: true };
+    setState(now.current);
+  }, []);
 
   useEffect(() => {
     keeper.current = new Keeper();
-    show({ ...keeper.current.load(), ready: true });
+    show(keeper.current.load());
     const join = (): void => {
-      if (keeper.current) show({ ...keeper.current.join(now.current.store), ready: true });
+      if (keeper.current?.overtaken) show(keeper.current.join(now.current.store));
     };
     const elsewhere = (event: StorageEvent): void => {
       if (event.key === KEY || event.key === null) join();
     };
-    const shownAgain = (event: PageTransitionEvent): void => {
-      if (event.persisted) join();
-    };
+    // A tab that slept may never have been told: it looks again as it is shown.
     window.addEventListener('storage', elsewhere);
-    window.addEventListener('pageshow', shownAgain);
+    window.addEventListener('pageshow', join);
+    window.addEventListener('focus', join);
+    document.addEventListener('visibilitychange', join);
     return () => {
       window.removeEventListener('storage', elsewhere);
-      window.removeEventListener('pageshow', shownAgain);
+      window.removeEventListener('pageshow', join);
+      window.removeEventListener('focus', join);
+      document.removeEventListener('visibilitychange', join);
     };
   }, [show]);
 
-  return { ...state, engine: activeEngine(state.store), change, edit, dropAside };
+  return { ...state, engine: activeEngine(state.store), change, edit, dropAside, seen };
 }

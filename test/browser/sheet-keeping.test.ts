@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { text as textOf } from 'node:stream/consumers';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { documentOf, newEngine } from '../../calculators/sheet/model.ts';
+import { documentOf, LIMITS, newEngine } from '../../calculators/sheet/model.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 import { alertText } from './support/calculator.ts';
 import { visit } from './support/page.ts';
@@ -29,7 +29,7 @@ const importText = (page: Page, text: string, file = 'given.json'): Promise<void
 const said = (page: Page): Promise<string> => page.locator('.engine-bar .share-state').innerText();
 
 describe('kept in this browser', () => {
-  it('what cannot be read stays as typed, the last good figure stands, both survive a reload', async () => {
+  it('what cannot be read stays as typed through a reload, and no figure stands for it', async () => {
     await visit({ path }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
@@ -41,7 +41,8 @@ describe('kept in this browser', () => {
       await ready(page);
       await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('5l');
       const { engines } = JSON.parse(await kept(page)).sheet as { engines: { figures: object }[] };
-      expect(engines[0]!.figures).toMatchObject({ stroke: 51 });
+      expect(engines[0]!.figures).toMatchObject({ rod: 104 });
+      expect(engines[0]!.figures).not.toHaveProperty('stroke');
       await figure(page, 'stroke').fill('2 in');
       await expectKept(page, '"stroke":50.8');
       await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('2 in');
@@ -235,7 +236,7 @@ describe('files and links', () => {
       writeDocument([newEngine('e-1', '<img src=x onerror=alert(1)>')]).replace('"notes"', '"n"'),
       'does not know',
     ],
-    ['huge', `"${'x'.repeat(5_000_000)}"`, 'at most'],
+    ['huge', `"${'x'.repeat(LIMITS.text)}"`, 'at most'],
   ])('a file that is %s is refused in words, and nothing is changed', async (_, text, words) => {
     await visit({ path }, async (page) => {
       await ready(page);

@@ -4,7 +4,8 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { engineFragment, engineFromFragment } from '../../calculators/sheet/link.ts';
 import { documentOf, LIMITS, newEngine, VERSION } from '../../calculators/sheet/model.ts';
-import { adopt, emptyStore, readStore, rescue, writeStore } from '../../calculators/sheet/store.ts';
+import { rescue } from '../../calculators/sheet/rescue.ts';
+import { adopt, emptyStore, readStore, writeStore } from '../../calculators/sheet/store.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 
 const codeOf = (work: () => unknown): string => {

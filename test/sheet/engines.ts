@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { settled } from '../../calculators/sheet/edit.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { LIMITS, type Engine, type Reading } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
@@ -21,7 +22,7 @@ const figures = fc.record(
   { requiredKeys: [] },
 );
 
-const clock = fc.nat();
+const clock = fc.oneof(fc.nat(), fc.integer({ min: 2 ** 53 - 3, max: 2 ** 53 - 1 }));
 
 const readings = fc.record(
   Object.fromEntries(
@@ -52,25 +53,27 @@ const text = (maxLength: number, minLength = 0) =>
   });
 
 /** Any engine that the sheet can hold. */
-export const anyEngine: fc.Arbitrary<Engine> = fc.record({
-  id: fc.stringMatching(/^[a-z0-9-]{1,40}$/),
-  name: text(LIMITS.name, 1),
-  invented: fc.boolean(),
-  notes: text(60),
-  firingOrder: fc.uniqueArray(fc.integer({ min: 1, max: MOST_CYLINDERS }), {
-    maxLength: MOST_CYLINDERS,
-  }),
-  figures,
-  readings,
-  kept: fc.array(
-    fc.record({
-      label: text(30),
-      text: text(30),
-      calculator: fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/),
-      query: fc.stringMatching(/^[a-z0-9%=&.-]{0,40}$/),
+export const anyEngine: fc.Arbitrary<Engine> = (
+  fc.record({
+    id: fc.stringMatching(/^[a-z0-9-]{1,40}$/),
+    name: text(LIMITS.name, 1),
+    invented: fc.boolean(),
+    notes: text(60),
+    firingOrder: fc.uniqueArray(fc.integer({ min: 1, max: MOST_CYLINDERS }), {
+      maxLength: MOST_CYLINDERS,
     }),
-    { maxLength: 3 },
-  ),
-  unread: fc.dictionary(fc.stringMatching(/^figure:[a-z-]{1,20}$/), text(20), { maxKeys: 3 }),
-  clock,
-}) as fc.Arbitrary<Engine>;
+    figures,
+    readings,
+    kept: fc.array(
+      fc.record({
+        label: text(30),
+        text: text(30),
+        calculator: fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/),
+        query: fc.stringMatching(/^[a-z0-9%=&.-]{0,40}$/),
+      }),
+      { maxLength: 3 },
+    ),
+    unread: fc.dictionary(fc.stringMatching(/^figure:[a-z-]{1,20}$/), text(20), { maxKeys: 3 }),
+    clock,
+  }) as fc.Arbitrary<Engine>
+).map(settled);

@@ -259,6 +259,14 @@ describe('a reading', () => {
     expect(progressOf(same).timing.state).toBe('pass');
   });
 
+  it('as left alters when it is taken out, unless what was found holds then', () => {
+    const same = setEntry(finished(), 'gap', 'left', 0, 0.4);
+    expect(progressOf(setEntry(same, 'gap', 'left', 0, null)).timing.state).toBe('pass');
+    const confirmed = confirm(alter(finished(), 'gap'), 'timing');
+    const gone = setEntry(confirmed, 'gap', 'left', 0, null);
+    expect(progressOf(gone).timing.because).toEqual(['gap']);
+  });
+
   it('typed digit by digit alters only by what it comes to', () => {
     const before = { entry: null, changed: readingOf(finished(), 'gap').changed };
     let engine = finished();
@@ -281,10 +289,12 @@ describe('a reading', () => {
   });
 });
 
-it('keeps the newest results when there is no more room', () => {
-  const result = { text: '', calculator: 'c', query: '' };
-  let engine = figured();
-  for (let i = 0; i <= LIMITS.kept; i += 1) engine = keep(engine, { ...result, label: String(i) });
-  expect(engine.kept).toHaveLength(LIMITS.kept);
-  expect(engine.kept.at(-1)?.label).toBe(String(LIMITS.kept));
+it('keeps results until there is no more room, and then says so', () => {
+  const result = { label: 'a', text: '', calculator: 'c', query: '' };
+  const room = Array.from({ length: LIMITS.kept }, () => result);
+  const full = room.reduce(keep, figured());
+  expect(full.kept).toHaveLength(LIMITS.kept);
+  expect(() => keep(full, result)).toThrow('all it has room for');
+  expect(() => keep(figured(), { ...result, text: 'x'.repeat(201) })).toThrow('longer than');
+  expect(() => keep(figured(), { ...result, query: 'x'.repeat(2001) })).toThrow('2001 characters');
 });

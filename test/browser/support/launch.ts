@@ -1,10 +1,12 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import packed, { inflate } from '@sparticuz/chromium';
-import { chromium, type BrowserServer } from 'playwright-core';
+import { chromium, type Browser, type BrowserServer } from 'playwright-core';
 
 /** A Chromium to run, with what its process needs in its environment. */
 interface Found {
@@ -93,4 +95,47 @@ export async function launch(extra: readonly string[] = []): Promise<BrowserServ
     }
   }
   throw new AggregateError(failures, 'No Chromium would start. Install one or set CHROMIUM_PATH.');
+}
+
+export interface Killable {
+  readonly browser: Browser;
+  /** Ends it as a flat battery does: without a word, all its processes at once. */
+  readonly kill: () => Promise<void>;
+}
+
+/** Starts a Chromium of its own that keeps what it keeps in `profile`, and can be killed. */
+export async function launchKillable(profile: string): Promise<Killable> {
+  const [{ executablePath, env }] = (await found()) as [Found];
+  const child = spawn(
+    executablePath,
+    [
+      '--headless=new',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-dev-shm-usage',
+      '--remote-debugging-port=0',
+      `--user-data-dir=${profile}`,
+      'about:blank',
+    ],
+    { env: { ...process.env, ...env }, detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
+  );
+  const ended = once(child, 'exit');
+  const address = await new Promise<string>((resolve, reject) => {
+    let said = '';
+    child.stderr.on('data', (piece: Buffer) => {
+      said += piece.toString();
+      const found = /ws:\/\/\S+/.exec(said)?.[0];
+      if (found !== undefined) resolve(found);
+    });
+    void ended.then(() => reject(new Error(`Chromium would not start: ${said}`)));
+  });
+  const browser = await chromium.connectOverCDP(address);
+  return {
+    browser,
+    kill: async () => {
+      process.kill(-child.pid!, 'SIGKILL');
+      await ended;
+      await browser.close().catch(() => undefined);
+    },
+  };
 }

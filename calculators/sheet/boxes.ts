@@ -1,0 +1,177 @@
+import {
+  readFigure,
+  readList,
+  type FieldSpec,
+  type FigureField,
+  type ListField,
+  type Reading as HowToRead,
+} from '../frame/fields.ts';
+import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { cylindersOf, LIMITS, type Engine } from './model.ts';
+import { boxName, isStepId, steps, type StepId } from './steps.ts';
+
+/** How a typed text is to be read: in which lengths. */
+export type { HowToRead };
+
+export type Moment = 'found' | 'left';
+
+export const momentWords: Readonly<Record<Moment, string>> = {
+  found: 'as found',
+  left: 'as left',
+};
+
+/** A place of the sheet that is typed into. */
+export type Box =
+  | { readonly kind: 'figure'; readonly key: FigureKey }
+  | {
+      readonly kind: 'reading';
+      readonly step: StepId;
+      readonly moment: Moment;
+      readonly index: number;
+    }
+  | { readonly kind: 'order' }
+  | { readonly kind: 'name' }
+  | { readonly kind: 'notes' };
+
+export const ORDER = 'order:firing';
+export const NAME = 'text:name';
+export const NOTES = 'text:notes';
+
+/** The name under which a box keeps a text that cannot be read. */
+export function placeOf(box: Box): string {
+  if (box.kind === 'figure') return `figure:${box.key}`;
+  if (box.kind === 'reading') return `${box.moment}:${box.step}:${String(box.index + 1)}`;
+  return { order: ORDER, name: NAME, notes: NOTES }[box.kind];
+}
+
+/** The box of such a name; none where this sheet has no such box. */
+export function boxAt(place: string): Box | undefined {
+  if (place === ORDER) return { kind: 'order' };
+  if (place === NAME) return { kind: 'name' };
+  if (place === NOTES) return { kind: 'notes' };
+  const [kind, key = '', number = ''] = place.split(':');
+  if (kind === 'figure') {
+    return isFigureKey(key) && place === `figure:${key}` ? { kind, key } : undefined;
+  }
+  if ((kind !== 'found' && kind !== 'left') || !isStepId(key) || !steps[key].reading) {
+    return undefined;
+  }
+  const index = Number(number) - 1;
+  const box = { kind: 'reading', step: key, moment: kind, index } as const;
+  return index >= 0 && index < MOST_CYLINDERS && placeOf(box) === place ? box : undefined;
+}
+
+/** Whether a place holds running text, which may be long while it is being written. */
+export const isDraft = (place: string): boolean => place === NAME || place === NOTES;
+
+/** The longest text that is kept for a place while it cannot be read, in characters. */
+export const longestAt = (place: string): number => (isDraft(place) ? LIMITS.draft : LIMITS.line);
+
+const lengthOf = (text: string): number => [...text].length;
+
+/** Whether a text that cannot be read is short enough to be kept. */
+export const canKeep = (place: string, text: string): boolean => lengthOf(text) <= longestAt(place);
+
+/** The box of a reading as a field: it may be left empty. */
+export function readingSpec(step: StepId, index: number, moment: Moment): FieldSpec {
+  const reading = steps[step].reading!;
+  const { unit, min, max, why, step: size, whole } = reading;
+  return {
+    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
+    help: '',
+    unit,
+    min,
+    max,
+    why,
+    step: size,
+    optional: true,
+    ...(whole === undefined ? {} : { whole }),
+  };
+}
+
+/** Adds to a sentence that the text is too long to be kept, where it is. */
+function orTooLong(problem: string, place: string, text: string): string {
+  return canKeep(place, text)
+    ? problem
+    : `${problem} It has ${String(lengthOf(text))} characters, and no more than ${String(longestAt(place))} are kept: it stands here only until the page is left.`;
+}
+
+/** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
+export function readNumber(
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+  text: string,
+  how: HowToRead,
+): FigureField {
+  const place = placeOf(box);
+  const [key, spec] =
+    box.kind === 'figure'
+      ? [box.key, figureSpec(box.key)]
+      : [place, readingSpec(box.step, box.index, box.moment)];
+  const field = readFigure(key, spec, text, undefined, undefined, how);
+  const { problem } = field;
+  return {
+    ...field,
+    heldOver: false,
+    // A figure of −0 is 0: files have no other.
+    value: isRefused(field) || field.value === undefined ? undefined : field.value + 0,
+    ...(problem === undefined ? {} : { problem: orTooLong(problem, place, text) }),
+  };
+}
+
+/** Whether a text stands for nothing, since the page calls it wrong. */
+export const isRefused = ({ problem }: FigureField | ListField): boolean => problem !== undefined;
+
+const orderSpec: FieldSpec = {
+  label: 'Firing order',
+  help: 'Cylinder numbers in the order in which they fire, such as 1 3 2 or 1-3-2. Leave empty if not known.',
+  unit: 'count',
+  min: 1,
+  max: MOST_CYLINDERS,
+  why: 'cylinders are counted from 1',
+  whole: true,
+  step: 1,
+  list: MOST_CYLINDERS,
+};
+
+/** The firing order as its field reads it: every cylinder once, or nothing. */
+export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
+  const parts = text.split(/[\s,;–—-]+/u).filter((part) => part !== '');
+  const field = readList('firing-order', orderSpec, parts.join(' '), [], [], how);
+  const cylinders = cylindersOf(engine);
+  const ranked = [...field.value].sort((a, b) => a - b);
+  const whole = ranked.length === cylinders && ranked.every((member, i) => member === i + 1);
+  const fits = text.trim() === '' || whole || isRefused(field);
+  const problem = fits
+    ? field.problem
+    : `The firing order must name each cylinder from 1 to ${String(cylinders)} once, since the sheet has ${String(cylinders)}. Type them with spaces or dashes between, or change the number of cylinders.`;
+  return {
+    ...field,
+    text,
+    heldOver: false,
+    value: isRefused(field) || !fits ? [] : field.value,
+    ...(problem === undefined ? {} : { problem: orTooLong(problem, ORDER, text) }),
+  };
+}
+
+/** What is wrong with a name; nothing where it can be taken. */
+export function nameProblem(text: string): string | undefined {
+  const length = lengthOf(text.trim());
+  if (length === 0) return 'An engine needs a name, so that it can be told from the others.';
+  if (length <= LIMITS.name) return undefined;
+  return orTooLong(
+    `The name has ${String(length)} characters, and there is room for ${String(LIMITS.name)}. Until it is shorter the engine goes without one.`,
+    NAME,
+    text,
+  );
+}
+
+/** What is wrong with the notes; nothing where they can be taken. */
+export function notesProblem(text: string): string | undefined {
+  const length = lengthOf(text);
+  if (length <= LIMITS.notes) return undefined;
+  return orTooLong(
+    `The notes have ${String(length)} characters, and the sheet has room for ${String(LIMITS.notes)}. They stay here as typed, but are neither printed nor sent until ${String(length - LIMITS.notes)} are taken out.`,
+    NOTES,
+    text,
+  );
+}

@@ -1,0 +1,208 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parse } from '../../calculators/frame/parse.ts';
+import { placeOf, type Box } from '../../calculators/sheet/boxes.ts';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { readingOf, setFigure } from '../../calculators/sheet/edit.ts';
+import { enter, reenter } from '../../calculators/sheet/enter.ts';
+import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
+import { queryFor } from '../../calculators/sheet/fill.ts';
+import { judge } from '../../calculators/sheet/judge.ts';
+import { LIMITS, UNNAMED, type Engine } from '../../calculators/sheet/model.ts';
+import { order, steps } from '../../calculators/sheet/steps.ts';
+import { readStore, writeStore } from '../../calculators/sheet/store.ts';
+import { sheetSummary } from '../../calculators/sheet/summary.ts';
+
+const withReadings = order.filter((id) => steps[id].reading !== undefined);
+
+const boxes: readonly Box[] = [
+  ...figureKeys.map((key): Box => ({ kind: 'figure', key })),
+  ...withReadings.flatMap((step) =>
+    (['found', 'left'] as const).flatMap((moment) =>
+      [0, MOST_CYLINDERS - 1].map((index): Box => ({ kind: 'reading', step, moment, index })),
+    ),
+  ),
+  { kind: 'order' },
+  { kind: 'name' },
+  { kind: 'notes' },
+];
+
+/** What stands at a place of the document; nothing as undefined. */
+function standing(engine: Engine, box: Box): unknown {
+  switch (box.kind) {
+    case 'figure':
+      return engine.figures[box.key];
+    case 'reading':
+      return readingOf(engine, box.step)[box.moment][box.index] ?? undefined;
+    case 'order':
+      return engine.firingOrder.length === 0 ? undefined : engine.firingOrder.join(' ');
+    case 'name':
+      return engine.name === UNNAMED ? undefined : engine.name;
+    case 'notes':
+      return engine.notes === '' ? undefined : engine.notes;
+  }
+}
+
+/** What a text means at a place, worked out apart from the sheet: nothing where it is no figure in range. */
+function meant(engine: Engine, box: Box, text: string): unknown {
+  const { length } = [...text];
+  if (box.kind === 'name') {
+    const name = text.trim();
+    return name !== '' && [...name].length <= LIMITS.name ? name : undefined;
+  }
+  if (box.kind === 'notes') return length > 0 && length <= LIMITS.notes ? text : undefined;
+  if (box.kind === 'order') {
+    const cylinders = engine.figures.cylinders ?? 1;
+    const members = text.match(/\d+/gu)?.map(Number) ?? [];
+    const plain = /^[\s,;–—\d-]*$/u.test(text);
+    const whole = [...members].sort((a, b) => a - b).every((member, i) => member === i + 1);
+    return plain && whole && members.length === cylinders ? members.join(' ') : undefined;
+  }
+  const { min, max, unit, whole } =
+    box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
+  const read = parse(text, unit);
+  if (read.kind !== 'value' || !(read.value >= min && read.value <= max)) return undefined;
+  return whole && !Number.isInteger(read.value) ? undefined : read.value + 0;
+}
+
+const piece = fc.constantFrom(
+  ...[...'0123456789.,-−+/ eE×x;'],
+  'mm',
+  ' in',
+  'thou',
+  '°',
+  '51',
+  '2.31',
+  '1 3 2',
+  '1-2-3',
+  '1e9',
+  'é',
+  '\u{1F527}',
+  'x'.repeat(90),
+  'wide '.repeat(410),
+);
+/** A run of hands on the keys: a letter or a paste, a letter taken back, everything replaced. */
+const act = fc.oneof(
+  { weight: 6, arbitrary: piece.map((text) => (before: string) => before + text) },
+  {
+    weight: 2,
+    arbitrary: fc.constant((before: string) => [...before].slice(0, -1).join('')),
+  },
+  { weight: 1, arbitrary: piece.map((text) => () => text) },
+);
+const typing = fc.array(act, { minLength: 1, maxLength: 8 });
+
+const stored = (engine: Engine): Engine =>
+  readStore(writeStore({ engines: [engine], active: engine.id, revision: 1 })).engines[0]!;
+
+describe('whatever is typed, what stands is exactly what the text reads as, or nothing', () => {
+  it('at every place, letter by letter', () => {
+    let tries = 0;
+    fc.assert(
+      fc.property(fc.constantFrom(...boxes), typing, (box, acts) => {
+        const how = { lengths: 'mm' } as const;
+        const place = placeOf(box);
+        let engine: Engine = demoSheet();
+        let text = '';
+        const before = {
+          entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,
+          changed: box.kind === 'reading' ? readingOf(engine, box.step).changed : 0,
+        };
+        let written: number | undefined;
+        for (const next of acts) {
+          text = next(text);
+          engine = enter(engine, box, text, how, { before, written });
+          if (box.kind === 'reading') written = readingOf(engine, box.step).changed;
+          tries += 1;
+          const means = meant(engine, box, text);
+          expect(standing(engine, box), `${place} ${JSON.stringify(text)}`).toEqual(means);
+          const refused = engine.unread[place];
+          if (means === undefined && text.trim() !== '' && text.length <= LIMITS.line) {
+            expect(refused).toBe(text);
+          }
+          if (refused !== undefined) expect(refused).toBe(text);
+          if (means !== undefined) expect(refused).toBeUndefined();
+          expect(stored(engine)).toEqual(engine);
+        }
+      }),
+      { numRuns: 2000, seed: 20261126 },
+    );
+    expect(tries).toBeGreaterThan(8000);
+  });
+});
+
+describe('a text that is refused', () => {
+  const gap = { kind: 'reading', step: 'gap', moment: 'found', index: 0 } as const;
+  const typed = (engine: Engine, box: Box, text: string): Engine =>
+    Array.from(text).reduce(
+      (so, _, i) => enter(so, box, text.slice(0, i + 1), { lengths: 'mm' }),
+      engine,
+    );
+
+  it.each(['16', '2.31+0.04', '0.4 0.5', '0.4mmm'])(
+    '%s in a reading box is judged, told and sent as an empty one',
+    (text) => {
+      const empty = enter(demoSheet(), gap, '', { lengths: 'mm' });
+      const engine = typed(demoSheet(), gap, text);
+      expect(engine.unread).toEqual({ 'found:gap:1': text });
+      expect(readingOf(engine, 'gap').found).toEqual(readingOf(empty, 'gap').found);
+      expect(judge(engine, 'gap', 'mm')).toEqual(judge(empty, 'gap', 'mm'));
+      expect(sheetSummary(engine, 'mm', '')).toBe(sheetSummary(empty, 'mm', ''));
+    },
+  );
+
+  it('in a figure is judged and sent as an empty one, even where a good one stood', () => {
+    const engine = typed(demoSheet(), { kind: 'figure', key: 'stroke' }, '51l');
+    const empty = setFigure(demoSheet(), 'stroke', undefined);
+    expect(engine.figures).toEqual(empty.figures);
+    expect(judge(engine, 'timing', 'mm')).toEqual(judge(empty, 'timing', 'mm'));
+    expect(queryFor(engine, 'piston-position', ['stroke', 'rod'])).not.toContain('stroke');
+  });
+
+  it('is entered again by a page that can read it', () => {
+    const place = 'figure:stroke';
+    const { stroke: _, ...figures } = demoSheet().figures;
+    const older = { ...demoSheet(), figures, unread: { [place]: '2 in', 'figure:rod': 'x' } };
+    const engine = reenter(older, { lengths: 'mm' });
+    expect(engine.figures.stroke).toBeCloseTo(50.8, 10);
+    expect(engine.unread).toEqual({ 'figure:rod': 'x' });
+  });
+
+  it('is the firing order, once the number of cylinders is another; it comes back with them', () => {
+    const order = { kind: 'order' } as const;
+    const three = enter(demoSheet(), order, '1-3-2', { lengths: 'mm' });
+    expect(three.firingOrder).toEqual([1, 3, 2]);
+    const four = setFigure(three, 'cylinders', 4);
+    expect(four.firingOrder).toEqual([]);
+    expect(four.unread['order:firing']).toBe('1 3 2');
+    expect(setFigure(four, 'cylinders', 3).firingOrder).toEqual([1, 3, 2]);
+  });
+
+  it('was kept beside a figure once: such a sheet is opened with the place empty', () => {
+    const old = {
+      ...demoSheet(),
+      unread: { 'found:gap:1': '16', 'figure:stroke': '5l', 'figure:none': 'x' },
+    };
+    const engine = stored(old);
+    expect(engine.figures.stroke).toBeUndefined();
+    expect(readingOf(engine, 'gap').found[0] ?? null).toBeNull();
+    expect(engine.unread).toEqual(old.unread);
+  });
+
+  it('too long to be kept is said to be so, and nothing is cut', () => {
+    const long = '1'.repeat(LIMITS.line + 1);
+    const engine = enter(demoSheet(), gap, long, { lengths: 'mm' });
+    expect(engine.unread).toEqual({});
+    expect(readingOf(engine, 'gap').found[0] ?? null).toBeNull();
+  });
+
+  it('has room for one at every place', () => {
+    const all = figureKeys.length + withReadings.length * 2 * MOST_CYLINDERS + 3;
+    expect(all).toBeLessThanOrEqual(LIMITS.unread);
+    const strangers = Object.fromEntries(
+      Array.from({ length: LIMITS.unread }, (_, i) => [`figure:none-${String(i)}`, 'x']),
+    );
+    const full = stored({ ...demoSheet(), unread: strangers });
+    expect(enter(full, gap, 'abc', { lengths: 'mm' }).unread['found:gap:1']).toBe('abc');
+  });
+});
