@@ -11,7 +11,7 @@ export function describedBy(id: string, field: Field, mark?: string): string {
 /** Says beside a field's name that nobody gave its figure. */
 export function Mark({ id, mark }: { readonly id: string; readonly mark: string | undefined }) {
   return mark === undefined ? null : (
-    <span class="mark" id={`${id}-mark`}>
+    <span class="whose-figure" id={`${id}-mark`}>
       {mark}
     </span>
   );

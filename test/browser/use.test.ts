@@ -228,7 +228,7 @@ describe('whose figures they are', () => {
         await type(page, 'stroke', '80');
         await expect.poll(() => query(page).get('stroke')).toBe('80mm');
         const angle = (await result(page, 'angle'))!;
-        await type(page, 'stroke', '80 m m');
+        await type(page, 'stroke', '80 q');
         await type(page, 'rod', '110');
         await expect.poll(() => query(page).get('rod')).toBe('110mm');
         expect(query(page).get('stroke')).toBe('80mm');

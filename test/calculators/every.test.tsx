@@ -92,7 +92,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       }
       expect(html).toContain('Worked example of an invented engine.');
       const embedded = render(<Live calculator={calculator} idPrefix="" ownsAddress={false} />);
-      expect(embedded).not.toContain('class="mark"');
+      expect(embedded).not.toContain('class="whose-figure"');
       expect(embedded.split('Worked example.')).toHaveLength(2);
     });
 
