@@ -8,7 +8,5 @@ export default {
   jsonReporter: { fileName: '.cache/mutation/frame.json' },
   tempDirName: '.cache/mutation/sandbox-frame',
   incrementalFile: '.cache/mutation/incremental-frame.json',
-  // Tables of units and of words are read once, as the file loads: the tests in test/frame hold them row by row.
-  ignoreStatic: true,
   concurrency: 1,
 };

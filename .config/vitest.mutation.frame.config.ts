@@ -8,5 +8,5 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   cacheDir: '.cache/vite-mutation-frame',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  test: { include: ['test/frame/**/*.test.{ts,tsx}'], testTimeout: 30_000, isolate: false },
+  test: { include: ['test/frame/**/*.test.{ts,tsx}'], testTimeout: 30_000 },
 });

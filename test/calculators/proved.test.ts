@@ -86,6 +86,23 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       });
       expect(lost.map(([key]) => key)).toEqual(onlyDrawn[slug] ?? []);
     });
+
+    it('never has a smaller ± for a worse reading', () => {
+      for (const { query } of links) {
+        const texts = fromQuery(query);
+        const { errorFields, spreads } = evaluate(calculator, texts, reading);
+        for (const field of errorFields) {
+          if (field.kind !== 'figure' || texts[field.key] === undefined) continue;
+          const worse = Math.min(field.spec.max, 1.5 * (field.value ?? 0));
+          const after = evaluate(calculator, { ...texts, [field.key]: String(worse) }, reading);
+          for (const [name, before] of Object.entries(spreads)) {
+            expect(after.spreads[name], `${name} by ${field.key}`).toBeGreaterThanOrEqual(
+              before * (1 - 1e-9),
+            );
+          }
+        }
+      }
+    });
   },
 );
 

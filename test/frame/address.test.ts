@@ -46,7 +46,7 @@ describe('what an address holds', () => {
     expect(query('depth', 'gap-1', 'sizes')).toMatch(/&example=shape,width,gap-2,hole$/);
     expect(query('depth', 'gap-1', 'gap-2', 'hole-2')).toMatch(/&example=shape,width,sizes$/);
     expect(query('gap-1', 'shape')).toMatch(/&example=all,-shape,-count,-gap-1$/);
-    expect(query(...Object.keys(whole))).not.toContain('example');
+    expect(query(...Object.keys(whole))).toMatch(/&gap-error=0\.02mm$/);
     expect(query()).toMatch(/&example=all$/);
     // A neutral setting is nobody's to give: it is no example's either.
     expect(query(...Object.keys(whole).filter((key) => key !== 'count'))).not.toContain('example');

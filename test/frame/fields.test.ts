@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { knownKeys, seriesKeys } from '../../calculators/frame/evaluate.ts';
+import { allFrom, knownKeys, seriesKeys } from '../../calculators/frame/evaluate.ts';
 import {
   choiceField,
   cutText,
@@ -195,6 +195,19 @@ describe('the state of a calculator', () => {
     expect(keys({ 'corner-error': '1' })[1]).toBe('width-error gap-error');
   });
 
+  it('lets a figure that may be empty be emptied', () => {
+    const state = run({ depth: ' ' });
+    expect([state.problems, state.computed, state.values['depth']]).toEqual([[], true, undefined]);
+    expect(run({ width: ' ' }).problems).toHaveLength(1);
+  });
+
+  it('takes one origin for all texts where they come together', () => {
+    expect(allFrom({ width: '1', 'gap-1': '2' }, 'sheet')).toEqual({
+      width: 'sheet',
+      'gap-1': 'sheet',
+    });
+  });
+
   it('gives a ± its label, its range and its step', () => {
     expect(fieldNamed(run(), 'gap-error')).toMatchObject({
       text: '0.02',
@@ -251,6 +264,13 @@ describe('the state of a calculator', () => {
     expect([2.9, -1, NaN, 7, 0].map(counting)).toEqual([2, 0, 0, 3, 0]);
   });
 
+  it('asks for no ± where a series has no member', () => {
+    const none = { ...sample.inputs.gap, count: () => 0 };
+    const inputs = { ...calculator.inputs, gap: none };
+    const other = { ...calculator, inputs, results: {}, compute: () => ({}) } as never;
+    expect(run({}, {}, other).errorFields.map(({ key }) => key)).toEqual(['width-error']);
+  });
+
   it('lets what does not apply take no part, but says what cannot be read there', () => {
     const state = run({ corner: '4.5' });
     expect(state.values['corner']).toBe(1);
@@ -304,7 +324,7 @@ describe('the state of a calculator', () => {
     expect(run({ 'gap-1': '4.5' }).problems).toEqual([
       { key: 'gap-1', sentence: 'The first gap is too open.' },
     ]);
-    expect(run({ width: '66' }).problems).toEqual([{ sentence: 'No sample is so wide.' }]);
+    expect(run({ width: '66' }).problems).toStrictEqual([{ sentence: 'No sample is so wide.' }]);
     const held = { depth: { value: 55, origin: 'yours' } } as const;
     const both = run({ depth: 'x' }, { held });
     expect(fieldNamed(both, 'depth')!.problem).toMatch(/cannot be read/);
@@ -312,7 +332,7 @@ describe('the state of a calculator', () => {
   });
 
   it('does not hide a fault of its own code', () => {
-    expect(() => run({ width: '77' })).toThrow(TypeError);
+    expect(() => run({ width: '77' })).toThrow('a fault of the code');
   });
 
   it('has a sentence for what is not finite, alone or in a column', () => {
@@ -352,6 +372,21 @@ describe('the ± of each reading', () => {
     expect(of({})['rest']).toBeCloseTo(0.3, 9);
     expect(of({})).not.toHaveProperty('play');
     expect(of({ 'gap-error': '9' })['share-1']).toBe(0);
+  });
+
+  it('is joined in a series too, and never stands beside what is itself a ±', () => {
+    const { share, grid } = calculator.results;
+    const other = (results: object) =>
+      run({ 'width-error': '0', 'gap-error': '0.05' }, {}, {
+        ...calculator,
+        results: { ...calculator.results, ...results },
+      } as AnyCalculator).spreads;
+    const joined = other({ share: { ...share, spreadFrom: 'play' } });
+    expect(joined['share-2']).toBeCloseTo(Math.hypot(0.3, 0.1), 6);
+    const bare = other({ share: { ...share, bare: true }, grid: { ...grid, bare: true } });
+    expect(Object.keys(bare).filter((name) => /^(?:share|grid)/.test(name))).toEqual([]);
+    const absent = other({ share: { ...share, spreadFrom: 'rest' } });
+    expect(absent['share-2']).toBeCloseTo(0.1, 6);
   });
 
   it('stays as held while its text cannot be read, and is none where it never was', () => {

@@ -83,6 +83,10 @@ describe('a figure and what it comes to', () => {
     ['⅞ in', 'mm', 22.225],
     ['10 / 4', 'mm', 2.5],
     ['0/5', 'mm', 0],
+    ['12 3/4 in', 'mm', 323.85],
+    ['1 - 1/4 in', 'mm', 31.75],
+    ['24°30.25′', 'deg', 24 + 30.25 / 60],
+    ['.25 in', 'mm', 6.35],
     ['1e100', 'none', 1e100],
     ['+24°30′', 'deg', 24.5],
     ['24°30’', 'deg', 24.5],
@@ -134,6 +138,7 @@ describe('a figure and what it comes to', () => {
 
   it('is quoted whole up to forty letters, and cut between letters beyond', () => {
     expect(quote('x'.repeat(40))).toBe(`“${'x'.repeat(40)}”`);
+    expect(quote(`😀${'x'.repeat(41)}`)).toBe(`“😀${'x'.repeat(38)}…”`);
     expect(quote('x'.repeat(41))).toBe(`“${'x'.repeat(40)}…”`);
     expect(quote(`${'x'.repeat(39)}😀x`)).toBe(`“${'x'.repeat(39)}…”`);
   });

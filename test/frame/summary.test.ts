@@ -181,7 +181,15 @@ describe('a text to paste', () => {
 
   it('says nothing of an example where all is given', () => {
     const all = { ...given, shape: 'square', corner: '1', 'hole-2': '5', sizes: '1', count: '2' };
-    expect(plainSummary(calculator, run(all), 'mm', 'x')).not.toMatch(/example/i);
+    const text = plainSummary(calculator, run(all), 'mm', 'x');
+    expect(text).not.toMatch(/example/i);
+    expect(text.split('\n').slice(-5)).toEqual([
+      '  1, loose ones: 1.0 mm',
+      '  It is large.',
+      '  The second gap is open.',
+      '  The second share is a guess.',
+      'x',
+    ]);
   });
 });
 
@@ -208,6 +216,15 @@ describe('a link whose words are the answer', () => {
     );
     expect(bbcodeLink({ ...calculator, title: 'A [b] c' }, run({ width: 'x' }), 'mm', 'x')).toBe(
       '[url=x]A b c[/url]',
+    );
+  });
+
+  it('has every result that leads', () => {
+    const rest = { ...calculator.results['rest']!, lead: true };
+    const two = { ...calculator, results: { ...calculator.results, rest } };
+    const all = { ...given, shape: 'round' };
+    expect(markdownLink(two, run(all), 'mm', 'x')).toBe(
+      '[A sample: area 1875 ± 8 mm², width left +5.0 ± 0.3 mm over](x)',
     );
   });
 

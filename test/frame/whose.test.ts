@@ -272,7 +272,8 @@ describe('the verdict of a row', () => {
 
   it('is said, called the example’s, or not yet', () => {
     expect([of(allBut(), 1), of(allBut(), 2)]).toEqual(['', 'too wide']);
-    expect(of(run(), 2)).toBe('In this example: too wide');
+    expect([of(run(), 1), of(run(), 2)]).toEqual(['', 'In this example: too wide']);
+    expect(of(allBut('gap-1'), 1)).toBe('');
     expect(of(allBut('gap-2'), 2)).toBe('not judged yet: gap 2 is still the example’s.');
     expect(of(allBut('gap-2', 'width'), 2)).toBe(
       'not judged yet: width and gap 2 are still the example’s.',
