@@ -3,6 +3,7 @@ import {
   bbcodeLink,
   csvSummary,
   inputLines,
+  leadLines,
   markdownLink,
   plainSummary,
   resultLines,
@@ -226,6 +227,11 @@ describe('a link whose words are the answer', () => {
     expect(markdownLink(two, run(all), 'mm', 'x')).toBe(
       '[A sample: area 1875 ± 8 mm², width left +5.0 ± 0.3 mm over](x)',
     );
+  });
+
+  it('gives what leads a line each', () => {
+    expect(leadLines(calculator, run(given), 'mm')).toEqual(['Area: 1875 ± 8 mm²']);
+    expect(leadLines(calculator, run({ width: '500' }), 'mm')).toEqual([]);
   });
 
   it('says whose figures it rests on', () => {
