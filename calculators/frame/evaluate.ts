@@ -9,7 +9,7 @@ import {
   type Held,
   type Reading,
 } from './fields.ts';
-import { labelOf, rests, type Read } from './rests-on.ts';
+import { rests, type Read } from './rests-on.ts';
 import { quote } from './parse.ts';
 import { measuredSpreads } from './spreads.ts';
 import {
@@ -206,7 +206,7 @@ function restsOnUnread(
   const found = unread.find(
     ({ key }) => keys.has(key) || [...keys].some((on) => isErrorOf(key, on)),
   );
-  return found && (found.problem ?? `${labelOf(found)} is still being read.`);
+  return found?.problem;
 }
 
 /** Whether a key is that of the ± of a field, or of the series it belongs to. */

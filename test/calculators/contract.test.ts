@@ -2,67 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
-
-/**
- * The published contract: keys that links in forum posts hold, and names that others read results
- * by. Rows may be added; none may ever be taken away or change its meaning.
- */
-const contract: readonly (readonly [slug: string, inputs: string, results: string])[] = [
-  [
-    'piston-position',
-    'from stroke rod offset travel angle arc rotor tilt',
-    'angle travel arc degrees-per-tenth dial-reading',
-  ],
-  ['find-tdc', 'method before after', 'tdc-reading disc-correction spread'],
-  [
-    'breaker-cam',
-    'lobes speed-ratio lift rise top profile gap',
-    'dwell-angle dwell-percent opens crank-degrees-per-gap',
-  ],
-  [
-    'coil-charge',
-    'volts resistance inductance dwell-angle lobes speed-ratio rpm',
-    'charge-time current energy current-percent',
-  ],
-  [
-    'plate-setting',
-    'cylinders stroke rod offset target fired-1 fired-3 fired-8 slot-radius',
-    'plate-move error-1 error-3 set-move-1 set-move-3 spread',
-  ],
-  [
-    'plate-layout',
-    'sets start spacing-2 outside bore radius-1 angle-1 drill-1',
-    'x-1-1 y-1-1 x-2-1 y-2-1 chord-1 square corner',
-  ],
-  ['degree-disc', 'outside inside rotor stroke rod marks', ''],
-  [
-    'float-level',
-    'pivot-to-needle pivot-to-float float-mass float-area float-depth height seat head density',
-    'level tang level-per-head',
-  ],
-  [
-    'air-and-jet',
-    'temperature pressure altitude humidity jet',
-    'density relative-density jet-area-ratio jet',
-  ],
-  [
-    'needle-and-clip',
-    'jet-bore needle-diameter taper clip-pitch clips throttle',
-    'annulus annulus-per-clip',
-  ],
-  ['slide-balance', 'slides opening-1 opening-3 thread', 'turn-1 turn-3 spread'],
-  ['fuel-and-oil', 'fuel ratio already already-ratio', 'oil mixed-ratio'],
-  [
-    'port-timing',
-    'stroke rod offset deck port-1 port-2',
-    'opens-1 opens-2 duration-1 duration-2 blowdown',
-  ],
-  [
-    'compression',
-    'bore stroke rod deck head-volume exhaust-opens',
-    'swept ratio trapped-ratio squish head-volume-for',
-  ],
-];
+import { contract } from './contract.ts';
 
 const words = (text: string): string[] => text.split(' ').filter((word) => word !== '');
 

@@ -1,3 +1,4 @@
+import { parseHTML } from 'linkedom';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { evaluate, knownKeys, seriesKeys } from '../../calculators/frame/evaluate.ts';
@@ -5,6 +6,7 @@ import { resultLines } from '../../calculators/frame/summary.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { Live } from '../../site/calculator/Live.tsx';
 import { calculators } from '../../site/all-calculators.ts';
+import type { Field } from '../../calculators/frame/fields.ts';
 import type { Input } from '../../calculators/frame/types.ts';
 import { isAssumed, isExample, remarksOf } from '../../calculators/frame/whose.ts';
 
@@ -107,21 +109,46 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('renders bad input with its sentence tied to the field, script never as markup', () => {
-      const key = Object.entries<Input>(calculator.inputs).find(
-        ([, input]) => input.kind === 'number' && !input.when,
-      )?.[0];
-      if (key === undefined) return;
-      const html = render(
-        <Live
-          calculator={calculator}
-          idPrefix=""
-          ownsAddress={false}
-          set={{ [key]: '<script>alert(1)</script>' }}
-        />,
+      const manner = (field: Field): string =>
+        field.kind === 'choice' ? 'choice' : `${field.kind} ${String(field.spec.isError)}`;
+      // One field of each manner: they are drawn by the same code.
+      const shown = new Map(
+        [...defaults.fields, ...defaults.errorFields].map((field) => [manner(field), field]),
       );
-      expect(html).not.toContain('<script>');
-      expect(html).toContain(`aria-describedby="${key}-help ${key}-problem"`);
-      expect(html).toContain(`id="${key}-problem"`);
+      expect(shown.size).toBeGreaterThan(0);
+      for (const { key, kind } of shown.values()) {
+        const html = render(
+          <Live
+            calculator={calculator}
+            idPrefix=""
+            ownsAddress={false}
+            set={{ [key]: '<script>alert(1)</script>' }}
+          />,
+        );
+        expect(html, key).not.toContain('<script>');
+        const { document } = parseHTML(`<body>${html}</body>`);
+        const problem = document.getElementById(`${key}-problem`);
+        expect(problem?.textContent, key).toMatch(
+          kind === 'choice' ? /“<script>.*” is not a choice/ : /“<script>.*” cannot be read as/,
+        );
+        const tied = document.querySelector(`[aria-describedby~="${key}-problem"]`);
+        expect(tied?.getAttribute('name') ?? tied?.id, key).toContain(key);
+      }
+    });
+
+    it('shows of no result more digits than its ± allows, and one or two digits of that', () => {
+      for (const lengths of ['mm', 'in'] as const) {
+        const state = evaluate(calculator, {}, { lengths });
+        for (const { name, text } of resultLines(calculator, state, lengths)) {
+          const [, figure, spread] = /^[+−]?([\d.]+) ± ([\d.]+)/.exec(text) ?? [];
+          if (figure === undefined || spread === undefined) continue;
+          const decimals = (digits: string): number => digits.split('.')[1]?.length ?? 0;
+          expect(decimals(figure), `${name}: ${text}`).toBe(decimals(spread));
+          const digits = spread.replace('.', '').replace(/^0+/, '');
+          expect(digits, `${name}: ${text}`).toMatch(/^(?:[12]?\d|[1-9]\d?0*)$/);
+          if (decimals(spread) > 0) expect(digits.length, `${name}: ${text}`).toBeLessThan(3);
+        }
+      }
     });
   },
 );

@@ -1,49 +1,21 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fromQuery } from '../../calculators/frame/address.ts';
-import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { Absent, type ResultValue } from '../../calculators/frame/types.ts';
+import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
+import { corpus, parts } from './kept.ts';
 
-/** A link that somebody may have kept, and what it gave when it was put here. */
-interface Kept {
-  readonly link: string;
-  /** How its figures were worked out apart from our code as well, where they were. */
-  readonly worked?: string;
-  readonly results: Readonly<Record<string, number>>;
-}
-
-/**
- * Links are added to the list and never changed or taken out: people have them. One added with no
- * results fails, and says what to write.
- */
-const corpus = JSON.parse(
-  readFileSync(new URL('links.json', import.meta.url), 'utf8'),
-) as readonly Kept[];
-
-const LINK = /^calculators\/([a-z-]+)\/\?(.*)$/;
-
-/** The figures of a result under the names that the page gives them. */
-function named(name: string, value: ResultValue): [string, number][] {
-  if (value instanceof Absent) return [];
-  if (typeof value === 'number') return [[name, value]];
-  return value.flatMap((entry, i) => named(`${name}-${i + 1}`, entry));
-}
-
-function resultsOf(link: string): Record<string, number> {
-  const [, slug, query] = LINK.exec(link)!;
-  const evaluation = evaluate(calculatorBySlug(slug!), fromQuery(query!), {
-    lengths: 'mm',
-  });
+function stateOf(link: string): Evaluation {
+  const { slug, query } = parts(link);
+  const evaluation = evaluate(calculatorBySlug(slug), fromQuery(query), { lengths: 'mm' });
   expect(evaluation.problems, 'the link is understood').toEqual([]);
-  return Object.fromEntries(
-    Object.entries(evaluation.results).flatMap(([name, value]) => named(name, value)),
-  );
+  return evaluation;
 }
 
+/** One added with no results fails, and says what to write. */
 describe('an old link gives the same figures', () => {
   it.each(corpus)('$link', ({ link, results }) => {
-    const found = resultsOf(link);
+    const found = Object.fromEntries(flatten(stateOf(link).results));
     expect(
       Object.keys(results).length,
       `its results are: ${JSON.stringify(found)}`,
@@ -51,6 +23,17 @@ describe('an old link gives the same figures', () => {
     for (const [name, before] of Object.entries(results)) {
       const least = Math.max(Math.abs(before) * 1e-9, 1e-12);
       expect(Math.abs((found[name] ?? NaN) - before), name).toBeLessThanOrEqual(least);
+    }
+  });
+});
+
+describe('an old link that holds the ± of its readings gives the same ±', () => {
+  // A ± has two digits at the most, so that a twentieth of it is seen by nobody.
+  const PART = 0.05;
+  it.each(corpus.filter(({ spreads }) => spreads))('$link', ({ link, spreads }) => {
+    const { spreads: found } = stateOf(link);
+    for (const [name, before] of Object.entries(spreads!)) {
+      expect(Math.abs((found[name] ?? NaN) - before), name).toBeLessThanOrEqual(before * PART);
     }
   });
 });

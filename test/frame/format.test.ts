@@ -1,5 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { showFigure, shownText } from '../../calculators/frame/format.ts';
+import { displayUnit, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+import {
+  edgeIn,
+  fixed,
+  inputDigits,
+  showFigure,
+  showFixed,
+  showIn,
+  showInput,
+  shownText,
+  shownUnit,
+  withUnit,
+} from '../../calculators/frame/format.ts';
+import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
 
 describe('a result as people read it', () => {
   it.each([
@@ -31,5 +44,181 @@ describe('a result as people read it', () => {
     [0, '0.000°'],
   ])('where it is itself a ±, %d has the digits of one: %s', (value, text) => {
     expect(shownText(showFigure(value, 'deg', 3, 'mm', undefined, { bare: true }))).toBe(text);
+  });
+});
+
+describe('a figure with its unit', () => {
+  it('has a space before it where one belongs, and none where there is no unit', () => {
+    expect(withUnit('2.2', 'mm')).toBe('2.2 mm');
+    expect([withUnit('21', 'deg'), withUnit('70', '%'), withUnit('3', 'count')]).toEqual([
+      '21°',
+      '70%',
+      '3',
+    ]);
+  });
+
+  it('has fixed decimals, a true minus, and no minus before nought', () => {
+    expect([fixed(2, 2), fixed(-2.25, 1), fixed(-0.001, 2), fixed(7.5, -2)]).toEqual([
+      '2.00',
+      '−2.3',
+      '0.00',
+      '8',
+    ]);
+    expect(fixed(1 / 3, 40)).toBe('0.333333333333');
+  });
+});
+
+describe('an input as it was measured', () => {
+  // Five digits at the most, so that a stroke of 52.375 mm is not called 52.4 mm.
+  it.each<[number, UnitName, string]>([
+    [51, 'mm', '51 mm'],
+    [2.2, 'mm', '2.2 mm'],
+    [52.375, 'mm', '52.375 mm'],
+    [0.123456, 'mm', '0.12346 mm'],
+    [-21.5, 'deg', '−21.5°'],
+    [123456, 'rpm', '123460 rpm'],
+    [0.0000001, 'mm', '0.0000001 mm'],
+  ])('%d %s is %s', (value, unit, text) => {
+    expect(showInput(value, unit, 'mm')).toBe(text);
+    expect(showIn(value, unit)).toBe(text);
+  });
+
+  it('is in thou where it is small and lengths are in inches', () => {
+    const shown = (value: number) => showInput(value, 'mm', 'in');
+    expect([shown(0.35), shown(2.53), shown(2.54), shown(52.375), shown(0)]).toEqual([
+      '13.78 thou',
+      '99.606 thou',
+      '0.1 in',
+      '2.062 in',
+      '0 in',
+    ]);
+    expect(inputDigits(-25.4, 'in')).toBe('-1');
+  });
+});
+
+describe('the unit of figures that stand together', () => {
+  it.each<[readonly number[], UnitName, LengthDisplay, UnitName]>([
+    [[0.4], 'mm', 'mm', 'mm'],
+    [[0.4], 'mm', 'in', 'thou'],
+    [[0.4, -3], 'mm', 'in', 'in'],
+    [[-0.4, 0.1], 'mm', 'in', 'thou'],
+    [[0], 'mm', 'in', 'in'],
+    [[0.4], 'mm2', 'in', 'in2'],
+    [[0.4], 'm', 'in', 'ft'],
+    [[0.4], 'deg', 'in', 'deg'],
+  ])('%j %s with lengths in %s is in %s', (together, home, lengths, unit) => {
+    expect(shownUnit(together, home, lengths)).toBe(unit);
+  });
+});
+
+describe('a result in the reader’s lengths', () => {
+  const shown = (
+    ...[value, unit, decimals, spread, manner]: [
+      number,
+      UnitName,
+      number,
+      number?,
+      Parameters<typeof showFigure>[5]?,
+    ]
+  ) => shownText(showFigure(value, unit, decimals, 'in', spread, manner));
+
+  it('carries no less after the change, and no more than can be measured', () => {
+    expect(shown(2.2, 'mm', 2)).toBe('86.6 thou');
+    expect(shown(51, 'mm', 2)).toBe('2.0079 in');
+    expect(shown(51, 'mm', 5)).toBe('2.0079 in');
+    expect(shown(51, 'mm', 0)).toBe('2.01 in');
+    expect(shown(900, 'm', 0)).toBe('2953 ft');
+    expect(shown(100, 'cc', 1)).toBe('6.102 cu in');
+    expect(shown(645.16, 'mm2', 0)).toBe('1.000 in²');
+    expect(shown(0.03, 'mm/deg', 3)).toBe('1.18 thou per degree');
+  });
+
+  it('shares its unit with its ± and its column', () => {
+    expect(shown(2.5, 'mm', 2, 0.02)).toBe('98.4 ± 0.8 thou');
+    expect(shown(2.5, 'mm', 2, 3)).toBe('0.10 ± 0.12 in');
+    expect(shown(2.5, 'mm', 2, undefined, { among: [1, 30] })).toBe('0.0984 in');
+    expect(shown(2.5, 'mm', 2, undefined, { among: [1] })).toBe('98.4 thou');
+  });
+
+  it('is never more exact than its own decimals, and its ± never less than they show', () => {
+    const mm = (value: number, spread: number) =>
+      shownText(showFigure(value, 'mm', 1, 'mm', spread));
+    expect(mm(2.234, 0.004)).toBe('2.2 ± 0.1 mm');
+    expect(mm(2.234, 0.3)).toBe('2.2 ± 0.3 mm');
+    expect(mm(2.234, 0)).toBe('2.2 mm');
+    expect(mm(250, 70)).toBe('250 ± 70 mm');
+    expect(mm(255, 70)).toBe('260 ± 70 mm');
+  });
+
+  it('bears a plus where it is signed and above nought, with a ± or without', () => {
+    const signed = (value: number, spread?: number) =>
+      showFigure(value, 'deg', 1, 'mm', spread, { signed: true }).figure;
+    expect([signed(2), signed(0), signed(-2), signed(2, 0.5)]).toEqual([
+      '+2.0',
+      '0.0',
+      '−2.0',
+      '+2.0',
+    ]);
+    expect(showFigure(2, 'deg', 1, 'mm', 0.5).figure).toBe('2.0');
+  });
+
+  it('is a sentence’s figure with the decimals it asks for', () => {
+    expect(showFixed(2.2, 'mm', 1, 'mm')).toBe('2.2 mm');
+    expect(showFixed(2.2, 'mm', 1, 'in')).toBe('87 thou');
+  });
+});
+
+describe('a result by its own definition', () => {
+  const spec = {
+    label: '0.1 mm is worth',
+    help: 'In degrees.',
+    unit: 'deg',
+    decimals: 2,
+    inInches: { label: '5 thou is worth', help: 'Of crank.', times: 1.27 },
+  } as const;
+
+  it('is another where its name holds a length', () => {
+    expect(wordsOf(spec, 'mm')).toEqual({ label: '0.1 mm is worth', help: 'In degrees.' });
+    expect(wordsOf(spec, 'in')).toMatchObject({ label: '5 thou is worth', help: 'Of crank.' });
+    const { inInches: _, ...plain } = spec;
+    expect(wordsOf(plain, 'in').label).toBe('0.1 mm is worth');
+    expect(shownText(showResult(2, spec, undefined, 'mm'))).toBe('2.00°');
+    expect(shownText(showResult(2, spec, undefined, 'in'))).toBe('2.54°');
+    expect(shownText(showResult(2, spec, 0.1, 'in'))).toBe('2.54 ± 0.13°');
+    expect(shownText(showResult(2, plain, 0.1, 'in'))).toBe('2.00 ± 0.10°');
+  });
+
+  it('has the unit of its column, of rows and of rows of rows', () => {
+    const gap = { label: 'Gap', help: '', unit: 'mm', decimals: 2 } as const;
+    const unit = (column?: Parameters<typeof showResult>[4]) =>
+      showResult(0.4, gap, undefined, 'in', column).unit;
+    expect([unit(), unit([0.4, 1]), unit([0.4, 40]), unit([[0.4], [40]]), unit(40)]).toEqual([
+      'thou',
+      'thou',
+      'in',
+      'in',
+      'thou',
+    ]);
+  });
+});
+
+/** mm, cc and m in an inch, a cubic inch and a foot: NIST SP 811 (2008), B.8. */
+const toOne = (home: 'mm' | 'cc' | 'm'): number => ({ mm: 25.4, cc: 16.387064, m: 0.3048 })[home];
+
+describe('the end of a range', () => {
+  it('may be typed: it is rounded into the range, to the digits of an input', () => {
+    for (const home of ['mm', 'cc', 'm'] as const) {
+      const shown = displayUnit(home, 'in');
+      for (const edge of [0.01, 0.1, 1, 7, 10, 57, 200, 1234.5, -20, -0.37]) {
+        const exact = edge / toOne(home);
+        const low = edgeIn(edge, shown, 1);
+        const high = edgeIn(edge, shown, -1);
+        expect(low).toBeGreaterThanOrEqual(exact);
+        expect(high).toBeLessThanOrEqual(exact);
+        expect((low - high) / Math.abs(exact)).toBeLessThan(2e-4);
+        expect(Number(low.toPrecision(5))).toBe(low);
+      }
+    }
+    expect([edgeIn(5, 'mm', 1), edgeIn(5, 'mm', -1), edgeIn(25.4, 'in', 1)]).toEqual([5, 5, 1]);
   });
 });

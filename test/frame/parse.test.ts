@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parse } from '../../calculators/frame/parse.ts';
+import { numberAndUnit, parse, quote } from '../../calculators/frame/parse.ts';
 import type { UnitName } from '../../calculators/frame/units.ts';
 
 const read = (text: string, home: UnitName): number => {
@@ -65,5 +65,81 @@ describe('figures as people type them', () => {
   it('quotes no more than a little of a long text', () => {
     const parsed = parse('x'.repeat(5000), 'mm');
     expect(parsed.kind === 'bad' && parsed.sentence.length).toBeLessThan(250);
+  });
+});
+
+describe('a figure and what it comes to', () => {
+  it.each<[string, UnitName, number]>([
+    ['1e2', 'mm', 100],
+    ['1E-2 mm', 'mm', 0.01],
+    ['2.', 'mm', 2],
+    [',5', 'mm', 0.5],
+    ['- 3', 'mm', -3],
+    ['-1/2', 'mm', -0.5],
+    ['+1/2', 'mm', 0.5],
+    ['- 1 1/2', 'mm', -1.5],
+    ['⅜', 'mm', 0.375],
+    ['2⅔', 'mm', 2 + 2 / 3],
+    ['⅞ in', 'mm', 22.225],
+    ['10 / 4', 'mm', 2.5],
+    ['0/5', 'mm', 0],
+    ['12 3/4 in', 'mm', 323.85],
+    ['1 - 1/4 in', 'mm', 31.75],
+    ['24°30.25′', 'deg', 24 + 30.25 / 60],
+    ['.25 in', 'mm', 6.35],
+    ['1e100', 'none', 1e100],
+    ['+24°30′', 'deg', 24.5],
+    ['24°30’', 'deg', 24.5],
+    ['24 ° 30 arcmin', 'deg', 24.5],
+    ['24° 59.9′', 'deg', 24 + 59.9 / 60],
+    [' 24°0′ ', 'deg', 24],
+  ])('%s in %s', (text, home, value) => {
+    expect(read(text, home)).toBeCloseTo(value, 12);
+  });
+
+  it.each<[string, UnitName, string]>([
+    ['2e100', 'none', '“2e100” is larger than any number there is. Type a figure such as 13.'],
+    [
+      '1e400',
+      'deg',
+      '“1e400” is larger than any angle there is. Type a figure such as 13 or 13 deg.',
+    ],
+    ['-1e101', 'mm', '“-1e101” is larger than any length there is.'],
+    ['3/0', 'mm', '“3/0” divides by zero. Check the fraction.'],
+    ['1 3⁄00 in', 'mm', '“1 3⁄00 in” divides by zero. Check the fraction.'],
+    [
+      '24°60′',
+      'deg',
+      '“24°60′” has more than 59 minutes to the degree. Type the angle in degrees alone, or with minutes below 60, such as 24°30′.',
+    ],
+    ['5 abcdefghijkl', 'mm', '“abcdefghijkl” is not a unit this field knows.'],
+    ['5 abcdefghijklm', 'mm', '“5 abcdefghijklm” cannot be read as a length.'],
+    ['5 mm)', 'mm', '“5 mm)” cannot be read as a length.'],
+    ['x24°30′', 'deg', '“x24°30′” cannot be read as an angle.'],
+    ['24°30′x', 'deg', 'cannot be read as an angle.'],
+    ['x5 mm', 'mm', '“x5 mm” cannot be read as a length.'],
+    ['x1/2', 'mm', '“x1/2” cannot be read as a length.'],
+    ['5', 'mm', ''],
+  ])('%s in %s is answered with its sentence', (text, home, sentence) => {
+    const parsed = parse(text, home);
+    expect(parsed.kind === 'bad' ? parsed.sentence : '').toContain(sentence);
+    expect(parsed.kind).toBe(sentence === '' ? 'value' : 'bad');
+  });
+
+  it.each([
+    ['2.2 mm', { number: '2.2', unit: 'mm' }],
+    ['  2.2mm ', { number: '2.2', unit: 'mm' }],
+    ['1 1/4 "', { number: '1 1/4', unit: '"' }],
+    ['7', { number: '7', unit: '' }],
+    ['mm', undefined],
+  ])('%s is parted into number and unit', (text, pieces) => {
+    expect(numberAndUnit(text)).toEqual(pieces);
+  });
+
+  it('is quoted whole up to forty letters, and cut between letters beyond', () => {
+    expect(quote('x'.repeat(40))).toBe(`“${'x'.repeat(40)}”`);
+    expect(quote(`😀${'x'.repeat(41)}`)).toBe(`“😀${'x'.repeat(38)}…”`);
+    expect(quote('x'.repeat(41))).toBe(`“${'x'.repeat(40)}…”`);
+    expect(quote(`${'x'.repeat(39)}😀x`)).toBe(`“${'x'.repeat(39)}…”`);
   });
 });

@@ -254,6 +254,8 @@ describe('what is left to doubt is refused, and the sentence says what to type',
     ['2 pints', 'litre', /imp pt or US pt/],
     ['1 gal', 'litre', /imp gal or US gal/],
     ['1 Gallon', 'litre', /imp gal or US gal/],
+    ['2 gallons', 'litre', /imp gal or US gal/],
+    ['1 pint', 'litre', /imp pt or US pt/],
     ['3 fl oz', 'ml', /4 per cent.*imp fl oz or US fl oz/],
     ['3 oz', 'ml', /imp fl oz or US fl oz/],
   ])('%s in %s', (text, home, sentence) => {

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { addressText, fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
+import type { Origin } from '../../calculators/frame/types.ts';
+import { fieldNamed, run } from './sample.ts';
+
+const partly = (...given: string[]): Record<string, Origin> =>
+  Object.fromEntries(
+    ['shape', 'width', 'depth', 'count', 'gap-1', 'gap-2', 'hole-2', 'sizes'].map((key) => [
+      key,
+      given.includes(key) ? 'yours' : 'example',
+    ]),
+  );
+const whole = {
+  shape: 'round',
+  width: '50',
+  depth: '30',
+  count: '2',
+  'gap-1': '0.4',
+  'gap-2': '0.5',
+  'hole-2': '9',
+  sizes: '1 2.5',
+};
+
+describe('what an address holds', () => {
+  it('is, untouched, every default with its unit, and that nobody gave them', () => {
+    expect(toQuery(run())).toBe(
+      'shape=round&width=50mm&count=2&gap-1=0.4mm&gap-2=0.5mm&hole-2=9mm&sizes=1%202.5' +
+        '&width-error=0.1mm&gap-error=0.02mm&example=all',
+    );
+  });
+
+  it('keeps what was typed, and an empty field that was emptied', () => {
+    expect(toQuery(run({ width: ' 2 in ', depth: '' }))).toMatch(
+      /^shape=round&width=2%20in&depth=&/,
+    );
+    expect(toQuery(run({ width: ' 60 ', depth: ' 7mm ' }))).toMatch(/&width=60mm&depth=7mm&/);
+  });
+
+  it('keeps a list as it was typed', () => {
+    expect(toQuery(run({ sizes: '1;2 in' }))).toContain('&sizes=1%3B2%20in&');
+  });
+
+  it('names those figures that nobody gave the shorter way', () => {
+    const query = (...given: string[]) => toQuery(run(whole, { origins: partly(...given) }));
+    expect(query('width')).toMatch(/&example=all,-width,-count$/);
+    expect(query('depth', 'gap-1', 'sizes')).toMatch(/&example=shape,width,gap-2,hole$/);
+    expect(query('depth', 'gap-1', 'gap-2', 'hole-2')).toMatch(/&example=shape,width,sizes$/);
+    expect(query('gap-1', 'shape')).toMatch(/&example=all,-shape,-count,-gap-1$/);
+    expect(query(...Object.keys(whole))).toMatch(/&gap-error=0\.02mm$/);
+    expect(query()).toMatch(/&example=all$/);
+    // A neutral setting is nobody's to give: it is no example's either.
+    expect(query(...Object.keys(whole).filter((key) => key !== 'count'))).not.toContain('example');
+  });
+
+  it('leaves commas, slashes and colons to be read, and the rest to the standard', () => {
+    const query = toQuery(run({ width: '3/4 a:b,c&d=é' }));
+    expect(query).toContain('&width=3/4%20a:b,c%26d%3D%C3%A9&');
+    expect(toQuery(run({ width: 'a\uD800b' }))).toContain('&width=a%EF%BF%BDb&');
+  });
+
+  it('has the value that still stands where a text cannot be read', () => {
+    const held = {
+      width: { value: 60, origin: 'yours' },
+      depth: { value: undefined, origin: 'yours' },
+      sizes: { value: [3, 4.5], origin: 'yours' },
+      shape: { value: 'square', origin: 'yours' },
+    } as const;
+    const state = run({ width: 'x', depth: 'x', sizes: 'x', shape: 'x' }, { held });
+    const text = (key: string) => addressText(fieldNamed(state, key)!);
+    expect(['width', 'depth', 'sizes', 'shape'].map(text)).toEqual(['60mm', '', '3 4.5', 'square']);
+  });
+});
+
+describe('what is read of an address', () => {
+  it('is each text by its key, the last one where there are two', () => {
+    expect(fromQuery('?width=2%20in&depth=&width=3+in&example=all')).toEqual({
+      width: '3 in',
+      depth: '',
+    });
+  });
+
+  it('is cut where it is too long for a figure, a little beyond the longest that is read', () => {
+    const texts = fromQuery(`width=${'1'.repeat(2000)}&${'k'.repeat(2000)}=1`);
+    expect(texts['width']).toHaveLength(1002);
+    expect(Object.keys(texts)[1]).toHaveLength(1000);
+    const names = Array.from({ length: 400 }, (_, i) => `gap-${String(i)}`).join();
+    const long = originsIn(`gap-399=1&width=1&example=${names}`);
+    expect(long).toEqual({ 'gap-399': 'example', width: 'link' });
+  });
+
+  it('is the link’s, but for what it calls the example’s', () => {
+    const query = 'width=1&gap-1=2&gap-2=3&gap-10=4';
+    const of = (example: string) => Object.values(originsIn(`${query}${example}`));
+    const [link, example] = ['link', 'example'];
+    expect(of('')).toEqual([link, link, link, link]);
+    expect(of('&example=width')).toEqual([example, link, link, link]);
+    expect(of('&example=gap')).toEqual([link, example, example, example]);
+    expect(of('&example=gap-2')).toEqual([link, link, example, link]);
+    expect(of('&example=all')).toEqual([example, example, example, example]);
+    expect(of('&example=all,-width')).toEqual([link, example, example, example]);
+    expect(of('&example=all,-gap')).toEqual([example, link, link, link]);
+    expect(of('&example=all,-gap-10')).toEqual([example, example, example, link]);
+    expect(of('&example=-width')).toEqual([link, link, link, link]);
+  });
+});
