@@ -120,6 +120,14 @@ holdsTo([
     },
   ]),
   {
+    code: 'lift',
+    of: ['lift'],
+    run: (lift) => gapForDwell({ ...cam, lift }, 300),
+    takes: [0.001, 10],
+    refuses: [0, -1, 10.1, NaN],
+    says: /above 0 and at most 10 mm/,
+  },
+  {
     code: 'dwell-beyond-pitch',
     of: ['dwell', 'lobes'],
     run: (dwell) => gapForDwell(cam, dwell),

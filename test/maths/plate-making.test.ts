@@ -119,6 +119,34 @@ describe('counted teeth', () => {
   });
 });
 
+describe('the choice of a hole circle', () => {
+  // A third of a turn on a worm of 40 is 13 turns and a third: 9 holes of 27, 13 of 39; a circle of
+  // 16 comes within a third of a hole, 1/3 × 360/(40 × 16) = 0.1875°.
+  it.each([[[16, 39, 20, 27]], [[39, 27, 16]], [[27, 16]]])(
+    'takes the smallest of those that are exact: %j',
+    (circles) => {
+      const { circle, settings } = headPlan([0, 120, 240], 40, circles);
+      expect(circle).toBe(27);
+      expect(settings.map(({ turns, holes }) => [turns, holes])).toEqual([
+        [0, 0],
+        [13, 9],
+        [13, 9],
+      ]);
+      for (const { error } of settings) expect(error).toBeCloseTo(0, 10);
+    },
+  );
+
+  it('takes the nearest where none is exact', () => {
+    // 13 1/3 turns are 213.33 holes of 16 and 266.67 of 20: out by a third of a hole each.
+    const { circle, settings } = headPlan([0, 120], 40, [16, 20]);
+    expect(circle).toBe(20);
+    expect(settings[1]!.turns).toBe(13);
+    expect(settings[1]!.holes).toBe(7);
+    expect(settings[1]!.error).toBeCloseTo(360 / (3 * 40 * 20), 10);
+    expect(headPlan([0, 120], 40, [16]).settings[1]!.error).toBeCloseTo(-360 / (3 * 40 * 16), 10);
+  });
+});
+
 describe('run-out', () => {
   it('halves the indicator’s movement and the clearance', () => {
     const { offCentre: distance, heelShift } = offCentre(0.06, 0.04, 11);
