@@ -20,6 +20,7 @@ import { discScale, tdcReading, tdcSpread } from '../../calculators/maths/find-t
 import { buretteVolume, plugHoleVolume } from '../../calculators/maths/head-volume.ts';
 import { readingOf, travelOf } from '../../calculators/maths/indicator-tilt.ts';
 import { assertWindow } from '../../calculators/maths/port-area.ts';
+import { crownBelowPort, skirtCover } from '../../calculators/maths/port-fit.ts';
 import {
   bottomEdgeForDuration,
   crownPort,
@@ -499,6 +500,9 @@ holdsTo([
       (b: typeof barrel) => topEdgeForDuration(b, 160),
       (b: typeof barrel) => bottomEdgeForDuration(b, 60, 160),
       (b: typeof barrel) => topEdgeForOpening(b, 100),
+      (b: typeof barrel) => skirtPort(b, b.deckClearance + 80, 60),
+      (b: typeof barrel) => skirtCover(b, 60, 60),
+      (b: typeof barrel) => crownBelowPort(b, 60),
     ] as const
   ).map((run) => ({
     code: 'deck-clearance',
@@ -507,6 +511,14 @@ holdsTo([
     takes: [-50, 200],
     refuses: [-50.1, 200.1, NaN],
     says: /200 mm below it/,
+  })),
+  ...[skirtCover, (b: typeof barrel) => crownBelowPort(b, 60)].map((run) => ({
+    code: 'not-a-number',
+    of: ['rodLength'],
+    run: (rodLength: number) => run({ ...barrel, rodLength }, 60, 60),
+    takes: [26],
+    refuses: [NaN],
+    says: /^The rod length is not a number/,
   })),
 ]);
 

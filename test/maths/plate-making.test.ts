@@ -33,6 +33,16 @@ describe('the blank', () => {
     expect(octagonSwing).toBeCloseTo(2 * Math.hypot(square / 2, square / 2 - corner), 12);
   });
 
+  it('tells what must swing clear and what is to be turned off', () => {
+    // A square of 93 mm: 93 × √2 across its corners; its octagon 93 / cos 22.5° = 100.6625 mm, which is
+    // 5.3313 mm a side more than 90 mm.
+    const blank = plateBlank(90, 3);
+    expect(blank.squareSwing).toBeCloseTo(131.5219, 4);
+    expect(blank.octagonSwing).toBeCloseTo(100.6625, 3);
+    expect(blank.mostDepth).toBeCloseTo(5.3313, 3);
+    expect(blank.leastDepth).toBe(1.5);
+  });
+
   it('refuses less than nothing', () => {
     expect(codeOf(() => plateBlank(90, -1))).toBe('allowance-negative');
     expect(codeOf(() => plateBlank(0, 1))).toBe('outside-not-positive');
