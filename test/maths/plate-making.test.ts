@@ -10,6 +10,7 @@ import {
   threadHoles,
 } from '../../calculators/maths/thread-holes.ts';
 import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 describe('the blank', () => {
   it('leaves an octagon whose sides are all as long as the cuts', () => {
@@ -182,7 +183,10 @@ describe('run-out', () => {
 describe('threads', () => {
   it('knows the threads by name and says which it knows', () => {
     expect(holesFor('M4').tappingDrill).toBe(3.3);
-    expect(() => holesFor('M7')).toThrow('M2, M2.5, M3, M4, M5, M6, M8');
+    const error = thrown(() => holesFor('M7'));
+    expect(error.code).toBe('thread-unknown');
+    expect(error.quantities).toEqual(['thread']);
+    expect(error.message).toContain('M2, M2.5, M3, M4, M5, M6, M8');
   });
 
   it('asks for one and a half diameters of thread in aluminium, and for one in steel', () => {
