@@ -121,7 +121,7 @@ export function steps(angles: readonly number[]): readonly number[] {
  * Throws a MathsError unless the hole can be drilled: `not-a-number`, `pitch-radius-not-positive`,
  * `drill-not-positive`. The quantities are `pitchRadius-2`, `holeAngle-2`, `drill-2` for hole 2.
  */
-export function assertHole(hole: PlateHole, number: number): void {
+function assertHole(hole: PlateHole, number: number): void {
   assertPitchRadius(`pitchRadius-${number}`, hole.pitchRadius, ` of hole ${number}`);
   assertNumber(`holeAngle-${number}`, `angle of hole ${number}`, hole.holeAngle, 'degrees');
   assertNumber(`drill-${number}`, `drill of hole ${number}`, hole.drill, 'millimetres');

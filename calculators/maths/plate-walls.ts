@@ -4,7 +4,7 @@
  * two of them has a closed form.
  */
 import { MathsError } from './errors.ts';
-import { assertHole, holePlaces, type Place, type PlateHole } from './plate-layout.ts';
+import { holePlaces, type Place, type PlateHole } from './plate-layout.ts';
 import { sayNumber } from './rounding.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
@@ -205,7 +205,6 @@ function assertPlate(plate: Plate): void {
     );
   }
   plate.slots.forEach(assertSlot);
-  plate.holes.forEach((hole, i) => assertHole(hole, i + 1));
 }
 
 function assertSlot(slot: PlateSlot): void {

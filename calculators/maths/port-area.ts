@@ -68,8 +68,6 @@ export function uncoveredArea(window: PortWindow, depth: number): number {
  * exact, from the circle's half segment.
  */
 function cornerLoss(r: number, depth: number): number {
-  if (depth <= 0) return 0;
-  if (depth >= r) return (1 - Math.PI / 4) * r * r;
   const rest = r - depth;
   const across = Math.sqrt(depth * (r + rest));
   const segment = (r * r * Math.atan2(across, rest) - rest * across) / 2;

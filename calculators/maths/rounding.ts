@@ -61,7 +61,6 @@ export function plainDecimal(value: number): string {
       'This figure has no value that could be written.',
     );
   }
-  if (value === 0) return '0';
   const [mantissa, exponent] = String(value).split('e');
   if (exponent === undefined) return mantissa!;
   const sign = value < 0 ? '-' : '';

@@ -69,13 +69,11 @@ export function assertGeometry({ stroke, rodLength, pinOffset }: SliderCrank): v
     );
   }
   const room = rodLength - crankThrow;
-  if (!(Math.abs(pinOffset) < room)) {
-    throw new MathsError(
-      'offset-too-large',
-      ['pinOffset'],
-      `A pin offset of ${sayNumber(pinOffset)} mm stops the crank short of the bottom. Its size must be less than the rod minus the crank throw, ${sayNumber(room)} mm; real engines have 0 to about 2 mm. Leave it at 0 if you do not know of any.`,
-    );
-  }
+  throw new MathsError(
+    'offset-too-large',
+    ['pinOffset'],
+    `A pin offset of ${sayNumber(pinOffset)} mm stops the crank short of the bottom. Its size must be less than the rod minus the crank throw, ${sayNumber(room)} mm; real engines have 0 to about 2 mm. Leave it at 0 if you do not know of any.`,
+  );
 }
 
 /** Crank throw, rod and the lean of crank and rod at true top dead centre. */
@@ -245,7 +243,6 @@ export function totalTravel(g: SliderCrank): number {
 export function angleAfter(g: SliderCrank, travel: number): number {
   const bottom = bdcAfter(g);
   assertTravel(g, travel, bottom);
-  if (travel === 0) return 0;
   if (travel >= travelAt(g, bottom)) return bottom;
   const wanted = Math.sqrt(travel);
   return findRoot((angle) => Math.sqrt(travelAt(g, angle)) - wanted, 0, bottom);

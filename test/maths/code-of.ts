@@ -1,12 +1,6 @@
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { thrown } from './thrown.ts';
 
-/** The code of the MathsError that `run` throws. */
+/** The code of the MathsError that `run` throws, which must have a whole sentence to say. */
 export function codeOf(run: () => unknown): string {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof MathsError) return error.code;
-    throw error;
-  }
-  return 'no error';
+  return thrown(run).code;
 }

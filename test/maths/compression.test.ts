@@ -118,6 +118,7 @@ describe('the space above the piston', () => {
     );
     expect(codeOf(() => clearanceVolume({ ...parts, domeVolume: 40 }))).toBe('no-clearance');
     expect(codeOf(() => clearanceVolume({ ...parts, deckClearance: NaN }))).toBe('not-a-number');
+    expect(squishClearance(0.5, 1, -0.25)).toBe(1.25);
     expect(codeOf(() => squishClearance(NaN, 0, 0))).toBe('not-a-number');
   });
 

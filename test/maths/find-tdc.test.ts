@@ -25,6 +25,16 @@ describe('the kind of disc', () => {
     [-30, 40, 'one-way'],
     [12, 95, 'one-way'],
     [100, 120, 'one-way'],
+    // Less than 20° apart, so that only what no disc with two scales shows can tell.
+    [185, 190, 'one-way'],
+    [185, 175, 'one-way'],
+    [175, 185, 'one-way'],
+    [-5, 10, 'one-way'],
+    [10, -5, 'one-way'],
+    [0, 10, 'both-ways'],
+    [10, 0, 'both-ways'],
+    [180, 170, 'both-ways'],
+    [170, 180, 'both-ways'],
   ])('%d before and %d after is %s', (before, after, scale) => {
     expect(discScale(before, after)).toBe(scale);
   });
@@ -40,6 +50,8 @@ describe('the reading at TDC', () => {
     ['a one-way disc across its zero, top below it', 310, 40, 355],
     ['a disc with a sign', -30, 40, 5],
     ['a disc with a sign, top before its zero', -40, 20, -10],
+    ['a disc with a sign, turned past its lowest', 20, -10, -175],
+    ['a one-way disc read at its zero after the top', 300, 0, 330],
   ])('%s: %d and %d', (_words, before, after, expected) => {
     expect(tdcReading(before, after)).toBeCloseTo(expected, 12);
   });

@@ -147,6 +147,12 @@ describe('the height for a level', () => {
 
   it('says when no gauge reaches', () => {
     const error = thrown(() => heightForLevel(lever, feed, gauging, 400));
+    // A float without weight and a feed without push stand just on the fuel: level and height are one.
+    const light = { ...lever, floatMass: 0 };
+    const none = { ...feed, head: 0 };
+    const plain = { edge: 'far', springDrop: 0 } as const;
+    expect(heightForLevel(light, none, plain, 200)).toBe(200);
+    expect(heightForLevel(light, none, plain, -50)).toBe(-50);
     expect(error.code).toBe('height-out-of-reach');
     expect(error.quantities).toEqual(['level']);
   });
@@ -174,6 +180,7 @@ describe('the needle’s spring', () => {
 
   it('cannot be pressed by a float without weight', () => {
     const error = thrown(() => springRise({ ...lever, floatMass: 0 }, feed, 1));
+    expect(error.quantities).toEqual(['springDrop', 'floatMass']);
     expect(error.code).toBe('spring-without-weight');
   });
 });
@@ -196,6 +203,7 @@ describe('a tilted carburettor', () => {
 describe('what cannot be', () => {
   it('a float that cannot shut the valve', () => {
     const error = thrown(() => submergedDepth({ ...lever, floatMass: 20 }, feed));
+    expect(error.quantities).toEqual(['floatMass', 'floatArea', 'floatDepth', 'head', 'seat']);
     expect(error.code).toBe('float-sinks');
     expect(error.message).toMatch(/14\.8 g/);
     expect(error.quantities).toContain('floatMass');

@@ -35,6 +35,13 @@ describe('density of fuel', () => {
     expect(mixed).toBeCloseTo((24 * 745 + 870) / 25, 9);
   });
 
+  // Steps by hand with tables 54B and 54D: petrol 1.21315e-3 per degree, so that 45 degrees make
+  // 0.054592 and it shrinks to 0.94462; oil 7.2161e-4, 0.032472 and 0.96723. Five parts of 745 and one
+  // of 870 are 4595 in 5 / 0.94462 + 1 / 0.96723 = 6.3270 parts.
+  it('lets petrol and oil each expand by itself', () => {
+    expect(fuelDensity({ ...plain, oilRatio: 5 }, 60)).toBeCloseTo(4595 / 6.327, 1);
+  });
+
   it('falls with heat, and rises with ethanol and with oil', () => {
     fc.assert(
       fc.property(temperature, fc.double({ min: 0.5, max: 5, noNaN: true }), (t, step) => {

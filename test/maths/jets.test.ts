@@ -50,6 +50,9 @@ describe('sizes to either side', () => {
   });
 
   it('refuses an empty list and a jet without a hole', () => {
+    // Beside a size of 1000, half a millionth is what rounding leaves, and no other size.
+    const nearly = 1000 - 5e-7;
+    expect(sizesAbout(1000, [nearly, 1010])).toEqual({ richer: nearly, weaker: nearly });
     expect(thrown(() => sizesAbout(1, [])).code).toBe('no-sizes');
     expect(thrown(() => sizesAbout(1, [1, 0])).code).toBe('size-not-positive');
     expect(thrown(() => sizesAbout(1, [NaN])).code).toBe('size-not-positive');

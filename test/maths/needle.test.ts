@@ -80,6 +80,7 @@ describe('what cannot be', () => {
   it('a taper that ends in a point below the mouth', () => {
     const error = thrown(() => annulus(2.6, { ...needle, taper: 20 }, 30));
     expect(error.code).toBe('needle-out');
+    expect(error.quantities).toEqual(['taper', 'needleDiameter', 'straight', 'throttle']);
     expect(error.message).toMatch(/7\.0891 mm/);
   });
 

@@ -10,6 +10,7 @@ import {
   threadHoles,
 } from '../../calculators/maths/thread-holes.ts';
 import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 describe('the blank', () => {
   it('leaves an octagon whose sides are all as long as the cuts', () => {
@@ -31,6 +32,16 @@ describe('the blank', () => {
   it('has an octagon as far across its corners as Pythagoras says', () => {
     const { square, corner, octagonSwing } = plateBlank(90, 3);
     expect(octagonSwing).toBeCloseTo(2 * Math.hypot(square / 2, square / 2 - corner), 12);
+  });
+
+  it('tells what must swing clear and what is to be turned off', () => {
+    // A square of 93 mm: 93 × √2 across its corners; its octagon 93 / cos 22.5° = 100.6625 mm, which is
+    // 5.3313 mm a side more than 90 mm.
+    const blank = plateBlank(90, 3);
+    expect(blank.squareSwing).toBeCloseTo(131.5219, 4);
+    expect(blank.octagonSwing).toBeCloseTo(100.6625, 3);
+    expect(blank.mostDepth).toBeCloseTo(5.3313, 3);
+    expect(blank.leastDepth).toBe(1.5);
   });
 
   it('refuses less than nothing', () => {
@@ -119,6 +130,34 @@ describe('counted teeth', () => {
   });
 });
 
+describe('the choice of a hole circle', () => {
+  // A third of a turn on a worm of 40 is 13 turns and a third: 9 holes of 27, 13 of 39; a circle of
+  // 16 comes within a third of a hole, 1/3 × 360/(40 × 16) = 0.1875°.
+  it.each([[[16, 39, 20, 27]], [[39, 27, 16]], [[27, 16]]])(
+    'takes the smallest of those that are exact: %j',
+    (circles) => {
+      const { circle, settings } = headPlan([0, 120, 240], 40, circles);
+      expect(circle).toBe(27);
+      expect(settings.map(({ turns, holes }) => [turns, holes])).toEqual([
+        [0, 0],
+        [13, 9],
+        [13, 9],
+      ]);
+      for (const { error } of settings) expect(error).toBeCloseTo(0, 10);
+    },
+  );
+
+  it('takes the nearest where none is exact', () => {
+    // 13 1/3 turns are 213.33 holes of 16 and 266.67 of 20: out by a third of a hole each.
+    const { circle, settings } = headPlan([0, 120], 40, [16, 20]);
+    expect(circle).toBe(20);
+    expect(settings[1]!.turns).toBe(13);
+    expect(settings[1]!.holes).toBe(7);
+    expect(settings[1]!.error).toBeCloseTo(360 / (3 * 40 * 20), 10);
+    expect(headPlan([0, 120], 40, [16]).settings[1]!.error).toBeCloseTo(-360 / (3 * 40 * 16), 10);
+  });
+});
+
 describe('run-out', () => {
   it('halves the indicator’s movement and the clearance', () => {
     const { offCentre: distance, heelShift } = offCentre(0.06, 0.04, 11);
@@ -144,7 +183,10 @@ describe('run-out', () => {
 describe('threads', () => {
   it('knows the threads by name and says which it knows', () => {
     expect(holesFor('M4').tappingDrill).toBe(3.3);
-    expect(() => holesFor('M7')).toThrow('M2, M2.5, M3, M4, M5, M6, M8');
+    const error = thrown(() => holesFor('M7'));
+    expect(error.code).toBe('thread-unknown');
+    expect(error.quantities).toEqual(['thread']);
+    expect(error.message).toContain('M2, M2.5, M3, M4, M5, M6, M8');
   });
 
   it('asks for one and a half diameters of thread in aluminium, and for one in steel', () => {

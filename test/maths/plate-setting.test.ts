@@ -29,6 +29,14 @@ describe('one plate for several cylinders', () => {
     expect(settlePlate([18, 19], 22).move).toBe(3.5);
   });
 
+  it('spreads as far apart as they were found, wherever the mark wanted is', () => {
+    const setting = settlePlate([25, 21], 20);
+    expect(setting.spread).toBe(4);
+    expect(setting.worst).toBe(2);
+    expect(setting.move).toBe(-3);
+    expect(setting.errors).toEqual([2, -2]);
+  });
+
   it('leaves one cylinder nothing', () => {
     const setting = settlePlate([20], 22);
     expect(setting.move).toBe(2);

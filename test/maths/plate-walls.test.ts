@@ -42,6 +42,57 @@ describe('walls', () => {
     expect(wallBetween({ slots }, 'hole 1 of set 1', 'slot 1')).toBeCloseTo(30 - 4, 12);
   });
 
+  it('measures radially wherever along its arc the hole lies', () => {
+    // A hole at 45° and 30 mm, a slot at 36 mm from 30° to 50°: 6 mm between their middles.
+    for (const [holeAngle, slotAngle] of [
+      [45, 40],
+      [35, 40],
+      [10, 0],
+      [-10, 0],
+      [170, -179],
+    ] as const) {
+      const holes = [{ pitchRadius: 30, holeAngle, drill: 4 }];
+      const slots = [{ slotRadius: 36, slotWidth: 4, slotAngle, slotSweep: 12 }];
+      expect(wallBetween({ angles: [0], holes, slots }, 'hole 1 of set 1', 'slot 1')).toBeCloseTo(
+        6 - 2 - 2,
+        12,
+      );
+    }
+  });
+
+  it('measures to the nearer end of a slot, on either side of it', () => {
+    // 10° between the hole and the slot's end on a circle of 30 mm: a chord of 60 sin 5° = 5.2293 mm.
+    for (const holeAngle of [20, -20]) {
+      const holes = [{ pitchRadius: 30, holeAngle, drill: 4 }];
+      const slots = [{ slotRadius: 30, slotWidth: 4, slotAngle: 0, slotSweep: 10 }];
+      expect(wallBetween({ angles: [0], holes, slots }, 'hole 1 of set 1', 'slot 1')).toBeCloseTo(
+        1.2293,
+        4,
+      );
+    }
+  });
+
+  it('names what decides a wall, and an angle between sets only where it does', () => {
+    const found = walls({
+      ...plate,
+      angles: [0, 120],
+      holes: [
+        { pitchRadius: 30, holeAngle: 0, drill: 4 },
+        { pitchRadius: 30, holeAngle: 30, drill: 4 },
+      ],
+      slots: [{ slotRadius: 38, slotWidth: 4, slotAngle: 5, slotSweep: 8 }],
+    });
+    const deciding = (first: string, second: string) =>
+      found.find(({ between }) => between[0] === first && between[1] === second)!.quantities;
+    const one = ['pitchRadius-1', 'holeAngle-1', 'drill-1'];
+    const two = ['pitchRadius-2', 'holeAngle-2', 'drill-2'];
+    const slot = ['slotRadius', 'slotWidth', 'slotSweep', 'slotStart'];
+    expect(deciding('hole 1 of set 2', 'hole 2 of set 2')).toEqual([...one, ...two]);
+    expect(deciding('hole 1 of set 1', 'hole 2 of set 2')).toEqual([...one, ...two, 'spacing-2']);
+    expect(deciding('hole 1 of set 1', 'slot 1')).toEqual([...one, ...slot]);
+    expect(deciding('hole 1 of set 2', 'slot 1')).toEqual([...one, ...slot, 'spacing-2']);
+  });
+
   it('is thinnest first and the same however the plate is turned', () => {
     fc.assert(
       fc.property(fc.double({ min: -360, max: 360, noNaN: true }), (turn) => {

@@ -11,7 +11,7 @@ import {
 } from '../../calculators/maths/port-layout.ts';
 import { squishClearance } from '../../calculators/maths/compression.ts';
 import { barrels } from './barrels.ts';
-import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 const layouts = fc
   .record({
@@ -102,6 +102,7 @@ describe('a layout', () => {
 
   it('leaves a disc alone when the barrel moves', () => {
     const layout: PortLayout = { barrel, exhaust: 30, transfers: [38], inlet: disc };
+    expect(layoutTiming(layout).inlet).toEqual({ opens: -130, closes: 50, duration: 180 });
     expect(layoutTiming(raiseBarrel(layout, 1)).inlet).toEqual(layoutTiming(layout).inlet);
   });
 
@@ -125,7 +126,9 @@ describe('a layout', () => {
 
   it('needs a transfer', () => {
     const none: PortLayout = { barrel, exhaust: 30, transfers: [], inlet: disc };
-    expect(codeOf(() => layoutTiming(none))).toBe('no-transfer');
+    const error = thrown(() => layoutTiming(none));
+    expect(error.code).toBe('no-transfer');
+    expect(error.quantities).toEqual(['transfers']);
   });
 
   it('tells how far several differ', () => {

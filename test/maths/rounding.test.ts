@@ -7,6 +7,7 @@ import {
   sayNumber,
 } from '../../calculators/maths/rounding.ts';
 import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 describe('digits', () => {
   it.each([
@@ -83,6 +84,9 @@ describe('plain decimals', () => {
 
   it('have no text for what is not a number', () => {
     expect(codeOf(() => plainDecimal(Number.NaN))).toBe('not-a-number');
+    expect(thrown(() => plainDecimal(Number.NaN)).quantities).toEqual(['value']);
+    expect(thrown(() => decimalsFor(0)).quantities).toEqual(['uncertainty']);
+    expect(plainDecimal(-0)).toBe('0');
     expect(codeOf(() => formatRounded(Number.NaN, 0.1))).toBe('not-a-number');
     expect(codeOf(() => formatRounded(Number.POSITIVE_INFINITY, 0))).toBe('not-a-number');
   });

@@ -60,6 +60,7 @@ describe('sets round a plate', () => {
   });
 
   it('needs an angle, and numbers', () => {
+    expect(setPlaces([180, 180], [10, 190]).places).toEqual([0, 0]);
     expect(thrown(() => setPlaces([180, 180], [0])).code).toBe('spacings');
     expect(thrown(() => setPlaces([])).code).toBe('spacings');
     expect(thrown(() => setPlaces([180, NaN])).message).toMatch(/in degrees/);

@@ -12,6 +12,7 @@ import {
   specificTimeArea,
   timeArea,
 } from '../../calculators/maths/time-area.ts';
+import { travelAt } from '../../calculators/maths/slider-crank.ts';
 import { barrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 
@@ -93,6 +94,30 @@ describe('angle-area', () => {
     expect(skirt).toBeLessThan(widest);
   });
 
+  it('of ports of every shape is what a sum over small steps comes to', () => {
+    const offset = { stroke: 51, rodLength: 90, pinOffset: 4, deckClearance: 1 };
+    const steps = 36_000;
+    const summed = (from: number, to: number, area: (angle: number) => number): number => {
+      const step = (to - from) / steps;
+      let sum = 0;
+      for (let i = 0; i < steps; i += 1) sum += area(from + (i + 0.5) * step) * step;
+      return sum;
+    };
+    for (const cornerRadius of [0, 3, 6]) {
+      const port = { width: 30, height: 12, cornerRadius, count: 2 };
+      const crown = summed(0, 360, (angle) =>
+        uncoveredArea(port, 1 + travelAt(offset, angle) - 30),
+      );
+      expect(crownAngleArea(offset, { ...port, topEdge: 30 }) / crown).toBeCloseTo(1, 6);
+      const skirt = summed(-180, 180, (angle) =>
+        uncoveredArea(port, 85 - (1 + 60 + travelAt(offset, angle))),
+      );
+      expect(
+        skirtAngleArea(offset, { ...port, bottomEdge: 85, skirtLength: 60 }) / skirt,
+      ).toBeCloseTo(1, 6);
+    }
+  });
+
   it('of a disc counts half of the opening and half of the closing', () => {
     expect(discAngleArea(500, 180, 40)).toBe(500 * 140);
     expect(codeOf(() => discAngleArea(0, 180, 40))).toBe('disc-area');
@@ -113,6 +138,8 @@ describe('angle-area', () => {
   });
 
   it('says what is wrong', () => {
+    const skirt = { ...window, bottomEdge: 95, skirtLength: 60 };
+    expect(codeOf(() => skirtAngleArea(barrel, { ...skirt, width: 0 }))).toBe('port-width');
     expect(codeOf(() => timeArea(1, 0))).toBe('rpm');
     expect(codeOf(() => specificTimeArea(1, 0))).toBe('swept-volume');
     expect(codeOf(() => crownAngleArea(barrel, { ...window, width: 0, topEdge: 30 }))).toBe(

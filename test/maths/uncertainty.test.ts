@@ -8,6 +8,7 @@ import {
 } from '../../calculators/maths/slider-crank.ts';
 import { propagate, propagateAll } from '../../calculators/maths/uncertainty.ts';
 import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 const engine = { stroke: 51, rodLength: 104, pinOffset: 0 };
 
@@ -47,6 +48,36 @@ describe('propagate', () => {
     expect(plusMinus).toBeCloseTo(150, 9);
   });
 
+  it.each([
+    ['up', -2, 4],
+    ['down', -4, 2],
+  ])('goes by the side that reaches further, here %s', (_, low, high) => {
+    // As far as it can be followed this is a line of slope 3, and 50 of error make 150.
+    const line = ([x]: readonly number[]) => (x! < low || x! > high ? Number.NaN : 3 * x!);
+    expect(propagate(line, [0], [50]).plusMinus).toBeCloseTo(150, 6);
+  });
+
+  it('counts both sides where they reach equally far', () => {
+    // Up to its walls at −1 and 1 it rises by 2 and falls by 1; 10 of error is ten times as far.
+    const bent = ([x]: readonly number[]) => (Math.abs(x!) > 1 ? Number.NaN : x! > 0 ? 2 * x! : x!);
+    expect(propagate(bent, [0], [10]).plusMinus).toBeCloseTo(10 * Math.sqrt((4 + 1) / 2), 6);
+  });
+
+  it.each([
+    ['up', (x: number) => (x > 1 ? Number.NaN : x > 0 ? x : x / 10)],
+    ['down', (x: number) => (x < -1 ? Number.NaN : x < 0 ? x : x / 10)],
+  ])('counts what happens up to the wall where that is the more: %s', (_, f) => {
+    // 2 of error: −0.2 on the open side, and 1 before the wall on the other.
+    const { plusMinus } = propagate(([x]) => f(x!), [0], [2]);
+    expect(plusMinus).toBeCloseTo(Math.sqrt((0.2 ** 2 + 1) / 2), 6);
+  });
+
+  it('does not stumble over a place on the way that has no answer', () => {
+    const holed = ([x]: readonly number[]) =>
+      Math.abs(x!) > 1 || Math.abs(Math.abs(x!) - 0.5) < 0.1 ? Number.NaN : x!;
+    expect(propagate(holed, [0], [2]).plusMinus).toBeCloseTo(2, 6);
+  });
+
   it('leaves out what is exact', () => {
     expect(propagate(([a]) => 1 / a!, [0.5], [0]).plusMinus).toBe(0);
     expect(propagate(([a]) => 1 / a!, [0.5], []).plusMinus).toBe(0);
@@ -58,6 +89,13 @@ describe('propagate', () => {
     expect(codeOf(() => propagate(([a]) => (a === 1 ? 1 : Number.NaN), [1], [1]))).toBe(
       'no-neighbour',
     );
+    expect(thrown(() => propagate(([a]) => a!, [1], [Infinity])).quantities).toEqual([
+      'uncertainty',
+    ]);
+    const lonely = ([a, b]: readonly number[]) => (a === 1 ? b! : Number.NaN);
+    const error = thrown(() => propagate(lonely, [1, 1], [1, 1]));
+    expect(error.code).toBe('no-neighbour');
+    expect(error.quantities).toEqual(['uncertainty']);
     const faulty = ([a]: readonly number[]) => {
       if (a !== 1) throw new TypeError('a fault');
       return a;

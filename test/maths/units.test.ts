@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { convert, quantityOf } from '../../calculators/maths/units.ts';
 import { codeOf } from './code-of.ts';
+import { thrown } from './thrown.ts';
 
 const families = [
   ['mm', 'cm', 'm', 'µm', 'in', 'thou', 'ft'],
@@ -48,5 +49,11 @@ describe('convert', () => {
     expect(codeOf(() => convert(1, '°C', 'mm'))).toBe('unit-mismatch');
     expect(codeOf(() => convert(1, 'furlong', 'mm'))).toBe('unknown-unit');
     expect(codeOf(() => convert(1, 'mm', 'constructor'))).toBe('unknown-unit');
+    expect(thrown(() => convert(1, 'mm', 'deg')).quantities).toEqual(['unit']);
+    expect(thrown(() => quantityOf('furlong')).quantities).toEqual(['unit']);
+  });
+
+  it('leaves a figure to its last digit where the unit stays', () => {
+    expect(convert(0.1 + 0.2, 'mm', 'mm')).toBe(0.30000000000000004);
   });
 });
