@@ -11,6 +11,7 @@ import {
 } from './fields.ts';
 import { rests, type Read } from './rests-on.ts';
 import { quote } from './parse.ts';
+import { sentenceIn } from './sentence.ts';
 import { measuredSpreads } from './spreads.ts';
 import {
   Absent,
@@ -23,6 +24,7 @@ import {
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
+import type { LengthDisplay } from './units.ts';
 
 /** Texts by key, as typed or as found in the address; only those that were given. */
 export type Texts = Readonly<Record<string, string>>;
@@ -183,9 +185,9 @@ function gatherInput(
 }
 
 /** Replaces what is not a finite number by a sentence, so that no NaN reaches the page. */
-function finiteOnly(value: ResultValue): ResultValue {
+function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
   const why = 'This figure has no finite value for these inputs.';
-  if (value instanceof Absent) return value;
+  if (value instanceof Absent) return absent(sentenceIn(value.why, lengths));
   if (typeof value === 'number') return Number.isFinite(value) ? value : absent(why);
   return value.flat().every((entry) => Number.isFinite(entry)) ? value : absent(why);
 }
@@ -263,7 +265,10 @@ export function evaluate(
     const results = Object.fromEntries(
       Object.keys(calculator.results).map((name) => {
         const missing = restsOnUnread(calculator, base, unread, { kind: 'result', name });
-        return [name, missing === undefined ? finiteOnly(raw[name]!) : absent(missing)];
+        return [
+          name,
+          missing === undefined ? finiteOnly(raw[name]!, options.lengths) : absent(missing),
+        ];
       }),
     );
     let spreads: Readonly<Record<string, number>> | undefined;
@@ -278,6 +283,7 @@ export function evaluate(
     };
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;
+    const sentence = sentenceIn(error.message, options.lengths);
     const onPage = new Set(fields.map((field) => field.key));
     const keys = error.quantities.flatMap((quantity) => {
       const key = calculator.fieldOf[quantity] ?? quantity;
@@ -287,15 +293,13 @@ export function evaluate(
       ...base,
       fields: fields.map((field) =>
         keys.includes(field.key) && field.problem === undefined
-          ? { ...field, problem: error.message }
+          ? { ...field, problem: sentence }
           : field,
       ),
-      results: allAbsent(calculator, error.message),
+      results: allAbsent(calculator, sentence),
       spreads: {},
       problems: [
-        ...(keys[0] === undefined
-          ? [{ sentence: error.message }]
-          : [{ key: keys[0], sentence: error.message }]),
+        ...(keys[0] === undefined ? [{ sentence }] : [{ key: keys[0], sentence }]),
         ...problems,
       ],
       computed: false,

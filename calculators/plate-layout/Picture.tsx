@@ -132,7 +132,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           onEnd={commit}
         />
       </svg>
-      <p class="picture-words" aria-live="polite">
+      <p class="picture-words">
         {spot.words}. Pick a hole to see its place; drag it to move it in every set.
       </p>
     </div>

@@ -59,7 +59,6 @@ export const inputs = {
     step: 5,
   },
   spacing: {
-    assumed: true,
     kind: 'series',
     first: 2,
     group: sets,

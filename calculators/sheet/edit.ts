@@ -20,7 +20,7 @@ import {
   type KeptResult,
   type Reading,
 } from './model.ts';
-import type { StepId } from './steps.ts';
+import { steps, type StepId } from './steps.ts';
 
 export type { Moment };
 
@@ -47,6 +47,9 @@ function fitOrder(engine: Engine): Engine {
     : refuse(engine, { kind: 'order' }, text);
 }
 
+/** What a reader measures of the engine itself: readings were taken on it as it was. */
+const isMeasured = (key: FigureKey): boolean => steps.measure.figures?.includes(key) ?? false;
+
 /** Enters a figure, or takes it out. */
 export function setFigure(before: Engine, key: FigureKey, value: number | undefined): Engine {
   const engine = forget(before, placeOf({ kind: 'figure', key }));
@@ -54,7 +57,11 @@ export function setFigure(before: Engine, key: FigureKey, value: number | undefi
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
   const entered = { ...engine, figures };
-  return key === 'cylinders' ? fitOrder(entered) : entered;
+  if (key === 'cylinders') return fitOrder(entered);
+  // Another stroke, rod, offset or bore is another engine to those who measured on it.
+  if (!isMeasured(key) || engine.figures[key] === undefined) return entered;
+  const later = tick(entered);
+  return withReading(later, 'measure', { changed: later.clock });
 }
 
 function withReading(engine: Engine, id: StepId, change: Partial<Reading>): Engine {

@@ -24,6 +24,9 @@ const named = (keys: readonly FigureKey[]): string =>
 const missingOf = ({ figures }: Engine): FigureKey[] =>
   crankFigures.filter((key) => figures[key] === undefined);
 
+/** Further from its figure than a barrel of this engine can be, crank degrees. */
+const UNLIKELY = 25;
+
 /** Whether a step's readings were taken before another step altered the engine. */
 const isStale = (engine: Engine, id: 'squish' | 'exhaust', by: 'squish' | 'exhaust'): boolean =>
   readingOf(engine, by).changed > readingOf(engine, id).checked;
@@ -43,7 +46,7 @@ function squishAfter({ engine, lengths }: Case, index: number, change: number): 
   const then = now + change;
   const goes = `Its squish of ${show(now)}`;
   if (then <= DUST) {
-    return `Do not do it as it is. ${goes} would come to ${show(then)}: the piston strikes the head. As much has to be put back under the head, or another barrel used.`;
+    return `Do not do it as it is. ${goes} would come to ${show(then)}: the piston strikes the head. As much has to be put back under the head, which gives its volume back too, or another head or barrel used.`;
   }
   const { squish: figure, 'squish-tolerance': allowed = 0 } = engine.figures;
   if (figure === undefined) {
@@ -73,6 +76,12 @@ export function judgePort(given: Case): Judgement {
   const rows = entries.map<Verdict>((entry, i) => {
     const verdict = against(given, entry, target);
     if (verdict.result !== 'fail' || entry === null || crank === undefined) return verdict;
+    if (Math.abs(entry - target) > UNLIKELY) {
+      return {
+        ...verdict,
+        words: `It reads ${amount(entry - target, 'deg', reading.step, lengths)} from the figure, which no gasket makes: check the disc, the reading, and which edge it was.`,
+      };
+    }
     const move = barrelMove(crank, entry, target);
     if (typeof move === 'string') return { ...verdict, words: `${verdict.words} ${move}` };
     const off = amount(entry - target, 'deg', reading.step, lengths);

@@ -17,6 +17,11 @@ import { boxName } from './steps.ts';
 const earlier = 'against the way the cam turns, which is earlier (advances)';
 const later = 'the way the cam turns, which is later (retards)';
 
+/** No points ignition of such an engine fires earlier, crank degrees: common practice is 15 to 35. */
+const EARLIEST = 50;
+/** A plate or a set reaches no further than this in its slots, crank degrees. */
+const SLOT_REACH = 15;
+
 /** Each cylinder in crank degrees, and the one turn of the plate that suits all best. */
 export function judgeTiming(given: Case): Judgement {
   const { engine, reading, entries, tolerance, lengths } = given;
@@ -26,6 +31,16 @@ export function judgeTiming(given: Case): Judgement {
   if (typeof wanted === 'string') {
     return { rows: unjudged(entries), whole: [wanted], missing: [] };
   }
+  if (wanted > EARLIEST) {
+    const sheet = amount(target, 'mm', reading.step, lengths);
+    return {
+      rows: unjudged(entries),
+      whole: [
+        `The ${sheet} of the sheet are ${degrees(wanted)} before the top, where no such engine fires: check the figure, its unit, and stroke and rod. Nothing is judged against it.`,
+      ],
+      missing: [],
+    };
+  }
   const angles = entries.map((entry) =>
     entry === null ? null : attempted(() => timingAt(geometry, entry)),
   );
@@ -33,6 +48,13 @@ export function judgeTiming(given: Case): Judgement {
     if (angle === null) return empty;
     if (typeof angle === 'string') return { result: 'fail', words: angle };
     const off = angle - wanted;
+    if (angle > EARLIEST || Math.abs(off) > SLOT_REACH) {
+      const read = amount(entries[i]!, 'mm', reading.step, lengths);
+      return {
+        result: 'fail',
+        words: `${read} is ${degrees(angle)} before the top, further from the figure than any slot reaches: check the reading and its unit, and at which top it was taken.`,
+      };
+    }
     if (isWithin(off, tolerance)) {
       return { result: 'pass', words: `${fixed(angle, 1)}° before the top` };
     }
@@ -44,31 +66,67 @@ export function judgeTiming(given: Case): Judgement {
     };
   });
   const known = angles.filter((angle): angle is number => typeof angle === 'number');
-  const settled = known.length === angles.length && rows.some((row) => row.result === 'fail');
+  const likely = known.every(
+    (angle) => angle <= EARLIEST && Math.abs(angle - wanted) <= SLOT_REACH,
+  );
+  const settled =
+    likely && known.length === angles.length && rows.some((row) => row.result === 'fail');
   return { rows, whole: settled ? plateWords(given, known, wanted) : [], missing: [] };
+}
+
+/** A turn of the plate in crank degrees (+ earlier) and what it leaves of each cylinder's error. */
+interface Turn {
+  readonly move: number;
+  readonly errors: readonly number[];
+  readonly why: string;
+}
+
+/**
+ * The turn of the plate that leaves the fewest sets to be moved, since a set that is right is not to
+ * be moved; of turns alike in that, none at all, then the one that leaves the worst cylinder best.
+ */
+function bestTurn(found: readonly number[], wanted: number, tolerance: number): Turn | string {
+  const settled = attempted(() => settlePlate(found, wanted));
+  if (typeof settled === 'string') return settled;
+  const asFound = found.map((angle) => angle - wanted);
+  const few = 'that leaves the fewest sets to be moved';
+  const turned = (move: number, why: string): Turn => ({
+    move,
+    errors: asFound.map((error) => error + move),
+    why,
+  });
+  const turns = [
+    turned(0, few),
+    turned(settled.move, 'that is the least that leaves the worst cylinder best'),
+    ...asFound.map((error) => turned(-error, few)),
+  ];
+  const out = ({ errors }: Turn): number =>
+    errors.filter((error) => !isWithin(error, tolerance)).length;
+  return turns.reduce((best, turn) => (out(turn) < out(best) ? turn : best));
 }
 
 /** The one turn of the plate, and what is then left for the sets. */
 function plateWords(given: Case, found: readonly number[], wanted: number): string[] {
   const { engine, reading, tolerance, lengths } = given;
-  const setting = attempted(() => settlePlate(found, wanted));
+  const setting = bestTurn(found, wanted, tolerance);
   if (typeof setting === 'string') return [setting];
-  const ratio = engine.figures['speed-ratio'] ?? 1;
-  const radius = engine.figures['slot-radius'];
-  const turn =
-    Math.abs(setting.move) < 0.05
-      ? 'Leave the plate where it is.'
-      : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}: that is the least that leaves the worst cylinder best.`;
-  if (isWithin(setting.worst, tolerance)) {
+  const stays = Math.abs(setting.move) < 0.05;
+  const ratio = engine.figures['speed-ratio'];
+  const radius = ratio === undefined ? undefined : engine.figures['slot-radius'];
+  const turn = stays
+    ? 'Leave the plate where it is, and move only the sets that are out.'
+    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}: ${setting.why}.`;
+  if (setting.errors.every((error) => isWithin(error, tolerance))) {
     return [turn, 'Every cylinder is then within its limits; no set has to be moved.'];
   }
-  const moves = radius === undefined ? undefined : setMoves(setting, radius, ratio);
+  const moves =
+    radius === undefined || ratio === undefined ? undefined : setMoves(setting, radius, ratio);
   const sets = setting.errors.flatMap((error, i) => {
     if (isWithin(error, tolerance)) return [];
     const along =
       moves === undefined ? '' : `, ${amount(moves[i]!, 'mm', 0.1, lengths)} along its slot`;
     return [
-      `${boxName(reading, i)}: then move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
+      `${boxName(reading, i)}: ${stays ? '' : 'then '}move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
     ];
   });
   return [turn, ...sets];

@@ -59,9 +59,9 @@ export const pointsSteps = {
       target: 'resistance',
       tolerance: 'resistance-tolerance',
       tooHigh:
-        'Clean the terminals and measure again; a coil still above it is to be changed. It is high by',
+        'Clean the terminals, take off what the meter’s own leads read, and measure again; a coil still above it is to be changed. It is high by',
       tooLow:
-        'Subtract what the meter’s leads read; a coil still below it is to be changed. It is low by',
+        'See that nothing else is connected across it and that the leads do not touch, and measure again; a coil still below it has shorted turns, or is another coil, and is to be changed. It is low by',
       moves:
         'Another coil is to be proved again: that it sparks, and that the switch stops it. Of less resistance, it draws more current through points and condenser.',
     },

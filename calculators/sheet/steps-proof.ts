@@ -95,6 +95,7 @@ export const proofSteps = {
         'Compression changes with it, and a joint is new. Under the barrel instead of under the head it moves every port as well.',
     },
     after: {
+      measure: 'Another stroke or rod moves the crown up or down at the top.',
       clearance:
         'Another piston may be higher or lower at the crown, and the barrel goes back on its gasket.',
       'ring-gap': barrelOff,
@@ -175,6 +176,7 @@ export const proofSteps = {
         'All ports of a barrel move together: the transfers, and an inlet that the piston opens. Squish, deck and compression move too, and the joint is new: prove them again. The timing stands, since it is read from the piston’s own top.',
     },
     after: {
+      measure: 'Another stroke, rod or offset moves where the crown stands at each degree.',
       top: 'The degrees are counted from true top dead centre.',
       clearance:
         'Another piston may be higher or lower at the crown, and meets the edge elsewhere.',

@@ -48,6 +48,7 @@ export const startSteps = {
       'Never a bare hand, a glove or a rag over a running inlet: each can be drawn in, and a hand is burnt by spit-back.',
     after: {
       coil: 'A coil that was changed has not yet been proved to die with the switch.',
+      clip: 'A slide that was out may stick when it is back.',
       screws: 'An idle screw that was turned in may hold a slide open.',
       slides: 'A cable that was moved may hold a slide open.',
     },
@@ -91,6 +92,7 @@ export const startSteps = {
       exhaust: 'Ports that were moved change compression and squish.',
       leak: 'A crankcase that leaks runs weak (lean), and can run away.',
       coil: 'A coil that was changed has not yet been proved to spark.',
+      gap: 'A gap that was changed has moved the timing and the spark.',
       timing: 'An engine is not to be fired with timing that is not as last checked.',
       float: 'A float that was moved may flood.',
       jets: 'Other jets can run a cylinder weak.',

@@ -3,7 +3,7 @@ import { Errors } from './Errors.tsx';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 import { LengthsChoice } from './LengthsChoice.tsx';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
-import { Problems } from './Problems.tsx';
+import { Problems, problemLines } from './Problems.tsx';
 import { Leads } from './Results.tsx';
 import { Spoken } from './Spoken.tsx';
 import type { State } from './state.ts';
@@ -22,11 +22,14 @@ export function Figures({ calculator, evaluation, onDefaults, ...handlers }: Pro
   const invented = evaluation.fields.some(({ given, origin }) => given && origin === 'example');
   const marked = !evaluation.demonstration;
   const whose = whoseAnswer(calculator, evaluation);
+  const problems = problemLines(evaluation);
   return (
     <>
       <div class="calc-answer" data-part="answer">
         <Leads {...{ calculator, evaluation, lengths }} />
-        <Spoken lines={leadLines(calculator, evaluation, lengths)} />
+        <Spoken
+          lines={problems.length > 0 ? problems : leadLines(calculator, evaluation, lengths)}
+        />
       </div>
       <div class="calc-notes">
         {whose === undefined ? null : <p class="whose">{whose}</p>}

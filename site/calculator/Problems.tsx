@@ -25,11 +25,15 @@ function entries(evaluation: Evaluation): Entry[] {
   });
 }
 
+/** The same as lines, to be heard after a pause: a figure half typed is not yet a fault. */
+export const problemLines = (evaluation: Evaluation): string[] =>
+  entries(evaluation).map(({ sentence }) => sentence);
+
 /** Everything that stands in the way of a result, in words, each tied to its field. */
 export function Problems({ evaluation, idPrefix }: Props) {
   const list = entries(evaluation);
   return (
-    <div role="alert" class="problems">
+    <div role="alert" aria-live="off" class="problems">
       {list.length === 0 ? null : (
         <ul>
           {list.map(({ sentence, key }) => (

@@ -1,4 +1,9 @@
-import { listParts, type FigureField, type ListField } from '../../calculators/frame/fields.ts';
+import {
+  listParts,
+  type FieldSpec,
+  type FigureField,
+  type ListField,
+} from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { numberAndUnit } from '../../calculators/frame/parse.ts';
@@ -48,6 +53,13 @@ export function textInList(field: ListField, lengths: LengthDisplay): string {
     .join(' ');
 }
 
+/** Said as the unit of a figure that may be either: no field reads it, and its sentence asks. */
+const IN_OR_THOU = 'in or thou';
+
+/** Whether a bare figure in a field of thou looks like one in inches: 0.014 for 14 thou. */
+const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
+  shown === 'thou' && !spec.isError && /^[+−-]?0?[.,]0\d{1,3}$/.test(number);
+
 /** What the state keeps for a typed text: a bare number means the unit printed beside the field. */
 export function textToKeep(
   typed: string,
@@ -57,7 +69,10 @@ export function textToKeep(
   const shown = fieldUnit(spec, lengths);
   if (shown === spec.unit) return typed;
   const pieces = numberAndUnit(typed);
-  return pieces?.unit === '' ? `${pieces.number}${units[shown].token}` : typed;
+  if (pieces?.unit !== '') return typed;
+  return isDoubtful(pieces.number, spec, shown)
+    ? `${pieces.number} ${IN_OR_THOU}`
+    : `${pieces.number}${units[shown].token}`;
 }
 
 /** The same for several figures in one field, where any of them is typed bare. */

@@ -17,7 +17,7 @@ let finder: Promise<(question: string) => Found[]> | undefined;
 const ready = (): Promise<(question: string) => Found[]> =>
   (finder ??= fetch(new URL('search-index.json', home))
     .then((answer) => {
-      if (!answer.ok) throw new Error(answer.statusText);
+      if (!answer.ok) throw new TypeError(answer.statusText);
       return answer.json() as Promise<SearchIndex>;
     })
     .then(makeFinder));
@@ -50,8 +50,15 @@ async function show(): Promise<void> {
       found.length === 0
         ? 'Nothing found. Try another word for it, or a shorter one.'
         : `${count}${found.length > MOST ? `; the best ${MOST} are shown` : ''}.`;
-  } catch {
+  } catch (error) {
     finder = undefined;
+    // What could not be fetched is a TypeError, by the Fetch standard; anything else is a fault.
+    if (!(error instanceof TypeError)) {
+      reportError(error);
+      state.textContent =
+        'The search has a fault, which is the site’s and not yours. The articles, calculators and glossary have pages of their own.';
+      return;
+    }
     state.textContent =
       'The list to search in could not be fetched. Check the connection and type again; the articles, calculators and glossary have pages of their own.';
   }

@@ -43,7 +43,7 @@ export function Order({ copied, ...props }: Props) {
   return (
     <section class="order" aria-labelledby="order-of-work">
       <h2 id="order-of-work">Order of work</h2>
-      <p role="status" class="order-state">
+      <p class="order-state">
         <b>
           {passed} of {order.length}
         </b>{' '}

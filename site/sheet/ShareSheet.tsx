@@ -60,8 +60,11 @@ export function ShareSheet({ engine, lengths }: Props) {
       <h2 id="share-the-sheet">Print and share</h2>
       <p>
         The link holds the whole engine and nothing else is stored anywhere:{' '}
-        <output name="link-size">{fragment.length.toLocaleString('en-GB')}</output> characters after
-        the #. {fragment.length > 2000 ? 'Some messengers cut links longer than 2000.' : ''}
+        <output name="link-size" aria-live="off">
+          {fragment.length.toLocaleString('en-GB')}
+        </output>{' '}
+        characters after the #.{' '}
+        {fragment.length > 2000 ? 'Some messengers cut links longer than 2000.' : ''}
       </p>
       {problem === undefined ? null : (
         <p class="field-problem" role="alert">

@@ -6,12 +6,19 @@ import { askedAsFound, judge, targetWords, type Verdict } from '../../calculator
 import { cylindersOf } from '../../calculators/sheet/model.ts';
 import { isLeftFull, stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
-import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import {
+  boxName,
+  needsReading,
+  reopening,
+  steps,
+  type StepId,
+} from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { units } from '../../calculators/frame/units.ts';
 import type { Copied } from '../calculator/copy.ts';
 import { CopyState } from '../calculator/CopyState.tsx';
+import { Spoken } from '../calculator/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { siteAddress } from '../calculator/site-address.ts';
@@ -97,7 +104,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
                 {...props}
               />
             ))}
-            <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`} role="status">
+            <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
               {rows[i] && markOf(rows[i].result) !== '' ? (
                 <>
                   <b>{markOf(rows[i].result)}</b> {rows[i].words}
@@ -112,6 +119,12 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
         sentences={whole}
       />
       <Said title="What it asked for as found" sentences={asked} />
+      <Spoken
+        lines={[
+          ...rows.map((row, i) => `${boxName(reading, i)}: ${markOf(row.result)} ${row.words}`),
+          ...whole,
+        ]}
+      />
     </>
   );
 }

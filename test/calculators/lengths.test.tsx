@@ -215,3 +215,23 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
   },
 );
+
+describe('a bare 0.014 in a field of thou', () => {
+  const gap = figureSpec('gap');
+  const read = (typed: string) =>
+    readFigure('gap', gap, textToKeep(typed, { spec: gap }, 'in'), undefined, undefined, {
+      lengths: 'in',
+    });
+
+  it('is asked about, since it looks like inches', () => {
+    for (const typed of ['0.014', '.014', '0,014']) {
+      expect(read(typed).problem, typed).toContain('“in or thou”');
+      expect(read(typed).value).toBeUndefined();
+    }
+  });
+
+  it('is read with its unit, and whole thou without one', () => {
+    expect(read('0.014 in').value).toBeCloseTo(0.3556, 9);
+    expect(read('14').value).toBeCloseTo(0.3556, 9);
+  });
+});

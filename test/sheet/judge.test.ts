@@ -136,15 +136,37 @@ describe('a step says pass or the least correction', () => {
       'Every cylinder is then within its limits; no set has to be moved.',
       steps.timing.reading!.moves,
     ]);
+    // One set is out by 2.8° and the others are right: they stay.
     const uneven = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').whole;
-    expect(uneven[0]).toContain('(retards), by 1.4° of crank');
-    const earlier =
-      'then move its set against the way the cam turns, which is earlier (advances), by 1.4° of crank, 0.69 mm along its slot.';
-    expect(uneven.slice(1, -1)).toEqual([
-      'Cylinder 1: then move its set the way the cam turns, which is later (retards), by 1.4° of crank, 0.69 mm along its slot.',
-      `Cylinder 2: ${earlier}`,
-      `Cylinder 3: ${earlier}`,
+    expect(uneven.slice(0, -1)).toEqual([
+      'Leave the plate where it is, and move only the sets that are out.',
+      expect.stringMatching(
+        /^Cylinder 1: move its set the way the cam turns, which is later \(retards\), by 2\.8° of crank, 1\.3\d mm along its slot\.$/,
+      ),
     ]);
+    // Two are out alike: the plate takes them along, and the third is brought back.
+    const most = judge(read('timing', 2.8, 2.8, 2.2), 'timing', 'mm').whole;
+    expect(most[0]).toMatch(/by 2\.8° of crank: that leaves the fewest sets to be moved\.$/);
+    expect(most[1]).toMatch(/^Cylinder 3: then move its set against .* by 2\.8° of crank/);
+    expect(most).toHaveLength(3);
+    // Without the cam's turns for one of the crank nobody knows how far a degree is along a slot.
+    const unknown = setFigure(read('timing', 2.8, 2.2, 2.2), 'speed-ratio', undefined);
+    expect(judge(unknown, 'timing', 'mm').whole.join(' ')).not.toContain('along its slot');
+  });
+
+  it('timing: a reading that no engine and no slot reaches is to be checked, and orders nothing', () => {
+    for (const odd of [16, 7]) {
+      const said = judge(read('timing', odd, 2.2, 2.2), 'timing', 'mm');
+      expect(said.rows[0]).toMatchObject({ result: 'fail' });
+      expect(said.rows[0]!.words).toContain('check the reading and its unit');
+      expect(said.whole.filter((sentence) => /Turn the plate|move its set/.test(sentence))).toEqual(
+        [],
+      );
+    }
+    const far = setFigure(read('timing', 16, 16, 16), 'target', 16);
+    const said = judge(far, 'timing', 'mm');
+    expect(said.rows.map(({ result }) => result)).toEqual(['unjudged', 'unjudged', 'unjudged']);
+    expect(said.whole[0]).toContain('where no such engine fires');
   });
 
   it('every move of a plate or a set names the way, and what that does', () => {
@@ -218,7 +240,7 @@ describe('a correction of the geometry says what it does to the rest', () => {
   // at 94°, 31.7344 mm at 97° and 33.0055 mm at 100°.
   it('the exhaust: millimetres with the degrees, and the piston in the head is refused', () => {
     expect(say(opens(squished(1.2), 94))).toBe(
-      'It opens 3° early: lower the barrel by 1.3 mm, which opens it later. Do not do it as it is. Its squish of 1.2 mm would come to −0.1 mm: the piston strikes the head. As much has to be put back under the head, or another barrel used.',
+      'It opens 3° early: lower the barrel by 1.3 mm, which opens it later. Do not do it as it is. Its squish of 1.2 mm would come to −0.1 mm: the piston strikes the head. As much has to be put back under the head, which gives its volume back too, or another head or barrel used.',
     );
     expect(say(opens(squished(2), 94))).toContain(
       'Take care: its squish of 2 mm would shrink to 0.7 mm, below its least of 1.05 mm.',

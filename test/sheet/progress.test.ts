@@ -72,7 +72,7 @@ function alter(engine: Engine, id: StepId): Engine {
  */
 const moves: Readonly<Record<StepId, readonly StepId[]>> = {
   oil: [],
-  measure: ['timing'],
+  measure: ['squish', 'exhaust', 'timing'],
   // The disc was turned on the crank.
   top: ['exhaust', 'timing'],
   // Another bore or piston: bore, pin offset and crown height, and the barrel was off.
@@ -89,13 +89,13 @@ const moves: Readonly<Record<StepId, readonly StepId[]>> = {
   leak: ['top', 'squish', 'exhaust', 'gap', 'timing', 'start'],
   plate: ['gap', 'timing'],
   coil: ['stop', 'start'],
-  gap: ['timing'],
+  gap: ['timing', 'start'],
   // A set that was moved in its slot.
   timing: ['gap', 'start'],
   float: ['screws', 'start'],
   jets: ['clip', 'start'],
   // The slide was out.
-  clip: ['screws', 'slides', 'start'],
+  clip: ['screws', 'slides', 'stop', 'start'],
   screws: ['slides', 'stop', 'start'],
   slides: ['screws', 'stop', 'start'],
   plug: ['start'],

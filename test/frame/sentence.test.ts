@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { sentenceIn } from '../../calculators/frame/sentence.ts';
+import breakerCam from '../../calculators/breaker-cam/calculator.tsx';
+import pistonPosition from '../../calculators/piston-position/calculator.tsx';
+
+// 25.4 mm to the inch, 0.0254 mm to the thou: NIST SP 811 (2008), B.8.
+describe('a sentence of the maths follows the reader’s lengths', () => {
+  it('each figure by itself, and areas not at all', () => {
+    expect(sentenceIn('From 12.70 mm to −0.254 mm, 3 mm².', 'in')).toBe(
+      'From 0.5000 in to −10.00 thou, 3 mm².',
+    );
+    expect(sentenceIn('From 12.70 mm.', 'mm')).toBe('From 12.70 mm.');
+  });
+
+  it('on the page, beside the field and in place of the result', () => {
+    const short = evaluate(pistonPosition, { rod: '20' }, { lengths: 'in' });
+    expect(short.problems[0]?.sentence).toMatch(/ in\b/);
+    const wide = evaluate(breakerCam, { gap: '1.2' }, { lengths: 'in' });
+    for (const { sentence } of [...short.problems, ...wide.problems]) {
+      expect(sentence).not.toMatch(/\d mm\b/);
+    }
+  });
+});
