@@ -106,7 +106,9 @@ describe('air and jet, from a link', () => {
   });
 
   it('names the jets to either side and leaves the last word to the plug', async () => {
-    await open('air-and-jet/?jet=1mm&sizes=0.9 0.95 1.0', async (page) => {
+    const summer = 'temperature=28&humidity=60%25&altitude=900m';
+    const before = 'right-temperature=12&right-humidity=70%25&right-altitude=100m';
+    await open(`air-and-jet/?${summer}&${before}&jet=1mm&sizes=0.9 0.95 1.0`, async (page) => {
       // The page stands back until its address is read.
       await expect.poll(() => words(page)).toMatch(/0\.95 mm next down/);
       const said = await words(page);
@@ -117,7 +119,8 @@ describe('air and jet, from a link', () => {
 });
 
 describe('needle and clip, from a link', () => {
-  const ring = 'jet-bore=2.6mm&needle-diameter=2.5mm&taper=0deg&clips=5&clip=3';
+  const ring =
+    'jet-bore=2.6mm&needle-diameter=2.5mm&taper=0deg&clips=5&clip=3&clip-pitch=0.9mm&slide-travel=26mm&straight=10mm';
 
   it('is the ring between two circles with a parallel needle, whatever the clip', async () => {
     await open(`needle-and-clip/?${ring}&throttle=50%25`, async (page) => {
@@ -153,7 +156,7 @@ describe('slide balance, from a link', () => {
 
   it('warns when a cable would hold its slide open', async () => {
     const tight =
-      'slides=2&opening-1=1mm&opening-2=3mm&thread=1mm&to=wanted&wanted=3mm&free-play-1=1mm';
+      'slides=2&opening-1=1mm&opening-2=3mm&thread=1mm&to=wanted&wanted=3mm&free-play-1=1mm&free-play-2=1.2mm';
     await open(`slide-balance/?${tight}`, async (page) => {
       await expectResult(page, 'free-after-1', -1, 9);
       expect(await words(page)).toMatch(/would race at idle/);

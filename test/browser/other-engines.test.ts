@@ -301,7 +301,7 @@ for (const { name, missing, start } of [firefox, webkit]) {
           .poll(() =>
             engine.run(() => document.querySelector<HTMLInputElement>('#figure-stroke')!.value),
           )
-          .toBe('50.8');
+          .toBe('2 in');
 
         await engine.click(button('Copy the link'));
         await expect.poll(() => text('.sheet-share .share-state')).toBe('Link copied.');

@@ -213,9 +213,11 @@ describe('several cylinders from one plate', () => {
     await open(`${given}&tolerance=1.5deg`, async (page) => {
       const verdicts = await page.locator('.calc .row-words').allTextContents();
       expect(verdicts).toEqual(
-        ['fail: move this set', 'pass', 'fail: move this set'].map(
-          (words) => `Within tolerance: ${words}`,
-        ),
+        [
+          'fail: move this set',
+          'pass (too near to the limit to be sure: measure again)',
+          'fail: move this set',
+        ].map((words) => `Within tolerance: ${words}`),
       );
     });
   });

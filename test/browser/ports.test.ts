@@ -89,10 +89,13 @@ describe('port timing', () => {
   });
 
   it('warns where the piston leaves a port open that must be shut', async () => {
-    await open(`${given}&port-1=34mm&height-1=18mm&skirt=45mm&inlet=reed`, async (page) => {
-      await expect.poll(() => result(page, 'skirt-cover')).toBeLessThan(0);
-      expect(await page.locator('.remarks').textContent()).toContain('opens into the crankcase');
-    });
+    await open(
+      `${given}&port-1=34mm&height-1=18mm&port-2=42mm&height-2=11mm&skirt=45mm&inlet=reed`,
+      async (page) => {
+        await expect.poll(() => result(page, 'skirt-cover')).toBeLessThan(0);
+        expect(await page.locator('.remarks').textContent()).toContain('opens into the crankcase');
+      },
+    );
   });
 
   it('is used with a finger on a phone', async () => {

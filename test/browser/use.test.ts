@@ -198,7 +198,8 @@ describe('whose figures they are', () => {
       await expect.poll(() => query(page).get('example')).toBe('stroke,rod,rotor');
       await page.reload();
       await settled(page);
-      expect(await mark.innerText()).toBe('example');
+      // The page stands back until its address is read.
+      await expect.poll(() => mark.innerText()).toBe('example');
       expect(await page.locator('.whose').innerText()).toBe(
         '2 figures are still the example’s: stroke and rod length.',
       );
