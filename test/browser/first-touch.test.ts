@@ -67,7 +67,7 @@ describe('a calculator that nobody has touched', () => {
       const other = await page.context().newPage();
       await other.goto(new URL('calculators/compression/', inject('siteUrl')).href);
       await other.locator('.lengths .option').last().click();
-      await expect.poll(() => page.locator('.calc-answer').textContent()).toContain(' in');
+      await expect.poll(() => page.locator('.calc-answer').textContent()).toContain(' thou');
       expect(await page.locator('.lengths input[value="in"]').isChecked()).toBe(true);
     });
   });
