@@ -82,9 +82,12 @@ describe('paper', () => {
       expect(sheets.length).toBeGreaterThan(0);
       expect(sheets.length).toBeLessThanOrEqual(2);
       await page.locator('.calc-form input').first().focus();
-      await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-      const address = await page.locator('.print-address').first().textContent();
-      expect(address).toMatch(new RegExp(`/calculators/${slug}/\\?\\S+=\\S+$`));
+      // What listens for the printer is put in after the first paint.
+      const address = async () => {
+        await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+        return page.locator('.print-address').first().textContent();
+      };
+      await expect.poll(address).toMatch(new RegExp(`/calculators/${slug}/\\?\\S+=\\S+$`));
     });
   });
 });
