@@ -66,7 +66,8 @@ for (const { name, missing, start } of [firefox, webkit]) {
               ':is([data-calculator], [data-sheet]):not([data-ready="true"])',
             );
             for (const place of asleep) place.dispatchEvent(new FocusEvent('focusin'));
-            return asleep.length;
+            // What was asked of the address is seen only once it has been drawn.
+            return asleep.length + (document.documentElement.dataset.asked === undefined ? 0 : 1);
           }),
         )
         .toBe(0);

@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** Enters every calculator on the page, even one far below, and waits until it answers. */
+/** Enters every calculator on the page, even one far below, and waits until it answers and is seen. */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const place of document.querySelectorAll('[data-calculator]')) {
@@ -9,7 +9,7 @@ export async function settled(page: Page): Promise<void> {
     }
   });
   await expect
-    .poll(() => page.locator('[data-calculator]:not([data-ready="true"])').count())
+    .poll(() => page.locator('[data-calculator]:not([data-ready="true"]), [data-asked]').count())
     .toBe(0);
 }
 
