@@ -42,10 +42,11 @@ describe('who hears the page', () => {
       for (let i = 0; i < presses; i += 1) await box.press('ArrowUp');
       // A machine so busy that it pauses between two keys is spoken to between them.
       const paused = performance.now() - start > 800;
+      if (!paused) expect(await heard(page)).toEqual([]);
       await page.waitForTimeout(1300);
       const said = await heard(page);
       expect(said.length).toBeLessThanOrEqual(paused ? presses : 1);
-      expect(said.join('').length).toBeLessThan(200 * presses);
+      for (const words of said) expect(words.length).toBeLessThan(200);
     });
   });
 
