@@ -9,7 +9,8 @@ import { notices } from './site/build/notices.ts';
 import { offline, worker } from './site/build/offline.ts';
 import { Shipped, watchShipped } from './site/build/shipped.ts';
 import { unused } from './site/build/unused.ts';
-import { guardHashes } from './site/waiting/guard.ts';
+import { guardHashes } from './site/waking/guard.ts';
+import { planMet } from './site/build/plan-met.ts';
 import { scriptFiles } from './site/build/script-files.ts';
 
 // Where the build will live, if it is to know: for canonical links, the site map and link pictures.
@@ -58,7 +59,7 @@ export default defineConfig({
   },
   vite: {
     cacheDir: './.cache/vite',
-    plugins: [watchShipped(shipped), importAgain()],
+    plugins: [watchShipped(shipped), importAgain(), planMet()],
     build: {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },

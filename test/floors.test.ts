@@ -1,7 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
-import { breaches, floors } from './floors/imports.ts';
+import { breaches, circles, floors } from './floors/imports.ts';
 
 const CODE = '{calculators,content,site}/**/*.{ts,tsx,astro,mdx,mjs,js}';
 const OWN = '{calculators,content,site,test,.config,.ci}/**/*.*';
@@ -38,6 +38,26 @@ function impurities(names: readonly string[], text?: string): string[] {
     );
 }
 
+describe('the rooms of the site', () => {
+  it('import one another in no circle', () => {
+    expect(
+      circles(
+        files.filter((file) => file.startsWith('site/')),
+        read,
+      ),
+    ).toEqual([]);
+  });
+
+  it('a circle is seen, however many rooms it goes through', () => {
+    const texts: Record<string, string> = {
+      'site/a/x.ts': `import '../b/y.ts'`,
+      'site/b/y.ts': `import '../c/z.ts'`,
+      'site/c/z.ts': `import '../a/x.ts'`,
+    };
+    expect(circles(Object.keys(texts), (file) => texts[file]!)).toContain('a → b → c → a');
+  });
+});
+
 describe('imports go down only', () => {
   it('sees files on every floor', () => {
     for (const { name, holds } of floors) {
@@ -54,9 +74,9 @@ describe('imports go down only', () => {
     ['calculators/maths/x.ts', `import { readFile } from 'node:fs/promises'`],
     ['calculators/maths/x.ts', `export { parse } from '../frame/parse.ts'`],
     ['calculators/maths/x.ts', `const later = await import('mathjs')`],
-    ['calculators/frame/x.ts', `import '../piston-position/calculator.tsx'`],
+    ['calculators/frame/x.ts', `import '../position/piston-position/calculator.tsx'`],
     ['calculators/frame/x.ts', `import '../../site/all-calculators.ts'`],
-    ['calculators/piston-position/x.ts', `import '../find-tdc/calculator.tsx'`],
+    ['calculators/position/piston-position/x.ts', `import '../find-tdc/calculator.tsx'`],
     ['calculators/piston-position/x.ts', `import type { A } from '../../content/x.ts'`],
     ['calculators/picture/x.tsx', `const all = import.meta.glob('../../test/*.ts')`],
     [

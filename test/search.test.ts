@@ -1,6 +1,8 @@
+import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { makeFinder, waysOfAsking, type Found } from '../site/search/finder.ts';
 import { tradeWords } from '../site/search/trade-words.ts';
+import { wordsOf } from '../site/search/words-of.ts';
 
 const thing = (id: number, title: string, also = '', text = ''): Found => ({
   id,
@@ -62,4 +64,9 @@ describe('search', () => {
     const words = tradeWords.flat();
     expect(words.filter((word, i) => words.indexOf(word) !== i)).toEqual([]);
   });
+});
+
+it.each(globSync('content/articles/*.mdx'))('no code of %s is searched', (file) => {
+  const [, body] = /^---\n[\s\S]*?\n---\n([\s\S]*)$/.exec(readFileSync(file, 'utf8'))!;
+  expect(wordsOf(body!)).not.toMatch(/\.\.\/|=>|\.default\b|\bconst\b|\.ts\b/);
 });

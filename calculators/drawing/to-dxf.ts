@@ -1,4 +1,4 @@
-import { SITE_NAME } from '../site-name.ts';
+import { SITE_NAME } from '../frame/site-name.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 import { slotOutline } from './shapes.ts';
 

@@ -1,7 +1,7 @@
-import { MathsError } from '../maths/errors.ts';
-import { MILLIMETRES_PER } from '../maths/length-units.ts';
-import { sayNumber } from '../maths/rounding.ts';
-import { SITE_NAME } from '../site-name.ts';
+import { MathsError } from '../maths/numeric/errors.ts';
+import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
+import { sayNumber } from '../maths/numeric/rounding.ts';
+import { SITE_NAME } from '../frame/site-name.ts';
 import { pathOf } from './paths.ts';
 import type { Drawing, Layer } from './shapes.ts';
 import { CAPITAL } from './to-svg.ts';

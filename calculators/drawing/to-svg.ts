@@ -1,5 +1,5 @@
 import { figure, pathOf } from './paths.ts';
-import { SITE_NAME } from '../site-name.ts';
+import { SITE_NAME } from '../frame/site-name.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 
 /** Namespace of the Dublin Core's elements (ISO 15836-1), whose `creator` says who made a file. */

@@ -1,4 +1,4 @@
-import { MathsError } from '../maths/errors.ts';
+import { MathsError } from '../maths/numeric/errors.ts';
 import {
   choiceField,
   figureField,

@@ -1,4 +1,4 @@
-import { convert, type Unit } from '../maths/units.ts';
+import { convert, type Unit } from '../maths/units/units.ts';
 import { fieldUnit, type Ranged } from './field-unit.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 

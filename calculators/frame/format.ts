@@ -1,4 +1,4 @@
-import { decimalsFor, plainDecimal } from '../maths/rounding.ts';
+import { decimalsFor, plainDecimal } from '../maths/numeric/rounding.ts';
 import { displayUnit, toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** A figure with its unit label: "24.1°", "2.20 mm". */

@@ -1,4 +1,4 @@
-import { convert } from '../maths/units.ts';
+import { convert } from '../maths/units/units.ts';
 import { exampleWords } from './examples.ts';
 import { unitTyped } from './typed-units.ts';
 import { quantityNouns, units, type UnitName } from './units.ts';

@@ -1,4 +1,4 @@
-import { propagateAll } from '../maths/uncertainty.ts';
+import { propagateAll } from '../maths/numeric/uncertainty.ts';
 import type { Measured } from './evaluate.ts';
 import { Absent, type AnyCalculator, type AnyValues, type ResultValue } from './types.ts';
 

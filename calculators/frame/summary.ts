@@ -11,7 +11,7 @@ import {
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
-import { plainDecimal } from '../maths/rounding.ts';
+import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
 import { isExample, remarksOf, touched, whoseAnswer, whoseLeads } from './whose.ts';
 

@@ -1,4 +1,4 @@
-import type { Unit } from '../maths/units.ts';
+import type { Unit } from '../maths/units/units.ts';
 import { units, type Quantity, type UnitName } from './units.ts';
 
 type Spellings = Readonly<Record<string, Unit>>;

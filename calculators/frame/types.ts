@@ -1,5 +1,4 @@
 import type { VNode } from 'preact';
-import type { Stage } from './stages.ts';
 import type { LengthDisplay, UnitName } from './units.ts';
 
 /** Whose figure a field holds. An `example` is nobody's: the invented engine's, until it is touched. */
@@ -225,8 +224,6 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly title: string;
   /** One sentence: what it answers. Shown in lists and under the title. */
   readonly purpose: string;
-  /** Where in the order of the job it belongs. */
-  readonly stage: Stage;
   /** Words people may search for. */
   readonly alsoCalled: readonly string[];
   readonly inputs: I;

@@ -1,4 +1,4 @@
-import { convert, type Unit } from '../maths/units.ts';
+import { convert, type Unit } from '../maths/units/units.ts';
 
 /** A kind of quantity. Only units of the same quantity convert into each other. */
 export type Quantity =

@@ -2,7 +2,7 @@ import { ticks } from 'd3-array';
 import type { Field } from './field.tsx';
 import { usualMargin } from './plot.tsx';
 import type { LinearScale } from './scale.ts';
-import { hundredth } from './steps.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
 import { textWidth } from './text-width.ts';
 
 interface AxisProps {

@@ -1,6 +1,6 @@
 import { fixed } from '../frame/format.ts';
-import { travelBefore, type SliderCrank } from '../maths/slider-crank.ts';
-import { hundredth } from './steps.ts';
+import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
 
 interface Props {
   /** Stroke and rod; the triangle is that of a pin without offset. */

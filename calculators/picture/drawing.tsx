@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { svgElement } from '../drawing/to-svg.ts';
 import type { Drawing, Layer, Line, Shape } from '../drawing/shapes.ts';
-import { hundredth } from './steps.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
 
 interface Props {
   readonly drawing: Drawing;

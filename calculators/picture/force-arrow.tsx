@@ -1,4 +1,4 @@
-import { hundredth } from './steps.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
 
 interface Props {
   readonly x: number;

@@ -1,6 +1,6 @@
 import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
-import { hundredth } from './steps.ts';
-import { hold } from './still.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
+import { hold } from './frozen.ts';
 
 interface HandleProps {
   readonly x: number;

@@ -1,7 +1,7 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
-import { travelBefore, type SliderCrank } from '../maths/slider-crank.ts';
-import { hundredth } from './steps.ts';
+import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
+import { hundredth } from '../maths/numeric/steps.ts';
 
 interface Props {
   readonly geometry: SliderCrank;

@@ -1,6 +1,6 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
-import { travelBefore, velocityAt, type SliderCrank } from '../maths/slider-crank.ts';
+import { travelBefore, velocityAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { AxisBottom, AxisLeft, roomLeft } from './axis.tsx';
 import { Band, Curve } from './curve.tsx';
 import { fieldOf, InField } from './field.tsx';
@@ -8,8 +8,8 @@ import { Handle } from './handle.tsx';
 import { fieldTop, Key, type KeyEntry } from './key.tsx';
 import { Plot } from './plot.tsx';
 import { scaleLinear } from './scale.ts';
-import { useStill } from './still.ts';
-import { evenly } from './steps.ts';
+import { useFrozen } from './frozen.ts';
+import { evenly } from '../maths/numeric/steps.ts';
 
 interface Props {
   readonly geometry: SliderCrank;
@@ -47,7 +47,7 @@ const fieldEnd = (angle: number): number => (angle <= 40 ? 45 : angle <= 85 ? 90
  */
 export function TravelPlot(props: Props) {
   const { geometry, angle, angleSpread, travelSpread, lengths, idPrefix, onAngle, onEnd } = props;
-  const end = useStill(fieldEnd(angle));
+  const end = useFrozen(fieldEnd(angle));
   const unit = units[displayUnit('mm', lengths)].label;
   const shown = (travel: number): number => toDisplay(travel, 'mm', lengths);
   const angles = evenly(0, end, SAMPLES);

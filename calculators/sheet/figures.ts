@@ -1,4 +1,4 @@
-import { engineInputs } from '../engine-inputs.ts';
+import { engineInputs } from '../position/engine-inputs.ts';
 import type { FieldSpec } from '../frame/fields.ts';
 import { carburettorFigures } from './figures-carburettor.ts';
 import { ignitionFigures } from './figures-ignition.ts';

@@ -1,5 +1,5 @@
 import { units } from '../frame/units.ts';
-import { plainDecimal } from '../maths/rounding.ts';
+import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { cylindersOf, entriesOf, type Engine } from './model.ts';
 import { order, steps, type StepId } from './steps.ts';

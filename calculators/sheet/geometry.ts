@@ -1,4 +1,4 @@
-import type { SliderCrank } from '../maths/slider-crank.ts';
+import type { SliderCrank } from '../maths/crank/slider-crank.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine } from './model.ts';
 

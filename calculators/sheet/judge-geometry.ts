@@ -1,6 +1,6 @@
 import { showInput } from '../frame/format.ts';
-import { skimFor } from '../maths/compression.ts';
-import { angleAfter, travelAt, type SliderCrank } from '../maths/slider-crank.ts';
+import { skimFor } from '../maths/cylinder/compression.ts';
+import { angleAfter, travelAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { crankFigures, sliderCrankOf } from './geometry.ts';

@@ -1,5 +1,5 @@
 import { fixed, withUnit } from '../frame/format.ts';
-import { setPlaces, spacingsOf } from '../maths/set-places.ts';
+import { setPlaces, spacingsOf } from '../maths/plate/set-places.ts';
 import {
   against,
   allOf,

@@ -1,5 +1,5 @@
 import { fixed } from '../frame/format.ts';
-import { setMoves, settlePlate, timingAt } from '../maths/plate-setting.ts';
+import { setMoves, settlePlate, timingAt } from '../maths/plate/plate-setting.ts';
 import { sliderCrankOf } from './geometry.ts';
 import {
   amount,

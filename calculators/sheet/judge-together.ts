@@ -1,5 +1,5 @@
 import { fixed } from '../frame/format.ts';
-import { leastWorkOpening } from '../maths/slide-balance.ts';
+import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
 import {
   against,
   allOf,

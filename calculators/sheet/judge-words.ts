@@ -1,6 +1,6 @@
 import { fixed, shownUnit, withUnit } from '../frame/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
-import { MathsError } from '../maths/errors.ts';
+import { MathsError } from '../maths/numeric/errors.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine, Entry } from './model.ts';
 import type { StepReading } from './steps.ts';

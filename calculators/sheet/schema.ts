@@ -1,6 +1,6 @@
 import { longestAt, NAME, NOTES } from './boxes.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
-import { SITE_NAME } from '../site-name.ts';
+import { SITE_NAME } from '../frame/site-name.ts';
 import { FORMAT, LIMITS, VERSION } from './model.ts';
 import { order, steps } from './steps.ts';
 import { units } from '../frame/units.ts';

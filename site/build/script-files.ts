@@ -1,34 +1,82 @@
 import type { Rolldown } from 'vite';
 
-/** What decides whether anything more is to be fetched. */
-const start = /preload-helper|offline\/kept-work|typed-before|site\/waiting/;
-/** Shared by the calculators' page and the engine sheet. */
-const base =
-  /node_modules\/preact\/|calculators\/(?:frame\/|engine-inputs|attempt|picture\/ste(?:ps|ady))|site\/calculator\/(?!mount|wake|typed-before|Live|More|Share|Send|Downloads|picture-file)|maths\/(?:errors|rounding|units|standard|uncertainty|find-root|slider-crank|rim-arc|within)/;
-/** Shared by the calculators' pictures. */
-const marks = /calculators\/picture\/|node_modules\/(?:d3-|internmap)/;
-/** Shared by the calculators that know the barrel. */
-const barrel =
-  /maths\/(?:port-|cylinder-volume|compression|integrate)|calculators\/(?:barrel-inputs|disc-inputs|other-cylinders|remembered)/;
-/** Shared by the calculators that know the cam. */
-const cam = /maths\/breaker-cam|calculators\/cam-inputs/;
+/** A file of script, and the folders and files of the project whose code travels in it. */
+interface ScriptFile {
+  readonly name: string;
+  readonly from: readonly string[];
+  /** How many of the pages' starting points must use a module before it goes there. */
+  readonly sharedBy: number;
+}
 
 /**
- * Which script goes into which file. A file costs a request and half a kilobyte of headers on a
- * phone, and compresses worse alone, so what most pages need travels together.
+ * Which script goes into which file, the first that fits. A file costs a request and half a kilobyte
+ * of headers on a phone, and compresses worse alone, so what most pages need travels together.
  */
+export const plan: readonly ScriptFile[] = [
+  {
+    // What decides whether anything more is to be fetched.
+    name: 'start',
+    from: [
+      'preload-helper',
+      'site/offline/kept-work',
+      'site/browser/typed-before',
+      'site/browser/answering',
+      'site/browser/load-failure',
+    ],
+    sharedBy: 1,
+  },
+  {
+    // Shared by the calculators' pages and the engine sheet.
+    name: 'base',
+    from: [
+      'node_modules/preact/',
+      'calculators/frame/',
+      'calculators/picture/memo',
+      'calculators/position/engine-inputs',
+      'calculators/maths/numeric/',
+      'calculators/maths/units/',
+      'calculators/maths/crank/slider-crank',
+      'calculators/maths/crank/rim-arc',
+      'site/fields/',
+      'site/browser/',
+      'site/calculator/',
+    ],
+    sharedBy: 2,
+  },
+  {
+    // Shared by the calculators' pictures.
+    name: 'marks',
+    from: ['calculators/picture/', 'node_modules/d3-', 'node_modules/internmap'],
+    sharedBy: 4,
+  },
+  {
+    // Shared by the calculators that know the barrel.
+    name: 'barrel',
+    from: ['calculators/maths/cylinder/', 'calculators/geometry/'],
+    sharedBy: 2,
+  },
+  {
+    // Shared by the calculators that know the cam.
+    name: 'cam',
+    from: ['calculators/maths/ignition/breaker-cam', 'calculators/points/cam-inputs'],
+    sharedBy: 2,
+  },
+];
+
+/** Whether a module of the bundle is among those that a place names. */
+export const liesIn = (module: string, place: string): boolean => module.includes(`/${place}`);
+
 export const scriptFiles: Rolldown.RolldownOptions = {
   output: {
     // Every file names those it fetches: two letters less of each, and still one chance in 10¹⁰ of a clash.
     chunkFileNames: '_astro/[name].[hash:6].js',
     codeSplitting: {
-      groups: [
-        { name: 'start', test: start, priority: 4 },
-        { name: 'base', test: base, minShareCount: 2, priority: 3 },
-        { name: 'marks', test: marks, minShareCount: 4, priority: 2 },
-        { name: 'barrel', test: barrel, minShareCount: 2, priority: 1 },
-        { name: 'cam', test: cam, minShareCount: 2 },
-      ],
+      groups: plan.map(({ name, from, sharedBy }, index) => ({
+        name,
+        test: (id: string) => from.some((place) => liesIn(id, place)),
+        minShareCount: sharedBy,
+        priority: plan.length - index,
+      })),
     },
   },
 };

@@ -1,4 +1,4 @@
-import { plainDecimal } from '../../calculators/maths/rounding.ts';
+import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
 import { withUnit } from '../../calculators/frame/format.ts';
 import { showResult } from '../../calculators/frame/show-result.ts';
 import type { ResultSpec, ResultValue } from '../../calculators/frame/types.ts';

@@ -1,11 +1,11 @@
 import { leadLines } from '../../calculators/frame/summary.ts';
-import { Errors } from './Errors.tsx';
-import { Fields, type FieldHandlers } from './Fields.tsx';
-import { LengthsChoice } from './LengthsChoice.tsx';
+import { Errors } from '../fields/PlusMinus.tsx';
+import { Fields, type FieldHandlers } from '../fields/Fields.tsx';
+import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
-import { Problems, problemLines } from './Problems.tsx';
+import { Problems, problemLines } from '../fields/Problems.tsx';
 import { Leads } from './Results.tsx';
-import { Spoken } from './Spoken.tsx';
+import { Spoken } from '../browser/Spoken.tsx';
 import type { State } from './state.ts';
 import { whoseAnswer } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';

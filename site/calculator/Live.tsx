@@ -14,7 +14,7 @@ import { Figures } from './Figures.tsx';
 import { lastGood } from './last-good.ts';
 import { More } from './More.tsx';
 import { PictureGuard } from './PictureGuard.tsx';
-import { rememberedLengths, watchLengths } from './preferences.ts';
+import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
 import { useLate } from './use-late.ts';

@@ -1,10 +1,10 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { Downloads } from './Downloads.tsx';
+import { Downloads } from './take-away/Downloads.tsx';
 import { Others, Tables } from './Results.tsx';
-import { PrintAddress } from './PrintAddress.tsx';
-import { SendToSheet } from './SendToSheet.tsx';
-import { Share } from './Share.tsx';
+import { PrintAddress } from './take-away/PrintAddress.tsx';
+import { SendToSheet } from './take-away/SendToSheet.tsx';
+import { Share } from './take-away/Share.tsx';
 import type { Now, State } from './state.ts';
 
 interface Props extends State {

@@ -1,5 +1,5 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
-import { typedBefore } from '../calculator/typed-before.ts';
+import { typedBefore } from '../browser/typed-before.ts';
 
 const KEY = 'gudgeon.typed';
 

@@ -3,17 +3,7 @@ import type { Input, ResultSpec } from '../../calculators/frame/types.ts';
 import { calculators } from '../all-calculators.ts';
 import type { Found, SearchIndex } from './finder.ts';
 import { tradeWords } from './trade-words.ts';
-
-/** The words of an article, without its imports, figures, formulas and tags. */
-export function wordsOf(mdx: string): string {
-  return mdx
-    .replaceAll(/^(?:import|export) .*$/gm, '')
-    .replaceAll(/\{(?:[^{}]|\{[^{}]*\})*\}/g, ' ')
-    .replaceAll(/<\/?[A-Za-z][^>]*>/g, ' ')
-    .replaceAll(/&\w+;|[#*_`|>[\]()]/g, ' ')
-    .replaceAll(/\s+/g, ' ')
-    .trim();
-}
+import { wordsOf } from './words-of.ts';
 
 /** Everything that can be found, in a fixed order. */
 export async function searchIndex(): Promise<SearchIndex> {

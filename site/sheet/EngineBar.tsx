@@ -5,7 +5,7 @@ import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts
 import { adopt, freeId, freeName, withEngine, type Store } from '../../calculators/sheet/store.ts';
 import { openText } from '../../calculators/sheet/rescue.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
-import { save } from '../calculator/save.ts';
+import { save } from '../browser/save.ts';
 import { NameBox } from './NameBox.tsx';
 
 interface Props {

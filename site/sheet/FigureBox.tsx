@@ -4,7 +4,7 @@ import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
-import { FigureInput } from '../calculator/FigureInput.tsx';
+import { FigureInput } from '../fields/FigureInput.tsx';
 import { useTyped } from './typed.ts';
 
 export interface BoxProps {

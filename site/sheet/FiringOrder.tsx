@@ -1,6 +1,6 @@
 import { isRefused, readOrder } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
-import { ListInput } from '../calculator/ListInput.tsx';
+import { ListInput } from '../fields/ListInput.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { useTyped } from './typed.ts';
 

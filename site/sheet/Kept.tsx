@@ -1,6 +1,6 @@
 import { dropKept } from '../../calculators/sheet/edit.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
-import { siteAddress } from '../calculator/site-address.ts';
+import { siteAddress } from '../browser/site-address.ts';
 import { NotesBox } from './NotesBox.tsx';
 
 interface Props {

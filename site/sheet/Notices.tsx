@@ -1,4 +1,4 @@
-import { save } from '../calculator/save.ts';
+import { save } from '../browser/save.ts';
 import type { Keeping } from './keeper.ts';
 
 interface Props {

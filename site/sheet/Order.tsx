@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { stages } from '../../calculators/frame/stages.ts';
 import { nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
-import type { Copied } from '../calculator/copy.ts';
+import type { Copied } from '../browser/copy.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import type { Places } from './places.ts';
 import { marks, StepCard } from './StepCard.tsx';

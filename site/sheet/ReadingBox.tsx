@@ -5,7 +5,7 @@ import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/bo
 import { readingOf, type Before } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
-import { textInField, textToKeep } from '../calculator/field-text.ts';
+import { textInField, textToKeep } from '../fields/field-text.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
 import { TextProblem } from './TextProblem.tsx';
 import { useTyped } from './typed.ts';

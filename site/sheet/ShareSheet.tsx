@@ -4,8 +4,8 @@ import { SheetError } from '../../calculators/sheet/errors.ts';
 import { engineFragment } from '../../calculators/sheet/link.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
-import { copyText, type Copied } from '../calculator/copy.ts';
-import { CopyState } from '../calculator/CopyState.tsx';
+import { copyText, type Copied } from '../browser/copy.ts';
+import { CopyState } from '../browser/CopyState.tsx';
 
 interface Props {
   readonly engine: Engine;

@@ -16,12 +16,12 @@ import {
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showInput } from '../../calculators/frame/format.ts';
 import { units } from '../../calculators/frame/units.ts';
-import type { Copied } from '../calculator/copy.ts';
-import { CopyState } from '../calculator/CopyState.tsx';
-import { Spoken } from '../calculator/Spoken.tsx';
+import type { Copied } from '../browser/copy.ts';
+import { CopyState } from '../browser/CopyState.tsx';
+import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
-import { siteAddress } from '../calculator/site-address.ts';
+import { siteAddress } from '../browser/site-address.ts';
 import { momentWords } from '../../calculators/sheet/boxes.ts';
 import { HowTo } from './HowTo.tsx';
 import { ReadingBox } from './ReadingBox.tsx';

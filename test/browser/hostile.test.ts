@@ -10,9 +10,12 @@ import { visit } from './support/page.ts';
 
 vi.setConfig({ testTimeout: 300_000 });
 
-const modules = import.meta.glob<{ default: AnyCalculator }>('../../calculators/*/calculator.tsx', {
-  eager: true,
-});
+const modules = import.meta.glob<{ default: AnyCalculator }>(
+  '../../calculators/*/*/calculator.tsx',
+  {
+    eager: true,
+  },
+);
 const calculators = Object.values(modules).map((module) => module.default);
 
 /** For each calculator: opened anew, and gone to within the page. Seeds are fixed. */

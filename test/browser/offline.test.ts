@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { angleBefore } from '../../calculators/maths/slider-crank.ts';
+import { angleBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { dist, documentOf, pageFiles, pathOf } from './support/built.ts';
 import { expectResult, field, settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';

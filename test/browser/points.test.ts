@@ -1,8 +1,12 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { dwellAngle, opensBefore, type BreakerCam } from '../../calculators/maths/breaker-cam.ts';
-import { chargeTime, currentAfter } from '../../calculators/maths/coil-charge.ts';
-import { settlePlate } from '../../calculators/maths/plate-setting.ts';
+import {
+  dwellAngle,
+  opensBefore,
+  type BreakerCam,
+} from '../../calculators/maths/ignition/breaker-cam.ts';
+import { chargeTime, currentAfter } from '../../calculators/maths/ignition/coil-charge.ts';
+import { settlePlate } from '../../calculators/maths/plate/plate-setting.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { drag, handle } from './support/handles.ts';
 import { phone, visit } from './support/page.ts';

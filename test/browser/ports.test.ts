@@ -5,9 +5,9 @@ import {
   geometricRatio,
   sweptVolume,
   trappedRatio,
-} from '../../calculators/maths/compression.ts';
-import { crownPort, discPort, skirtPort } from '../../calculators/maths/port-timing.ts';
-import { peakSquish } from '../../calculators/maths/squish-velocity.ts';
+} from '../../calculators/maths/cylinder/compression.ts';
+import { crownPort, discPort, skirtPort } from '../../calculators/maths/cylinder/port-timing.ts';
+import { peakSquish } from '../../calculators/maths/cylinder/squish-velocity.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { drag, handle } from './support/handles.ts';
 import { phone, visit } from './support/page.ts';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { angleBefore, travelBefore } from '../../calculators/maths/slider-crank.ts';
+import { angleBefore, travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { dragPart, middleOf } from './support/handles.ts';
 import { phone, visit, visitEarly } from './support/page.ts';

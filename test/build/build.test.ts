@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { retryImports } from '../../site/build/import-again.ts';
 import { noticeOf } from '../../site/build/notices.ts';
+import { unmet } from '../../site/build/plan-met.ts';
+import { plan } from '../../site/build/script-files.ts';
 import { unusedScripts } from '../../site/build/unused.ts';
 
 describe('a package of which something is shipped', () => {
@@ -60,4 +62,10 @@ it('an import that fails is made once more, under another address', () => {
   expect(retryImports(`import(${JSON.stringify(file)});import{a}from"./b.js"`)).not.toContain(
     'catch',
   );
+});
+
+it('a place in the plan of script files that holds no module is named', () => {
+  const all = plan.flatMap(({ from }) => from).map((place) => `/x/${place}y.ts`);
+  expect(unmet(all)).toEqual([]);
+  expect(unmet(all.slice(1))).toEqual([plan[0]!.from[0]]);
 });

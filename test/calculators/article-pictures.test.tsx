@@ -1,8 +1,8 @@
 import { parseHTML } from 'linkedom';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { demoEngine, sliderCrank } from '../../calculators/engine-inputs.ts';
-import { travelBefore } from '../../calculators/maths/slider-crank.ts';
+import { demoEngine, sliderCrank } from '../../calculators/position/engine-inputs.ts';
+import { travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { CrankTriangle, triangleOf } from '../../calculators/picture/crank-triangle.tsx';
 import { APART, PointsCircuit } from '../../calculators/picture/points-circuit.tsx';
 

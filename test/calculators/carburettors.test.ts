@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import airAndJet from '../../calculators/air-and-jet/calculator.tsx';
-import slideBalance from '../../calculators/slide-balance/calculator.tsx';
+import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
+import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import findTdc from '../../calculators/find-tdc/calculator.tsx';
+import findTdc from '../../calculators/position/find-tdc/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';

@@ -15,7 +15,7 @@ import { calculators } from '../../site/all-calculators.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { Figures } from '../../site/calculator/Figures.tsx';
 import { More } from '../../site/calculator/More.tsx';
-import { readAs, textInField, textToKeep } from '../../site/calculator/field-text.ts';
+import { readAs, textInField, textToKeep } from '../../site/fields/field-text.ts';
 
 /** Most significant digits of a figure in a field, and of any text that is shown. */
 const IN_A_FIELD = 5;

@@ -2,7 +2,7 @@ import { point } from '@flatten-js/core';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
-import plateLayout from '../../calculators/plate-layout/calculator.tsx';
+import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
 
 const texts = {
   sets: '3',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import breakerCam from '../../calculators/breaker-cam/calculator.tsx';
-import coilCharge from '../../calculators/coil-charge/calculator.tsx';
-import plateSetting from '../../calculators/plate-setting/calculator.tsx';
+import breakerCam from '../../calculators/points/breaker-cam/calculator.tsx';
+import coilCharge from '../../calculators/points/coil-charge/calculator.tsx';
+import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import compression from '../../calculators/compression/calculator.tsx';
+import compression from '../../calculators/geometry/compression/calculator.tsx';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
-import portTiming from '../../calculators/port-timing/calculator.tsx';
-import timeArea from '../../calculators/time-area/calculator.tsx';
+import portTiming from '../../calculators/geometry/port-timing/calculator.tsx';
+import timeArea from '../../calculators/geometry/time-area/calculator.tsx';
 import { allGiven } from './states.ts';
 
 const run = (calculator: unknown, texts: Texts): Evaluation =>

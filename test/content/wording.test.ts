@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { demoBarrel } from '../../calculators/barrel-inputs.ts';
-import { demoEngine } from '../../calculators/engine-inputs.ts';
+import { demoBarrel } from '../../calculators/geometry/barrel-inputs.ts';
+import { demoEngine } from '../../calculators/position/engine-inputs.ts';
 import { expansion, ZINC_MELTS } from '../../content/expansion.ts';
 
 const folder = new URL('../../content/articles/', import.meta.url);

@@ -1,5 +1,5 @@
-import { plateDrawing } from '../../calculators/plate-layout/drawing.ts';
-import { setAngles } from '../../calculators/maths/plate-layout.ts';
+import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
+import { setAngles } from '../../calculators/maths/plate/plate-layout.ts';
 
 /** Invented: three sets at unequal angles, two holes each, two slots. */
 export const samplePlate = {

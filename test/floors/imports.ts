@@ -88,3 +88,23 @@ export function breaches(file: string, text: string): string[] {
     return allowed ? [] : [`${file} (${floor.name}) imports ${local ? target : name}`];
   });
 }
+
+/** The room of the site that a file belongs to: the folder below `site/`; a loose file is its own. */
+const roomOf = (file: string): string => file.split('/').slice(1, 2).join();
+
+/** The ways round by which a room of the site comes to import itself, such as `a → b → a`. */
+export function circles(files: readonly string[], read: (file: string) => string): string[] {
+  const onward = new Map<string, Set<string>>();
+  for (const file of files) {
+    for (const name of importsOf(file, read(file)).filter((name) => name.startsWith('.'))) {
+      const target = posix.join(posix.dirname(file), name);
+      if (!target.startsWith('site/') || roomOf(target) === roomOf(file)) continue;
+      onward.set(roomOf(file), (onward.get(roomOf(file)) ?? new Set()).add(roomOf(target)));
+    }
+  }
+  const from = (room: string, way: readonly string[]): string[] =>
+    way.includes(room)
+      ? [[...way.slice(way.indexOf(room)), room].join(' → ')]
+      : [...(onward.get(room) ?? [])].flatMap((next) => from(next, [...way, room]));
+  return [...new Set([...onward.keys()].flatMap((room) => from(room, [])))];
+}

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import airAndJet from '../../calculators/air-and-jet/calculator.tsx';
-import calculator from '../../calculators/piston-position/calculator.tsx';
+import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
+import calculator from '../../calculators/position/piston-position/calculator.tsx';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';

@@ -7,7 +7,7 @@ import {
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
 import { absent, type AnyCalculator, type Inputs } from '../../calculators/frame/types.ts';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 
 const length = { unit: 'mm', help: 'By rule.', why: 'no sample is otherwise', step: 0.5 } as const;
 
@@ -84,7 +84,6 @@ export const sample = defineCalculator({
   slug: 'sample',
   title: 'A sample',
   purpose: 'Measures a sample.',
-  stage: 'position',
   alsoCalled: [],
   inputs,
   results: {

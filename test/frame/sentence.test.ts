@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { sentenceIn } from '../../calculators/frame/sentence.ts';
-import breakerCam from '../../calculators/breaker-cam/calculator.tsx';
-import pistonPosition from '../../calculators/piston-position/calculator.tsx';
+import breakerCam from '../../calculators/points/breaker-cam/calculator.tsx';
+import pistonPosition from '../../calculators/position/piston-position/calculator.tsx';
 
 // 25.4 mm to the inch, 0.0254 mm to the thou: NIST SP 811 (2008), B.8.
 describe('a sentence of the maths follows the reader’s lengths', () => {

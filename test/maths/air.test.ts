@@ -9,7 +9,7 @@ import {
   standardTemperature,
   stationPressure,
   type Air,
-} from '../../calculators/maths/air.ts';
+} from '../../calculators/maths/carburettor/air.ts';
 import { thrown } from './thrown.ts';
 
 const day: Air = { temperature: 20, pressure: 101.325, humidity: 50 };

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { PistonInBarrel } from '../../calculators/maths/port-timing.ts';
+import type { PistonInBarrel } from '../../calculators/maths/cylinder/port-timing.ts';
 
 const shape = {
   stroke: fc.double({ min: 30, max: 90, noNaN: true }),

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readingOf, travelOf } from '../../calculators/maths/indicator-tilt.ts';
-import { angleOf, arcOf } from '../../calculators/maths/rim-arc.ts';
+import { readingOf, travelOf } from '../../calculators/maths/crank/indicator-tilt.ts';
+import { angleOf, arcOf } from '../../calculators/maths/crank/rim-arc.ts';
 import { codeOf } from './code-of.ts';
 
 describe('arc on a rim', () => {

@@ -13,8 +13,8 @@ import {
   openingAt,
   opensBefore,
   type BreakerCam,
-} from '../../calculators/maths/breaker-cam.ts';
-import { liftProfiles } from '../../calculators/maths/cam-profile.ts';
+} from '../../calculators/maths/ignition/breaker-cam.ts';
+import { liftProfiles } from '../../calculators/maths/ignition/cam-profile.ts';
 import { thrown } from './thrown.ts';
 
 const single: BreakerCam = {

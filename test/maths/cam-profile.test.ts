@@ -5,8 +5,8 @@ import {
   liftProfiles,
   normalisedLift,
   normalisedSlope,
-} from '../../calculators/maths/cam-profile.ts';
-import { MathsError } from '../../calculators/maths/errors.ts';
+} from '../../calculators/maths/ignition/cam-profile.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 
 const fraction = fc.double({ min: 0, max: 1, noNaN: true });
 

@@ -4,7 +4,7 @@ import {
   capillaryRise,
   PETROL_SURFACE_TENSION,
   type WettedTube,
-} from '../../calculators/maths/capillary-rise.ts';
+} from '../../calculators/maths/carburettor/capillary-rise.ts';
 import { thrown } from './thrown.ts';
 
 const petrol = { surfaceTension: PETROL_SURFACE_TENSION, density: 745 };

@@ -16,7 +16,7 @@ import {
   storedEnergy,
   timeConstant,
   type Primary,
-} from '../../calculators/maths/coil-charge.ts';
+} from '../../calculators/maths/ignition/coil-charge.ts';
 import { thrown } from './thrown.ts';
 
 const primary: Primary = { volts: 12, resistance: 3, ballast: 1, inductance: 8 };

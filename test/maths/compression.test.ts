@@ -11,10 +11,13 @@ import {
   trappedRatio,
   trappedVolume,
   type ClearanceParts,
-} from '../../calculators/maths/compression.ts';
-import { cylinderVolume, heightOfVolume } from '../../calculators/maths/cylinder-volume.ts';
-import { buretteVolume, plugHoleVolume } from '../../calculators/maths/head-volume.ts';
-import { bdcAfter, totalTravel } from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/cylinder/compression.ts';
+import {
+  cylinderVolume,
+  heightOfVolume,
+} from '../../calculators/maths/cylinder/cylinder-volume.ts';
+import { buretteVolume, plugHoleVolume } from '../../calculators/maths/cylinder/head-volume.ts';
+import { bdcAfter, totalTravel } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { spindleSpeed } from '../../calculators/maths/cutting-speed.ts';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { spindleSpeed } from '../../calculators/maths/plate/cutting-speed.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 
 it('turns as fast as the workshop rule says', () => {
   // The rule of the United States Army's Ordnance subcourse OD 1645, Lathe Operations: surface feet

@@ -10,8 +10,8 @@ import {
   stretchedTapeError,
   tapeLength,
   tapePlace,
-} from '../../calculators/maths/degree-disc.ts';
-import { travelAt } from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/crank/degree-disc.ts';
+import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { codeOf } from './code-of.ts';
 
 const engine = { stroke: 51, rodLength: 104, pinOffset: 1 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findRoot } from '../../calculators/maths/find-root.ts';
+import { findRoot } from '../../calculators/maths/numeric/find-root.ts';
 import { thrown } from './thrown.ts';
 
 describe('findRoot', () => {

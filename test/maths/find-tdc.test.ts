@@ -8,7 +8,7 @@ import {
   offsetBias,
   tdcReading,
   tdcSpread,
-} from '../../calculators/maths/find-tdc.ts';
+} from '../../calculators/maths/crank/find-tdc.ts';
 import { codeOf } from './code-of.ts';
 
 const plain = { stroke: 51, rodLength: 104, pinOffset: 0 };

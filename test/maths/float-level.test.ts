@@ -14,7 +14,7 @@ import {
   type FloatLever,
   type FuelFeed,
   type Gauging,
-} from '../../calculators/maths/float-level.ts';
+} from '../../calculators/maths/carburettor/float-level.ts';
 import { thrown } from './thrown.ts';
 
 const lever: FloatLever = {

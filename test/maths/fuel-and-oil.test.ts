@@ -8,7 +8,7 @@ import {
   partsOf,
   percentOfRatio,
   ratioOfPercent,
-} from '../../calculators/maths/fuel-and-oil.ts';
+} from '../../calculators/maths/fuel/fuel-and-oil.ts';
 import { thrown } from './thrown.ts';
 
 const litres = fc.double({ min: 0.5, max: 30, noNaN: true });

@@ -7,7 +7,7 @@ import {
   USUAL_OIL,
   USUAL_PETROL,
   type FuelMix,
-} from '../../calculators/maths/fuel-density.ts';
+} from '../../calculators/maths/fuel/fuel-density.ts';
 import { thrown } from './thrown.ts';
 
 const plain: FuelMix = {

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/breaker-cam.ts';
+import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/ignition/breaker-cam.ts';
 import {
   angleAtGap,
   angleAtGapRange,
   fitGapReadings,
-} from '../../calculators/maths/gap-readings.ts';
-import { fitLine } from '../../calculators/maths/line-fit.ts';
+} from '../../calculators/maths/ignition/gap-readings.ts';
+import { fitLine } from '../../calculators/maths/numeric/line-fit.ts';
 import { thrown } from './thrown.ts';
 
 describe('trials of gap against opening angle', () => {

@@ -1,12 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dwellAngle, opensBefore, type BreakerCam } from '../../calculators/maths/breaker-cam.ts';
+import {
+  dwellAngle,
+  opensBefore,
+  type BreakerCam,
+} from '../../calculators/maths/ignition/breaker-cam.ts';
 import {
   retardRate,
   runUntilRetard,
   runUntilShut,
   wornPoints,
-} from '../../calculators/maths/heel-wear.ts';
+} from '../../calculators/maths/ignition/heel-wear.ts';
 import { thrown } from './thrown.ts';
 
 const cam: BreakerCam = {

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jetAreaRatio, jetOfArea, mixtureRatio, sizesAbout } from '../../calculators/maths/jets.ts';
+import {
+  jetAreaRatio,
+  jetOfArea,
+  mixtureRatio,
+  sizesAbout,
+} from '../../calculators/maths/carburettor/jets.ts';
 import { thrown } from './thrown.ts';
 
 const relative = fc.double({ min: 0.5, max: 1.5, noNaN: true });

@@ -8,19 +8,19 @@ import {
   squishClearance,
   sweptVolume,
   trappedVolume,
-} from '../../calculators/maths/compression.ts';
+} from '../../calculators/maths/cylinder/compression.ts';
 import {
   assertDisc,
   offCentreDiscError,
   stretchedDiscError,
   stretchedTapeError,
   tapeLength,
-} from '../../calculators/maths/degree-disc.ts';
-import { discScale, tdcReading, tdcSpread } from '../../calculators/maths/find-tdc.ts';
-import { buretteVolume, plugHoleVolume } from '../../calculators/maths/head-volume.ts';
-import { readingOf, travelOf } from '../../calculators/maths/indicator-tilt.ts';
-import { assertWindow } from '../../calculators/maths/port-area.ts';
-import { crownBelowPort, skirtCover } from '../../calculators/maths/port-fit.ts';
+} from '../../calculators/maths/crank/degree-disc.ts';
+import { discScale, tdcReading, tdcSpread } from '../../calculators/maths/crank/find-tdc.ts';
+import { buretteVolume, plugHoleVolume } from '../../calculators/maths/cylinder/head-volume.ts';
+import { readingOf, travelOf } from '../../calculators/maths/crank/indicator-tilt.ts';
+import { assertWindow } from '../../calculators/maths/cylinder/port-area.ts';
+import { crownBelowPort, skirtCover } from '../../calculators/maths/cylinder/port-fit.ts';
 import {
   bottomEdgeForDuration,
   crownPort,
@@ -28,21 +28,25 @@ import {
   skirtPort,
   topEdgeForDuration,
   topEdgeForOpening,
-} from '../../calculators/maths/port-timing.ts';
-import { angleOf, arcOf } from '../../calculators/maths/rim-arc.ts';
+} from '../../calculators/maths/cylinder/port-timing.ts';
+import { angleOf, arcOf } from '../../calculators/maths/crank/rim-arc.ts';
 import {
   angleAfter,
   assertGeometry,
   degreesPerMillimetre,
   travelAt,
-} from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/crank/slider-crank.ts';
 import {
   bowlVolume,
   meanSquish,
   squishVelocityAt,
-} from '../../calculators/maths/squish-velocity.ts';
-import { coverageFactor } from '../../calculators/maths/student.ts';
-import { discAngleArea, specificTimeArea, timeArea } from '../../calculators/maths/time-area.ts';
+} from '../../calculators/maths/cylinder/squish-velocity.ts';
+import { coverageFactor } from '../../calculators/maths/numeric/student.ts';
+import {
+  discAngleArea,
+  specificTimeArea,
+  timeArea,
+} from '../../calculators/maths/cylinder/time-area.ts';
 import { holdsTo } from './limits.ts';
 
 const engine = { stroke: 50, rodLength: 100, pinOffset: 0 };

@@ -4,8 +4,8 @@ import {
   standardPressure,
   standardTemperature,
   stationPressure,
-} from '../../calculators/maths/air.ts';
-import { capillaryRise } from '../../calculators/maths/capillary-rise.ts';
+} from '../../calculators/maths/carburettor/air.ts';
+import { capillaryRise } from '../../calculators/maths/carburettor/capillary-rise.ts';
 import {
   displacedMass,
   fuelLevel,
@@ -13,22 +13,29 @@ import {
   levelAtJet,
   needlePush,
   springRise,
-} from '../../calculators/maths/float-level.ts';
+} from '../../calculators/maths/carburettor/float-level.ts';
 import {
   mixedRatio,
   oilFor,
   oilToReach,
   partsOf,
   ratioOfPercent,
-} from '../../calculators/maths/fuel-and-oil.ts';
+} from '../../calculators/maths/fuel/fuel-and-oil.ts';
 import {
   ethanolDensity,
   fuelDensity,
   petrolDensity,
-} from '../../calculators/maths/fuel-density.ts';
-import { jetAreaRatio, mixtureRatio, sizesAbout } from '../../calculators/maths/jets.ts';
-import { annulus, needleDiameterAt } from '../../calculators/maths/needle.ts';
-import { balanceSlides, openingsFromVacuum } from '../../calculators/maths/slide-balance.ts';
+} from '../../calculators/maths/fuel/fuel-density.ts';
+import {
+  jetAreaRatio,
+  mixtureRatio,
+  sizesAbout,
+} from '../../calculators/maths/carburettor/jets.ts';
+import { annulus, needleDiameterAt } from '../../calculators/maths/carburettor/needle.ts';
+import {
+  balanceSlides,
+  openingsFromVacuum,
+} from '../../calculators/maths/carburettor/slide-balance.ts';
 import { holdsTo, range } from './limits.ts';
 
 const air = { temperature: 15, pressure: 101, humidity: 50 };

@@ -3,12 +3,12 @@ import {
   dwellAngle,
   gapForDwell,
   openAngle,
-} from '../../calculators/maths/breaker-cam.ts';
+} from '../../calculators/maths/ignition/breaker-cam.ts';
 import {
   fractionAtLift,
   normalisedLift,
   normalisedSlope,
-} from '../../calculators/maths/cam-profile.ts';
+} from '../../calculators/maths/ignition/cam-profile.ts';
 import {
   assertDwell,
   assertPrimary,
@@ -16,21 +16,21 @@ import {
   ballastForCurrent,
   highestSwing,
   speedAtShare,
-} from '../../calculators/maths/coil-charge.ts';
-import { fitGapReadings } from '../../calculators/maths/gap-readings.ts';
+} from '../../calculators/maths/ignition/coil-charge.ts';
+import { fitGapReadings } from '../../calculators/maths/ignition/gap-readings.ts';
 import {
   retardRate,
   runUntilRetard,
   runUntilShut,
   wornPoints,
-} from '../../calculators/maths/heel-wear.ts';
-import { fitLine } from '../../calculators/maths/line-fit.ts';
+} from '../../calculators/maths/ignition/heel-wear.ts';
+import { fitLine } from '../../calculators/maths/numeric/line-fit.ts';
 import {
   arcForTiming,
   settlePlate,
   withinTolerance,
-} from '../../calculators/maths/plate-setting.ts';
-import { setPlaces } from '../../calculators/maths/set-places.ts';
+} from '../../calculators/maths/plate/plate-setting.ts';
+import { setPlaces } from '../../calculators/maths/plate/set-places.ts';
 import { holdsTo } from './limits.ts';
 
 const cam = {

@@ -1,14 +1,14 @@
-import { spindleSpeed } from '../../calculators/maths/cutting-speed.ts';
-import { headPlan, toothPlan } from '../../calculators/maths/dividing.ts';
-import { plateBlank } from '../../calculators/maths/plate-blank.ts';
+import { spindleSpeed } from '../../calculators/maths/plate/cutting-speed.ts';
+import { headPlan, toothPlan } from '../../calculators/maths/plate/dividing.ts';
+import { plateBlank } from '../../calculators/maths/plate/plate-blank.ts';
 import {
   chord,
   equalSpacing,
   holePlaces,
   setAngles,
-} from '../../calculators/maths/plate-layout.ts';
-import { offCentre } from '../../calculators/maths/plate-run-out.ts';
-import { assertWalls, walls, type Plate } from '../../calculators/maths/plate-walls.ts';
+} from '../../calculators/maths/plate/plate-layout.ts';
+import { offCentre } from '../../calculators/maths/plate/plate-run-out.ts';
+import { assertWalls, walls, type Plate } from '../../calculators/maths/plate/plate-walls.ts';
 import { holdsTo } from './limits.ts';
 
 const hole = { pitchRadius: 30, holeAngle: 0, drill: 4 };

@@ -8,7 +8,7 @@ import {
   needleRise,
   shareOfDrop,
   type TaperedNeedle,
-} from '../../calculators/maths/needle.ts';
+} from '../../calculators/maths/carburettor/needle.ts';
 import { thrown } from './thrown.ts';
 
 const needle: TaperedNeedle = { diameter: 2.5, taper: 1.5, straight: 5 };

@@ -7,7 +7,7 @@ import {
   holePlaces,
   setAngles,
   steps,
-} from '../../calculators/maths/plate-layout.ts';
+} from '../../calculators/maths/plate/plate-layout.ts';
 import { codeOf } from './code-of.ts';
 
 const radius = fc.double({ min: 1, max: 200, noNaN: true });

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { headPlan, toothPlan } from '../../calculators/maths/dividing.ts';
-import { plateBlank } from '../../calculators/maths/plate-blank.ts';
-import { offCentre } from '../../calculators/maths/plate-run-out.ts';
+import { headPlan, toothPlan } from '../../calculators/maths/plate/dividing.ts';
+import { plateBlank } from '../../calculators/maths/plate/plate-blank.ts';
+import { offCentre } from '../../calculators/maths/plate/plate-run-out.ts';
 import {
   holesFor,
   leastEngagement,
   minorDiameter,
   threadHoles,
-} from '../../calculators/maths/thread-holes.ts';
+} from '../../calculators/maths/plate/thread-holes.ts';
 import { codeOf } from './code-of.ts';
 import { thrown } from './thrown.ts';
 

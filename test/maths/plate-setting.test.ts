@@ -9,7 +9,7 @@ import {
   settlePlate,
   timingAt,
   withinTolerance,
-} from '../../calculators/maths/plate-setting.ts';
+} from '../../calculators/maths/plate/plate-setting.ts';
 import { thrown } from './thrown.ts';
 
 const angle = fc.double({ min: 0, max: 60, noNaN: true });

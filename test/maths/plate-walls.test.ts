@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assertWalls, walls, type Plate } from '../../calculators/maths/plate-walls.ts';
+import { assertWalls, walls, type Plate } from '../../calculators/maths/plate/plate-walls.ts';
 import { codeOf } from './code-of.ts';
 
 const plate: Plate = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { uncoveredArea, windowArea } from '../../calculators/maths/port-area.ts';
+import { uncoveredArea, windowArea } from '../../calculators/maths/cylinder/port-area.ts';
 
 const port = { width: 20, height: 10, cornerRadius: 2, count: 1 };
 

@@ -8,8 +8,8 @@ import {
   raiseTransfers,
   spreadOf,
   type PortLayout,
-} from '../../calculators/maths/port-layout.ts';
-import { squishClearance } from '../../calculators/maths/compression.ts';
+} from '../../calculators/maths/cylinder/port-layout.ts';
+import { squishClearance } from '../../calculators/maths/cylinder/compression.ts';
 import { barrels } from './barrels.ts';
 import { thrown } from './thrown.ts';
 

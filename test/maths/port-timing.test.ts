@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MathsError } from '../../calculators/maths/errors.ts';
-import { crownBelowPort, skirtCover } from '../../calculators/maths/port-fit.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
+import { crownBelowPort, skirtCover } from '../../calculators/maths/cylinder/port-fit.ts';
 import {
   bottomEdgeForDuration,
   crownPort,
@@ -10,8 +10,8 @@ import {
   topEdgeForDuration,
   topEdgeForOpening,
   type PistonInBarrel,
-} from '../../calculators/maths/port-timing.ts';
-import { bdcAfter, totalTravel } from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/cylinder/port-timing.ts';
+import { bdcAfter, totalTravel } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels, plainBarrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 

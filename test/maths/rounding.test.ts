@@ -5,7 +5,7 @@ import {
   formatRounded,
   plainDecimal,
   sayNumber,
-} from '../../calculators/maths/rounding.ts';
+} from '../../calculators/maths/numeric/rounding.ts';
 import { codeOf } from './code-of.ts';
 import { thrown } from './thrown.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evenly, setPlaces, spacingsOf } from '../../calculators/maths/set-places.ts';
+import { evenly, setPlaces, spacingsOf } from '../../calculators/maths/plate/set-places.ts';
 import { thrown } from './thrown.ts';
 
 describe('sets round a plate', () => {

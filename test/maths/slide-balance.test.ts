@@ -5,7 +5,7 @@ import {
   freePlayAfter,
   leastWorkOpening,
   openingsFromVacuum,
-} from '../../calculators/maths/slide-balance.ts';
+} from '../../calculators/maths/carburettor/slide-balance.ts';
 import { thrown } from './thrown.ts';
 
 const openings = fc.array(fc.double({ min: 0, max: 10, noNaN: true }), {

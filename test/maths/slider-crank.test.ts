@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import {
   accelerationAt,
   angleAfter,
@@ -12,7 +12,7 @@ import {
   travelBefore,
   velocityAt,
   type SliderCrank,
-} from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/crank/slider-crank.ts';
 import { codeOf } from './code-of.ts';
 
 const plain: SliderCrank = { stroke: 51, rodLength: 104, pinOffset: 0 };

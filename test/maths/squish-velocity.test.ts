@@ -6,7 +6,7 @@ import {
   squishAreaShare,
   squishVelocityAt,
   type SquishHead,
-} from '../../calculators/maths/squish-velocity.ts';
+} from '../../calculators/maths/cylinder/squish-velocity.ts';
 import { barrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 

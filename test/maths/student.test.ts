@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coverageFactor } from '../../calculators/maths/student.ts';
+import { coverageFactor } from '../../calculators/maths/numeric/student.ts';
 import { thrown } from './thrown.ts';
 
 describe('the factor for 95 times in 100', () => {

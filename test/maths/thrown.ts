@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 
 /**
  * The error of the maths package that `action` throws; fails the test if it throws none, or one that

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { integrate } from '../../calculators/maths/integrate.ts';
-import { uncoveredArea, windowArea, type PortWindow } from '../../calculators/maths/port-area.ts';
-import { crownPort } from '../../calculators/maths/port-timing.ts';
+import { integrate } from '../../calculators/maths/numeric/integrate.ts';
+import {
+  uncoveredArea,
+  windowArea,
+  type PortWindow,
+} from '../../calculators/maths/cylinder/port-area.ts';
+import { crownPort } from '../../calculators/maths/cylinder/port-timing.ts';
 import {
   blowdownAngleArea,
   crownAngleArea,
@@ -11,8 +15,8 @@ import {
   skirtAngleArea,
   specificTimeArea,
   timeArea,
-} from '../../calculators/maths/time-area.ts';
-import { travelAt } from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/cylinder/time-area.ts';
+import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 

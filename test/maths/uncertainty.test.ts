@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import {
   angleBefore,
   degreesPerMillimetre,
   travelAt,
-} from '../../calculators/maths/slider-crank.ts';
-import { propagate, propagateAll } from '../../calculators/maths/uncertainty.ts';
+} from '../../calculators/maths/crank/slider-crank.ts';
+import { propagate, propagateAll } from '../../calculators/maths/numeric/uncertainty.ts';
 import { codeOf } from './code-of.ts';
 import { thrown } from './thrown.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convert, quantityOf } from '../../calculators/maths/units.ts';
+import { convert, quantityOf } from '../../calculators/maths/units/units.ts';
 import { codeOf } from './code-of.ts';
 import { thrown } from './thrown.ts';
 

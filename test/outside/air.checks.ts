@@ -6,8 +6,8 @@ import {
   standardPressure,
   stationPressure,
   type Air,
-} from '../../calculators/maths/air.ts';
-import { convert } from '../../calculators/maths/units.ts';
+} from '../../calculators/maths/carburettor/air.ts';
+import { convert } from '../../calculators/maths/units/units.ts';
 import { ODE_SOLVER, solvedAt } from './ode.ts';
 import type { OutsideCheck } from './types.ts';
 

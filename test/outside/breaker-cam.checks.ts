@@ -8,9 +8,9 @@ import {
   openAngle,
   opensBefore,
   type BreakerCam,
-} from '../../calculators/maths/breaker-cam.ts';
-import { fitLine, heightError, slopeError } from '../../calculators/maths/line-fit.ts';
-import { coverageFactor } from '../../calculators/maths/student.ts';
+} from '../../calculators/maths/ignition/breaker-cam.ts';
+import { fitLine, heightError, slopeError } from '../../calculators/maths/numeric/line-fit.ts';
+import { coverageFactor } from '../../calculators/maths/numeric/student.ts';
 import { drawnDwell, drawnLift, drawnOpening } from './references/cam-drawn.ts';
 import type { OutsideCheck } from './types.ts';
 

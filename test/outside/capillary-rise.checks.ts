@@ -1,4 +1,4 @@
-import { capillaryRise } from '../../calculators/maths/capillary-rise.ts';
+import { capillaryRise } from '../../calculators/maths/carburettor/capillary-rise.ts';
 import { ODE_SOLVER } from './ode.ts';
 import { riseByHalving } from './references/meniscus.ts';
 import type { OutsideCheck } from './types.ts';

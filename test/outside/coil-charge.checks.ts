@@ -8,7 +8,7 @@ import {
   speedAtShare,
   storedEnergy,
   type Primary,
-} from '../../calculators/maths/coil-charge.ts';
+} from '../../calculators/maths/ignition/coil-charge.ts';
 import { ODE_SOLVER, solvedAlong, solvedAt } from './ode.ts';
 import type { OutsideCheck } from './types.ts';
 

@@ -5,9 +5,9 @@ import {
   clearanceForRatio,
   sweptVolume,
   trappedRatio,
-} from '../../calculators/maths/compression.ts';
-import { plugHoleVolume } from '../../calculators/maths/head-volume.ts';
-import { convert } from '../../calculators/maths/units.ts';
+} from '../../calculators/maths/cylinder/compression.ts';
+import { plugHoleVolume } from '../../calculators/maths/cylinder/head-volume.ts';
+import { convert } from '../../calculators/maths/units/units.ts';
 import { evaluate } from 'mathjs';
 import type { OutsideCheck } from './types.ts';
 

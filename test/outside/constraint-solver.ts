@@ -1,5 +1,5 @@
 import { GcsWrapper, init_planegcs_module, type SketchPrimitive } from '@salusoft89/planegcs';
-import type { PistonInBarrel } from '../../calculators/maths/port-timing.ts';
+import type { PistonInBarrel } from '../../calculators/maths/cylinder/port-timing.ts';
 
 /**
  * The slider-crank drawn as a sketch and solved by a constraint solver, which knows distances and

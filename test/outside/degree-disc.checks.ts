@@ -6,7 +6,7 @@ import {
   stretchedDiscError,
   tapeLength,
   tapePlace,
-} from '../../calculators/maths/degree-disc.ts';
+} from '../../calculators/maths/crank/degree-disc.ts';
 import { exactAngle } from './references/slider-crank-exact.ts';
 import type { OutsideCheck } from './types.ts';
 

@@ -7,10 +7,10 @@ import {
   offsetBias,
   tdcReading,
   tdcSpread,
-} from '../../calculators/maths/find-tdc.ts';
-import { readingOf } from '../../calculators/maths/indicator-tilt.ts';
-import { arcOf } from '../../calculators/maths/rim-arc.ts';
-import type { SliderCrank } from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/crank/find-tdc.ts';
+import { readingOf } from '../../calculators/maths/crank/indicator-tilt.ts';
+import { arcOf } from '../../calculators/maths/crank/rim-arc.ts';
+import type { SliderCrank } from '../../calculators/maths/crank/slider-crank.ts';
 import { exactAngle } from './references/slider-crank-exact.ts';
 import type { OutsideCheck } from './types.ts';
 

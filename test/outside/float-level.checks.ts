@@ -8,7 +8,7 @@ import {
   tangRatio,
   type FloatLever,
   type FuelFeed,
-} from '../../calculators/maths/float-level.ts';
+} from '../../calculators/maths/carburettor/float-level.ts';
 import { levelByHalving, type FloatInSi } from './references/float-moments.ts';
 import type { OutsideCheck } from './types.ts';
 

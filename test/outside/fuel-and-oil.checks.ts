@@ -4,8 +4,8 @@ import {
   oilFor,
   oilToReach,
   ratioOfPercent,
-} from '../../calculators/maths/fuel-and-oil.ts';
-import { convert } from '../../calculators/maths/units.ts';
+} from '../../calculators/maths/fuel/fuel-and-oil.ts';
+import { convert } from '../../calculators/maths/units/units.ts';
 import type { OutsideCheck } from './types.ts';
 
 const topic = 'fuel-and-oil';

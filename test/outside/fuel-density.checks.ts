@@ -4,7 +4,7 @@ import {
   petrolDensity,
   USUAL_OIL,
   USUAL_PETROL,
-} from '../../calculators/maths/fuel-density.ts';
+} from '../../calculators/maths/fuel/fuel-density.ts';
 import { pureEthanol } from './references/alcohol-tables.ts';
 import type { OutsideCheck } from './types.ts';
 

@@ -1,5 +1,5 @@
 import { chain, bignumber, sqrt, type BigNumber } from 'mathjs';
-import { jetAreaRatio, jetOfArea, mixtureRatio } from '../../calculators/maths/jets.ts';
+import { jetAreaRatio, jetOfArea, mixtureRatio } from '../../calculators/maths/carburettor/jets.ts';
 import type { OutsideCheck } from './types.ts';
 
 const topic = 'air-and-jet';

@@ -1,5 +1,9 @@
 import { bignumber, pi, type BigNumber } from 'mathjs';
-import { annulus, inSeries, type TaperedNeedle } from '../../calculators/maths/needle.ts';
+import {
+  annulus,
+  inSeries,
+  type TaperedNeedle,
+} from '../../calculators/maths/carburettor/needle.ts';
 import type { OutsideCheck } from './types.ts';
 
 const topic = 'needle-and-clip';

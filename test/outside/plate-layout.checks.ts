@@ -1,11 +1,15 @@
 import { Arc, Circle, Line, point, vector, type Point } from '@flatten-js/core';
 import { fraction, type Fraction } from 'mathjs';
-import { headPlan, toothPlan } from '../../calculators/maths/dividing.ts';
-import { plateBlank } from '../../calculators/maths/plate-blank.ts';
-import { chord, holePlace, setAngles } from '../../calculators/maths/plate-layout.ts';
-import { offCentre } from '../../calculators/maths/plate-run-out.ts';
-import { walls, type Plate } from '../../calculators/maths/plate-walls.ts';
-import { holesFor, minorDiameter, threadHoles } from '../../calculators/maths/thread-holes.ts';
+import { headPlan, toothPlan } from '../../calculators/maths/plate/dividing.ts';
+import { plateBlank } from '../../calculators/maths/plate/plate-blank.ts';
+import { chord, holePlace, setAngles } from '../../calculators/maths/plate/plate-layout.ts';
+import { offCentre } from '../../calculators/maths/plate/plate-run-out.ts';
+import { walls, type Plate } from '../../calculators/maths/plate/plate-walls.ts';
+import {
+  holesFor,
+  minorDiameter,
+  threadHoles,
+} from '../../calculators/maths/plate/thread-holes.ts';
 import type { OutsideCheck } from './types.ts';
 
 const flatten = '@flatten-js/core 1.6';

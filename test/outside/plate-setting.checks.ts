@@ -1,5 +1,5 @@
 import solver from 'javascript-lp-solver';
-import { arcForTiming, settlePlate } from '../../calculators/maths/plate-setting.ts';
+import { arcForTiming, settlePlate } from '../../calculators/maths/plate/plate-setting.ts';
 import type { OutsideCheck } from './types.ts';
 
 const cases: readonly (readonly [target: number, found: readonly number[]])[] = [

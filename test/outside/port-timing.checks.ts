@@ -3,8 +3,8 @@ import {
   skirtPort,
   topEdgeForDuration,
   type PistonInBarrel,
-} from '../../calculators/maths/port-timing.ts';
-import { layoutTiming } from '../../calculators/maths/port-layout.ts';
+} from '../../calculators/maths/cylinder/port-timing.ts';
+import { layoutTiming } from '../../calculators/maths/cylinder/port-layout.ts';
 import { SOLVER, solvedAngle } from './constraint-solver.ts';
 import type { OutsideCheck } from './types.ts';
 

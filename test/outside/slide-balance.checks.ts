@@ -1,5 +1,8 @@
 import solver from 'javascript-lp-solver';
-import { balanceSlides, openingsFromVacuum } from '../../calculators/maths/slide-balance.ts';
+import {
+  balanceSlides,
+  openingsFromVacuum,
+} from '../../calculators/maths/carburettor/slide-balance.ts';
 import type { OutsideCheck } from './types.ts';
 
 const topic = 'slide-balance';

@@ -8,7 +8,7 @@ import {
   travelAt,
   velocityAt,
   type SliderCrank,
-} from '../../calculators/maths/slider-crank.ts';
+} from '../../calculators/maths/crank/slider-crank.ts';
 import { turnBodies } from './references/slider-crank-bodies.ts';
 import {
   exactAngle,

@@ -4,7 +4,7 @@ import {
   peakSquish,
   squishVelocityAt,
   type SquishHead,
-} from '../../calculators/maths/squish-velocity.ts';
+} from '../../calculators/maths/cylinder/squish-velocity.ts';
 import { RUNNING_SUM, runningSum } from './running-sum.ts';
 import type { OutsideCheck } from './types.ts';
 

@@ -1,12 +1,12 @@
-import { integrate } from '../../calculators/maths/integrate.ts';
-import { uncoveredArea, type PortWindow } from '../../calculators/maths/port-area.ts';
+import { integrate } from '../../calculators/maths/numeric/integrate.ts';
+import { uncoveredArea, type PortWindow } from '../../calculators/maths/cylinder/port-area.ts';
 import {
   blowdownAngleArea,
   crownAngleArea,
   discAngleArea,
   discOpenArea,
   skirtAngleArea,
-} from '../../calculators/maths/time-area.ts';
+} from '../../calculators/maths/cylinder/time-area.ts';
 import { solvedAngle } from './constraint-solver.ts';
 import { RUNNING_SUM, runningSum } from './running-sum.ts';
 import type { OutsideCheck } from './types.ts';

@@ -27,7 +27,7 @@ import type {
   Input,
   ResultValue,
 } from '../../calculators/frame/types.ts';
-import { MathsError } from '../../calculators/maths/errors.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import { calculators } from '../../site/all-calculators.ts';
 
 const RANDOM_STATES = 20;

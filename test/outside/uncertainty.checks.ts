@@ -1,4 +1,4 @@
-import { propagate } from '../../calculators/maths/uncertainty.ts';
+import { propagate } from '../../calculators/maths/numeric/uncertainty.ts';
 import type { OutsideCheck } from './types.ts';
 
 /** All lengths in nm, temperatures in °C. */

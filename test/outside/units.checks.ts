@@ -1,4 +1,4 @@
-import { convert } from '../../calculators/maths/units.ts';
+import { convert } from '../../calculators/maths/units/units.ts';
 import type { OutsideCheck } from './types.ts';
 
 const NIST =

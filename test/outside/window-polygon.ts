@@ -1,5 +1,5 @@
 import { Arc, BooleanOperations, Point, Polygon, Segment } from '@flatten-js/core';
-import type { PortWindow } from '../../calculators/maths/port-area.ts';
+import type { PortWindow } from '../../calculators/maths/cylinder/port-area.ts';
 
 export const POLYGONS = '@flatten-js/core 1.6.15: the window as a polygon with arcs, cut by a box';
 

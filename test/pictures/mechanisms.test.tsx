@@ -1,11 +1,11 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { Barrel } from '../../calculators/find-tdc/Barrel.tsx';
-import { Disc } from '../../calculators/find-tdc/Disc.tsx';
-import { CENTRE, PIN, POINTER, RIM, ROD } from '../../calculators/find-tdc/places.ts';
+import { Barrel } from '../../calculators/position/find-tdc/Barrel.tsx';
+import { Disc } from '../../calculators/position/find-tdc/Disc.tsx';
+import { CENTRE, PIN, POINTER, RIM, ROD } from '../../calculators/position/find-tdc/places.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { liftAt, openingAt } from '../../calculators/maths/breaker-cam.ts';
-import { travelBefore } from '../../calculators/maths/slider-crank.ts';
+import { liftAt, openingAt } from '../../calculators/maths/ignition/breaker-cam.ts';
+import { travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { drawn } from './support/draw.tsx';
 import { sheetsOf, type Sheet } from './support/marks.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { askedAsFound, judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
-import { balanceSlides } from '../../calculators/maths/slide-balance.ts';
+import { balanceSlides } from '../../calculators/maths/carburettor/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { figureKeys, type FigureKey } from '../../calculators/sheet/figures.ts';

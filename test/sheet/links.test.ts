@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, globSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
@@ -7,7 +7,8 @@ import { faults } from '../../content/first-start/faults.ts';
 import { runaway } from '../../content/first-start/runaway.ts';
 import { signGroups } from '../../content/first-start/signs.ts';
 
-const hasCalculator = (slug: string): boolean => existsSync(`calculators/${slug}/calculator.tsx`);
+const hasCalculator = (slug: string): boolean =>
+  globSync(`calculators/*/${slug}/calculator.tsx`).length === 1;
 const hasArticle = (slug: string): boolean => existsSync(`content/articles/${slug}.mdx`);
 
 describe('what a step or a fault leads to is there', () => {

@@ -1,5 +1,5 @@
 import { point, type Point } from '@flatten-js/core';
-import type { BreakerCam } from '../../../calculators/maths/breaker-cam.ts';
+import type { BreakerCam } from '../../../calculators/maths/ignition/breaker-cam.ts';
 
 /** A point turned anticlockwise about another by a share of a whole turn. */
 const turned = (start: Point, turns: number, centre: Point): Point =>

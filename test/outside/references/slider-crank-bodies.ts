@@ -3,7 +3,7 @@
  * bore, and turned by a motor. One millimetre is one unit of the solver's length.
  */
 import { BoxShape, PrismaticJoint, RevoluteJoint, Settings, Vec2, World } from 'planck';
-import type { SliderCrank } from '../../../calculators/maths/slider-crank.ts';
+import type { SliderCrank } from '../../../calculators/maths/crank/slider-crank.ts';
 
 /** How far the solver lets joints gape; its usual 0.005 units is too much here. */
 const GAP = 1e-9;

@@ -3,7 +3,7 @@
  * from the cosine rule, with none of the rearranging that the maths package does.
  */
 import { all, create, type BigNumber, type FactoryFunctionMap } from 'mathjs';
-import type { SliderCrank } from '../../../calculators/maths/slider-crank.ts';
+import type { SliderCrank } from '../../../calculators/maths/crank/slider-crank.ts';
 
 const math = create(all as FactoryFunctionMap, { number: 'BigNumber', precision: 64 });
 

@@ -1,0 +1,134 @@
+import { fixed } from '../../frame/format.ts';
+import type { PictureProps } from '../../frame/types.ts';
+import { displayUnit, toDisplay, units } from '../../frame/units.ts';
+import { MathsError } from '../../maths/numeric/errors.ts';
+import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Band, Curve, type Point } from '../../picture/curve.tsx';
+import { fieldOf, InField } from '../../picture/field.tsx';
+import { Handle } from '../../picture/handle.tsx';
+import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
+import { apart } from '../../picture/labels.ts';
+import { Plot } from '../../picture/plot.tsx';
+import { scaleLinear } from '../../picture/scale.ts';
+import { useFrozen } from '../../picture/frozen.ts';
+import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { jetAt, type Values } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+const WIDTH = 360;
+const HEIGHT = 340;
+/** Room for the sizes to the right of the field. */
+const SIZES = 64;
+const COLD = -20;
+const HOT = 50;
+
+const key: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'in the air now' },
+  { as: 'line', look: 'curve curve-other', words: 'in the air where it was right' },
+  { as: 'mark', look: 'found-mark', words: 'right' },
+  { as: 'line', look: 'rule-line', words: 'jets at hand' },
+  { as: 'area', look: 'band-error', words: '± of the readings' },
+];
+
+/** The jet at a temperature, or nothing where the air could not be so warm at this pressure. */
+function jetIfAny(v: Values, temperature: number, day: 'now' | 'right'): number | undefined {
+  try {
+    return jetAt(v, temperature, day);
+  } catch (error) {
+    if (error instanceof MathsError) return undefined;
+    throw error;
+  }
+}
+
+/** The jet that keeps the mixture against temperature, at the pressure now and at that last right. */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, spreads, lengths, idPrefix, set, commit } = props;
+  const unit = displayUnit('mm', lengths);
+  const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
+  const say = (mm: number): string =>
+    `${fixed(shown(mm), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
+  const size = (value: number): string => fixed(value, lengths === 'in' ? 4 : 2);
+  const low = useFrozen(Math.min(COLD, v.temperature, v['right-temperature']));
+  const high = useFrozen(Math.max(HOT, v.temperature, v['right-temperature']));
+  const jet = computed.jet as number;
+  const degrees = evenly(low, high, 50);
+  const jets = (day: 'now' | 'right') =>
+    degrees.flatMap((t): Point[] => {
+      const there = jetIfAny(v, t, day);
+      return there === undefined ? [] : [[t, there]];
+    });
+  const now = jets('now');
+  const then = jets('right');
+  const all = [jet, v.jet, ...[...now, ...then].map(([, there]) => there)];
+  const least = Math.min(...all);
+  const most = Math.max(...all);
+  const room = (most - least) * 0.08;
+  const sizes = [shown(least - room), shown(most + room)] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    right: SIZES,
+    left: roomLeft(sizes, { format: size }),
+  });
+  const { left, right, top, bottom } = field;
+  const x = scaleLinear([low, high], [left, right]);
+  const y = scaleLinear(sizes, [bottom, top]);
+  const half = spreads().jet ?? 0;
+  const inside = [...new Set(v.sizes)]
+    .map((each) => ({ each, place: y(shown(each)) }))
+    .filter(({ place }) => place >= top && place <= bottom)
+    .sort((a, b) => a.place - b.place);
+  const labelled = apart(inside.map(({ place }) => place));
+  const at = (points: readonly Point[]): Point[] => points.map(([t, d]) => [x(t), y(shown(d))]);
+
+  return (
+    <Plot
+      width={WIDTH}
+      height={HEIGHT}
+      label={`Jet that keeps the mixture against temperature: ${say(jet)} at ${fixed(v.temperature, 0)} °C`}
+    >
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="air temperature, °C" />
+      <AxisLeft
+        scale={y}
+        field={field}
+        label={`jet diameter, ${units[unit].label}`}
+        format={size}
+      />
+      <InField field={field} id={`${idPrefix}jet-field`}>
+        {half > 0 ? (
+          <Band edges={now.map(([t, d]) => [x(t), y(shown(d - half)), y(shown(d + half))])} />
+        ) : null}
+        <path
+          class="rule-line"
+          d={inside.map(({ place }) => `M${left} ${place}H${right}`).join('')}
+        />
+        <Curve kind="other" points={at(then)} />
+        <Curve points={at(now)} />
+      </InField>
+      <g aria-hidden="true">
+        {inside.map(({ each, place }, index) =>
+          labelled.has(index) ? (
+            <text key={each} class="dimension-text" x={right + 14} y={place} dy="0.32em">
+              {size(shown(each))}
+            </text>
+          ) : null,
+        )}
+        <circle class="found-mark" cx={x(v['right-temperature'])} cy={y(shown(v.jet))} r={5} />
+      </g>
+      <Handle
+        x={x(v.temperature)}
+        y={y(shown(jet))}
+        label="Temperature"
+        value={v.temperature}
+        min={low}
+        max={high}
+        step={1}
+        valueText={`${fixed(v.temperature, 0)} °C, jet ${say(jet)}`}
+        onDrag={(px) => set('temperature', Math.min(high, Math.max(low, onStep(x.invert(px), 1))))}
+        onStep={(value) => set('temperature', value)}
+        onEnd={commit}
+      />
+    </Plot>
+  );
+}

@@ -1,0 +1,111 @@
+import { fixed } from '../../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Curve, type Point } from '../../picture/curve.tsx';
+import { fieldOf, InField } from '../../picture/field.tsx';
+import { Handle } from '../../picture/handle.tsx';
+import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
+import { Plot } from '../../picture/plot.tsx';
+import { scaleLinear } from '../../picture/scale.ts';
+import { useFrozen } from '../../picture/frozen.ts';
+import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { inSeries } from '../../maths/carburettor/needle.ts';
+import { circuitAt, circuits } from './circuits.ts';
+import { ringIfAny, secondOf, type Values } from './compute.ts';
+
+interface Props {
+  readonly v: Values;
+  readonly ring: number;
+  readonly main: number;
+  readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
+  readonly onThrottle: (throttle: number) => void;
+  readonly onEnd: () => void;
+}
+
+const WIDTH = 360;
+const HEIGHT = 350;
+const SAMPLES = 50;
+/** Room above the field for who is in charge: one row, and a second for the narrow range. */
+const NAMES = 34;
+
+const key: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'ring' },
+  { as: 'line', look: 'curve curve-other', words: 'second needle' },
+  { as: 'line', look: 'rule-line', words: 'main jet' },
+  { as: 'line', look: 'curve curve-thin', words: 'ring and main jet' },
+];
+
+/** Ring area against throttle, what ring and main jet pass together, and who is in charge where. */
+export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }: Props) {
+  const unit = displayUnit('mm2', lengths);
+  const shown = (area: number): number => toDisplay(area, 'mm2', lengths);
+  const openings = evenly(0, 100, SAMPLES);
+  const rings = openings.map((throttle) => ringIfAny(v, throttle));
+  const most = useFrozen(Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06);
+  const areas = [0, shown(most)] as const;
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH) + NAMES,
+    left: roomLeft(areas),
+  });
+  const { left, right, top, bottom } = field;
+  const x = scaleLinear([0, 100], [left, right]);
+  const y = scaleLinear(areas, [bottom, top]);
+  const points = (those: readonly (number | undefined)[]): Point[] =>
+    those.flatMap((area, i): Point[] =>
+      area === undefined ? [] : [[x(openings[i]!), y(shown(area))]],
+    );
+  const second = openings.map((throttle) => ringIfAny(v, throttle, v.clip, secondOf(v)));
+  const together = rings.map((area) => (area === undefined ? undefined : inSeries(area, main)));
+  const say = `${fixed(shown(ring), lengths === 'in' ? 5 : 3)} ${units[unit].label}`;
+
+  return (
+    <Plot
+      width={WIDTH}
+      height={HEIGHT}
+      label={`Ring area against throttle: ${say} at ${fixed(v.throttle, 0)} per cent, in the range of the ${circuitAt(v.throttle).name}`}
+    >
+      <g aria-hidden="true">
+        {circuits.map(({ short, until }, i) => {
+          const from = circuits[i - 1]?.until ?? 0;
+          return (
+            <g key={short}>
+              <rect
+                class={i % 2 === 0 ? 'zone' : 'zone zone-other'}
+                x={x(from)}
+                y={top}
+                width={x(until) - x(from)}
+                height={bottom - top}
+              />
+              <text x={(x(from) + x(until)) / 2} y={top - (i === 1 ? 19 : 5)} text-anchor="middle">
+                {short}
+              </text>
+            </g>
+          );
+        })}
+      </g>
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label="throttle, per cent of lift" />
+      <AxisLeft scale={y} field={field} label={`area, ${units[unit].label}`} labelUp={NAMES} />
+      <InField field={field} id={`${idPrefix}area-field`}>
+        <path class="rule-line" d={`M${left} ${y(shown(main))}H${right}`} />
+        <Curve kind="other" points={points(second)} />
+        <Curve kind="thin" points={points(together)} />
+        <Curve points={points(rings)} />
+      </InField>
+      <Handle
+        x={x(v.throttle)}
+        y={y(shown(ring))}
+        label="Throttle"
+        value={v.throttle}
+        min={0}
+        max={100}
+        step={1}
+        valueText={`${fixed(v.throttle, 0)} per cent, ring ${say}`}
+        onDrag={(px) => onThrottle(Math.min(100, Math.max(0, onStep(x.invert(px), 1))))}
+        onStep={onThrottle}
+        onEnd={onEnd}
+      />
+    </Plot>
+  );
+}

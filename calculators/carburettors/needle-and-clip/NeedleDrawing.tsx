@@ -1,0 +1,96 @@
+import { fixed } from '../../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import type { TaperedNeedle } from '../../maths/carburettor/needle.ts';
+import { hundredth } from '../../maths/numeric/steps.ts';
+
+interface Props {
+  readonly needle: TaperedNeedle;
+  readonly jetBore: number;
+  /** Rise of the needle from its lowest place, and lift of the slide alone, mm. */
+  readonly rise: number;
+  readonly lift: number;
+  readonly travel: number;
+  readonly atMouth: number;
+  readonly lengths: LengthDisplay;
+}
+
+const WIDTH = 350;
+const HEIGHT = 340;
+const MIDDLE = 175;
+/** User units of the jet's mouth from the top. */
+const MOUTH = 190;
+const JET_DEPTH = 112;
+/** Half the bore of the jet, in user units, whatever its size. */
+const BORE = 44;
+/** Half the width of the slide, which leaves room beside it for words. */
+const SLIDE = 82;
+
+/** Needle and jet in section: widths magnified, heights to a scale of their own. */
+export function NeedleDrawing(props: Props) {
+  const { needle, jetBore, rise, lift, travel, atMouth, lengths } = props;
+  const wide = BORE / (jetBore / 2);
+  const high = 130 / (travel + 8);
+  const taperStart = MOUTH - (rise - needle.straight) * high;
+  const foot = MOUTH + JET_DEPTH - 8;
+  const slope = Math.tan((needle.taper * Math.PI) / 360);
+  const halfAt = (y: number): number => {
+    const along = Math.max(0, (y - taperStart) / high);
+    return Math.max(0, needle.diameter / 2 - along * slope) * wide;
+  };
+  const slideFoot = MOUTH - 6 - lift * high;
+  const stem = (needle.diameter / 2) * wide;
+  const bend = Math.min(foot, Math.max(slideFoot, taperStart));
+  const outline =
+    `M${hundredth(MIDDLE - stem)} ${hundredth(slideFoot)}` +
+    `L${hundredth(MIDDLE - halfAt(bend))} ${hundredth(bend)}L${hundredth(MIDDLE - halfAt(foot))} ${foot}` +
+    `H${hundredth(MIDDLE + halfAt(foot))}L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
+    `L${hundredth(MIDDLE + stem)} ${hundredth(slideFoot)}Z`;
+  const gap = hundredth(halfAt(MOUTH));
+  const unit = displayUnit('mm', lengths);
+  const say = (mm: number): string =>
+    `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
+
+  return (
+    <svg
+      class="plot needle-drawing"
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="img"
+      aria-label={`Needle in its jet: needle ${say(atMouth)} in a bore of ${say(jetBore)}, the slide lifted ${fixed(lift, 1)} mm`}
+    >
+      <path
+        class="part part-moving slide"
+        d={`M${MIDDLE - SLIDE} 18V${hundredth(slideFoot)}H${MIDDLE + SLIDE}V18`}
+      />
+      <path class="part needle" d={outline} />
+      <path
+        class="casting"
+        d={`M${MIDDLE - BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE - BORE - 40}V${MOUTH + 22}L${MIDDLE - BORE - 22} ${MOUTH}ZM${MIDDLE + BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE + BORE + 40}V${MOUTH + 22}L${MIDDLE + BORE + 22} ${MOUTH}Z`}
+      />
+      <path class="centre-line" d={`M${MIDDLE} 8V${MOUTH + JET_DEPTH + 8}`} />
+      <path
+        class="ring-line"
+        d={`M${MIDDLE - BORE} ${MOUTH}H${MIDDLE - gap}M${MIDDLE + gap} ${MOUTH}H${MIDDLE + BORE}`}
+      />
+      {taperStart > slideFoot && taperStart < foot ? (
+        <path
+          class="dimension"
+          d={`M${hundredth(MIDDLE + stem + 4)} ${hundredth(taperStart)}H${WIDTH - 6}`}
+        />
+      ) : null}
+      {taperStart > slideFoot && taperStart < foot ? (
+        <text class="dimension-text" x={WIDTH - 6} y={hundredth(taperStart) - 5} text-anchor="end">
+          taper starts
+        </text>
+      ) : null}
+      <text x={MIDDLE - SLIDE + 8} y={36}>
+        slide
+      </text>
+      <text x={8} y={MOUTH + 4}>
+        mouth
+      </text>
+      <text x={8} y={HEIGHT - 12}>
+        {`needle ${say(atMouth)} in ${say(jetBore)}; widths enlarged`}
+      </text>
+    </svg>
+  );
+}

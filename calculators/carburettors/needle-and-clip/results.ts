@@ -1,0 +1,98 @@
+import type { Results } from '../../frame/types.ts';
+
+export const results = {
+  annulus: {
+    label: 'Ring area',
+    unit: 'mm2',
+    help: 'Between needle and jet at this throttle and clip.',
+    lead: true,
+    decimals: 3,
+  },
+  'annulus-per-clip': {
+    label: 'One groove lower',
+    unit: 'mm2',
+    help: 'By how much the ring grows when the clip goes one groove lower, at this throttle; + is richer.',
+    lead: true,
+    decimals: 3,
+    signed: true,
+  },
+  'clip-percent': {
+    label: 'Richer by',
+    unit: '%',
+    help: 'By how much ring and main jet together pass more with the clip one groove lower.',
+    lead: true,
+    decimals: 1,
+  },
+  'needle-at-mouth': {
+    label: 'Needle at the mouth',
+    unit: 'mm',
+    help: 'Its diameter there.',
+    decimals: 3,
+  },
+  'needle-share': {
+    label: 'The needle’s share',
+    unit: '%',
+    help: 'Of all that holds the fuel back, how much falls to the ring; the rest falls to the main jet.',
+    decimals: 0,
+  },
+  'passing-area': {
+    label: 'Ring and main jet together',
+    unit: 'mm2',
+    help: 'The one hole that would pass as much.',
+    decimals: 3,
+  },
+  'main-area': {
+    label: 'Main jet area',
+    unit: 'mm2',
+    help: 'Of its hole.',
+    decimals: 3,
+  },
+  'equal-at': {
+    label: 'Ring as large as the main jet at',
+    unit: '%',
+    help: 'Throttle above which the main jet holds back more than the needle.',
+    decimals: 0,
+  },
+  'second-annulus': {
+    label: 'Ring with the second needle',
+    unit: 'mm2',
+    help: 'At the same throttle and clip.',
+    decimals: 3,
+  },
+  'second-percent': {
+    label: 'Second against first',
+    unit: '%',
+    help: 'Difference of the ring’s area; + is a larger ring, which is richer.',
+    decimals: 1,
+    signed: true,
+  },
+  'clip-annulus': {
+    label: 'Ring area',
+    unit: 'mm2',
+    help: 'With the clip in that groove, at this throttle.',
+    table: 'clips',
+    decimals: 3,
+  },
+  'clip-change': {
+    label: 'Against now',
+    unit: '%',
+    help: 'Difference of the ring’s area; + is a larger ring, which is richer.',
+    table: 'clips',
+    decimals: 1,
+    signed: true,
+  },
+  'throttle-annulus': {
+    label: 'Ring area',
+    unit: 'mm2',
+    help: 'At that throttle, clip as now.',
+    table: 'throttles',
+    decimals: 3,
+  },
+  'throttle-share': {
+    label: 'Needle’s share',
+    unit: '%',
+    help: 'Of what holds the fuel back.',
+    table: 'throttles',
+    decimals: 0,
+  },
+} as const satisfies Results;

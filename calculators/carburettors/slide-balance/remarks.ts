@@ -1,0 +1,48 @@
+import { fixed, showFixed } from '../../frame/format.ts';
+import type { Known, Remark } from '../../frame/types.ts';
+import { targetOf, type Computed, type Values } from './compute.ts';
+
+const listed = (words: readonly string[]): string =>
+  words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+
+function ofTheSlides(v: Values, computed: Computed, { lengths }: Known): string {
+  const turns = computed.turn as readonly number[];
+  const still = turns.flatMap((turn, i) => (Math.abs(turn) < 1e-9 ? [String(i + 1)] : []));
+  const target =
+    v.method === 'drill'
+      ? showFixed(targetOf(v), 'mm', 2, lengths)
+      : `${fixed(targetOf(v), 1)} kPa`;
+  if (still.length === turns.length) return 'All slides agree. Leave the adjusters alone.';
+  return still.length === 0
+    ? `Bring all to ${target}.`
+    : `Bring the others to ${target}, which slide ${listed(still)} has already: leave that one alone.`;
+}
+
+function ofGivingBack(v: Values, computed: Computed, { lengths }: Known): string | undefined {
+  const giveBack = computed['give-back'] as number;
+  if (giveBack <= 0) return undefined;
+  return v.adjuster === 'cable'
+    ? `Turn all cable adjusters in by ${fixed(giveBack / v.thread, 2)} turns (${showFixed(giveBack, 'mm', 2, lengths)}) alike, or give the same at a common adjuster. Check idle with the bars at full lock to both sides.`
+    : `Give ${showFixed(giveBack, 'mm', 2, lengths)} back at all cables alike. Check idle with the bars at full lock to both sides.`;
+}
+
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'where to bring the slides', say: () => ofTheSlides(v, computed, known) },
+  {
+    about: 'whether a cable holds its slide open',
+    say: () => {
+      const tightest = computed.tightest as number;
+      return tightest < 0
+        ? `The tightest cable would hold its slide ${showFixed(-tightest, 'mm', 2, known.lengths)} off its stop, and the engine would race at idle. Give play back before it is started.`
+        : undefined;
+    },
+  },
+  { about: 'how much play to give back', say: () => ofGivingBack(v, computed, known) },
+  {
+    about: 'the order of work',
+    say: () =>
+      v.adjuster === 'cable'
+        ? 'Set idle at the stop screws first, all alike, then the cables, and try the idle again after.'
+        : 'After the stop screws, see that the cables lift all slides off their stops at the same moment.',
+  },
+];

@@ -1,0 +1,85 @@
+import { fixed } from '../../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { geometricRatio } from '../../maths/cylinder/compression.ts';
+import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Curve } from '../../picture/curve.tsx';
+import { fieldOf, InField } from '../../picture/field.tsx';
+import { Handle } from '../../picture/handle.tsx';
+import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
+import { Plot } from '../../picture/plot.tsx';
+import { scaleLinear } from '../../picture/scale.ts';
+import { useFrozen } from '../../picture/frozen.ts';
+import { evenly } from '../../maths/numeric/steps.ts';
+
+interface Props {
+  /** cc. */
+  readonly swept: number;
+  readonly trapped: number;
+  readonly clearance: number;
+  readonly lengths: LengthDisplay;
+  readonly idPrefix: string;
+  /** A clearance volume dragged to, cc. */
+  readonly onClearance: (volume: number) => void;
+  readonly onEnd: () => void;
+}
+
+const WIDTH = 360;
+const HEIGHT = 280;
+/** The geometric ratios between which engines lie; the field is wider for one that does not. */
+const LOW = 5;
+const HIGH = 20;
+
+/** Both ratios against the clearance volume, with the engine's own place on them. */
+export function RatioPlot(props: Props) {
+  const { swept, trapped, clearance, lengths, idPrefix, onClearance, onEnd } = props;
+  const unit = units[displayUnit('cc', lengths)].label;
+  const shown = (cc: number): number => toDisplay(cc, 'cc', lengths);
+  const least = useFrozen(Math.min(swept / (HIGH - 1), clearance * 0.6));
+  const most = useFrozen(Math.max(swept / (LOW - 1), clearance * 1.5));
+  const volumes = evenly(least, most, 80);
+  const highest = geometricRatio(swept, least);
+  const whole = geometricRatio(swept, clearance);
+  const part = geometricRatio(trapped, clearance);
+  const key: readonly KeyEntry[] = [
+    { as: 'line', look: 'curve', words: `geometric, ${fixed(whole, 1)}` },
+    { as: 'line', look: 'curve curve-other', words: `trapped, ${fixed(part, 1)}` },
+  ];
+  const field = fieldOf(WIDTH, HEIGHT, {
+    top: fieldTop(key, WIDTH),
+    left: roomLeft([1, highest]),
+  });
+  const x = scaleLinear([shown(least), shown(most)], [field.left, field.right]);
+  const y = scaleLinear([1, highest], [field.bottom, field.top]);
+  const curve = (volume: number) =>
+    volumes.map((v) => [x(shown(v)), y(geometricRatio(volume, v))] as const);
+  const px = x(shown(clearance));
+  const words = `${fixed(shown(clearance), lengths === 'in' ? 3 : 1)} ${unit} clearance: geometric ${fixed(whole, 1)}, trapped ${fixed(part, 1)} to 1`;
+  const cc = (place: number): number => clearance * (x.invert(place) / shown(clearance));
+
+  return (
+    <Plot width={WIDTH} height={HEIGHT} label={`Ratios against clearance volume. ${words}`}>
+      <Key entries={key} width={WIDTH} />
+      <AxisBottom scale={x} field={field} label={`clearance volume, ${unit}`} />
+      <AxisLeft scale={y} field={field} label="ratio, : 1" />
+      <InField field={field} id={`${idPrefix}ratio-field`}>
+        <Curve points={curve(swept)} />
+        <Curve kind="other" points={curve(trapped)} />
+        <path class="rule-line" fill="none" d={`M${px} ${field.bottom}V${y(whole)}`} />
+      </InField>
+      <circle class="handle-dot" cx={px} cy={y(part)} r={4.5} aria-hidden="true" />
+      <Handle
+        x={px}
+        y={y(whole)}
+        label={`Clearance volume, ${unit}`}
+        value={Number(shown(clearance).toFixed(3))}
+        min={Number(shown(least).toFixed(3))}
+        max={Number(shown(most).toFixed(3))}
+        step={shown(0.1)}
+        valueText={words}
+        onDrag={(place) => onClearance(cc(Math.max(field.left, place)))}
+        onStep={(value) => onClearance((clearance * value) / shown(clearance))}
+        onEnd={onEnd}
+      />
+    </Plot>
+  );
+}

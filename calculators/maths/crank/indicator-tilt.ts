@@ -1,0 +1,48 @@
+import { MathsError } from '../numeric/errors.ts';
+import { sayNumber } from '../numeric/rounding.ts';
+
+const MOST_TILT = 60;
+
+/**
+ * What a plunger indicator shows when it leans out of the line of the bore.
+ *
+ * The crown is taken as flat and square to the bore. When it sinks by the travel, the plunger, which
+ * moves along its own line only, has to reach further down a slope: along a line that leans by the
+ * tilt, two planes a travel apart are travel / cos(tilt) apart. So a leaning indicator always shows
+ * too much. The tip wanders sideways over the crown by travel × tan(tilt) meanwhile: on a domed crown
+ * the error is different, and the same only near the middle of the dome.
+ *
+ * Source: right-angled triangle of the travel, the wander of the tip and the plunger's line. It is
+ * the other way round from the cosine error of a lever indicator.
+ *
+ * @param travel Piston travel in mm, any real number.
+ * @param tilt Degrees between plunger and bore, −60 to 60.
+ * @returns Indicator reading in mm.
+ * @throws MathsError `tilt-too-large` or `not-a-number`.
+ */
+export function readingOf(travel: number, tilt: number): number {
+  return finite('pistonTravel', 'piston travel', travel) / cosineOf(tilt);
+}
+
+/** Piston travel in mm from what a leaning indicator shows: the inverse of `readingOf`. */
+export function travelOf(reading: number, tilt: number): number {
+  return finite('reading', 'indicator reading', reading) * cosineOf(tilt);
+}
+
+function cosineOf(tilt: number): number {
+  if (!(Math.abs(finite('tilt', 'tilt', tilt)) <= MOST_TILT)) {
+    throw new MathsError(
+      'tilt-too-large',
+      ['tilt'],
+      `An indicator that leans by ${sayNumber(tilt)}° slides off the crown or jams. It must lean by no more than ${MOST_TILT}°, and is best within 5° of the bore: move it or use an adaptor.`,
+    );
+  }
+  return Math.cos((tilt * Math.PI) / 180);
+}
+
+function finite(name: string, words: string, value: number): number {
+  if (!Number.isFinite(value)) {
+    throw new MathsError('not-a-number', [name], `The ${words} is not a number.`);
+  }
+  return value;
+}

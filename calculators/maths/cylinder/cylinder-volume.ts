@@ -1,0 +1,30 @@
+import { MathsError } from '../numeric/errors.ts';
+import { sayNumber } from '../numeric/rounding.ts';
+
+/** Cubic millimetres in one cubic centimetre. */
+const MM3_PER_CC = 1000;
+
+/** Area of a circle in mm², from its diameter in mm, 0 or more. */
+export function circleArea(diameter: number): number {
+  return (Math.PI / 4) * diameter * diameter;
+}
+
+/** Volume in cc of a round space of `diameter` mm and `height` mm; negative for a negative height. */
+export function cylinderVolume(diameter: number, height: number): number {
+  return (circleArea(diameter) * height) / MM3_PER_CC;
+}
+
+/** Height in mm that `volume` cc fills in a round space of `diameter` mm, which is more than 0. */
+export function heightOfVolume(diameter: number, volume: number): number {
+  return (volume * MM3_PER_CC) / circleArea(diameter);
+}
+
+/** Throws unless a diameter is more than 0 and at most 1000 mm. */
+export function assertDiameter(name: string, words: string, value: number): void {
+  if (value > 0 && value <= 1000) return;
+  throw new MathsError(
+    'diameter',
+    [name],
+    `The ${words} must be more than 0 and at most 1000 mm across, not ${sayNumber(value)} mm. Measure it across the middle with a bore gauge or the inside jaws of a caliper.`,
+  );
+}

@@ -1,0 +1,162 @@
+/**
+ * Where the holes of a plate go: several sets of the same holes round one centre. X points right, Y
+ * up, and angles are counted anticlockwise from X, as on a readout and in a drawing file.
+ */
+import { MathsError } from '../numeric/errors.ts';
+import { sayNumber } from '../numeric/rounding.ts';
+
+const RADIANS_PER_DEGREE = Math.PI / 180;
+
+/** Most sets on one plate: no engine of the kind this is for has more cylinders. */
+export const MOST_SETS = 8;
+
+/** One hole of every set, in terms of the set's own line from the centre outwards. */
+export interface PlateHole {
+  /** From the plate's centre to the hole's, mm, more than 0. */
+  readonly pitchRadius: number;
+  /** From the set's own line, degrees, positive anticlockwise. */
+  readonly holeAngle: number;
+  /** Diameter of the drill, mm, more than 0. */
+  readonly drill: number;
+}
+
+export interface Place {
+  /** mm to the right of the centre. */
+  readonly x: number;
+  /** mm above the centre. */
+  readonly y: number;
+}
+
+/** Equal spacing of `sets` round the plate, degrees. */
+export function equalSpacing(sets: number): number {
+  assertSets(sets);
+  return 360 / sets;
+}
+
+/**
+ * The direction of each set's own line.
+ *
+ * @param start Direction of set 1, degrees anticlockwise from X, any real number.
+ * @param spacings Degrees from each set to the next, for sets 2, 3, …; each more than 0, and their
+ *   sum less than 360. One set fewer than there are sets; none for a single set.
+ * @returns Degrees, one for each set; not wrapped, so that each is more than the one before.
+ * @throws MathsError `not-a-number`; `spacing-not-positive`; `sets-past-full-turn`; `sets-out-of-range`.
+ *   The quantities are `start` and `spacing-2`, `spacing-3`, ….
+ */
+export function setAngles(start: number, spacings: readonly number[]): readonly number[] {
+  assertSets(spacings.length + 1);
+  assertNumber('start', 'angle of set 1', start, 'degrees');
+  const angles = [start];
+  spacings.forEach((spacing, i) => {
+    const name = `spacing-${i + 2}`;
+    assertNumber(name, `angle from set ${i + 1} to set ${i + 2}`, spacing, 'degrees');
+    if (!(spacing > 0)) {
+      throw new MathsError(
+        'spacing-not-positive',
+        [name],
+        `From set ${i + 1} to set ${i + 2} there must be more than 0°, not ${sayNumber(spacing)}°: the sets are numbered anticlockwise, each beyond the one before. Renumber the sets, or enter the angle the other way round, 360° less what you have.`,
+      );
+    }
+    angles.push(angles[i]! + spacing);
+  });
+  const turned = angles.at(-1)! - start;
+  if (!(turned < 360)) {
+    throw new MathsError(
+      'sets-past-full-turn',
+      spacings.map((_, i) => `spacing-${i + 2}`),
+      `The angles between the sets come to ${sayNumber(turned)}°. They must come to less than 360°, or the last set lies on the first or past it. Leave out the way from the last set back to set 1.`,
+    );
+  }
+  return angles;
+}
+
+/**
+ * The centre of one hole of one set.
+ *
+ * @param setAngle Direction of the set's own line, degrees.
+ * @returns mm.
+ * @throws MathsError as `assertHole`, without a number in the names.
+ */
+export function holePlace(setAngle: number, hole: Omit<PlateHole, 'drill'>): Place {
+  const direction = ((setAngle + hole.holeAngle) % 360) * RADIANS_PER_DEGREE;
+  return {
+    x: hole.pitchRadius * Math.cos(direction),
+    y: hole.pitchRadius * Math.sin(direction),
+  };
+}
+
+/** All holes: `[set][hole]`. Errors as `assertHole`. */
+export function holePlaces(
+  angles: readonly number[],
+  holes: readonly PlateHole[],
+): readonly (readonly Place[])[] {
+  holes.forEach((hole, i) => assertHole(hole, i + 1));
+  return angles.map((angle) => holes.map((hole) => holePlace(angle, hole)));
+}
+
+/**
+ * Straight distance between the same hole of two sets: what dividers are set to.
+ *
+ * @param pitchRadius mm, more than 0.
+ * @param between Degrees from one set to the other, any real number.
+ * @returns mm: 2 r sin(angle / 2), of which the size counts.
+ * @throws MathsError `pitch-radius-not-positive`, `not-a-number`.
+ */
+export function chord(pitchRadius: number, between: number): number {
+  assertPitchRadius('pitchRadius', pitchRadius);
+  assertNumber('spacing', 'angle between the sets', between, 'degrees');
+  return Math.abs(2 * pitchRadius * Math.sin(((between % 720) * RADIANS_PER_DEGREE) / 2));
+}
+
+/**
+ * The way from each set to the next, and from the last back to the first, in degrees. Nothing for a
+ * single set.
+ */
+export function steps(angles: readonly number[]): readonly number[] {
+  if (angles.length < 2) return [];
+  return angles.map((angle, i) => (angles[i + 1] ?? angles[0]! + 360) - angle);
+}
+
+/**
+ * Throws a MathsError unless the hole can be drilled: `not-a-number`, `pitch-radius-not-positive`,
+ * `drill-not-positive`. The quantities are `pitchRadius-2`, `holeAngle-2`, `drill-2` for hole 2.
+ */
+function assertHole(hole: PlateHole, number: number): void {
+  assertPitchRadius(`pitchRadius-${number}`, hole.pitchRadius, ` of hole ${number}`);
+  assertNumber(`holeAngle-${number}`, `angle of hole ${number}`, hole.holeAngle, 'degrees');
+  assertNumber(`drill-${number}`, `drill of hole ${number}`, hole.drill, 'millimetres');
+  if (!(hole.drill > 0)) {
+    throw new MathsError(
+      'drill-not-positive',
+      [`drill-${number}`],
+      `A drill of ${sayNumber(hole.drill)} mm makes no hole. Enter the diameter of the drill for hole ${number}, more than 0 mm.`,
+    );
+  }
+}
+
+function assertSets(sets: number): void {
+  if (!Number.isInteger(sets) || sets < 1 || sets > MOST_SETS) {
+    throw new MathsError(
+      'sets-out-of-range',
+      ['sets'],
+      `A plate has a whole number of sets from 1 to ${MOST_SETS}, not ${sayNumber(sets)}. Count the pairs of contacts that are to stand on it.`,
+    );
+  }
+}
+
+function assertPitchRadius(name: string, pitchRadius: number, whose = ''): void {
+  assertNumber(name, `pitch circle radius${whose}`, pitchRadius, 'millimetres');
+  if (!(pitchRadius > 0)) {
+    throw new MathsError(
+      'pitch-radius-not-positive',
+      [name],
+      `The pitch circle radius${whose} must be more than 0 mm, not ${sayNumber(pitchRadius)}: it is the distance from the centre of the plate to the centre of the hole. For a hole on the other side of the plate add 180° to its angle.`,
+    );
+  }
+}
+
+function assertNumber(name: string, words: string, value: number, unit: string): void {
+  if (!Number.isFinite(value)) {
+    throw new MathsError('not-a-number', [name], `The ${words} is not a number. Enter ${unit}.`);
+  }
+}

@@ -1,0 +1,36 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+/** Whether a handle is held; one pointer drags at a time. */
+let held = false;
+const waiting = new Set<() => void>();
+const ENDS = ['pointerup', 'pointercancel'] as const;
+
+function letGo(): void {
+  for (const end of ENDS) removeEventListener(end, letGo);
+  held = false;
+  for (const redraw of waiting) redraw();
+}
+
+/** A handle has been taken hold of; it is let go when the pointer is, wherever that happens. */
+export function hold(): void {
+  held = true;
+  for (const end of ENDS) addEventListener(end, letGo);
+}
+
+/**
+ * A figure that a picture's scale hangs on. While a handle is held it stays as it was: a scale that
+ * moved with the working point would take the point from under the finger.
+ */
+export function useFrozen<T>(next: T): T {
+  const kept = useRef(next);
+  const [, redraw] = useState({});
+  useEffect(() => {
+    const anew = (): void => redraw({});
+    waiting.add(anew);
+    return () => {
+      waiting.delete(anew);
+    };
+  }, []);
+  if (!held) kept.current = next;
+  return kept.current;
+}

@@ -1,0 +1,155 @@
+import { fixed } from '../../frame/format.ts';
+import type { PictureProps } from '../../frame/types.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import type { Drawing } from '../../drawing/shapes.ts';
+import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
+import { Handle } from '../../picture/handle.tsx';
+import { memo } from '../../picture/memo.ts';
+import { onStep } from '../../maths/numeric/steps.ts';
+import { marksOf, type TapeValues } from './compute.ts';
+import { discOf, tapeOf } from './files.ts';
+import { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+const WIDTH = 340;
+/** Degrees from one figure to the next: the first of these that leaves them room. */
+const EVERY = [30, 60, 90, 180] as const;
+/** Where the figures of the disc stand, as a part of its rim, and what one needs of room along it. */
+const FIGURES = 0.78;
+const FIGURE_ROOM = 34;
+/** Degrees to either side of a figure within which a mark would strike through it. */
+const STRUCK = 5;
+const LEAST = inputs.outside.min;
+const MOST = inputs.outside.max;
+
+/** As wide as a sheet of A4 prints, mm, so that a disc is seen to grow and shrink on it. */
+const SHEET = 186;
+/** What the rim can be dragged to: the sheet, less the edge of the drawing. */
+const ON_SHEET = SHEET - 2;
+
+function viewOf(drawing: Drawing) {
+  const width = Math.max(SHEET, drawing.width);
+  const left = drawing.left - (width - drawing.width) / 2;
+  return { drawing: { ...drawing, left, width }, scale: WIDTH / width };
+}
+
+/** `room` is in user units to the degree. */
+const everySo = (room: number): number => EVERY.find((step) => room * step >= FIGURE_ROOM) ?? 360;
+
+const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
+  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
+
+/** The attributes that give a picture its size in real millimetres on paper. */
+const trueSize = (drawing: Drawing, { width, height }: { width: number; height: number }) => ({
+  class: 'plot true-scale',
+  viewBox: `0 0 ${String(width)} ${String(height)}`,
+  width: `${drawing.width.toFixed(3)}mm`,
+  height: `${drawing.height.toFixed(3)}mm`,
+});
+
+function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
+  const tape = viewOf(tapeOf(values));
+  const every = everySo((values.rotor * Math.PI * tape.scale) / 360);
+  return (
+    <svg
+      {...trueSize(tape.drawing, sizeOf(tape))}
+      role="img"
+      aria-label={`Tape for a rotor of ${fixed(values.rotor, 1)} mm, in strips`}
+    >
+      <DrawingShapes {...tape} />
+      <g class="on-screen" aria-hidden="true">
+        {tape.drawing.shapes.map((shape, i) => {
+          if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
+          if (Number(shape.text) % every !== 0) return null;
+          const at = placeOf(tape)(shape.x, shape.y);
+          return (
+            <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
+              {shape.text}
+            </text>
+          );
+        })}
+      </g>
+    </svg>
+  );
+}
+
+/** Drawn anew only when one of its own figures has changed, not while the disc is dragged. */
+const Tape = memo(TapeAsPrinted, 3);
+
+/** The disc and the tape as they will be printed; the rim of the disc is dragged to its size. */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, lengths, set, commit } = props;
+  const { outside: _, inside: __, ...ofTape } = v;
+  const disc = viewOf(discOf(v));
+  const place = placeOf(disc);
+  const rim = v.outside / 2;
+  const sense = (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 1 : -1;
+  const along = (angle: number, radius: number) => {
+    const direction = ((90 + sense * angle) * Math.PI) / 180;
+    return place(radius * Math.cos(direction), radius * Math.sin(direction));
+  };
+  const shown = lengthOf(v.outside, lengths, 1);
+  const marks = marksOf(v);
+  const grip = place(rim * Math.SQRT1_2, rim * Math.SQRT1_2);
+  const between = rim * FIGURES * disc.scale * (Math.PI / 180);
+  const every = everySo(between);
+  const figures = Array.from({ length: 360 / every }, (_, i) => i * every).filter((angle) =>
+    marks.every((mark) => {
+      const away = Math.abs(angle - (mark.before ? 360 - mark.angle : mark.angle));
+      return Math.min(away, 360 - away) > STRUCK;
+    }),
+  );
+
+  return (
+    <div class="picture-block">
+      <svg
+        {...trueSize(disc.drawing, sizeOf(disc))}
+        role="group"
+        aria-label={`Degree disc of ${shown}, with ${String(marks.length)} piston positions marked`}
+      >
+        <DrawingShapes {...disc} />
+        <g class="on-screen" aria-hidden="true">
+          {figures.map((angle) => {
+            const at = along(angle, rim * FIGURES);
+            const figure = v.numbering === 'both-ways' && angle > 180 ? 360 - angle : angle;
+            return (
+              <text key={angle} x={at.x} y={at.y + 4} text-anchor="middle">
+                {String(figure)}
+              </text>
+            );
+          })}
+        </g>
+        <Handle
+          x={grip.x}
+          y={grip.y}
+          label="Outside diameter of the disc"
+          value={v.outside}
+          min={LEAST}
+          max={MOST}
+          step={1}
+          valueText={shown}
+          onDrag={(x, y) => {
+            const to = millimetresOf(disc)(x, y);
+            const wanted = onStep(2 * Math.hypot(to.x, to.y), 1);
+            set('outside', Math.min(ON_SHEET, Math.max(2 * v.inside, LEAST, wanted)));
+          }}
+          onStep={(value) => set('outside', onStep(value, 1))}
+          onEnd={commit}
+        />
+      </svg>
+      <Tape values={ofTape} />
+      {marks.length === 0 ? null : (
+        <p class="picture-words">
+          Marked:{' '}
+          {marks
+            .map(
+              (mark) =>
+                `${lengthOf(mark.travel, lengths, 2)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+            )
+            .join('; ')}
+          .
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,140 @@
+import { useState } from 'preact/hooks';
+import { fixed } from '../../frame/format.ts';
+import type { PictureProps } from '../../frame/types.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
+import { Handle } from '../../picture/handle.tsx';
+import { onStep } from '../../maths/numeric/steps.ts';
+import { beside, overlap, round, textBox, type Box } from '../../picture/boxes.ts';
+import { textWidth } from '../../picture/text-width.ts';
+import { drawingOf } from './files.ts';
+import { HolePicker, type HoleSpot } from './HolePicker.tsx';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+const WIDTH = 340;
+/** With more holes than this only those of set 1 and the picked one bear their numbers. */
+const ROOM_FOR_LABELS = 16;
+/** Radius of the dot by which the picked hole is dragged. */
+const HANDLE = 8;
+
+const length = (value: number, lengths: LengthDisplay): string =>
+  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[displayUnit('mm', lengths)].label}`;
+
+const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
+
+/** The plate in its stock, to scale; a hole is picked, and dragged together with its like. */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
+  const [picked, setPicked] = useState(0);
+  const drawing = drawingOf(v);
+  const scale = WIDTH / drawing.width;
+  const view = { drawing, scale };
+  const place = placeOf(view);
+  const { width, height } = sizeOf(view);
+  const x = computed.x as readonly (readonly number[])[];
+  const y = computed.y as readonly (readonly number[])[];
+  const directions = computed.direction as readonly number[];
+
+  const spots = x.flatMap((row, s) =>
+    row.map((across, h): HoleSpot => {
+      const up = y[s]![h]!;
+      const name = `${String(s + 1)}-${String(h + 1)}`;
+      return {
+        set: s,
+        hole: h,
+        ...place(across, up),
+        radius: (v.drill[h]! / 2) * scale,
+        name,
+        words: `Hole ${name} at X ${length(across, lengths)}, Y ${length(up, lengths)}, drill ${length(v.drill[h]!, lengths)}`,
+      };
+    }),
+  );
+  const spot = spots[Math.min(picked, spots.length - 1)]!;
+  const number = String(spot.hole + 1);
+
+  /** Of a hole, or of the handle on it. */
+  const roundOf = (each: HoleSpot): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
+  const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
+  /** Names already given a place, and the holes that no name may lie on. */
+  const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
+  const sets = directions.flatMap((angle, s) => {
+    const words = `set ${String(s + 1)}`;
+    const radians = (angle * Math.PI) / 180;
+    const beyond = v.outside / 2 + 6;
+    const at = place(beyond * Math.cos(radians), beyond * Math.sin(radians));
+    const wide = textWidth(words);
+    const x = Math.max(sheet.left, Math.min(sheet.right - wide, at.x - wide / 2));
+    const y = Math.max(sheet.top + 11, Math.min(sheet.bottom - 4, at.y + 4));
+    const box = textBox(words, x, y);
+    if (taken.some((other) => overlap(box, other))) return [];
+    taken.push(box);
+    return [{ words, x, y }];
+  });
+  const named =
+    spots.length <= ROOM_FOR_LABELS
+      ? spots
+      : spots.filter((each) => each.set === 0 || each === spot);
+  const labels = new Map(
+    [spot, ...named.filter((each) => each !== spot)].flatMap((each) => {
+      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken);
+      if (!at) return [];
+      taken.push(at.box);
+      return [[each.name, at] as const];
+    }),
+  );
+
+  const drag = (toX: number, toY: number): void => {
+    const to = millimetresOf(view)(toX, toY);
+    const direction = (Math.atan2(to.y, to.x) * 180) / Math.PI;
+    set(`radius-${number}`, onStep(Math.hypot(to.x, to.y), 0.1));
+    set(`angle-${number}`, onStep(wrapped(direction - directions[spot.set]!), 0.5));
+  };
+
+  return (
+    <div class="picture-block">
+      <svg
+        class="plot true-scale"
+        viewBox={`0 0 ${String(width)} ${String(height)}`}
+        width={`${drawing.width.toFixed(3)}mm`}
+        height={`${drawing.height.toFixed(3)}mm`}
+        role="group"
+        aria-label={`${drawing.title}, to scale, in its square of stock`}
+      >
+        <DrawingShapes {...view} />
+        <g class="on-screen" aria-hidden="true">
+          {sets.map(({ words, x: left, y: base }) => (
+            <text key={words} x={left} y={base}>
+              {words}
+            </text>
+          ))}
+        </g>
+        <HolePicker
+          spots={spots}
+          picked={spots.indexOf(spot)}
+          labels={labels}
+          width={width}
+          height={height}
+          idPrefix={idPrefix}
+          onPick={setPicked}
+        />
+        <Handle
+          x={spot.x}
+          y={spot.y}
+          label={`Hole ${number} of every set, angle from the set’s line`}
+          value={v.angle[spot.hole]!}
+          min={-180}
+          max={180}
+          step={0.5}
+          valueText={`${fixed(v.angle[spot.hole]!, 1)} degrees, ${length(v.radius[spot.hole]!, lengths)} from the centre`}
+          onDrag={drag}
+          onStep={(value) => set(`angle-${number}`, onStep(value, 0.5))}
+          onEnd={commit}
+        />
+      </svg>
+      <p class="picture-words">
+        {spot.words}. Pick a hole to see its place; drag it to move it in every set.
+      </p>
+    </div>
+  );
+}

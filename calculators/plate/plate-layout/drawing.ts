@@ -1,0 +1,106 @@
+import { BAR_ACROSS, BAR_FOOT, provingBars } from '../../drawing/proving-bar.ts';
+import { at, circle, line, spoke, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { plateBlank } from '../../maths/plate/plate-blank.ts';
+import { holePlaces } from '../../maths/plate/plate-layout.ts';
+import type { Plate } from '../../maths/plate/plate-walls.ts';
+
+/** What is drawn: the plate, in the square of stock it is to be cut from. */
+export interface PlateSheet {
+  readonly plate: Plate;
+  /** Metal left for turning, on the diameter, mm. */
+  readonly allowance: number;
+}
+
+/** Room round the stock for the bars and the lettering, mm. */
+const GAP = 12;
+const LETTER = 2.4;
+
+function cross(x: number, y: number, arm: number): readonly Shape[] {
+  return [line('centre', x - arm, y, x + arm, y), line('centre', x, y - arm, x, y + arm)];
+}
+
+/** The edges of the square, and the cuts that take its corners off. */
+function stock({ plate, allowance }: PlateSheet): readonly Shape[] {
+  const { square, corner } = plateBlank(plate.outsideDiameter, allowance);
+  const half = square / 2;
+  const inner = half - corner;
+  const edges = [
+    line('scrap', -half, -half, half, -half, 'stock-bottom'),
+    line('scrap', half, -half, half, half, 'stock-right'),
+    line('scrap', half, half, -half, half, 'stock-top'),
+    line('scrap', -half, half, -half, -half, 'stock-left'),
+  ];
+  const cuts = [
+    [1, 1],
+    [-1, 1],
+    [-1, -1],
+    [1, -1],
+  ].map(([sx, sy]) => line('scrap', sx! * half, sy! * inner, sx! * inner, sy! * half));
+  return [...edges, ...cuts];
+}
+
+function setShapes(plate: Plate): readonly Shape[] {
+  const rim = plate.outsideDiameter / 2;
+  const places = holePlaces(plate.angles, plate.holes);
+  return plate.angles.flatMap((angle, s) => {
+    const label = at(0, 0, rim + 5, angle);
+    return [
+      spoke('centre', angle, 0, rim + 2, `set-${s + 1}`),
+      text(label.x, label.y - LETTER / 2, LETTER, `set ${s + 1}`, 'middle'),
+      ...places[s]!.flatMap(({ x, y }, h): readonly Shape[] => {
+        const radius = plate.holes[h]!.drill / 2;
+        return [
+          circle('cut', x, y, radius, `hole-${s + 1}-${h + 1}`),
+          ...cross(x, y, radius + 1.5),
+          text(x + radius + 0.6, y + 0.6, 1.8, `${s + 1}-${h + 1}`),
+        ];
+      }),
+    ];
+  });
+}
+
+/**
+ * The plate at true scale on its centre, in its stock, with the bars that prove the scale.
+ *
+ * Errors as `plateBlank` and `holePlaces`.
+ */
+export function plateDrawing(sheet: PlateSheet): Drawing {
+  const { plate } = sheet;
+  const { square } = plateBlank(plate.outsideDiameter, sheet.allowance);
+  const half = square / 2;
+  const left = -half - GAP;
+  const bar = -half - GAP;
+  const bottom = bar - BAR_FOOT;
+  const top = half + GAP + 1;
+  const right = Math.max(half + GAP, left + BAR_ACROSS) + 1;
+  const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
+  const title = `Plate of ${plate.outsideDiameter} mm, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
+  return {
+    title,
+    left: left - 1,
+    bottom,
+    width: right - left + 1,
+    height: top - bottom,
+    shapes: [
+      ...stock(sheet),
+      circle('cut', 0, 0, plate.outsideDiameter / 2, 'outside'),
+      ...(plate.boreDiameter > 0 ? [circle('cut', 0, 0, plate.boreDiameter / 2, 'bore')] : []),
+      ...cross(0, 0, 4),
+      ...radii.map((radius) => circle('centre', 0, 0, radius)),
+      ...setShapes(plate),
+      ...plate.slots.map((slot, i): Shape => ({
+        kind: 'slot',
+        layer: 'cut',
+        name: `slot-${i + 1}`,
+        x: 0,
+        y: 0,
+        radius: slot.slotRadius,
+        width: slot.slotWidth,
+        from: slot.slotAngle - slot.slotSweep,
+        to: slot.slotAngle + slot.slotSweep,
+      })),
+      ...provingBars(left, bar),
+      text(left, half + 6, 3, title),
+    ],
+  };
+}

@@ -1,0 +1,39 @@
+import type { RestsOn } from '../../frame/types.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+const lines = ['sets', 'start', 'spacing'] as const;
+const pattern = [...lines, 'holes', 'radius', 'angle'] as const;
+const stock = ['outside', 'allowance'] as const;
+const head = ['sets', 'spacing', 'worm', 'circles'] as const;
+const gear = ['sets', 'spacing', 'teeth'] as const;
+const play = ['run-out', 'clearance'] as const;
+
+export const restsOn = {
+  square: stock,
+  corner: stock,
+  cut: stock,
+  'octagon-swing': stock,
+  'square-swing': stock,
+  'least-depth': ['allowance'],
+  'most-depth': stock,
+  x: pattern,
+  y: pattern,
+  'next-chord': ['sets', 'start', 'spacing', 'holes', 'radius'],
+  chord: ['sets', 'start', 'spacing', 'holes', 'radius-N'],
+  'line-chord': ['holes', 'radius-N', 'angle-N'],
+  direction: lines,
+  turns: head,
+  circle: head,
+  'further-holes': head,
+  'head-error': [...head, 'start'],
+  tooth: gear,
+  'tooth-error': [...gear, 'start'],
+  'tapping-drill': ['thread'],
+  'clearance-fine': ['thread'],
+  'clearance-medium': ['thread'],
+  'clearance-coarse': ['thread'],
+  'off-centre': play,
+  'gap-shift': play,
+  'timing-shift': [...play, 'heel-radius'],
+} as const satisfies RestsOn<typeof inputs, typeof results>;

@@ -1,0 +1,61 @@
+import type { PictureProps } from '../../frame/types.ts';
+import { dwellAngle } from '../../maths/ignition/breaker-cam.ts';
+import { onStep } from '../../maths/numeric/steps.ts';
+import { CamDrawing } from './CamDrawing.tsx';
+import { camOf, gapOf } from './compute.ts';
+import type { inputs } from './inputs.ts';
+import { LiftPlot } from './LiftPlot.tsx';
+import type { results } from './results.ts';
+import { useTurning } from './use-turning.ts';
+
+/** The lift curve and the cam in the same state: set the gap and turn the cam on the curve, or let it turn. */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, lengths, idPrefix, set, commit } = props;
+  const cam = camOf(v);
+  const gap = gapOf(v);
+
+  const setGap = (wanted: number): void => {
+    const least = 0.01;
+    const next = Math.min(cam.lift - least, Math.max(least, onStep(wanted, 0.01)));
+    if (v.from === 'gap') set('gap', onStep(next, 0.01));
+    else set('dwell', onStep(dwellAngle(cam, next), 0.1));
+  };
+
+  const turnTo = (angle: number): void => set('at', onStep(angle, 1));
+  const { at, turning, toggle, stop } = useTurning(v.at, (angle) => {
+    turnTo(angle);
+    commit();
+  });
+
+  return (
+    <>
+      <LiftPlot
+        cam={cam}
+        gap={gap}
+        at={at}
+        leverRatio={v.lever}
+        lengths={lengths}
+        idPrefix={idPrefix}
+        onGap={setGap}
+        onTurn={(angle) => {
+          stop();
+          turnTo(angle);
+        }}
+        onEnd={commit}
+      />
+      <div class="picture-block">
+        <CamDrawing
+          cam={cam}
+          gap={gap}
+          at={at}
+          leverRatio={v.lever}
+          baseDiameter={v.base}
+          lengths={lengths}
+        />
+        <button type="button" class="turn" onClick={toggle}>
+          {turning ? 'Stop the cam' : 'Turn the cam'}
+        </button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,34 @@
+import { demoCam } from '../demo-engine.ts';
+import type { NumberInput } from '../frame/types.ts';
+
+const group = 'The cam';
+
+/** Lobes and speed of the breaker cam: asked for alike wherever its turning counts. */
+export const camInputs = {
+  lobes: {
+    kind: 'number',
+    group,
+    label: 'Lobes',
+    help: 'Humps in one turn of the cam. A cam with one set of points for each cylinder has one.',
+    unit: 'count',
+    min: 1,
+    max: 12,
+    why: 'a breaker cam has at least one lobe, and no set of points serves more than twelve',
+    default: demoCam.lobes,
+    whole: true,
+    step: 1,
+  },
+  'speed-ratio': {
+    kind: 'number',
+    group,
+    label: 'Cam turns for one of the crank',
+    help: '1 on the crankshaft, 0.5 on a half-speed shaft.',
+    measure: 'Mark the cam, turn the crank ten times and count the turns of the mark.',
+    unit: 'none',
+    min: 0.1,
+    max: 4,
+    why: 'a cam that turns slower or faster than that drives no points',
+    default: demoCam.speedRatio,
+    step: 0.5,
+  },
+} as const satisfies Record<string, NumberInput>;

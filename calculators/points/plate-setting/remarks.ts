@@ -1,0 +1,73 @@
+import { fixed } from '../../frame/format.ts';
+import type { Remark, Uncertain } from '../../frame/types.ts';
+import { withinTolerance } from '../../maths/plate/plate-setting.ts';
+import type { Computed, Values } from './compute.ts';
+
+/** More than this between cylinders is a mistake in measuring rather than a matter of setting. */
+const UNLIKELY_SPREAD = 20;
+
+/** Numbers of the cylinders of which a figure lies nearer to the tolerance than its own ±. */
+const closeTo = (
+  errors: readonly number[],
+  tolerance: number,
+  spreadOf: (row: number) => number | undefined,
+): string[] =>
+  errors.flatMap((error, i) =>
+    Math.abs(Math.abs(error) - tolerance) < (spreadOf(i + 1) ?? 0) ? [String(i + 1)] : [],
+  );
+
+const cylinders = (numbers: readonly string[]): string =>
+  `${numbers.length === 1 ? 'cylinder' : 'cylinders'} ${numbers.join(', ')}`;
+
+/** Pass or fail of the plate, and of which cylinders it is too near to tell. */
+function ofThePlate(v: Values, computed: Computed, { spreads }: Uncertain): string {
+  const errors = computed.error as readonly number[];
+  const before = computed['error-before'] as readonly number[];
+  const tolerance = `± ${fixed(v.tolerance, 2)}°`;
+  const asFound = withinTolerance(before, v.tolerance);
+  const out = errors.flatMap((error, index) =>
+    withinTolerance([error], v.tolerance) ? [] : [String(index + 1)],
+  );
+  const [judged, name] = asFound ? [before, 'error-before'] : [errors, 'error'];
+  const close = closeTo(judged, v.tolerance, (row) => spreads[`${name}-${String(row)}`]);
+  const doubt =
+    close.length === 0
+      ? ''
+      : ` The readings of ${cylinders(close)} are no surer than that: measure again before you go by it.`;
+  if (asFound) {
+    return `Pass as found: every cylinder is within ${tolerance}. Leave plate and sets alone.${doubt}`;
+  }
+  if (out.length === 0) {
+    return `Pass with the plate alone: turned so, every cylinder is within ${tolerance}.${doubt}`;
+  }
+  return `Fail with the plate alone: ${cylinders(out)} would still be outside ${tolerance}. Move ${out.length === 1 ? 'that set' : 'those sets'} in the slot after the plate is set, by the table: + is against the way the cam turns, which is earlier.${doubt}`;
+}
+
+/** Pass or fail of one cylinder after the turn of the plate. */
+export function verdict(v: Values, computed: Computed, index: number, more: Uncertain): string {
+  const error = (computed.error as readonly number[])[index - 1]!;
+  const passes = withinTolerance([error], v.tolerance);
+  const close =
+    closeTo([error], v.tolerance, () => more.spreads[`error-${String(index)}`]).length > 0;
+  return `${passes ? 'pass' : 'fail: move this set'}${close ? ' (too near to the limit to be sure: measure again)' : ''}`;
+}
+
+/** Pass or fail, and the order of work. */
+export const remarks = (v: Values, computed: Computed, more: Uncertain): readonly Remark[] => [
+  { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, more) },
+  {
+    about: 'whether the cylinders are likely so far apart',
+    quiet: true,
+    say: () => {
+      const spread = computed.spread as number;
+      return spread > UNLIKELY_SPREAD
+        ? `${fixed(spread, 0)}° between cylinders is more than slots allow. Check that each was measured at its own top dead centre, turning forwards, and that the sets are not swapped.`
+        : undefined;
+    },
+  },
+  {
+    about: 'the order of work',
+    say: () =>
+      'Order of work: gap every set first, since the gap moves the timing; then measure every cylinder; then turn the plate and lock it; then move single sets in their slots; then gap and measure all of them once more, since a set moved in its slot may have changed its gap.',
+  },
+];

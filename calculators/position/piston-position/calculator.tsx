@@ -1,0 +1,235 @@
+import { demoEngine, demoTiming } from '../../demo-engine.ts';
+import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
+import { choice, defineCalculator } from '../../frame/define.ts';
+import { absent, type Inputs, type Results } from '../../frame/types.ts';
+import { convert } from '../../maths/units/units.ts';
+import { MathsError } from '../../maths/numeric/errors.ts';
+import { readingOf } from '../../maths/crank/indicator-tilt.ts';
+import { angleOf, arcOf } from '../../maths/crank/rim-arc.ts';
+import {
+  angleBefore,
+  bdcAfter,
+  degreesPerMillimetre,
+  travelBefore,
+  type SliderCrank,
+} from '../../maths/crank/slider-crank.ts';
+import { Picture } from './Picture.tsx';
+
+const figure = 'The figure you were given';
+
+function angleFrom(
+  geometry: SliderCrank,
+  {
+    from,
+    travel,
+    angle,
+    arc,
+    rotor,
+  }: { from: string; travel: number; angle: number; arc: number; rotor: number },
+): number {
+  if (from === 'travel') return angleBefore(geometry, travel);
+  const found = from === 'angle' ? angle : angleOf(rotor, arc);
+  const bottom = 360 - bdcAfter(geometry);
+  if (found > bottom) {
+    throw new MathsError(
+      'beyond-bottom',
+      [from === 'angle' ? 'angle' : 'arc'],
+      `That is ${found.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
+    );
+  }
+  return found;
+}
+
+/** An arc is told by its rotor; travel and degrees need none. */
+const found = ({ from }: { from: string }) =>
+  [
+    'from',
+    'travel',
+    'angle',
+    'arc',
+    'stroke',
+    'rod',
+    'offset',
+    ...(from === 'arc' ? (['rotor'] as const) : []),
+  ] as const;
+
+export const inputs = {
+  from: choice({
+    assumed: true,
+    group: figure,
+    label: 'You have',
+    help: 'What the timing figure is given as.',
+    options: { travel: 'Piston travel', angle: 'Crank angle', arc: 'Arc on the rotor' },
+    default: 'travel',
+  }),
+  travel: {
+    kind: 'number',
+    group: figure,
+    label: 'Piston travel',
+    help: 'How far the piston is below top dead centre, measured along the bore.',
+    measure:
+      'Indicator in the plug hole, zeroed at top dead centre. Turn the crank back well past the figure, then forward up to it, so that play is always taken up the same way.',
+    unit: 'mm',
+    min: 0,
+    max: 200,
+    why: 'travel is counted down from the top, and no engine here has a longer stroke',
+    default: demoTiming.travel,
+    step: 0.05,
+    error: 0.02,
+    when: (v) => v.from === 'travel',
+  },
+  angle: {
+    kind: 'number',
+    group: figure,
+    label: 'Crank angle',
+    help: 'Degrees before true top dead centre.',
+    measure:
+      'Degree disc on the crank and a fixed pointer close to it, set to true top dead centre by a positive stop.',
+    unit: 'deg',
+    min: 0,
+    max: 200,
+    why: 'beyond bottom dead centre the count starts from the other side',
+    default: demoTiming.angle,
+    step: 0.5,
+    error: 0.25,
+    when: (v) => v.from === 'angle',
+  },
+  arc: {
+    kind: 'number',
+    group: figure,
+    label: 'Arc on the rotor',
+    help: 'Length along the rim from the top dead centre mark to the firing mark.',
+    measure: 'Lay a paper strip round the rim, prick both marks through it, and measure it flat.',
+    unit: 'mm',
+    min: 0,
+    max: 700,
+    why: 'half the rim of the largest rotor is no longer',
+    default: demoTiming.arc,
+    step: 0.5,
+    error: 0.25,
+    when: (v) => v.from === 'arc',
+  },
+  ...engineInputs,
+  rotor: {
+    ...rotorInput,
+    group: 'Rotor and indicator',
+    help: 'Where the marks are. Only for figures along the rim.',
+    measure: 'Caliper across the rim at the marks.',
+  },
+  tilt: {
+    assumed: true,
+    kind: 'number',
+    group: 'Rotor and indicator',
+    label: 'Lean of the indicator',
+    help: 'Angle between the plunger of the indicator and the bore. 0 when it stands in line.',
+    measure:
+      'The angle of the plug hole against the bore, from the drawing of the head or with a protractor on a rod screwed into the hole.',
+    unit: 'deg',
+    min: 0,
+    max: 60,
+    why: 'beyond that a plunger slides off the crown or jams',
+    default: 0,
+    step: 1,
+  },
+} as const satisfies Inputs;
+
+export const results = {
+  angle: {
+    label: 'Crank angle',
+    unit: 'deg',
+    help: 'Degrees before true top dead centre.',
+    lead: true,
+    decimals: 2,
+    word: () => 'BTDC',
+  },
+  travel: {
+    label: 'Piston travel',
+    unit: 'mm',
+    help: 'Below top dead centre, along the bore.',
+    lead: true,
+    decimals: 3,
+  },
+  'degrees-per-tenth': {
+    label: '0.1 mm is worth',
+    unit: 'deg',
+    help: 'Degrees of crank for 0.1 mm of piston travel at this place.',
+    inInches: {
+      label: '5 thou is worth',
+      help: 'Degrees of crank for 5 thou of piston travel at this place.',
+      times: convert(5, 'thou', 'mm') / 0.1,
+    },
+    lead: true,
+    decimals: 2,
+  },
+  arc: {
+    label: 'Arc on the rotor',
+    unit: 'mm',
+    help: 'Along the rim, from the top dead centre mark.',
+    decimals: 2,
+  },
+  'dial-reading': {
+    label: 'The leaning indicator shows',
+    unit: 'mm',
+    help: 'Set the dial to this; a leaning plunger moves further than the piston.',
+    decimals: 3,
+  },
+} as const satisfies Results;
+
+export default defineCalculator({
+  slug: 'piston-position',
+  title: 'Piston position and crank angle',
+  purpose:
+    'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod.',
+  alsoCalled: ['timing', 'BTDC', 'advance', 'mm before top dead centre', 'degrees', 'slider-crank'],
+  inputs,
+  results,
+  restsOn: {
+    angle: found,
+    travel: found,
+    'degrees-per-tenth': found,
+    arc: (v) => [...found(v), 'rotor'],
+    'dial-reading': (v) => [...found(v), 'tilt'],
+  },
+  fieldOf: {
+    ...engineFields,
+    pistonTravel: 'travel',
+    diameter: 'rotor',
+    tilt: 'tilt',
+    angle: 'angle',
+    arc: 'arc',
+  },
+  compute: (v) => {
+    const geometry = sliderCrank(v);
+    const angle = angleFrom(geometry, v);
+    const travel = v.from === 'travel' ? v.travel : travelBefore(geometry, angle);
+    const standing = angle < 0.05 || angle > 360 - bdcAfter(geometry) - 0.05;
+    return {
+      angle,
+      travel,
+      'degrees-per-tenth': standing
+        ? absent(
+            'At dead centre the piston stands still: there 0.1 mm is worth no fixed number of degrees. Take a place a little away from it.',
+          )
+        : 0.1 * degreesPerMillimetre(geometry, -angle),
+      arc: arcOf(v.rotor, angle),
+      'dial-reading': readingOf(travel, v.tilt),
+    };
+  },
+  picture: Picture,
+  ready: {
+    caption: `Crank angle for piston travel, invented demo engine: stroke ${demoEngine.stroke} mm, rod ${demoEngine.rod} mm, no offset`,
+    vary: 'travel',
+    over: [0.5, 1, 1.5, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 5],
+    show: ['angle', 'degrees-per-tenth'],
+  },
+  cautions: [
+    'Plugs out, their leads earthed, ignition off and fuel shut before you turn an engine by hand: one that fires throws the spanner. Keep fingers out of the ports.',
+    'An engine set too early kicks back and overheats. If two figures leave you in doubt, take the later one; the maker’s comes before any of them.',
+  ],
+  limits: [
+    'It is exact geometry: stroke, rod and offset decide everything. Play in the bearings, which lets the piston come higher when it is pulled than when it is pushed, is not in it; take it up always the same way.',
+    'A leaning indicator is taken to stand with its plunger on a flat crown square to the bore. On a domed crown a leaning plunger also wanders sideways over the dome, which this does not know of: use an adaptor that stands in line.',
+    'Piston travel alone does not say where the engine should fire. That figure is the maker’s, or one proved on a like engine.',
+  ],
+  articles: ['where-the-piston-is', 'what-a-degree-is-worth', 'finding-top-dead-centre'],
+});

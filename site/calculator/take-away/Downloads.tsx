@@ -1,0 +1,100 @@
+import { useRef, useState } from 'preact/hooks';
+import { csvSummary } from '../../../calculators/frame/summary.ts';
+import type { AnyCalculator } from '../../../calculators/frame/types.ts';
+import { failureWords } from '../../browser/load-failure.ts';
+import { save } from '../../browser/save.ts';
+import type { Now } from '../state.ts';
+import { memo } from '../../../calculators/picture/memo.ts';
+
+interface Props {
+  readonly calculator: AnyCalculator;
+  /** Why nothing may be saved as it stands; nothing where it may. */
+  readonly refused: string | undefined;
+  readonly now: Now;
+}
+
+interface Offer {
+  readonly label: string;
+  readonly make: (
+    pictures: readonly SVGSVGElement[],
+  ) => Promise<readonly (readonly [string, Blob])[]>;
+}
+
+const numbered = (slug: string, index: number, end: string): string =>
+  `${slug}${index === 0 ? '' : `-${index + 1}`}.${end}`;
+
+function offersOf({ calculator, now }: Props): Offer[] {
+  const { slug, downloads = [] } = calculator;
+  return [
+    ...downloads.map(({ name, label, type, make }): Offer => ({
+      label,
+      make: async () => [
+        [name, new Blob([(await make(now().evaluation.values as never)) as BlobPart], { type })],
+      ],
+    })),
+    {
+      label: 'Picture, SVG',
+      make: async (pictures) => {
+        const { svgFile } = await import('./picture-file.ts');
+        return pictures.map((picture, i) => [numbered(slug, i, 'svg'), svgFile(picture)]);
+      },
+    },
+    {
+      label: 'Picture, PNG',
+      make: async (pictures) => {
+        const { pngFile } = await import('./picture-file.ts');
+        return Promise.all(
+          pictures.map(
+            async (picture, i) => [numbered(slug, i, 'png'), await pngFile(picture)] as const,
+          ),
+        );
+      },
+    },
+    {
+      label: 'Figures, CSV',
+      make: async () => [
+        [`${slug}.csv`, new Blob([csvSummary(calculator, now().evaluation)], { type: 'text/csv' })],
+      ],
+    },
+  ];
+}
+
+function Files(props: Props) {
+  const [state, setState] = useState('');
+  const place = useRef<HTMLDivElement>(null);
+  const { refused } = props;
+
+  const make = async (offer: Offer): Promise<void> => {
+    setState('Making the file …');
+    try {
+      const pictures = place.current?.closest('.calc')?.querySelectorAll<SVGSVGElement>('svg.plot');
+      const files = await offer.make([...(pictures ?? [])]);
+      for (const [name, content] of files) save(name, content);
+      setState(`Saved: ${files.map(([name]) => name).join(', ')}.`);
+    } catch (error) {
+      setState(`The file was not made. ${failureWords(error)}`);
+    }
+  };
+
+  return (
+    <div class="share" role="group" aria-label="Save as a file" ref={place}>
+      <span class="share-title">Save as a file</span>
+      {offersOf(props).map((offer) => (
+        <button
+          key={offer.label}
+          type="button"
+          disabled={refused !== undefined}
+          onClick={() => void make(offer)}
+        >
+          {offer.label}
+        </button>
+      ))}
+      <p class="share-state" role="status">
+        {refused ?? state}
+      </p>
+    </div>
+  );
+}
+
+/** Files made from the state, only when asked for. */
+export const Downloads = memo(Files);

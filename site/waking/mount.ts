@@ -1,0 +1,72 @@
+import type { Texts } from '../../calculators/frame/evaluate.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { keptWork } from '../offline/kept-work.ts';
+import { pageFailed } from '../browser/answering.ts';
+import { didNotCome } from '../browser/load-failure.ts';
+
+const loaders = import.meta.glob<{ default: AnyCalculator }>(
+  '../../calculators/*/*/calculator.tsx',
+);
+
+const loaderOf = (slug: string) =>
+  Object.entries(loaders).find(([path]) => path.endsWith(`/${slug}/calculator.tsx`))?.[1];
+
+/** Fetches what a calculator on the page needs to answer. */
+async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
+  const { calculator: slug } = place.dataset;
+  const load = loaderOf(slug!);
+  if (!load) throw new Error(`No calculator named ${slug}`);
+  const [ready, { default: calculator }] = await Promise.all([
+    // Said at once what is taken from it, the bundler needs no object of all that the file gives.
+    import('./wake.ts').then((wake) => wake.ready),
+    load(),
+  ]);
+  ready(place, calculator, kept);
+}
+
+const NOT_FETCHED =
+  'This calculator could not be fetched: its figures stand still. Check the connection, then load the page again.';
+const AT_FAULT =
+  'This calculator has a fault and does not answer: its figures stand still. The fault is the site’s, not yours.';
+
+/** Says under a calculator that does not answer that its figures stand still, and why. */
+function sayAsleep(place: HTMLElement, error: unknown): void {
+  const missing = didNotCome(error);
+  if (!missing) reportError(error);
+  if (place.dataset.owns === 'true' && missing) {
+    pageFailed();
+    return;
+  }
+  const note = document.createElement('p');
+  note.className = 'field-problem';
+  note.setAttribute('role', 'alert');
+  note.textContent = missing ? NOT_FETCHED : AT_FAULT;
+  place.after(note);
+}
+
+/** Calls back once, when a place is within a screen of being seen, or is entered. */
+function whenNear(place: HTMLElement, near: () => void): void {
+  const once = new AbortController();
+  const come = (): void => {
+    observer.disconnect();
+    once.abort();
+    near();
+  };
+  const observer = new IntersectionObserver(
+    (entries) => {
+      if (entries.some(({ isIntersecting }) => isIntersecting)) come();
+    },
+    { rootMargin: '100% 0px' },
+  );
+  observer.observe(place);
+  place.addEventListener('focusin', come, { signal: once.signal });
+}
+
+const kept = keptWork();
+document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
+  const start = (): void =>
+    void mount(place, kept[index]).catch((error: unknown) => sayAsleep(place, error));
+  // The page's own calculator, and one with work in it, at once; others when the reader comes near.
+  if (place.dataset.owns === 'true' || kept[index]) start();
+  else whenNear(place, start);
+});
