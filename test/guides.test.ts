@@ -1,0 +1,63 @@
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const guides = [
+  'README.md',
+  'DEVELOPERS.md',
+  ...globSync('{calculators,content,site,test}/**/README.md'),
+];
+const ROOMS = ['calculators', 'content', 'site', 'test', 'dist', '.cache', '.ci', '.config'];
+
+/** Files and folders that a guide names in code: a path, or the name of a file with its kind. */
+function named(text: string): string[] {
+  const spans = [...text.matchAll(/`([^`\s]+)`/g)].map((match) => match[1]!);
+  return spans.filter((span) =>
+    /^[\w.-]+\/[\w./-]*$|^[\w-]+\.(?:ts|tsx|astro|json|ya?ml|md)$/.test(span),
+  );
+}
+
+/** Whether a file or folder of that name or end of path is in the project. */
+function stands(name: string, beside: string): boolean {
+  if (existsSync(name) || existsSync(posix.join(beside, name))) return true;
+  return globSync(`{${ROOMS.join(',')}}/**/${name.replace(/\/$/, '')}`).length > 0;
+}
+
+describe.each(guides)('%s', (guide) => {
+  const text = readFileSync(guide, 'utf8');
+  const beside = posix.dirname(guide);
+
+  it('names only files and folders that are there', () => {
+    const made = /^(?:dist|engine-sheet)|^_(?:astro|headers)|<|^(?:sw\.js|404\.html|index\.html)$/;
+    expect(named(text).filter((name) => !made.test(name) && !stands(name, beside))).toEqual([]);
+  });
+
+  it('links only to what is there', () => {
+    const links = [...text.matchAll(/\]\((?!https?:)([^)#]+)/g)].map((match) => match[1]!);
+    expect(links.filter((link) => !existsSync(posix.join(beside, link)))).toEqual([]);
+  });
+
+  it('names only commands that the package has', () => {
+    const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: object };
+    const run = [...text.matchAll(/npm run ([\w:-]+)/g)].map((match) => match[1]!);
+    expect(run.filter((command) => !(command in scripts))).toEqual([]);
+  });
+});
+
+it('the plan of the house names every room', () => {
+  const plan = readFileSync('DEVELOPERS.md', 'utf8');
+  const rooms = globSync(['calculators/*/', 'calculators/maths/*/', 'content/*/', 'site/*/'])
+    .map((folder) => posix.basename(folder))
+    .filter(
+      (room) =>
+        !['position', 'geometry', 'plate', 'points', 'carburettors', 'start', 'public'].includes(
+          room,
+        ),
+    );
+  expect(rooms.filter((room) => !plan.includes(`${room}/`))).toEqual([]);
+});
+
+it('the guide is short enough to be read through', () => {
+  const words = readFileSync('DEVELOPERS.md', 'utf8').split(/\s+/).filter(Boolean);
+  expect(words.length).toBeLessThanOrEqual(1200);
+});
