@@ -10,6 +10,9 @@ export interface Margin {
 
 export const usualMargin: Margin = { top: 28, right: 22, bottom: 40, left: 46 };
 
+/** Width of a plot, in user units. */
+export const PLOT_WIDTH = 360;
+
 interface PlotProps {
   readonly width: number;
   readonly height: number;

@@ -1,13 +1,10 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
 import { fixed } from '../frame/format.ts';
 import { travelBefore, velocityAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
-import { AxisBottom, AxisLeft, roomLeft } from './axis.tsx';
+import { Chart, Guides } from './chart.tsx';
 import { Band, Curve } from './curve.tsx';
-import { fieldOf, InField } from './field.tsx';
 import { Handle } from './handle.tsx';
-import { fieldTop, Key, type KeyEntry } from './key.tsx';
-import { Plot } from './plot.tsx';
-import { scaleLinear } from './scale.ts';
+import type { KeyEntry } from './key.tsx';
 import { useFrozen } from './frozen.ts';
 import { evenly } from '../maths/numeric/steps.ts';
 
@@ -24,7 +21,6 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 360;
 const HEIGHT = 320;
 const SAMPLES = 60;
 
@@ -52,51 +48,53 @@ export function TravelPlot(props: Props) {
   const shown = (travel: number): number => toDisplay(travel, 'mm', lengths);
   const angles = evenly(0, end, SAMPLES);
   const most = Math.max(...angles.map((a) => travelBefore(geometry, a)));
-  const travels = [0, shown(most) * 1.04] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    left: roomLeft(travels),
-  });
-  const x = scaleLinear([0, end], [field.left, field.right]);
-  const y = scaleLinear(travels, [field.bottom, field.top]);
   const travel = travelBefore(geometry, angle);
-  const px = x(angle);
-  const py = y(shown(travel));
   const slope = Math.abs(velocityAt(geometry, -angle));
   const half = Math.max(travelSpread, angleSpread * slope);
-  const band = angles.map((a): readonly [number, number, number] => {
-    const middle = travelBefore(geometry, a);
-    return [x(a), y(shown(Math.max(0, middle - half))), y(shown(middle + half))];
-  });
   const words = `${fixed(shown(travel), lengths === 'in' ? 4 : 2)} ${unit} before the top, ${fixed(angle, 1)} degrees`;
 
   return (
-    <Plot width={WIDTH} height={HEIGHT} label="Piston travel against crank angle before the top">
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label="crank angle, degrees before top" />
-      <AxisLeft scale={y} field={field} label={`piston travel, ${unit} below top`} />
-      <InField field={field} id={`${idPrefix}travel-field`}>
-        <Band edges={band} />
-        <Curve
-          kind="other"
-          points={angles.map((a) => [x(a), y(shown(longRodTravel(geometry, a)))])}
+    <Chart
+      id={`${idPrefix}travel-field`}
+      height={HEIGHT}
+      label="Piston travel against crank angle before the top"
+      meaning={key}
+      x={{ domain: [0, end], label: 'crank angle, degrees before top' }}
+      y={{ domain: [0, shown(most) * 1.04], label: `piston travel, ${unit} below top` }}
+      marks={(frame) => {
+        const { x, y } = frame;
+        const band = angles.map((a): readonly [number, number, number] => {
+          const middle = travelBefore(geometry, a);
+          return [x(a), y(shown(Math.max(0, middle - half))), y(shown(middle + half))];
+        });
+        return (
+          <>
+            <Band edges={band} />
+            <Curve
+              kind="other"
+              points={angles.map((a) => [x(a), y(shown(longRodTravel(geometry, a)))])}
+            />
+            <Curve points={angles.map((a) => [x(a), y(shown(travelBefore(geometry, a)))])} />
+            <Guides frame={frame} at={[x(angle), y(shown(travel))]} />
+          </>
+        );
+      }}
+    >
+      {({ x, y }) => (
+        <Handle
+          x={x(angle)}
+          y={y(shown(travel))}
+          label="Working point: crank angle before the top"
+          value={Math.round(angle * 10) / 10}
+          min={0}
+          max={180}
+          step={0.5}
+          valueText={words}
+          onDrag={(at) => onAngle(x.invert(at))}
+          onStep={onAngle}
+          onEnd={onEnd}
         />
-        <Curve points={angles.map((a) => [x(a), y(shown(travelBefore(geometry, a)))])} />
-        <path class="rule-line" fill="none" d={`M${field.left} ${py}H${px}V${y(0)}`} />
-      </InField>
-      <Handle
-        x={px}
-        y={py}
-        label="Working point: crank angle before the top"
-        value={Math.round(angle * 10) / 10}
-        min={0}
-        max={180}
-        step={0.5}
-        valueText={words}
-        onDrag={(at) => onAngle(x.invert(at))}
-        onStep={onAngle}
-        onEnd={onEnd}
-      />
-    </Plot>
+      )}
+    </Chart>
   );
 }

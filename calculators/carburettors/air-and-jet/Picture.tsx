@@ -2,21 +2,17 @@ import { fixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { displayUnit, toDisplay, units } from '../../frame/units.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart } from '../../picture/chart.tsx';
 import { Band, Curve, type Point } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { apart } from '../../picture/labels.ts';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 import { jetAt, type Values } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const WIDTH = 360;
 const HEIGHT = 340;
 /** Room for the sizes to the right of the field. */
 const SIZES = 64;
@@ -65,70 +61,82 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const most = Math.max(...all);
   const room = (most - least) * 0.08;
   const sizes = [shown(least - room), shown(most + room)] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    right: SIZES,
-    left: roomLeft(sizes, { format: size }),
-  });
-  const { left, right, top, bottom } = field;
-  const x = scaleLinear([low, high], [left, right]);
-  const y = scaleLinear(sizes, [bottom, top]);
   const half = spreads().jet ?? 0;
   const inside = [...new Set(v.sizes)]
-    .map((each) => ({ each, place: y(shown(each)) }))
-    .filter(({ place }) => place >= top && place <= bottom)
-    .sort((a, b) => a.place - b.place);
-  const labelled = apart(inside.map(({ place }) => place));
-  const at = (points: readonly Point[]): Point[] => points.map(([t, d]) => [x(t), y(shown(d))]);
+    .filter((each) => shown(each) >= sizes[0] && shown(each) <= sizes[1])
+    .sort((a, b) => b - a);
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}jet-field`}
       height={HEIGHT}
       label={`Jet that keeps the mixture against temperature: ${say(jet)} at ${fixed(v.temperature, 0)} °C`}
+      meaning={key}
+      right={SIZES}
+      x={{ domain: [low, high], label: 'air temperature, °C' }}
+      y={{ domain: sizes, label: `jet diameter, ${units[unit].label}`, format: size }}
+      marks={({ field: { left, right }, x, y }) => {
+        const at = (points: readonly Point[]): Point[] =>
+          points.map(([t, d]) => [x(t), y(shown(d))]);
+        return (
+          <>
+            {half > 0 ? (
+              <Band edges={now.map(([t, d]) => [x(t), y(shown(d - half)), y(shown(d + half))])} />
+            ) : null}
+            <path
+              class="rule-line"
+              d={inside.map((each) => `M${left} ${y(shown(each))}H${right}`).join('')}
+            />
+            <Curve kind="other" points={at(then)} />
+            <Curve points={at(now)} />
+          </>
+        );
+      }}
     >
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label="air temperature, °C" />
-      <AxisLeft
-        scale={y}
-        field={field}
-        label={`jet diameter, ${units[unit].label}`}
-        format={size}
-      />
-      <InField field={field} id={`${idPrefix}jet-field`}>
-        {half > 0 ? (
-          <Band edges={now.map(([t, d]) => [x(t), y(shown(d - half)), y(shown(d + half))])} />
-        ) : null}
-        <path
-          class="rule-line"
-          d={inside.map(({ place }) => `M${left} ${place}H${right}`).join('')}
-        />
-        <Curve kind="other" points={at(then)} />
-        <Curve points={at(now)} />
-      </InField>
-      <g aria-hidden="true">
-        {inside.map(({ each, place }, index) =>
-          labelled.has(index) ? (
-            <text key={each} class="dimension-text" x={right + 14} y={place} dy="0.32em">
-              {size(shown(each))}
-            </text>
-          ) : null,
-        )}
-        <circle class="found-mark" cx={x(v['right-temperature'])} cy={y(shown(v.jet))} r={5} />
-      </g>
-      <Handle
-        x={x(v.temperature)}
-        y={y(shown(jet))}
-        label="Temperature"
-        value={v.temperature}
-        min={low}
-        max={high}
-        step={1}
-        valueText={`${fixed(v.temperature, 0)} °C, jet ${say(jet)}`}
-        onDrag={(px) => set('temperature', Math.min(high, Math.max(low, onStep(x.invert(px), 1))))}
-        onStep={(value) => set('temperature', value)}
-        onEnd={commit}
-      />
-    </Plot>
+      {({ field: { right }, x, y }) => {
+        const places = inside.map((each) => y(shown(each)));
+        const labelled = apart(places);
+        return (
+          <>
+            <g aria-hidden="true">
+              {inside.map((each, index) =>
+                labelled.has(index) ? (
+                  <text
+                    key={each}
+                    class="dimension-text"
+                    x={right + 14}
+                    y={places[index]}
+                    dy="0.32em"
+                  >
+                    {size(shown(each))}
+                  </text>
+                ) : null,
+              )}
+              <circle
+                class="found-mark"
+                cx={x(v['right-temperature'])}
+                cy={y(shown(v.jet))}
+                r={5}
+              />
+            </g>
+            <Handle
+              x={x(v.temperature)}
+              y={y(shown(jet))}
+              label="Temperature"
+              value={v.temperature}
+              min={low}
+              max={high}
+              step={1}
+              valueText={`${fixed(v.temperature, 0)} °C, jet ${say(jet)}`}
+              onDrag={(px) =>
+                set('temperature', Math.min(high, Math.max(low, onStep(x.invert(px), 1))))
+              }
+              onStep={(value) => set('temperature', value)}
+              onEnd={commit}
+            />
+          </>
+        );
+      }}
+    </Chart>
   );
 }

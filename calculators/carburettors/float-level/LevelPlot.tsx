@@ -6,14 +6,11 @@ import {
   units,
   type LengthDisplay,
 } from '../../frame/units.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart, Guides, type ChartFrame } from '../../picture/chart.tsx';
 import { Band, Curve } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { inRow } from '../../picture/labels.ts';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
 import { useFrozen } from '../../picture/frozen.ts';
 
 interface Props {
@@ -32,7 +29,6 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 360;
 const HEIGHT = 320;
 /** Room above the field for the numbers of the carburettors. */
 const NUMBERS = 20;
@@ -60,86 +56,86 @@ export function LevelPlot(props: Props) {
   const high = useFrozen(Math.ceil(Math.max(...all) + 1));
   const below = level - height;
   const key = fuller === undefined ? usual : [...usual, head];
-  const depths = [
-    shown(low + below - Math.max(fuller ?? 0, levelSpread)),
-    shown(high + below + levelSpread),
-  ] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH) + NUMBERS,
-    left: roomLeft(depths),
-  });
-  const { left, right, bottom } = field;
-  const x = scaleLinear([shown(low), shown(high)], [left, right]);
-  const y = scaleLinear(depths, [field.top, bottom]);
-  const line = (rise: number): [number, number][] =>
+  const deepest = shown(high + below + levelSpread);
+  const highest = shown(low + below - Math.max(fuller ?? 0, levelSpread));
+  const line = ({ x, y }: ChartFrame, rise: number): [number, number][] =>
     [low, high].map((at) => [x(shown(at)), y(shown(at + below - rise))]);
-  const numbers = found.map((at, index) => ({ at: x(shown(at)), words: String(index + 1) }));
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}level-field`}
       height={HEIGHT}
       label={`Fuel level against gauge reading: ${say(level)} below the face at ${say(height)}`}
+      meaning={key}
+      above={NUMBERS}
+      x={{ domain: [shown(low), shown(high)], label: `gauge reading, ${units[unit].label}` }}
+      y={{
+        domain: [deepest, highest],
+        label: `fuel level, ${units[unit].label} below the face`,
+      }}
+      marks={(frame) => {
+        const { field, x, y } = frame;
+        return (
+          <>
+            {levelSpread > 0 ? (
+              <Band
+                edges={[low, high].map((at) => [
+                  x(shown(at)),
+                  y(shown(at + below - levelSpread)),
+                  y(shown(at + below + levelSpread)),
+                ])}
+              />
+            ) : null}
+            <path
+              class="drop"
+              d={found
+                .map((at) => `M${x(shown(at))} ${field.top}V${y(shown(at + below))}`)
+                .join('')}
+            />
+            {fuller === undefined ? null : <Curve kind="other" points={line(frame, fuller)} />}
+            <Curve points={line(frame, 0)} />
+            <Guides frame={frame} at={[x(shown(heightFor)), y(shown(wanted))]} />
+          </>
+        );
+      }}
     >
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label={`gauge reading, ${units[unit].label}`} />
-      <AxisLeft
-        scale={y}
-        field={field}
-        labelUp={NUMBERS}
-        label={`fuel level, ${units[unit].label} below the face`}
-      />
-      <InField field={field} id={`${idPrefix}level-field`}>
-        {levelSpread > 0 ? (
-          <Band
-            edges={[low, high].map((at) => [
-              x(shown(at)),
-              y(shown(at + below - levelSpread)),
-              y(shown(at + below + levelSpread)),
-            ])}
+      {({ field, x, y }) => (
+        <>
+          <g aria-hidden="true">
+            {found.map((at, index) => (
+              <circle
+                key={index}
+                class="found-mark"
+                cx={x(shown(at))}
+                cy={y(shown(at + below))}
+                r={4}
+              />
+            ))}
+            {inRow(
+              found.map((at, index) => ({ at: x(shown(at)), words: String(index + 1) })),
+              field.left,
+              field.right,
+            ).map(({ at, words }) => (
+              <text key={words} x={at} y={field.top - 5} text-anchor="middle">
+                {words}
+              </text>
+            ))}
+          </g>
+          <Handle
+            x={x(shown(height))}
+            y={y(shown(level))}
+            label="Gauge reading"
+            value={height}
+            min={low}
+            max={high}
+            step={0.1}
+            valueText={`Gauge ${say(height)}, fuel ${say(level)} below the face`}
+            onDrag={(px) => props.onHeight(fromDisplay(x.invert(px), 'mm', lengths))}
+            onStep={props.onHeight}
+            onEnd={props.onEnd}
           />
-        ) : null}
-        <path
-          class="drop"
-          d={found.map((at) => `M${x(shown(at))} ${field.top}V${y(shown(at + below))}`).join('')}
-        />
-        {fuller === undefined ? null : <Curve kind="other" points={line(fuller)} />}
-        <Curve points={line(0)} />
-        <path
-          class="rule-line"
-          fill="none"
-          d={`M${left} ${y(shown(wanted))}H${x(shown(heightFor))}V${bottom}`}
-        />
-      </InField>
-      <g aria-hidden="true">
-        {found.map((at, index) => (
-          <circle
-            key={index}
-            class="found-mark"
-            cx={x(shown(at))}
-            cy={y(shown(at + below))}
-            r={4}
-          />
-        ))}
-        {inRow(numbers, left, right).map(({ at, words }) => (
-          <text key={words} x={at} y={field.top - 5} text-anchor="middle">
-            {words}
-          </text>
-        ))}
-      </g>
-      <Handle
-        x={x(shown(height))}
-        y={y(shown(level))}
-        label="Gauge reading"
-        value={height}
-        min={low}
-        max={high}
-        step={0.1}
-        valueText={`Gauge ${say(height)}, fuel ${say(level)} below the face`}
-        onDrag={(px) => props.onHeight(fromDisplay(x.invert(px), 'mm', lengths))}
-        onStep={props.onHeight}
-        onEnd={props.onEnd}
-      />
-    </Plot>
+        </>
+      )}
+    </Chart>
   );
 }

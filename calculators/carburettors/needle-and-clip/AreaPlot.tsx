@@ -1,12 +1,9 @@
 import { fixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart, type ChartFrame } from '../../picture/chart.tsx';
 import { Curve, type Point } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 import { inSeries } from '../../maths/carburettor/needle.ts';
@@ -23,7 +20,6 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 360;
 const HEIGHT = 350;
 const SAMPLES = 50;
 /** Room above the field for who is in charge: one row, and a second for the narrow range. */
@@ -36,6 +32,9 @@ const key: readonly KeyEntry[] = [
   { as: 'line', look: 'curve curve-thin', words: 'ring and main jet' },
 ];
 
+/** Between what throttles each circuit is in charge. */
+const zones = circuits.map((circuit, i) => ({ ...circuit, from: circuits[i - 1]?.until ?? 0 }));
+
 /** Ring area against throttle, what ring and main jet pass together, and who is in charge where. */
 export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }: Props) {
   const unit = displayUnit('mm2', lengths);
@@ -43,15 +42,7 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
   const openings = evenly(0, 100, SAMPLES);
   const rings = openings.map((throttle) => ringIfAny(v, throttle));
   const most = useFrozen(Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06);
-  const areas = [0, shown(most)] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH) + NAMES,
-    left: roomLeft(areas),
-  });
-  const { left, right, top, bottom } = field;
-  const x = scaleLinear([0, 100], [left, right]);
-  const y = scaleLinear(areas, [bottom, top]);
-  const points = (those: readonly (number | undefined)[]): Point[] =>
+  const points = ({ x, y }: ChartFrame, those: readonly (number | undefined)[]): Point[] =>
     those.flatMap((area, i): Point[] =>
       area === undefined ? [] : [[x(openings[i]!), y(shown(area))]],
     );
@@ -60,52 +51,67 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
   const say = `${fixed(shown(ring), lengths === 'in' ? 5 : 3)} ${units[unit].label}`;
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}area-field`}
       height={HEIGHT}
       label={`Ring area against throttle: ${say} at ${fixed(v.throttle, 0)} per cent, in the range of the ${circuitAt(v.throttle).name}`}
+      meaning={key}
+      above={NAMES}
+      x={{ domain: [0, 100], label: 'throttle, per cent of lift' }}
+      y={{ domain: [0, shown(most)], label: `area, ${units[unit].label}` }}
+      behind={({ field: { top, bottom }, x }) =>
+        zones.map(({ short, from, until }, i) => (
+          <rect
+            key={short}
+            class={i % 2 === 0 ? 'zone' : 'zone zone-other'}
+            x={x(from)}
+            y={top}
+            width={x(until) - x(from)}
+            height={bottom - top}
+          />
+        ))
+      }
+      marks={(frame) => (
+        <>
+          <path
+            class="rule-line"
+            d={`M${frame.field.left} ${frame.y(shown(main))}H${frame.field.right}`}
+          />
+          <Curve kind="other" points={points(frame, second)} />
+          <Curve kind="thin" points={points(frame, together)} />
+          <Curve points={points(frame, rings)} />
+        </>
+      )}
     >
-      <g aria-hidden="true">
-        {circuits.map(({ short, until }, i) => {
-          const from = circuits[i - 1]?.until ?? 0;
-          return (
-            <g key={short}>
-              <rect
-                class={i % 2 === 0 ? 'zone' : 'zone zone-other'}
-                x={x(from)}
-                y={top}
-                width={x(until) - x(from)}
-                height={bottom - top}
-              />
-              <text x={(x(from) + x(until)) / 2} y={top - (i === 1 ? 19 : 5)} text-anchor="middle">
+      {({ field: { top }, x, y }) => (
+        <>
+          <g aria-hidden="true">
+            {zones.map(({ short, from, until }, i) => (
+              <text
+                key={short}
+                x={(x(from) + x(until)) / 2}
+                y={top - (i === 1 ? 19 : 5)}
+                text-anchor="middle"
+              >
                 {short}
               </text>
-            </g>
-          );
-        })}
-      </g>
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label="throttle, per cent of lift" />
-      <AxisLeft scale={y} field={field} label={`area, ${units[unit].label}`} labelUp={NAMES} />
-      <InField field={field} id={`${idPrefix}area-field`}>
-        <path class="rule-line" d={`M${left} ${y(shown(main))}H${right}`} />
-        <Curve kind="other" points={points(second)} />
-        <Curve kind="thin" points={points(together)} />
-        <Curve points={points(rings)} />
-      </InField>
-      <Handle
-        x={x(v.throttle)}
-        y={y(shown(ring))}
-        label="Throttle"
-        value={v.throttle}
-        min={0}
-        max={100}
-        step={1}
-        valueText={`${fixed(v.throttle, 0)} per cent, ring ${say}`}
-        onDrag={(px) => onThrottle(Math.min(100, Math.max(0, onStep(x.invert(px), 1))))}
-        onStep={onThrottle}
-        onEnd={onEnd}
-      />
-    </Plot>
+            ))}
+          </g>
+          <Handle
+            x={x(v.throttle)}
+            y={y(shown(ring))}
+            label="Throttle"
+            value={v.throttle}
+            min={0}
+            max={100}
+            step={1}
+            valueText={`${fixed(v.throttle, 0)} per cent, ring ${say}`}
+            onDrag={(px) => onThrottle(Math.min(100, Math.max(0, onStep(x.invert(px), 1))))}
+            onStep={onThrottle}
+            onEnd={onEnd}
+          />
+        </>
+      )}
+    </Chart>
   );
 }

@@ -1,22 +1,22 @@
 import { fixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { displayUnit, fromDisplay, toDisplay, units } from '../../frame/units.ts';
-import { AxisLeft, roomLeft } from '../../picture/axis.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
+import { Chart } from '../../picture/chart.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import type { KeyEntry } from '../../picture/key.tsx';
+import type { LinearScale } from '../../picture/scale.ts';
 import { useFrozen } from '../../picture/frozen.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { targetOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const WIDTH = 360;
 const HEIGHT = 330;
 /** A column narrower than this has no room for words. */
 const ROOM_FOR_WORDS = 58;
+
+/** Half the width of a column. */
+const halfOf = (x: LinearScale): number => Math.min(30, (x(1) - x(0)) * 0.3);
 
 /**
  * The slides over the floors of their bores as found (or the gauges behind them), the line they are
@@ -47,100 +47,107 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     },
     { as: 'line', look: 'rule-line target-line', words: 'brought to' },
   ];
-  const heights = [0, shown(high)] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(legend, WIDTH),
-    bottom: 52,
-    left: roomLeft(heights),
-  });
-  const { left, right, bottom: floor, top: ceiling } = field;
-  const y = scaleLinear(heights, [floor, ceiling]);
-  const wide = (right - left) / readings.length;
-  const half = Math.min(30, wide * 0.3);
-  const words = wide >= ROOM_FOR_WORDS;
   const move = (index: number, wanted: number): void => {
     const limit = drill ? 60 : 101;
     set(`${key}-${String(index + 1)}`, Math.min(limit, Math.max(0, onStep(wanted, step))));
   };
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}target-field`}
       height={HEIGHT}
       label={`${drill ? 'Openings' : 'Vacuum'} of the slides as found, all to be brought to ${say(target)}`}
-    >
-      <Key entries={legend} width={WIDTH} />
-      <AxisLeft
-        scale={y}
-        field={field}
-        label={
-          drill
-            ? `opening as found, ${units[unit].label}`
-            : `vacuum as found, ${units[unit].label} (more is less open)`
-        }
-      />
-      {readings.map((reading, index) => {
-        const middle = left + (index + 0.5) * wide;
-        const turn = turns[index]!;
-        const still = Math.abs(turn) < 1e-9;
-        const tip = y(shown(target));
-        const from = y(shown(reading));
-        const down = tip > from ? 1 : -1;
-        const head = Math.min(7, Math.abs(tip - from));
+      meaning={legend}
+      below={12}
+      x={{ domain: [0, readings.length] }}
+      y={{
+        domain: [0, shown(high)],
+        label: drill
+          ? `opening as found, ${units[unit].label}`
+          : `vacuum as found, ${units[unit].label} (more is less open)`,
+      }}
+      marks={({ field: { left, right, top, bottom }, x, y }) => {
+        const half = halfOf(x);
         return (
-          <g key={index}>
-            <rect
-              class={drill ? 'part part-moving' : 'bar-before'}
-              x={middle - half}
-              y={drill ? ceiling : from}
-              width={2 * half}
-              height={drill ? from - ceiling : Math.max(0, floor - from)}
-            />
-            <g aria-hidden="true">
-              {still ? null : (
-                <path
-                  class="dimension"
-                  d={`M${middle + half + 7} ${from}V${tip}l-4 ${-down * head}M${middle + half + 7} ${tip}l4 ${-down * head}`}
+          <>
+            {readings.map((reading, index) => {
+              const tip = y(shown(reading));
+              return (
+                <rect
+                  key={index}
+                  class={drill ? 'part part-moving' : 'bar-before'}
+                  x={x(index + 0.5) - half}
+                  y={drill ? top : tip}
+                  width={2 * half}
+                  height={drill ? tip - top : Math.max(0, bottom - tip)}
                 />
-              )}
-              <text x={middle} y={floor + 18} text-anchor="middle">
-                {`${words ? 'slide ' : ''}${String(index + 1)}`}
-              </text>
-              <text class="dimension-text" x={middle} y={floor + 36} text-anchor="middle">
-                {still
-                  ? words
-                    ? 'leave it'
-                    : '0'
-                  : `${turn > 0 ? '+' : '−'}${fixed(Math.abs(turn), 2)}`}
-              </text>
-            </g>
-            <Handle
-              x={middle}
-              y={from}
-              label={
-                drill
-                  ? `Opening of slide ${String(index + 1)}`
-                  : `Vacuum of slide ${String(index + 1)}`
-              }
-              value={reading}
-              min={0}
-              max={drill ? 60 : 101}
-              step={step}
-              valueText={`${say(reading)}, turn ${fixed(turn, 2)}`}
-              along="y"
-              onDrag={(_, py) => move(index, fromDisplay(y.invert(py), home, lengths))}
-              onStep={(value) => move(index, value)}
-              onEnd={commit}
-            />
-          </g>
+              );
+            })}
+            <path class="rule-line target-line" d={`M${left} ${y(shown(target))}H${right}`} />
+          </>
         );
-      })}
-      <InField field={field} id={`${idPrefix}target-field`}>
-        <path class="rule-line target-line" d={`M${left} ${y(shown(target))}H${right}`} />
-      </InField>
-      <text x={4} y={floor + 36} aria-hidden="true">
-        turns
-      </text>
-    </Plot>
+      }}
+    >
+      {({ field: { bottom: floor }, x, y }) => {
+        const half = halfOf(x);
+        const words = x(1) - x(0) >= ROOM_FOR_WORDS;
+        return (
+          <>
+            {readings.map((reading, index) => {
+              const middle = x(index + 0.5);
+              const turn = turns[index]!;
+              const still = Math.abs(turn) < 1e-9;
+              const tip = y(shown(target));
+              const from = y(shown(reading));
+              const down = tip > from ? 1 : -1;
+              const head = Math.min(7, Math.abs(tip - from));
+              return (
+                <g key={index}>
+                  <g aria-hidden="true">
+                    {still ? null : (
+                      <path
+                        class="dimension"
+                        d={`M${middle + half + 7} ${from}V${tip}l-4 ${-down * head}M${middle + half + 7} ${tip}l4 ${-down * head}`}
+                      />
+                    )}
+                    <text x={middle} y={floor + 18} text-anchor="middle">
+                      {`${words ? 'slide ' : ''}${String(index + 1)}`}
+                    </text>
+                    <text class="dimension-text" x={middle} y={floor + 36} text-anchor="middle">
+                      {still
+                        ? words
+                          ? 'leave it'
+                          : '0'
+                        : `${turn > 0 ? '+' : '−'}${fixed(Math.abs(turn), 2)}`}
+                    </text>
+                  </g>
+                  <Handle
+                    x={middle}
+                    y={from}
+                    label={
+                      drill
+                        ? `Opening of slide ${String(index + 1)}`
+                        : `Vacuum of slide ${String(index + 1)}`
+                    }
+                    value={reading}
+                    min={0}
+                    max={drill ? 60 : 101}
+                    step={step}
+                    valueText={`${say(reading)}, turn ${fixed(turn, 2)}`}
+                    along="y"
+                    onDrag={(_, py) => move(index, fromDisplay(y.invert(py), home, lengths))}
+                    onStep={(value) => move(index, value)}
+                    onEnd={commit}
+                  />
+                </g>
+              );
+            })}
+            <text x={4} y={floor + 36} aria-hidden="true">
+              turns
+            </text>
+          </>
+        );
+      }}
+    </Chart>
   );
 }

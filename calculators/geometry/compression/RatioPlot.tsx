@@ -1,13 +1,10 @@
 import { fixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import { geometricRatio } from '../../maths/cylinder/compression.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart, Guides } from '../../picture/chart.tsx';
 import { Curve } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly } from '../../maths/numeric/steps.ts';
 
@@ -23,7 +20,6 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 360;
 const HEIGHT = 280;
 /** The geometric ratios between which engines lie; the field is wider for one that does not. */
 const LOW = 5;
@@ -44,42 +40,54 @@ export function RatioPlot(props: Props) {
     { as: 'line', look: 'curve', words: `geometric, ${fixed(whole, 1)}` },
     { as: 'line', look: 'curve curve-other', words: `trapped, ${fixed(part, 1)}` },
   ];
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    left: roomLeft([1, highest]),
-  });
-  const x = scaleLinear([shown(least), shown(most)], [field.left, field.right]);
-  const y = scaleLinear([1, highest], [field.bottom, field.top]);
-  const curve = (volume: number) =>
-    volumes.map((v) => [x(shown(v)), y(geometricRatio(volume, v))] as const);
-  const px = x(shown(clearance));
   const words = `${fixed(shown(clearance), lengths === 'in' ? 3 : 1)} ${unit} clearance: geometric ${fixed(whole, 1)}, trapped ${fixed(part, 1)} to 1`;
-  const cc = (place: number): number => clearance * (x.invert(place) / shown(clearance));
+  const cc = (volume: number): number => (clearance * volume) / shown(clearance);
 
   return (
-    <Plot width={WIDTH} height={HEIGHT} label={`Ratios against clearance volume. ${words}`}>
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label={`clearance volume, ${unit}`} />
-      <AxisLeft scale={y} field={field} label="ratio, : 1" />
-      <InField field={field} id={`${idPrefix}ratio-field`}>
-        <Curve points={curve(swept)} />
-        <Curve kind="other" points={curve(trapped)} />
-        <path class="rule-line" fill="none" d={`M${px} ${field.bottom}V${y(whole)}`} />
-      </InField>
-      <circle class="handle-dot" cx={px} cy={y(part)} r={4.5} aria-hidden="true" />
-      <Handle
-        x={px}
-        y={y(whole)}
-        label={`Clearance volume, ${unit}`}
-        value={Number(shown(clearance).toFixed(3))}
-        min={Number(shown(least).toFixed(3))}
-        max={Number(shown(most).toFixed(3))}
-        step={shown(0.1)}
-        valueText={words}
-        onDrag={(place) => onClearance(cc(Math.max(field.left, place)))}
-        onStep={(value) => onClearance((clearance * value) / shown(clearance))}
-        onEnd={onEnd}
-      />
-    </Plot>
+    <Chart
+      id={`${idPrefix}ratio-field`}
+      height={HEIGHT}
+      label={`Ratios against clearance volume. ${words}`}
+      meaning={key}
+      x={{ domain: [shown(least), shown(most)], label: `clearance volume, ${unit}` }}
+      y={{ domain: [1, highest], label: 'ratio, : 1' }}
+      marks={(frame) => {
+        const { x, y } = frame;
+        const curve = (volume: number) =>
+          volumes.map((v) => [x(shown(v)), y(geometricRatio(volume, v))] as const);
+        return (
+          <>
+            <Curve points={curve(swept)} />
+            <Curve kind="other" points={curve(trapped)} />
+            <Guides frame={frame} to="bottom" at={[x(shown(clearance)), y(whole)]} />
+          </>
+        );
+      }}
+    >
+      {({ field, x, y }) => (
+        <>
+          <circle
+            class="handle-dot"
+            cx={x(shown(clearance))}
+            cy={y(part)}
+            r={4.5}
+            aria-hidden="true"
+          />
+          <Handle
+            x={x(shown(clearance))}
+            y={y(whole)}
+            label={`Clearance volume, ${unit}`}
+            value={Number(shown(clearance).toFixed(3))}
+            min={Number(shown(least).toFixed(3))}
+            max={Number(shown(most).toFixed(3))}
+            step={shown(0.1)}
+            valueText={words}
+            onDrag={(place) => onClearance(cc(x.invert(Math.max(field.left, place))))}
+            onStep={(value) => onClearance(cc(value))}
+            onEnd={onEnd}
+          />
+        </>
+      )}
+    </Chart>
   );
 }

@@ -2,13 +2,9 @@ import type { PistonInBarrel } from '../../maths/cylinder/port-timing.ts';
 import { uncoveredArea, type PortWindow } from '../../maths/cylinder/port-area.ts';
 import { travelAt } from '../../maths/crank/slider-crank.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart, type ChartFrame } from '../../picture/chart.tsx';
 import { Line, Patch } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
-import { fieldTop, Key } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
 import { portArea, portCurve, portKey } from '../../picture/ports.ts';
-import { scaleLinear } from '../../picture/scale.ts';
 import { evenly } from '../../maths/numeric/steps.ts';
 
 interface Props {
@@ -22,7 +18,6 @@ interface Props {
   readonly idPrefix: string;
 }
 
-const WIDTH = 360;
 const HEIGHT = 290;
 /** Degrees between the points of a curve. */
 const STEP = 2;
@@ -47,43 +42,46 @@ export function OpenAreaPlot(props: Props) {
     ...(inlet ? [portKey('line', 'inlet')] : []),
     ...(to > from ? [portKey('area', 'blowdown')] : []),
   ];
-  const areas = [0, shown(most) * 1.08] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    left: roomLeft(areas),
-  });
-  const x = scaleLinear([0, 360], [field.left, field.right]);
-  const y = scaleLinear(areas, [field.bottom, field.top]);
-  const openIn = (area: (angle: number) => number, start: number, end: number) =>
+  const openIn = (
+    { x, y }: ChartFrame,
+    area: (angle: number) => number,
+    start: number,
+    end: number,
+  ) =>
     angles
       .filter((angle) => angle >= start && angle <= end)
       .filter((angle) => [angle - STEP, angle, angle + STEP].some((near) => area(near) > 0))
       .map((angle) => [x(angle), y(shown(area(angle)))] as const);
   return (
-    <Plot width={WIDTH} height={HEIGHT} label="Open area of each port over one turn of the crank">
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} grid={false} label="crank angle, degrees after top" />
-      <AxisLeft scale={y} field={field} label={`open area, ${unit}`} />
-      <InField field={field} id={`${idPrefix}open-field`}>
-        {to > from ? (
-          <Patch
-            look={portArea('blowdown')}
-            edges={evenly(from, to, 20).map((angle) => [
-              x(angle),
-              field.bottom,
-              y(shown(ofExhaust(angle))),
-            ])}
-          />
-        ) : null}
-        <Line look={portCurve('exhaust')} points={openIn(ofExhaust, 0, 360)} />
-        <Line look={portCurve('transfer')} points={openIn(ofTransfer, 0, 360)} />
-        {inlet ? (
-          <>
-            <Line look={portCurve('inlet')} points={openIn(ofInlet, 0, 180)} />
-            <Line look={portCurve('inlet')} points={openIn(ofInlet, 180, 360)} />
-          </>
-        ) : null}
-      </InField>
-    </Plot>
+    <Chart
+      id={`${idPrefix}open-field`}
+      height={HEIGHT}
+      label="Open area of each port over one turn of the crank"
+      meaning={key}
+      x={{ domain: [0, 360], grid: false, label: 'crank angle, degrees after top' }}
+      y={{ domain: [0, shown(most) * 1.08], label: `open area, ${unit}` }}
+      marks={(frame) => (
+        <>
+          {to > from ? (
+            <Patch
+              look={portArea('blowdown')}
+              edges={evenly(from, to, 20).map((angle) => [
+                frame.x(angle),
+                frame.field.bottom,
+                frame.y(shown(ofExhaust(angle))),
+              ])}
+            />
+          ) : null}
+          <Line look={portCurve('exhaust')} points={openIn(frame, ofExhaust, 0, 360)} />
+          <Line look={portCurve('transfer')} points={openIn(frame, ofTransfer, 0, 360)} />
+          {inlet ? (
+            <>
+              <Line look={portCurve('inlet')} points={openIn(frame, ofInlet, 0, 180)} />
+              <Line look={portCurve('inlet')} points={openIn(frame, ofInlet, 180, 360)} />
+            </>
+          ) : null}
+        </>
+      )}
+    />
   );
 }

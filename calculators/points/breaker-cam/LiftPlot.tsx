@@ -13,13 +13,10 @@ import {
   opensBefore,
   type BreakerCam,
 } from '../../maths/ignition/breaker-cam.ts';
-import { AxisBottom, AxisLeft, roomLeft } from '../../picture/axis.tsx';
+import { Chart } from '../../picture/chart.tsx';
 import { Curve, type Point } from '../../picture/curve.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { evenly } from '../../maths/numeric/steps.ts';
 import { textWidth } from '../../picture/text-width.ts';
 
@@ -36,7 +33,6 @@ interface Props {
   readonly onEnd: () => void;
 }
 
-const WIDTH = 360;
 const HEIGHT = 360;
 const RIGHT = 34;
 const SAMPLES = 120;
@@ -67,38 +63,30 @@ export function LiftPlot(props: Props) {
   const say = (mm: number): string =>
     `${fixed(shown(mm), lengths === 'in' ? 4 : 2)} ${units[unit].label}`;
 
-  const heights = [-BELOW * shown(cam.lift), ABOVE * shown(cam.lift)] as const;
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    right: RIGHT,
-    left: roomLeft(heights),
-  });
-  const { left, right, bottom } = field;
-  const x = scaleLinear([-half, half], [left, right]);
-  const y = scaleLinear(heights, [bottom, field.top]);
   const beyond = (angle: number): number => liftAt(cam, angle) - spent;
   const corners = [cam.top / 2, cam.top / 2 + cam.rise, opens].flatMap((a) => [a, -a]);
   const angles = [...evenly(-half, half, SAMPLES), ...corners]
     .filter((angle) => Math.abs(angle) <= half)
     .sort((a, b) => a - b);
-  const lobe = angles.map((angle): Point => [x(angle), y(shown(beyond(angle)))]);
-  const contacts = angles.map((angle): Point => [x(angle), y(shown(Math.max(0, beyond(angle))))]);
-  const shut = y(0);
-  const top = y(shown(gap));
-  const low = y(-shown(spent));
   const turned = nearMiddle(at, 2 * half);
   const apart = openingAt(cam, gap, turned);
   const state = apart > 0 ? `open ${say(apart)}` : 'shut';
   const opensWords = `${fixed(opens, 1)}°`;
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}lift-field`}
       height={HEIGHT}
       label={`How far the contacts stand apart against cam angle. The points open ${fixed(opens, 1)} degrees before the middle of the lobe and shut as far after it.`}
-    >
-      <g aria-hidden="true">
-        {[
+      meaning={key}
+      right={RIGHT}
+      x={{ domain: [-half, half], label: 'cam degrees from the middle, − before' }}
+      y={{
+        domain: [-BELOW * shown(cam.lift), ABOVE * shown(cam.lift)],
+        label: `contacts apart, ${units[unit].label}; below 0 they are shut`,
+      }}
+      behind={({ field, x }) =>
+        [
           [-half, -opens],
           [opens, half],
         ].map(([from, to]) => (
@@ -108,78 +96,87 @@ export function LiftPlot(props: Props) {
             x={x(from!)}
             y={field.top}
             width={Math.max(0, x(to!) - x(from!))}
-            height={bottom - field.top}
+            height={field.bottom - field.top}
           />
-        ))}
-      </g>
-      <Key entries={key} width={WIDTH} />
-      <AxisBottom scale={x} field={field} label="cam degrees from the middle, − before" />
-      <AxisLeft
-        scale={y}
-        field={field}
-        label={`contacts apart, ${units[unit].label}; below 0 they are shut`}
-      />
-      <InField field={field} id={`${idPrefix}lift-field`}>
-        <Curve kind="other" points={lobe} />
-        <Curve points={contacts} />
-        <path class="turned-line" d={`M${x(-turned)} ${shut}V${y(shown(beyond(turned)))}`} />
-      </InField>
-      <g aria-hidden="true">
-        <path class="centre-line" d={`M${x(0)} ${shut}V${top}`} />
-        <path class="rule-line" d={`M${x(0)} ${top}H${right}`} />
-        <path
-          class="dimension"
-          d={`M${x(-opens)} ${shut - 6}v12M${x(0)} ${shut - 6}v12M${x(-opens)} ${shut}H${x(0)}`}
-        />
-        <path class="dimension" d={`M${right} ${shut}V${top}M${left + 10} ${shut}V${low}`} />
-        {2 * (x(opens) - x(0)) > textWidth(opensWords, { bold: true }) + 24 ? (
-          <text class="dimension-text" x={x(0)} y={shut + 19} text-anchor="middle">
-            {opensWords}
-          </text>
-        ) : null}
-        <text class="dimension-text" x={right - 12} y={top - 11} text-anchor="end">
-          {`gap g ${say(gap)}, wider upwards`}
-        </text>
-        <text class="dimension-text" x={left + 5} y={low + 15}>
-          {`L − g ${say(spent)}: heel clear by ${say(spent / leverRatio)}`}
-        </text>
-        <text x={(x(half) + x(opens)) / 2} y={bottom - 6} text-anchor="middle">
-          shut
-        </text>
-        <text x={(x(-half) + x(-opens)) / 2} y={bottom - 6} text-anchor="middle">
-          shut
-        </text>
-        <text x={x(0)} y={bottom - 6} text-anchor="middle">
-          open
-        </text>
-      </g>
-      <Handle
-        x={right}
-        y={top}
-        label="Points gap"
-        value={gap}
-        min={0.01}
-        max={cam.lift - 0.01}
-        step={0.01}
-        valueText={`Gap ${say(gap)}, opens ${fixed(opens, 1)} degrees before the middle of the lobe`}
-        along="y"
-        onDrag={(_, py) => onGap(fromDisplay(y.invert(py), 'mm', lengths))}
-        onStep={onGap}
-        onEnd={onEnd}
-      />
-      <Handle
-        x={x(-turned)}
-        y={y(shown(apart))}
-        label="Cam turned to, degrees from the middle of the lobe"
-        value={-turned || 0}
-        min={-half}
-        max={half}
-        step={1}
-        valueText={`${fixed(Math.abs(turned), 0)} degrees ${turned < 0 ? 'after' : 'before'} the middle of the lobe, points ${state}`}
-        onDrag={(px) => onTurn(-Math.min(half, Math.max(-half, x.invert(px))))}
-        onStep={(angle) => onTurn(-angle)}
-        onEnd={onEnd}
-      />
-    </Plot>
+        ))
+      }
+      marks={({ x, y }) => {
+        const curve = (apart: (angle: number) => number): Point[] =>
+          angles.map((angle) => [x(angle), y(shown(apart(angle)))]);
+        return (
+          <>
+            <Curve kind="other" points={curve(beyond)} />
+            <Curve points={curve((angle) => Math.max(0, beyond(angle)))} />
+            <path class="turned-line" d={`M${x(-turned)} ${y(0)}V${y(shown(beyond(turned)))}`} />
+          </>
+        );
+      }}
+    >
+      {({ field: { left, right, bottom }, x, y }) => {
+        const shut = y(0);
+        const top = y(shown(gap));
+        const low = y(-shown(spent));
+        return (
+          <>
+            <g aria-hidden="true">
+              <path class="centre-line" d={`M${x(0)} ${shut}V${top}`} />
+              <path class="rule-line" d={`M${x(0)} ${top}H${right}`} />
+              <path
+                class="dimension"
+                d={`M${x(-opens)} ${shut - 6}v12M${x(0)} ${shut - 6}v12M${x(-opens)} ${shut}H${x(0)}`}
+              />
+              <path class="dimension" d={`M${right} ${shut}V${top}M${left + 10} ${shut}V${low}`} />
+              {2 * (x(opens) - x(0)) > textWidth(opensWords, { bold: true }) + 24 ? (
+                <text class="dimension-text" x={x(0)} y={shut + 19} text-anchor="middle">
+                  {opensWords}
+                </text>
+              ) : null}
+              <text class="dimension-text" x={right - 12} y={top - 11} text-anchor="end">
+                {`gap g ${say(gap)}, wider upwards`}
+              </text>
+              <text class="dimension-text" x={left + 5} y={low + 15}>
+                {`L − g ${say(spent)}: heel clear by ${say(spent / leverRatio)}`}
+              </text>
+              <text x={(x(half) + x(opens)) / 2} y={bottom - 6} text-anchor="middle">
+                shut
+              </text>
+              <text x={(x(-half) + x(-opens)) / 2} y={bottom - 6} text-anchor="middle">
+                shut
+              </text>
+              <text x={x(0)} y={bottom - 6} text-anchor="middle">
+                open
+              </text>
+            </g>
+            <Handle
+              x={right}
+              y={top}
+              label="Points gap"
+              value={gap}
+              min={0.01}
+              max={cam.lift - 0.01}
+              step={0.01}
+              valueText={`Gap ${say(gap)}, opens ${fixed(opens, 1)} degrees before the middle of the lobe`}
+              along="y"
+              onDrag={(_, py) => onGap(fromDisplay(y.invert(py), 'mm', lengths))}
+              onStep={onGap}
+              onEnd={onEnd}
+            />
+            <Handle
+              x={x(-turned)}
+              y={y(shown(apart))}
+              label="Cam turned to, degrees from the middle of the lobe"
+              value={-turned || 0}
+              min={-half}
+              max={half}
+              step={1}
+              valueText={`${fixed(Math.abs(turned), 0)} degrees ${turned < 0 ? 'after' : 'before'} the middle of the lobe, points ${state}`}
+              onDrag={(px) => onTurn(-Math.min(half, Math.max(-half, x.invert(px))))}
+              onStep={(angle) => onTurn(-angle)}
+              onEnd={onEnd}
+            />
+          </>
+        );
+      }}
+    </Chart>
   );
 }

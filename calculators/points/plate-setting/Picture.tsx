@@ -2,19 +2,15 @@ import { sliderCrank } from '../../position/engine-inputs.ts';
 import { fixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { positionAt } from '../../maths/plate/plate-setting.ts';
-import { AxisLeft, roomLeft } from '../../picture/axis.tsx';
-import { fieldOf, InField } from '../../picture/field.tsx';
+import { Chart } from '../../picture/chart.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { fieldTop, Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import type { KeyEntry } from '../../picture/key.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { timingsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const WIDTH = 360;
 const HEIGHT = 340;
 
 const key: readonly KeyEntry[] = [
@@ -22,6 +18,9 @@ const key: readonly KeyEntry[] = [
   { as: 'area', look: 'bar-after', words: 'after the plate' },
   { as: 'area', look: 'tolerance', words: 'within the tolerance' },
 ];
+
+/** Width of a column, of which each cylinder has two. */
+const barOf = (wide: number, cylinders: number): number => Math.min(20, (wide / cylinders) * 0.24);
 
 const sideOf = (error: number): string =>
   `${fixed(Math.abs(error), 1)} degrees ${error < 0 ? 'late' : 'early'}`;
@@ -36,14 +35,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const most = Math.max(v.tolerance, ...before.map(Math.abs), ...after.map(Math.abs));
   const end = useFrozen(Math.max(2, Math.ceil(most * 1.25)));
 
-  const field = fieldOf(WIDTH, HEIGHT, {
-    top: fieldTop(key, WIDTH),
-    left: roomLeft([-end, end]),
-  });
-  const { left, right, bottom } = field;
-  const y = scaleLinear([-end, end], [bottom, field.top]);
-  const pitch = (right - left) / before.length;
-  const bar = Math.min(20, pitch * 0.24);
+  const count = before.length;
 
   const place = (index: number, error: number): void => {
     const timing = target + Math.min(end, Math.max(-end, onStep(error, 0.1)));
@@ -52,12 +44,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   };
 
   return (
-    <Plot
-      width={WIDTH}
+    <Chart
+      id={`${idPrefix}tolerance-field`}
       height={HEIGHT}
       label={`Error of each cylinder before and after turning the plate by ${fixed(move, 2)} degrees of crank.`}
-    >
-      <InField field={field} id={`${idPrefix}tolerance-field`}>
+      meaning={key}
+      x={{ domain: [0, count] }}
+      y={{ domain: [-end, end], label: 'error, crank degrees: early above, late below' }}
+      behind={({ field: { left, right }, y }) => (
         <rect
           class="band tolerance"
           x={left}
@@ -65,56 +59,66 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           width={right - left}
           height={y(-v.tolerance) - y(v.tolerance)}
         />
-      </InField>
-      <Key entries={key} width={WIDTH} />
-      <AxisLeft scale={y} field={field} label="error, crank degrees: early above, late below" />
-      <path class="axis-line" d={`M${left} ${y(0)}H${right}`} />
-      <g aria-hidden="true">
-        {after.map((error, index) => {
-          const middle = left + pitch * (index + 0.5);
-          return (
-            <g key={index}>
-              <rect
-                class="bar-before"
-                x={middle - bar - 2}
-                y={Math.min(y(0), y(before[index]!))}
-                width={bar}
-                height={Math.abs(y(before[index]!) - y(0))}
-              />
-              <rect
-                class="bar-after"
-                x={middle + 2}
-                y={Math.min(y(0), y(error))}
-                width={bar}
-                height={Math.max(1, Math.abs(y(error) - y(0)))}
-              />
-              <text class="key" x={middle} y={bottom + 16} text-anchor="middle">
+      )}
+      marks={({ field: { left, right }, x, y }) => (
+        <>
+          <path class="axis-line" d={`M${left} ${y(0)}H${right}`} />
+          {after.map((error, index) => {
+            const middle = x(index + 0.5);
+            const bar = barOf(right - left, count);
+            return (
+              <g key={index}>
+                <rect
+                  class="bar-before"
+                  x={middle - bar - 2}
+                  y={Math.min(y(0), y(before[index]!))}
+                  width={bar}
+                  height={Math.abs(y(before[index]!) - y(0))}
+                />
+                <rect
+                  class="bar-after"
+                  x={middle + 2}
+                  y={Math.min(y(0), y(error))}
+                  width={bar}
+                  height={Math.max(1, Math.abs(y(error) - y(0)))}
+                />
+              </g>
+            );
+          })}
+        </>
+      )}
+    >
+      {({ field: { left, right, bottom }, x, y }) => (
+        <>
+          <g aria-hidden="true">
+            {after.map((_, index) => (
+              <text key={index} class="key" x={x(index + 0.5)} y={bottom + 16} text-anchor="middle">
                 {String(index + 1)}
               </text>
-            </g>
-          );
-        })}
-        <text class="axis-text" x={(left + right) / 2} y={bottom + 33} text-anchor="middle">
-          cylinder
-        </text>
-      </g>
-      {before.map((error, index) => (
-        <Handle
-          key={index}
-          x={left + pitch * (index + 0.5) - bar / 2 - 2}
-          y={y(error)}
-          label={`Cylinder ${String(index + 1)} as found`}
-          value={error}
-          min={-end}
-          max={end}
-          step={0.1}
-          valueText={`${sideOf(error)} as found, ${sideOf(after[index]!)} after the plate`}
-          along="y"
-          onDrag={(_, py) => place(index, y.invert(py))}
-          onStep={(value) => place(index, value)}
-          onEnd={commit}
-        />
-      ))}
-    </Plot>
+            ))}
+            <text class="axis-text" x={(left + right) / 2} y={bottom + 33} text-anchor="middle">
+              cylinder
+            </text>
+          </g>
+          {before.map((error, index) => (
+            <Handle
+              key={index}
+              x={x(index + 0.5) - barOf(right - left, count) / 2 - 2}
+              y={y(error)}
+              label={`Cylinder ${String(index + 1)} as found`}
+              value={error}
+              min={-end}
+              max={end}
+              step={0.1}
+              valueText={`${sideOf(error)} as found, ${sideOf(after[index]!)} after the plate`}
+              along="y"
+              onDrag={(_, py) => place(index, y.invert(py))}
+              onStep={(value) => place(index, value)}
+              onEnd={commit}
+            />
+          ))}
+        </>
+      )}
+    </Chart>
   );
 }
