@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-/** Real-browser tests of the built site. They share one browser, so files run one at a time. */
+/** Real-browser tests of the built site. They share one browser, each in profiles of its own. */
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   cacheDir: '.cache/vite-browser',
@@ -10,9 +10,10 @@ export default defineConfig({
     globalSetup: 'test/browser/support/global-setup.ts',
     reporters: ['default', 'json'],
     outputFile: { json: '.cache/results/browser.json' },
-    fileParallelism: false,
+    // Two at a time: most of what a browser test does is to wait, and each has pages of its own.
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
-    expect: { poll: { timeout: 10_000 } },
+    expect: { poll: { timeout: 20_000 } },
   },
 });
