@@ -132,3 +132,15 @@ export function strikes(sheet: Sheet): string[] {
       .map(({ classes }) => `“${text.words}” crossed by ${classes.join('.')}`),
   );
 }
+
+/** Texts on the hatching of a cut part. */
+export function hatched({ shapes, texts }: Sheet): string[] {
+  const cuts = shapes.filter(({ classes }) => classes.includes('cut'));
+  return texts
+    .filter(({ area }) =>
+      cuts.some(({ lines }) =>
+        lines.some((line) => corners(shrunk(area)).some((corner) => holds(line, corner))),
+      ),
+    )
+    .map(({ words }) => `“${words}” on hatching`);
+}

@@ -66,10 +66,11 @@ function matrixOf(transform: string): Matrix {
 }
 
 const DRAWN = new Set(['path', 'circle', 'rect', 'line', 'polyline', 'polygon']);
+/** Elements that draw nothing where they stand. */
+const OFF_THE_SHEET = new Set(['clippath', 'pattern', 'defs', 'title', 'desc']);
 /** What is there for the finger or for paper only. */
 const UNSEEN = /^(?:handle-hit|picker|drawn-words)$/;
 const BOLD = /^(?:axis-text|dimension-text)$/;
-const SIZE = 12;
 
 /** The pictures of a page, each as its texts and its strokes and patches in places of its own sheet. */
 export function sheetsOf(html: string): Sheet[] {
@@ -86,7 +87,7 @@ function sheetOf(svg: Element): Sheet {
   const walk = (element: Element, outer: Matrix, clipAbove: Area | undefined, above: string[]) => {
     const tag = element.tagName.toLowerCase();
     const classes = (element.getAttribute('class') ?? '').split(/\s+/).filter(Boolean);
-    if (tag === 'clippath' || classes.some((name) => UNSEEN.test(name))) return;
+    if (OFF_THE_SHEET.has(tag) || classes.some((name) => UNSEEN.test(name))) return;
     const matrix = times(outer, matrixOf(element.getAttribute('transform') ?? ''));
     const id = /^url\(#(.+)\)$/.exec(element.getAttribute('clip-path') ?? '')?.[1];
     const clip = id === undefined ? clipAbove : clipOf(element, id, matrix);
@@ -125,15 +126,16 @@ function clipOf(element: Element, id: string, matrix: Matrix): Area {
 function textOf(element: Element, matrix: Matrix, classes: readonly string[]) {
   const words = element.textContent;
   const force = classes.includes('force');
-  const wide = textWidth(words, { size: SIZE, bold: force || classes.some((c) => BOLD.test(c)) });
+  const size = classes.includes('line-drawing') ? 13 : 12;
+  const wide = textWidth(words, { size, bold: force || classes.some((c) => BOLD.test(c)) });
   const at = (name: string): number => Number(element.getAttribute(name) ?? 0);
-  const dy = element.getAttribute('dy') === '0.32em' ? 0.32 * SIZE : 0;
+  const dy = element.getAttribute('dy') === '0.32em' ? 0.32 * size : 0;
   const [x, y] = apply(matrix)([at('x'), at('y') + dy]);
   const anchor = element.getAttribute('text-anchor') ?? 'start';
   const left = x - (anchor === 'middle' ? wide / 2 : anchor === 'end' ? wide : 0);
   return {
     words,
-    area: { left, right: left + wide, top: y - 0.74 * SIZE, bottom: y + 0.22 * SIZE },
+    area: { left, right: left + wide, top: y - 0.74 * size, bottom: y + 0.22 * size },
     haloed: classes.includes('on-screen'),
   };
 }
