@@ -10,6 +10,7 @@ interface Props {
   readonly along: 'x' | 'y';
   /** Where the dimension line lies: its y if it runs along x, its x if it runs along y. */
   readonly line: number;
+  /** Nothing where there is no room: a label then stands beside it. */
   readonly words: string;
   /** On which side of an upright dimension line its words stand. */
   readonly side?: 'left' | 'right';
@@ -55,13 +56,15 @@ export function Dimension({ from, to, along, line, words, side = 'right' }: Prop
         class="size-head"
         d={`${arrowHead(tight ? outer[0] : end, start)}${arrowHead(tight ? outer[1] : start, end)}`}
       />
-      <text
-        x={hundredth(text[0])}
-        y={hundredth(text[1])}
-        text-anchor={flat ? 'middle' : side === 'right' ? 'start' : 'end'}
-      >
-        {words}
-      </text>
+      {words === '' ? null : (
+        <text
+          x={hundredth(text[0])}
+          y={hundredth(text[1])}
+          text-anchor={flat ? 'middle' : side === 'right' ? 'start' : 'end'}
+        >
+          {words}
+        </text>
+      )}
     </g>
   );
 }
