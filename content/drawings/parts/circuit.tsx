@@ -40,7 +40,6 @@ export const Winding = ({ x, y }: At) => (
   <path class="edge" d={`M${x} ${y}${'a6 6 0 0 1 0 12'.repeat(4)}`} />
 );
 
-
 /** How far open points stand apart here. */
 export const OPENING = 10;
 
