@@ -1,6 +1,6 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { keptWork } from '../offline/kept-work.ts';
+import { keepWork, keptWork } from '../offline/kept-work.ts';
 import { pageFailed } from '../browser/answering.ts';
 import { didNotCome } from '../browser/load-failure.ts';
 
@@ -25,9 +25,19 @@ async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void>
 }
 
 const NOT_FETCHED =
-  'This calculator could not be fetched: its figures stand still. Check the connection, then load the page again.';
+  'This calculator could not be fetched: its figures stand still. Check the connection, then: ';
 const AT_FAULT =
   'This calculator has a fault and does not answer: its figures stand still. The fault is the site’s, not yours.';
+
+/** Loads the page again, as guard.ts has it; what was typed in it meanwhile stays. */
+function againButton(): HTMLButtonElement {
+  const again = document.createElement('button');
+  again.type = 'button';
+  again.dataset.reload = '';
+  again.textContent = 'Try again';
+  again.addEventListener('click', keepWork);
+  return again;
+}
 
 /** Says under a calculator that does not answer that its figures stand still, and why. */
 function sayAsleep(place: HTMLElement, error: unknown): void {
@@ -40,7 +50,7 @@ function sayAsleep(place: HTMLElement, error: unknown): void {
   const note = document.createElement('p');
   note.className = 'field-problem';
   note.setAttribute('role', 'alert');
-  note.textContent = missing ? NOT_FETCHED : AT_FAULT;
+  note.append(...(missing ? [NOT_FETCHED, againButton()] : [AT_FAULT]));
   place.after(note);
 }
 

@@ -245,8 +245,9 @@ it('hosts are told to guard the pages, and what to keep and for how long', async
   const [sheet] = /_astro\/[^"]+\.css/.exec(await page.text())!;
   const answer = await fetch(new URL(sheet, host.url));
   expect(answer.headers.get('cache-control')).toContain('immutable');
-  for (const file of ['sw.js', ...pageFiles.filter((name) => name !== '404.html').map(pathOf)]) {
-    const { headers } = await fetch(new URL(file, host.url));
-    expect(headers.get('cache-control'), file).toBe('no-cache');
+  const forms = pageFiles.flatMap((file) => [file, pathOf(file), pathOf(file).replace(/\/$/, '')]);
+  for (const form of ['sw.js', ...forms]) {
+    const { headers } = await fetch(new URL(form, host.url), { redirect: 'manual' });
+    expect(headers.get('cache-control'), form).toBe('no-cache');
   }
 });

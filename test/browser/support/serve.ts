@@ -64,6 +64,9 @@ export async function serve(
       return;
     }
     const within = decodeURIComponent(pathname.slice(base.length));
+    for (const { path, headers } of rules) {
+      if (path.test(`/${within}`)) for (const header of headers) response.setHeader(...header);
+    }
     const folder = statSync(join(directory, within), { throwIfNoEntry: false })?.isDirectory();
     if (folder && !pathname.endsWith('/')) {
       response.writeHead(301, { Location: `${pathname}/${search}` }).end();
@@ -71,9 +74,6 @@ export async function serve(
     }
     const index = pathname.endsWith('/') ? 'index.html' : '';
     request.url = `/${pathname.slice(base.length)}${index}${search}`;
-    for (const { path, headers } of rules) {
-      if (path.test(`/${within}`)) for (const header of headers) response.setHeader(...header);
-    }
     files(request, response);
   };
 
