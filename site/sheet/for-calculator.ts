@@ -133,9 +133,10 @@ export function offersOf(
 }
 
 /** Sends what was chosen to the engine in use (a new one where there is none); says how it went. */
-export function send(offers: readonly Offer[]): string {
+export async function send(offers: readonly Offer[]): Promise<string> {
   const keeper = new Keeper();
-  const { store, keeping } = keeper.load();
+  const loaded = keeper.load();
+  const { store, keeping } = (await keeper.recover(() => loaded.store)) ?? loaded;
   const engine = activeEngine(store) ?? newEngine(freeId(store.engines), 'My engine');
   let changed: Engine;
   try {

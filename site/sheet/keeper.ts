@@ -10,9 +10,12 @@ import {
   writeStore,
   type Store,
 } from '../../calculators/sheet/store.ts';
+import { SecondCopy } from './second-copy.ts';
 
 export const KEY = 'gudgeon.sheet';
 export const ASIDE = 'gudgeon.sheet.aside';
+/** Says in a tab's own store that the browser has kept something since the tab was opened. */
+const HAS_KEPT = 'gudgeon.sheet.kept';
 
 const FORBIDDEN =
   'This browser does not let the page keep anything, so the sheet lasts only as long as this tab. Save it to a file before you close it.';
@@ -101,8 +104,28 @@ function fromDamaged(
   }
 }
 
+/** Whether this tab has kept something before: what is gone now was removed, and not lost. */
+function hasKept(): boolean {
+  try {
+    return sessionStorage.getItem(HAS_KEPT) !== null;
+  } catch {
+    return false;
+  }
+}
+
+function sayKept(): void {
+  try {
+    sessionStorage.setItem(HAS_KEPT, 'true');
+  } catch {
+    // Only that a store removed by hand would come back from its copy.
+  }
+}
+
 /** Keeps the store in this browser, in step with other tabs. */
 export class Keeper {
+  readonly #copy: Pick<SecondCopy, 'after' | 'write'>;
+  /** What was kept when the page came, and what was read from it; none where nothing can be lost. */
+  #found: { readonly raw: string | null; readonly store: Store } | undefined;
   /** The store as last read from or written to the browser. */
   #base: Store = emptyStore;
   #raw: string | null = null;
@@ -110,6 +133,10 @@ export class Keeper {
   #locked: string | undefined;
   /** Why something was put aside by this tab. */
   #why: string | undefined;
+
+  constructor(copy: Pick<SecondCopy, 'after' | 'write'> = new SecondCopy()) {
+    this.#copy = copy;
+  }
 
   #aside(): Keeping['aside'] {
     const texts = this.#locked === undefined ? asideTexts() : [...asideTexts(), this.#locked];
@@ -164,9 +191,11 @@ export class Keeper {
     }
     this.#raw = raw;
     this.#base = emptyStore;
+    if (raw !== null || !hasKept()) this.#found = { raw, store: emptyStore };
     if (raw === null) return this.#loaded(emptyStore);
     try {
       this.#base = readStore(raw);
+      this.#found = { raw, store: this.#base };
       return this.#loaded(this.#base);
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
@@ -182,6 +211,26 @@ export class Keeper {
     }
   }
 
+  /**
+   * What a browser that was killed had not yet written to its disk, joined with what is here now;
+   * nothing where nothing was lost.
+   */
+  async recover(now: () => Store): Promise<Outcome | undefined> {
+    if (!this.#found) return undefined;
+    const { raw, store: was } = this.#found;
+    const text = await this.#copy.after(raw);
+    if (text === undefined) return undefined;
+    try {
+      const { store, both } = merge(was, now(), readStore(text));
+      const saved = this.save(store);
+      const { both: again = [] } = saved.keeping;
+      return { store: saved.store, keeping: { ...saved.keeping, both: [...both, ...again] } };
+    } catch (error) {
+      if (!(error instanceof SheetError)) throw error;
+      return undefined;
+    }
+  }
+
   #loaded(store: Store): Outcome {
     const returned = this.#return(store);
     return { store: returned.store, keeping: { ...returned.keeping, aside: this.#aside() } };
@@ -193,8 +242,9 @@ export class Keeper {
     if (this.#locked !== undefined) return { store: mine, keeping: { aside, problem: LOCKED } };
     let store = mine;
     let both: readonly string[] = [];
+    let raw: string | null;
     try {
-      const raw = localStorage.getItem(KEY);
+      raw = localStorage.getItem(KEY);
       if (raw !== null && raw !== this.#raw) {
         const joined = merge(this.#base, mine, readStore(raw));
         store = joined.store;
@@ -214,6 +264,8 @@ export class Keeper {
     }
     this.#base = next;
     this.#raw = written;
+    this.#copy.write(written, raw);
+    sayKept();
     return { store: next, keeping: { aside, both } };
   }
 

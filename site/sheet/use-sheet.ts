@@ -74,8 +74,10 @@ export function useSheet(): Sheet {
   }, []);
 
   useEffect(() => {
-    keeper.current = new Keeper();
-    show(keeper.current.load());
+    const keeping = new Keeper();
+    keeper.current = keeping;
+    show(keeping.load());
+    void keeping.recover(() => now.current.store).then((recovered) => recovered && show(recovered));
     const join = (): void => {
       if (keeper.current?.overtaken) show(keeper.current.join(now.current.store));
     };

@@ -48,7 +48,8 @@ describe('what hosts are told', () => {
     expect(keeping('/_astro/page.abc.js')).toEqual(['public, max-age=31536000, immutable']);
   });
 
-  it('the worker is asked for anew each time', () => expect(keeping('/sw.js')).toEqual(['no-cache']));
+  it('the worker is asked for anew each time', () =>
+    expect(keeping('/sw.js')).toEqual(['no-cache']));
 
   it('all fits what hosts read', () => expect(headerRules(folder).length).toBeLessThan(100));
 });

@@ -188,3 +188,108 @@ describe('a browser that fails', () => {
     expect(names(box.texts.get(KEY))).toEqual(['One', 'Two']);
   });
 });
+
+describe('a browser that was killed before it had written to its disk', () => {
+  /** What is on the disk at once, by what the keeper is promised of it. */
+  class Disk {
+    readonly before: (string | null)[] = [];
+    text: string | undefined;
+    /** What a page that comes finds there. */
+    found: { before: (string | null)[]; text: string | undefined } = {
+      before: [],
+      text: undefined,
+    };
+    come(): this {
+      this.found = { before: [...this.before], text: this.text };
+      return this;
+    }
+    write(text: string, over: string | null): void {
+      this.before.push(over);
+      this.text = text;
+    }
+    after(text: string | null): Promise<string | undefined> {
+      return Promise.resolve(this.found.before.includes(text) ? this.found.text : undefined);
+    }
+  }
+  let disk: Disk;
+  let tab: Box;
+  beforeEach(() => {
+    disk = new Disk();
+    tab = new Box();
+    Object.assign(globalThis, { sessionStorage: tab });
+  });
+  const opened = () => {
+    const keeper = new Keeper(disk.come());
+    return { keeper, ...keeper.load() };
+  };
+  const die = (text: string | undefined): void => {
+    tab.texts.clear();
+    if (text === undefined) box.texts.delete(KEY);
+    else box.texts.set(KEY, text);
+  };
+  const noted = (notes: string): Engine => ({ ...one, notes });
+
+  it('has again what was kept since, whichever of its texts it fell back to', async () => {
+    const { keeper, store } = opened();
+    let last = store;
+    const texts: (string | undefined)[] = [undefined];
+    for (const notes of ['L', 'La', 'Late']) {
+      last = keeper.save(withEngine(last, noted(notes))).store;
+      texts.push(box.texts.get(KEY));
+    }
+    for (const text of texts.slice(0, -1)) {
+      die(text);
+      const again = opened();
+      const recovered = await again.keeper.recover(() => again.store);
+      expect(recovered!.store.engines).toEqual([noted('Late')]);
+      expect(recovered!.keeping.both).toEqual([]);
+      expect(readStore(box.texts.get(KEY)!).engines).toEqual([noted('Late')]);
+    }
+  });
+
+  it('joins it with what is typed before it has come', async () => {
+    const first = opened();
+    const kept = first.keeper.save(withEngine(first.store, one)).store;
+    const text = box.texts.get(KEY);
+    first.keeper.save(withEngine(kept, noted('Late')));
+    die(text);
+    const again = opened();
+    const typed = again.keeper.save(withEngine(again.store, two)).store;
+    const recovered = await again.keeper.recover(() => typed);
+    expect(recovered!.store.engines).toEqual([noted('Late'), two]);
+  });
+
+  it('takes back what was put aside, and what was lost, both', async () => {
+    const first = opened();
+    const kept = first.keeper.save(withEngine(first.store, one)).store;
+    const text = box.texts.get(KEY);
+    first.keeper.save(withEngine(kept, noted('Late')));
+    die(text);
+    box.texts.set(ASIDE, JSON.stringify([writeStore(storeOf(two))]));
+    const again = opened();
+    const recovered = await again.keeper.recover(() => again.store);
+    expect(recovered!.store.engines.map(({ name }) => name).sort()).toEqual(['One', 'Two']);
+  });
+
+  it('leaves alone a text that is no older one of its own', async () => {
+    const first = opened();
+    const kept = first.keeper.save(withEngine(first.store, one)).store;
+    first.keeper.save(withEngine(kept, noted('Late')));
+    for (const text of [box.texts.get(KEY), writeStore(storeOf(two)), damaged, newer]) {
+      die(text);
+      const again = opened();
+      const before = box.texts.get(KEY);
+      expect(await again.keeper.recover(() => again.store)).toBeUndefined();
+      expect(box.texts.get(KEY)).toBe(before);
+    }
+  });
+
+  it('leaves a store gone that was emptied while the tab was open', async () => {
+    const { keeper, store } = opened();
+    keeper.save(withEngine(store, one));
+    box.texts.delete(KEY);
+    const again = opened();
+    expect(await again.keeper.recover(() => again.store)).toBeUndefined();
+    expect(box.texts.has(KEY)).toBe(false);
+  });
+});

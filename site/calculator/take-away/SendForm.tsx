@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { toQuery } from '../../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { whyNotShared } from '../../../calculators/frame/whose.ts';
@@ -20,7 +20,8 @@ export function SendForm({ calculator, now, say, close }: Props) {
     const { evaluation, lengths } = now();
     return offersOf(calculator, evaluation, lengths, toQuery(evaluation));
   });
-  const submit = (form: HTMLFormElement): void => {
+  const sending = useRef(false);
+  const submit = async (form: HTMLFormElement): Promise<void> => {
     const refused = whyNotShared(now().evaluation);
     if (refused !== undefined) {
       say(`Nothing was sent. ${refused}`);
@@ -33,7 +34,9 @@ export function SendForm({ calculator, now, say, close }: Props) {
       say('Nothing is ticked. Tick what the sheet is to have.');
       return;
     }
-    const said = send(chosen);
+    if (sending.current) return;
+    sending.current = true;
+    const said = await send(chosen);
     say(
       <>
         {said} {said.startsWith('Sent') ? <a href={siteAddress('sheet/')}>Open the sheet</a> : null}
@@ -55,7 +58,7 @@ export function SendForm({ calculator, now, say, close }: Props) {
       aria-label="Send to the sheet"
       onSubmit={(event) => {
         event.preventDefault();
-        submit(event.currentTarget);
+        void submit(event.currentTarget);
       }}
     >
       {offers.places.length === 0 ? null : (
