@@ -1,15 +1,13 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { mkdir, mkdtemp, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import packed, { inflate } from '@sparticuz/chromium';
-import { chromium, type Browser, type BrowserServer } from 'playwright-core';
+import { chromium, type BrowserServer } from 'playwright-core';
 
 /** A Chromium to run, with what its process needs in its environment. */
-interface Found {
+export interface Found {
   readonly executablePath: string;
   readonly env: Readonly<Record<string, string>>;
 }
@@ -59,7 +57,8 @@ async function unpack(): Promise<string> {
 let unpacking: Promise<string> | undefined;
 const unpacked = (): Promise<string> => (unpacking ??= unpack());
 
-async function found(): Promise<Found[]> {
+/** Every Chromium that may be tried, the last of them most sure to start. */
+export async function chromiums(): Promise<Found[]> {
   const named = process.env['CHROMIUM_PATH'];
   if (named) return [{ executablePath: named, env: {} }];
   if (existsSync(DEBIAN)) return [{ executablePath: DEBIAN, env: {} }];
@@ -82,7 +81,7 @@ async function found(): Promise<Found[]> {
  */
 export async function launch(extra: readonly string[] = []): Promise<BrowserServer> {
   const failures: unknown[] = [];
-  for (const { executablePath, env } of await found()) {
+  for (const { executablePath, env } of await chromiums()) {
     try {
       return await chromium.launchServer({
         executablePath,
@@ -95,47 +94,4 @@ export async function launch(extra: readonly string[] = []): Promise<BrowserServ
     }
   }
   throw new AggregateError(failures, 'No Chromium would start. Install one or set CHROMIUM_PATH.');
-}
-
-export interface Killable {
-  readonly browser: Browser;
-  /** Ends it as a flat battery does: without a word, all its processes at once. */
-  readonly kill: () => Promise<void>;
-}
-
-/** Starts a Chromium of its own that keeps what it keeps in `profile`, and can be killed. */
-export async function launchKillable(profile: string): Promise<Killable> {
-  const [{ executablePath, env }] = (await found()) as [Found];
-  const child = spawn(
-    executablePath,
-    [
-      '--headless=new',
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-dev-shm-usage',
-      '--remote-debugging-port=0',
-      `--user-data-dir=${profile}`,
-      'about:blank',
-    ],
-    { env: { ...process.env, ...env }, detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
-  );
-  const ended = once(child, 'exit');
-  const address = await new Promise<string>((resolve, reject) => {
-    let said = '';
-    child.stderr.on('data', (piece: Buffer) => {
-      said += piece.toString();
-      const found = /ws:\/\/\S+/.exec(said)?.[0];
-      if (found !== undefined) resolve(found);
-    });
-    void ended.then(() => reject(new Error(`Chromium would not start: ${said}`)));
-  });
-  const browser = await chromium.connectOverCDP(address);
-  return {
-    browser,
-    kill: async () => {
-      process.kill(-child.pid!, 'SIGKILL');
-      await ended;
-      await browser.close().catch(() => undefined);
-    },
-  };
 }

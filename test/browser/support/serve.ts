@@ -22,6 +22,8 @@ export interface ServeOptions {
   readonly compress?: boolean;
   /** Whether the host lacks a file just now; its path starts at the site's home. */
   readonly lacks?: (path: string) => boolean;
+  /** Whether the line is cut just now when a file is asked for; its path starts at the site's home. */
+  readonly cut?: (path: string) => boolean;
 }
 
 const squeeze = compression({
@@ -44,7 +46,7 @@ async function missing(directory: string, response: ServerResponse): Promise<voi
  */
 export async function serve(
   directory: string,
-  { base = '/', compress = false, lacks = () => false }: ServeOptions = {},
+  { base = '/', compress = false, lacks = () => false, cut = () => false }: ServeOptions = {},
 ): Promise<Served> {
   if (!existsSync(join(directory, 'index.html'))) {
     throw new Error(`There is no built site in ${directory}. Run "npm run build" first.`);
@@ -59,6 +61,10 @@ export async function serve(
   const rules = headerRules(directory);
   const answer = (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
+    if (cut(pathname.slice(base.length))) {
+      request.socket.destroy();
+      return;
+    }
     if (!pathname.startsWith(base) || lacks(pathname.slice(base.length))) {
       void missing(directory, response);
       return;

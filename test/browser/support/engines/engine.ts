@@ -1,8 +1,5 @@
-/**
- * A browser driven through WebDriver, with one window. `where` is a CSS selector, or an XPath when
- * it starts with `//`; what it names is waited for.
- */
-export interface Engine {
+/** A page in a browser. `where` is a CSS selector, or an XPath when it starts with `//`; what it names is waited for. */
+export interface Tab {
   /** Opens an address and waits until it is loaded. */
   readonly open: (address: string) => Promise<void>;
   readonly reload: () => Promise<void>;
@@ -24,9 +21,21 @@ export interface Engine {
   readonly drag: (where: string, right: number, down: number) => Promise<void>;
   /** What is to be seen, as PNG. */
   readonly screenshot: () => Promise<Uint8Array>;
+}
+
+/** A browser that is driven from outside, by its first page. */
+export interface Engine extends Tab {
+  /** Another page beside the first, which shares all that the browser keeps. */
+  readonly tab: () => Promise<Tab>;
   /** Starts again as a browser that has kept nothing. */
   readonly forget: () => Promise<void>;
   readonly close: () => Promise<void>;
+}
+
+/** A browser that keeps what it keeps in a folder. */
+export interface Killable extends Engine {
+  /** Ends it as a flat battery does: without a word, all its processes at once. */
+  readonly kill: () => Promise<void>;
 }
 
 export type Key = 'Tab' | 'Control' | 'ArrowRight' | 'ArrowUp' | 'a' | 'v';
@@ -43,6 +52,8 @@ export interface EngineKind {
   readonly missing: string | undefined;
   /** Starts one whose view of a page is so large, in pixels. */
   readonly start: (view: Size) => Promise<Engine>;
+  /** Starts one that comes back with what it kept in a folder; none where its driver cannot. */
+  readonly startIn?: (profile: string, view: Size) => Promise<Killable>;
 }
 
 /** The sentence for programs that are not there, each with the Debian package that brings it. */

@@ -10,6 +10,7 @@ import {
   type EngineKind,
   type Key as Pressed,
   type Size,
+  type Tab,
 } from './engine.ts';
 
 const DRIVER = '/usr/bin/WebKitWebDriver';
@@ -101,11 +102,47 @@ function middle(element: Element): [x: number, y: number] {
 
 const locator = (where: string): By => (where.startsWith('//') ? By.xpath(where) : By.css(where));
 
+function tabOf(here: () => Promise<WebDriver>): Tab {
+  const find = async (where: string) =>
+    (await here()).wait(until.elementLocated(locator(where)), 10_000);
+  return {
+    open: async (address) => within((await here()).get(address)),
+    reload: async () => within((await here()).navigate().refresh()),
+    back: async () => (await here()).navigate().back(),
+    address: async () => (await here()).getCurrentUrl(),
+    run: async (body, ...given) => within((await here()).executeScript(body, ...given)),
+    load: async (script) => (await here()).executeScript(script),
+    click: async (where) => within((await find(where)).click()),
+    type: async (text) => (await here()).actions().sendKeys(text).perform(),
+    press: async (...keys) => {
+      const names = keys.map((key) => KEYS[key] ?? key);
+      const held = names.slice(0, -1);
+      const actions = (await here()).actions();
+      for (const key of held) actions.keyDown(key);
+      actions.sendKeys(names.at(-1)!);
+      for (const key of held.toReversed()) actions.keyUp(key);
+      await actions.perform();
+    },
+    drag: async (where, right, down) => {
+      const element = await find(where);
+      const web = await here();
+      // The driver finds no middle of a part of a drawing, so the page is asked for it.
+      const [x, y] = await web.executeScript<[number, number]>(middle, element);
+      const actions = web.actions().move({ x, y }).press();
+      for (let step = 1; step <= 8; step += 1) {
+        actions.move({ x: Math.round(right / 8), y: Math.round(down / 8), origin: Origin.POINTER });
+      }
+      await actions.release().perform();
+    },
+    screenshot: async () => Buffer.from(await within((await here()).takeScreenshot()), 'base64'),
+  };
+}
+
 /** WebKit in the small window that comes with WebKitGTK, on a screen that nobody sees. */
 async function start(view: Size): Promise<Engine> {
   await using starting = new AsyncDisposableStack();
-  const { child: shown, display } = await screen();
-  starting.defer(() => stop(shown));
+  const { child: server, display } = await screen();
+  starting.defer(() => stop(server));
   let driving = await driver(display);
   starting.defer(() => stop(driving.child));
   let web: WebDriver;
@@ -125,37 +162,29 @@ async function start(view: Size): Promise<Engine> {
   await afresh();
   const started = starting.move();
 
-  const find = async (where: string) => web.wait(until.elementLocated(locator(where)), 10_000);
+  let shown: string | undefined;
+  /** The driver works on one page at a time, so each call goes to its own first. */
+  const at = (page: () => Promise<string>) => async (): Promise<WebDriver> => {
+    const handle = await page();
+    if (handle !== shown) await web.switchTo().window(handle);
+    shown = handle;
+    return web;
+  };
+  let first: string | undefined;
   return {
-    open: (address) => within(web.get(address)),
-    reload: () => within(web.navigate().refresh()),
-    back: () => web.navigate().back(),
-    address: () => web.getCurrentUrl(),
-    run: (body, ...given) => within(web.executeScript(body, ...given)),
-    load: (script) => web.executeScript(script),
-    click: async (where) => within((await find(where)).click()),
-    type: (text) => web.actions().sendKeys(text).perform(),
-    press: async (...keys) => {
-      const names = keys.map((key) => KEYS[key] ?? key);
-      const held = names.slice(0, -1);
-      const actions = web.actions();
-      for (const key of held) actions.keyDown(key);
-      actions.sendKeys(names.at(-1)!);
-      for (const key of held.toReversed()) actions.keyUp(key);
-      await actions.perform();
+    ...tabOf(at(async () => (first ??= await web.getWindowHandle()))),
+    tab: async () => {
+      first ??= await web.getWindowHandle();
+      await web.switchTo().newWindow('tab');
+      const handle = await web.getWindowHandle();
+      shown = handle;
+      return tabOf(at(() => Promise.resolve(handle)));
     },
-    drag: async (where, right, down) => {
-      const element = await find(where);
-      // The driver finds no middle of a part of a drawing, so the page is asked for it.
-      const [x, y] = await web.executeScript<[number, number]>(middle, element);
-      const actions = web.actions().move({ x, y }).press();
-      for (let step = 1; step <= 8; step += 1) {
-        actions.move({ x: Math.round(right / 8), y: Math.round(down / 8), origin: Origin.POINTER });
-      }
-      await actions.release().perform();
+    forget: async () => {
+      first = undefined;
+      shown = undefined;
+      await afresh();
     },
-    screenshot: async () => Buffer.from(await within(web.takeScreenshot()), 'base64'),
-    forget: afresh,
     close: () => started.disposeAsync(),
   };
 }
