@@ -1,22 +1,13 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { text as textOf } from 'node:stream/consumers';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { keep } from '../../calculators/sheet/edit.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
 import { readStore } from '../../calculators/sheet/store.ts';
 import { parseDocument } from '../../calculators/sheet/validate.ts';
 import { alertText, field, settled } from './support/calculator.ts';
-import type { Engine } from './support/engines/engine.ts';
-import { firefox } from './support/engines/firefox.ts';
-import { serveWatched } from './support/engines/watched.ts';
-import { launchKillable } from './support/launch.ts';
-import { phone, visit } from './support/page.ts';
-import type { Served } from './support/serve.ts';
+import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
 
 const demo: Sheet = { ...demoSheet(), id: 'e-1' };
@@ -290,32 +281,6 @@ describe('a hand quicker than the machine', () => {
       expect(await notes(next).inputValue()).toContain('Gap 0.36 as found, ro');
     });
   });
-
-  it('a browser that is killed in mid-typing comes back with a whole sheet', async () => {
-    const profile = await mkdtemp(join(tmpdir(), 'profile-'));
-    try {
-      const first = await launchKillable(profile);
-      const page = await first.browser.contexts()[0]!.newPage();
-      await page.goto(address(path));
-      await ready(page);
-      await button(page, 'Try the demo').click();
-      await notes(page).fill('Early. ');
-      // Chromium itself writes to the disk a few seconds after.
-      await page.waitForTimeout(6500);
-      await notes(page).pressSequentially('Late, and in mid-wo');
-      await first.kill();
-
-      const second = await launchKillable(profile);
-      const again = await second.browser.contexts()[0]!.newPage();
-      await again.goto(address(path));
-      await ready(again);
-      expect(await notes(again).inputValue()).toMatch(/^Early\. /);
-      expect(await alertText(again)).toBe('');
-      await second.kill();
-    } finally {
-      await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
-    }
-  });
 });
 
 describe('a copy that the browser refuses', () => {
@@ -410,43 +375,3 @@ it('a link nested past any depth, or of the older kind, is told of in a sentence
     await page.getByText('could not be checked').waitFor();
   });
 });
-
-describe.skipIf(firefox.missing !== undefined)(
-  firefox.missing ?? 'in Firefox',
-  { retry: 1 },
-  () => {
-    let site: Served;
-    let engine: Engine;
-    beforeAll(async () => {
-      site = await serveWatched(fileURLToPath(new URL('../../dist/', import.meta.url)));
-      engine = await firefox.start(phone);
-    });
-    afterAll(async () => {
-      await engine?.close();
-      await site?.close();
-    });
-    const said = (): Promise<string> => engine.run(() => document.body.innerText);
-
-    it('a link nested past any depth is told of in a sentence', async () => {
-      await engine.open(`${site.url}sheet/#${nested}`);
-      await expect.poll(said).toContain('must be true or false');
-    });
-
-    it('a refused reading stands nowhere, and is there after a reload at once', async () => {
-      await engine.forget();
-      await engine.open(`${site.url}sheet/`);
-      await expect.poll(said).toContain('New engine');
-      await engine.click('//button[normalize-space()="New engine"]');
-      await engine.click('#figure-stroke');
-      await engine.type('51x');
-      await engine.reload();
-      await expect
-        .poll(() =>
-          engine.run(() => document.querySelector<HTMLInputElement>('#figure-stroke')?.value),
-        )
-        .toBe('51x');
-      const text = await engine.run((key) => localStorage.getItem(key) ?? '', KEY);
-      expect(readStore(text).engines[0]!.figures).toEqual({});
-    });
-  },
-);

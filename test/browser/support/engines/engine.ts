@@ -26,7 +26,7 @@ export interface Tab {
 /** A browser that is driven from outside, by its first page. */
 export interface Engine extends Tab {
   /** Another page beside the first, which shares all that the browser keeps. */
-  readonly tab: () => Promise<Tab>;
+  readonly tab: () => Promise<Tab & { readonly close: () => Promise<void> }>;
   /** Starts again as a browser that has kept nothing. */
   readonly forget: () => Promise<void>;
   readonly close: () => Promise<void>;

@@ -60,7 +60,10 @@ async function engineOf(
     press: now('press'),
     drag: now('drag'),
     screenshot: now('screenshot'),
-    tab: async () => tabOf(await context.newPage()),
+    tab: async () => {
+      const page = await context.newPage();
+      return { ...tabOf(page), close: () => page.close() };
+    },
     forget: async () => {
       await context.close?.();
       context = await afresh();

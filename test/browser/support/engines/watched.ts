@@ -1,7 +1,7 @@
 import { cp, glob, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { serve, type Served, type ServeOptions } from '../serve.ts';
+import { serve, type Served } from '../serve.ts';
 
 /**
  * Runs first in every page, in any browser, and writes down what a faultless page never does. The
@@ -29,26 +29,35 @@ for (const level of ['error', 'warn']) {
 `;
 
 /**
- * Serves a copy of a site whose pages write down their complaints.
+ * A copy of a site whose pages write down their complaints.
  *
  * @param first What else runs before anything of the page, as text.
  */
-export async function serveWatched(
+export async function watchedCopy(
   directory: string,
-  { first = '', ...options }: ServeOptions & { readonly first?: string } = {},
-): Promise<Served> {
+  first = '',
+): Promise<{ readonly folder: string; readonly remove: () => Promise<void> }> {
+  const folder = await mkdtemp(join(tmpdir(), 'gudgeon-watched-'));
   await using starting = new AsyncDisposableStack();
-  const copy = await mkdtemp(join(tmpdir(), 'gudgeon-watched-'));
-  starting.defer(() => rm(copy, { recursive: true }));
-  await cp(directory, copy, { recursive: true });
-  await writeFile(join(copy, 'watch.js'), watch + first);
-  for await (const name of glob('**/*.html', { cwd: copy })) {
-    const file = join(copy, name);
+  starting.defer(() => rm(folder, { recursive: true }));
+  await cp(directory, folder, { recursive: true });
+  await writeFile(join(folder, 'watch.js'), watch + first);
+  for await (const name of glob('**/*.html', { cwd: folder })) {
+    const file = join(folder, name);
     const page = await readFile(file, 'utf8');
     if (!page.includes('<head>')) throw new Error(`${name} has no <head> to put the watch in.`);
     await writeFile(file, page.replace('<head>', '<head><script src="/watch.js"></script>'));
   }
-  const { url, close } = await serve(copy, options);
+  const started = starting.move();
+  return { folder, remove: () => started.disposeAsync() };
+}
+
+/** Serves such a copy. */
+export async function serveWatched(directory: string): Promise<Served> {
+  await using starting = new AsyncDisposableStack();
+  const { folder, remove } = await watchedCopy(directory);
+  starting.defer(remove);
+  const { url, close } = await serve(folder);
   starting.defer(close);
   const started = starting.move();
   return { url, close: () => started.disposeAsync() };

@@ -178,7 +178,14 @@ async function start(view: Size): Promise<Engine> {
       await web.switchTo().newWindow('tab');
       const handle = await web.getWindowHandle();
       shown = handle;
-      return tabOf(at(() => Promise.resolve(handle)));
+      const here = at(() => Promise.resolve(handle));
+      return {
+        ...tabOf(here),
+        close: async () => {
+          await (await here()).close();
+          shown = undefined;
+        },
+      };
     },
     forget: async () => {
       first = undefined;
