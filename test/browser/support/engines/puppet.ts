@@ -5,8 +5,20 @@ import type { Engine, Killable, Size, Tab } from './engine.ts';
 const selector = (where: string): string =>
   where.startsWith('//') ? `::-p-xpath(${where})` : where;
 
+/** Of each browser, the page that was worked last. */
+const inFront = new WeakMap<Browser, Page>();
+
 function tabOf(page: Page): Tab {
-  const find = async (where: string) => (await page.waitForSelector(selector(where)))!;
+  /** A page behind another paints nothing, and waits with what it is asked. */
+  const front = async (): Promise<void> => {
+    if (inFront.get(page.browser()) === page) return;
+    inFront.set(page.browser(), page);
+    await page.bringToFront();
+  };
+  const find = async (where: string) => {
+    await front();
+    return (await page.waitForSelector(selector(where)))!;
+  };
   return {
     open: async (address) => void (await page.goto(address, { waitUntil: 'load' })),
     reload: async () => void (await page.reload({ waitUntil: 'load' })),
@@ -17,8 +29,12 @@ function tabOf(page: Page): Tab {
       page.evaluate(body as (...given: unknown[]) => unknown, ...given) as never,
     load: async (script) => void (await page.evaluate(script)),
     click: async (where) => (await find(where)).click(),
-    type: (text) => page.keyboard.type(text),
+    type: async (text) => {
+      await front();
+      await page.keyboard.type(text);
+    },
     press: async (...keys) => {
+      await front();
       const held = keys.slice(0, -1);
       for (const key of held) await page.keyboard.down(key);
       await page.keyboard.press(keys.at(-1)!);
@@ -101,7 +117,8 @@ export async function startPuppetIn(
       const ended = once(child, 'exit');
       process.kill(-child.pid!, 'SIGKILL');
       await ended;
-      await browser.close().catch(() => undefined);
+      // Its end would be waited for without end: nobody is there to answer.
+      void browser.disconnect().catch(() => undefined);
     },
   };
 }
