@@ -9,10 +9,17 @@ interface Work {
   readonly texts: readonly Texts[];
 }
 
-/** Keeps what is typed in the calculators of this page over one reload in the same tab. */
-export function keepWork(): void {
+/**
+ * Keeps what is typed in the calculators of this page over one reload in the same tab.
+ *
+ * @param earlier What was kept before and has come into no calculator since.
+ */
+export function keepWork(earlier: readonly Texts[] = []): void {
   const places = [...document.querySelectorAll<HTMLElement>('[data-calculator]')];
-  const texts = places.map((place) => typedBefore(place, place.dataset.prefix ?? ''));
+  const texts = places.map((place, i) => ({
+    ...earlier[i],
+    ...typedBefore(place, place.dataset.prefix ?? ''),
+  }));
   try {
     sessionStorage.setItem(KEY, JSON.stringify({ page: location.pathname, texts } satisfies Work));
   } catch {

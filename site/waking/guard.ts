@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
  *
  * `data-asked` on the document: the address holds figures that the page has not read yet, so no
  * figure that the server worked out may be seen. `data-failed`: a script of the page did not come.
+ * What was typed meanwhile is kept for the page that is loaded again, as kept-work.ts does and reads.
  * `data-part` of the script itself names the part of the address that may hold them.
  */
 export const guardScript = [
@@ -14,7 +15,14 @@ export const guardScript = [
   'if(part&&location[part].length>1)page.asked="";',
   'const fail=()=>{if(page.ready===undefined||page.asked!==undefined)page.failed=""};',
   'addEventListener("error",e=>{if(e.target instanceof HTMLScriptElement)fail()},true);',
-  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]"))location.reload()});',
+  'const keep=()=>{const name="gudgeon.typed",{pathname}=location,old=JSON.parse(sessionStorage.getItem(name));',
+  'const texts=[...document.querySelectorAll("[data-calculator]")].map((place,i)=>{',
+  'const all={...(old?.page===pathname&&old.texts[i])};',
+  'for(const box of place.querySelectorAll(".calc-form input")){',
+  'const radio=box.type==="radio",key=radio?box.name.slice(place.dataset.prefix.length):box.name;',
+  'if(radio?box.checked&&!box.defaultChecked&&key!=="lengths":box.value!==box.defaultValue)all[key]=box.value}',
+  'return all});sessionStorage.setItem(name,JSON.stringify({page:pathname,texts}))};',
+  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}location.reload()}});',
   'setTimeout(()=>{if(page.asked!==undefined)page.failed=""},8000)',
   '})()',
 ].join('');

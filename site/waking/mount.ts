@@ -35,7 +35,7 @@ function againButton(): HTMLButtonElement {
   again.type = 'button';
   again.dataset.reload = '';
   again.textContent = 'Try again';
-  again.addEventListener('click', keepWork);
+  again.addEventListener('click', () => keepWork(kept));
   return again;
 }
 
