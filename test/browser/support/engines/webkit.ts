@@ -112,7 +112,12 @@ function tabOf(here: () => Promise<WebDriver>): Tab {
     address: async () => (await here()).getCurrentUrl(),
     run: async (body, ...given) => within((await here()).executeScript(body, ...given)),
     load: async (script) => (await here()).executeScript(script),
-    click: async (where) => within((await find(where)).click()),
+    click: async (where) => {
+      const element = await find(where);
+      // Out at the edge of the window the driver finds it covered, or does not reach it.
+      await (await here()).executeScript(middle, element);
+      await within(element.click());
+    },
     type: async (text) => (await here()).actions().sendKeys(text).perform(),
     press: async (...keys) => {
       const names = keys.map((key) => KEYS[key] ?? key);
