@@ -114,7 +114,7 @@ export function plainSummary(
   const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
   const remarks = remarksOf(calculator, evaluation, lengths);
   const whose = whoseAnswer(calculator, evaluation);
-  const marked = touched(evaluation);
+  const marked = touched(evaluation) || evaluation.ownEngine;
   return [
     calculator.title,
     'From:',

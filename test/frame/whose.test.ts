@@ -58,6 +58,22 @@ describe('whose a figure is', () => {
     expect([isAssumed(field), isExample(field)]).toEqual([false, false]);
   });
 
+  it('is named and orders nothing beside an engine of the reader’s own, though nothing is given', () => {
+    const own = run({}, { ownEngine: true });
+    expect([run().ownEngine, own.ownEngine]).toEqual([false, true]);
+    expect(remarksOf(calculator, own)).toEqual([
+      'Not judged yet: the size. Shape and width are still the example’s; give them first.',
+      'Not judged yet: the second share. Width and gap 2 are still the example’s; give them first.',
+    ]);
+    expect(verdictOf(calculator, own, 'gaps', 'mm', 2)).toMatch(/^not judged yet: /);
+    expect(whoseAnswer(calculator, own)).toBe(
+      '2 figures are still the example’s: shape and width.',
+    );
+    expect(whoseLeads(calculator, own)).toBe(' (with the example’s shape and width)');
+    const shown = run({}, { ownEngine: true, demonstration: true });
+    expect(whoseLeads(calculator, shown)).toBe(' (worked example)');
+  });
+
   it('knows whether anybody has given anything', () => {
     expect([touched(run()), touched(run({ count: '2' }))]).toEqual([false, true]);
   });
@@ -290,6 +306,10 @@ describe('the verdict of a row', () => {
 describe('what stands beneath an answer', () => {
   it('says so where all is the example’s', () => {
     expect(whoseAnswer(calculator, run())).toBe(
+      'Worked example of an invented engine. Give your own figures: shape and width.',
+    );
+    const settled = { ...calculator, restsOn: { ...calculator.restsOn, area: ['count'] } };
+    expect(whoseAnswer(settled as AnyCalculator, run())).toBe(
       'Worked example of an invented engine. Give your own figures.',
     );
     expect(whoseAnswer(calculator, run({ width: '5' }, { demonstration: true }))).toBe(
