@@ -1,5 +1,5 @@
 import { totalTravel, type SliderCrank } from '../maths/crank/slider-crank.ts';
-import { MathsError } from '../maths/errors.ts';
+import { MathsError } from '../maths/numeric/errors.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine } from './model.ts';
 
