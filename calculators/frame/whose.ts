@@ -244,6 +244,23 @@ export function whoseAnswer(calculator: AnyCalculator, evaluation: Evaluation): 
   return `${count} still the example’s: ${namesOf(missing)}.`;
 }
 
+/**
+ * What stands beside a result that rests on more of the example than the answer above it says;
+ * nothing where it does not, or where all is the example's.
+ */
+export function whoseBeside(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  name: string,
+): string | undefined {
+  if (worked(evaluation) || evaluation.results[name] instanceof Absent) return undefined;
+  const said = new Set(examplesBehind(calculator, evaluation, resultReads(leading(calculator))));
+  const more = examplesBehind(calculator, evaluation, resultReads([name])).filter(
+    (field) => !said.has(field),
+  );
+  return more.length === 0 ? undefined : `with the example’s ${namesOf(more)}`;
+}
+
 /** A word in brackets for results that rest on the example, by their names; nothing where none does. */
 export function whoseResults(
   calculator: AnyCalculator,

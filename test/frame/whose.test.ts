@@ -10,6 +10,7 @@ import {
   touched,
   verdictOf,
   whoseAnswer,
+  whoseBeside,
   whoseLeads,
   whoseResults,
   whyNotShared,
@@ -335,6 +336,24 @@ describe('what stands beneath an answer', () => {
     expect(whoseResults(calculator, allBut('gap-1'), ['share'])).toBe(
       ' (with the example’s gap 1)',
     );
+  });
+
+  it('and beside another result what that rests on beyond it', () => {
+    const beside = (name: string, ...but: string[]) =>
+      whoseBeside(calculator, allBut(...but), name);
+    expect(beside('share', 'gap-1')).toBe('with the example’s gap 1');
+    expect(beside('share', 'gap-1', 'width')).toBe('with the example’s gap 1');
+    expect(beside('share', 'width')).toBeUndefined();
+    expect(beside('share')).toBeUndefined();
+    expect(whoseBeside(calculator, run(), 'share')).toBeUndefined();
+    expect(whoseBeside(calculator, run({}, { ownEngine: true }), 'share')).toBe(
+      'with the example’s gap 1 and gap 2',
+    );
+    const state = run(
+      { shape: 'thick', width: '50' },
+      { origins: { shape: 'yours', width: 'example' } },
+    );
+    expect(whoseBeside(calculator, state, 'area')).toBeUndefined();
   });
 
   it('goes by all results where none leads, and by none that does not exist', () => {

@@ -79,6 +79,7 @@ export function setLabels(
     for (const beyond of BEYOND) {
       const end = place((rim + beyond) * cos, (rim + beyond) * sin);
       for (const aside of ASIDE) {
+        if (best?.strikes === 0) break;
         const x = end.x - sin * aside - wide / 2;
         const y = end.y - cos * aside + 4;
         const box = textBox(words, x, y);
