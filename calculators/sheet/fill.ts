@@ -13,6 +13,23 @@ export function inputFor(key: FigureKey, slug: string): string | undefined {
 const withToken = (value: number, unit: keyof typeof units): string =>
   `${plainDecimal(value)}${units[unit].token}`;
 
+/** Whether a figure means on this engine what the input that it fills means. */
+const holds = ({ figures }: Engine, key: FigureKey, slug: string): boolean =>
+  (figures.offset ?? 0) === 0 || !sheetFigures[key].fillsWithoutOffset?.includes(slug);
+
+/** The input that a step's reading of one cylinder means: its own of a series, or what its figure fills. */
+function readingInput(id: StepId, slug: string, index: number, known: ReadonlySet<string>) {
+  const { reading, series } = steps[id];
+  const member = `${series?.[slug] ?? ''}-${String(index + 1)}`;
+  if (known.has(member)) return member;
+  return index === 0 && reading?.target !== undefined && isMeasuredOnce.has(reading.target)
+    ? inputFor(reading.target, slug)
+    : undefined;
+}
+
+/** Figures that a calculator asks for as they were measured on cylinder 1, where they were. */
+const isMeasuredOnce: ReadonlySet<FigureKey> = new Set(['squish', 'head-volume', 'exhaust-opens']);
+
 /** What an engine's sheet fills into those of a calculator's `keys` it knows: texts as in an address. */
 export function fillFrom(
   engine: Engine,
@@ -26,16 +43,28 @@ export function fillFrom(
   };
   for (const key of figureKeys) {
     const value = engine.figures[key];
-    if (value !== undefined) {
-      put(inputFor(key, slug), withToken(value, sheetFigures[key].unit));
+    if (value === undefined || !holds(engine, key, slug)) continue;
+    const { unit, chooses, fillsOthers } = sheetFigures[key];
+    const text = withToken(value, unit);
+    put(inputFor(key, slug), text);
+    const choice = chooses?.[slug];
+    if (choice) put(...choice);
+    const others = fillsOthers?.[slug];
+    for (let i = 2; others !== undefined && i <= cylindersOf(engine); i += 1) {
+      put(`${others}-${String(i)}`, text);
     }
   }
   for (const id of order) {
-    const { reading, series } = steps[id];
-    const base = series?.[slug];
-    if (!reading || base === undefined) continue;
+    const { reading } = steps[id];
+    if (!reading) continue;
     entriesOf(engine, id).forEach((entry, i) => {
-      if (entry !== null) put(`${base}-${String(i + 1)}`, withToken(entry, reading.unit));
+      if (entry === null) return;
+      const key = readingInput(id, slug, i, known);
+      if (key === undefined || (reading.target && !holds(engine, reading.target, slug))) return;
+      put(key, withToken(entry, reading.unit));
+      const choice =
+        i === 0 && reading.target ? sheetFigures[reading.target].chooses?.[slug] : undefined;
+      if (choice) put(...choice);
     });
   }
   return texts;
@@ -50,8 +79,13 @@ export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): 
 
 /** Those of a calculator's keys that a sheet can fill. */
 export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
-  const own = new Set(figureKeys.map((key) => inputFor(key, slug)));
-  const bases = order.flatMap((id) => steps[id].series?.[slug] ?? []);
+  const own = new Set(
+    figureKeys.flatMap((key) => [inputFor(key, slug), sheetFigures[key].chooses?.[slug]?.[0]]),
+  );
+  const bases = [
+    ...order.flatMap((id) => steps[id].series?.[slug] ?? []),
+    ...figureKeys.flatMap((key) => sheetFigures[key].fillsOthers?.[slug] ?? []),
+  ];
   return [...keys].filter(
     (key) => own.has(key) || bases.some((base) => new RegExp(`^${base}-\\d+$`).test(key)),
   );

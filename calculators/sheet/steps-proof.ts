@@ -147,6 +147,7 @@ export const proofSteps = {
     },
     calculators: ['compression'],
     articles: ['squish-and-compression'],
+    series: { compression: 'other-volume' },
   },
   exhaust: {
     stage: 'geometry',

@@ -78,7 +78,7 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
-  /** A calculator's series that means the same as these boxes. */
+  /** A calculator's series that means the same as these boxes; of some it holds the second on. */
   readonly series?: Readonly<Record<string, string>>;
 }
 
