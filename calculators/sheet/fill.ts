@@ -1,7 +1,9 @@
 import { units } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
+import { spacingsOf } from '../maths/plate/set-places.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { directionsOf } from './sets.ts';
 import { order, steps, type StepId } from './steps.ts';
 
 /** The input of a calculator that means what a figure of the sheet means. */
@@ -30,6 +32,20 @@ function readingInput(id: StepId, slug: string, index: number, known: ReadonlySe
 /** Figures that a calculator asks for as they were measured on cylinder 1, where they were. */
 const isMeasuredOnce: ReadonlySet<FigureKey> = new Set(['squish', 'head-volume', 'exhaust-opens']);
 
+/** Series of calculators that go on from each set to the next, from set 2. */
+const spacings: Readonly<Record<string, string>> = { 'plate-layout': 'spacing' };
+
+/** The way on from each set to the next, where the sheet says where they belong. */
+function onwards(engine: Engine, slug: string): (readonly [key: string, angle: number])[] {
+  const base = spacings[slug];
+  const directions = directionsOf(engine);
+  if (base === undefined || directions === undefined) return [];
+  // The first is from the last set to set 1, which the layout makes out for itself.
+  return spacingsOf(directions)
+    .map((angle, i) => [`${base}-${String(i + 1)}`, angle] as const)
+    .slice(1);
+}
+
 /** What an engine's sheet fills into those of a calculator's `keys` it knows: texts as in an address. */
 export function fillFrom(
   engine: Engine,
@@ -54,6 +70,7 @@ export function fillFrom(
       put(`${others}-${String(i)}`, text);
     }
   }
+  for (const [key, angle] of onwards(engine, slug)) put(key, withToken(angle, 'deg'));
   for (const id of order) {
     const { reading } = steps[id];
     if (!reading) continue;
@@ -85,6 +102,7 @@ export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
   const bases = [
     ...order.flatMap((id) => steps[id].series?.[slug] ?? []),
     ...figureKeys.flatMap((key) => sheetFigures[key].fillsOthers?.[slug] ?? []),
+    ...[spacings[slug] ?? []].flat(),
   ];
   return [...keys].filter(
     (key) => own.has(key) || bases.some((base) => new RegExp(`^${base}-\\d+$`).test(key)),

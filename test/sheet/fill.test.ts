@@ -204,6 +204,30 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     expect(eight.problems).toEqual([]);
   });
 
+  it('where the sets belong reaches the layout of the plate, whichever way the cam turns', () => {
+    const layout = calculators.find((one) => one.slug === 'plate-layout')!;
+    const of = (figures: Engine['figures']) =>
+      fillFrom({ ...newEngine('e', 'E'), figures }, 'plate-layout', knownKeys(layout));
+    const four = of({ cylinders: 4, 'set-2': 90, 'set-3': 100, 'set-4': 200 });
+    expect(four).toMatchObject({
+      sets: '4',
+      'spacing-2': '90deg',
+      'spacing-3': '10deg',
+      'spacing-4': '100deg',
+    });
+    for (const key of Object.keys(four)) {
+      expect(fillableKeys('plate-layout', knownKeys(layout))).toContain(key);
+    }
+    const directions = (texts: Record<string, string>) =>
+      evaluate(layout, { holes: '1', ...texts }, reading).results['direction'];
+    expect(directions(four)).toEqual([90, 180, 190, 290]);
+    expect(directions({ ...four, turning: 'clockwise' })).toEqual([90, 0, 350, 250]);
+    // Fired 1, 3, 2: the second set stands beyond the third.
+    const triple = of({ cylinders: 3, 'set-2': 240, 'set-3': 120 });
+    expect(directions(triple)).toEqual([90, 330, 570]);
+    expect(of({ cylinders: 3, 'set-2': 240 })).not.toHaveProperty('spacing-2');
+  });
+
   /** Keys that the sheet and a calculator share without meaning the same. */
   const apart = new Set([
     'plate-layout bore',
