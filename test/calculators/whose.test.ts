@@ -147,7 +147,10 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
             );
             const base = calculator.inputs[field.key] ? field.key : field.key.replace(/-\d+$/, '');
             const row = rows.length === 1 && field.key.endsWith(`-${String(rows[0])}`);
-            const known = keys.includes(base) || (row && keys.includes(`${base}-N`));
+            const known =
+              keys.includes(base) ||
+              (keys as readonly string[]).includes(field.key) ||
+              (row && keys.includes(`${base}-N`));
             expect(known, `${name} rests on ${field.key}`).toBe(true);
           }
         }
@@ -155,6 +158,19 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
   },
 );
+
+it('the skirt over the exhaust rests on no transfer', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'port-timing')!;
+  const texts = { deck: '0.5', skirt: '20', 'port-1': '28', 'height-1': '20' };
+  const judged = /the exhaust opens into the crankcase/;
+  const own = evaluate(calculator, texts, reading);
+  expect(remarksOf(calculator, own).filter((line) => judged.test(line))).toHaveLength(1);
+  const { 'port-1': _, ...without } = texts;
+  const lacking = evaluate(calculator, without, reading);
+  expect(remarksOf(calculator, lacking).join('\n')).toContain(
+    'Not judged yet: whether the skirt keeps the exhaust shut. Exhaust, top edge is still',
+  );
+});
 
 /** Rests on the pattern of texts and origins that a reader, a link and the sheet bring. */
 describe('whose figures an address holds', () => {

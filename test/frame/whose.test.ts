@@ -158,6 +158,20 @@ describe('what a figure rests on', () => {
     expect(behind(0)).toEqual([]);
   });
 
+  it('a result on one member of a series, whatever its row', () => {
+    const one = {
+      ...calculator,
+      restsOn: { share: ['gap-2', 'hole-3'], area: ['gap-9', 'width-2'] },
+    } as AnyCalculator;
+    const behind = (name: string, index?: number) =>
+      rests(one, three, [{ kind: 'result', name, ...(index === undefined ? {} : { index }) }]).map(
+        ({ key }) => key,
+      );
+    expect(behind('share')).toEqual(['gap-2', 'hole-3']);
+    expect(behind('share', 0)).toEqual(['gap-2', 'hole-3']);
+    expect(behind('area')).toEqual([]);
+  });
+
   it('goes by the state where it hangs on it', () => {
     expect(on(run(), { kind: 'result', name: 'grid' })).toEqual(['gap-1', 'gap-2']);
     expect(on(run({ shape: 'square' }), { kind: 'result', name: 'grid', index: 0 })).toEqual([
