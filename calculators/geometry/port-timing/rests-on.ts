@@ -23,6 +23,7 @@ export const restsOn = {
   'inlet-opens': [...skirt, ...disc],
   'inlet-closes': [...skirt, ...disc],
   'skirt-cover': ['deck', 'skirt', 'port-1', 'height-1'],
+  'inlet-clears': ['inlet', 'deck', 'skirt', 'inlet-edge', 'inlet-height'],
   'crown-depth': [...piston, 'crank'],
   'edge-for': [...piston, ...wanted],
   'raise-for': [...ports, ...wanted, 'inlet-edge'],
