@@ -81,7 +81,7 @@ export function GaugingDrawing({ lever, height, far, tipped, lengths }: Props) {
       <path class="part part-moving float" d={box(middle - half, inner, middle + half, outer)} />
       <path
         class="part-rod arm"
-        d={path([0, PIVOT], [Math.min(needle + 2.5, armEnd), PIVOT], [armEnd, joint])}
+        d={`${path([0, PIVOT], [needle + 2.5, PIVOT])}${path([Math.min(needle + 2.5, armEnd), PIVOT], [armEnd, joint])}`}
       />
       <path
         class="part part-moving needle"
