@@ -14,6 +14,7 @@ import {
 } from './boxes.ts';
 import { SheetError } from './errors.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { strokeOf } from './geometry.ts';
 import {
   checkedAt,
   cylindersOf,
@@ -77,16 +78,17 @@ function stand(engine: Engine, box: (typeof travels)[number], value: number | un
 }
 
 /** Takes out every place of the piston that its stroke does not reach, and keeps it as a text. */
-const withinStroke = (engine: Engine): Engine =>
-  travels.reduce((so, box) => {
+function withinStroke(engine: Engine): Engine {
+  const most = strokeOf(engine);
+  if (most === undefined) return engine;
+  return travels.reduce((so, box) => {
     const value =
       box.kind === 'figure' ? so.figures[box.key] : so.readings[box.step]?.[box.moment][box.index];
-    if (value === undefined || value === null) return so;
-    const text = String(value);
-    return isRefused(readNumber(so, box, text, { lengths: 'mm' }))
-      ? refuse(stand(so, box, undefined), box, text)
-      : so;
+    return value === undefined || value === null || Math.abs(value) <= most
+      ? so
+      : refuse(stand(so, box, undefined), box, String(value));
   }, engine);
+}
 
 /** The places of the piston again, by the stroke that the sheet has now. */
 const fitTravels = (engine: Engine): Engine =>
