@@ -111,7 +111,9 @@ function Steps({ engine, lengths }: Props) {
               )}
               <td>
                 {state === 'open' ? '☐' : stateWords[state]}
-                {which.length === 0 ? '' : `: ${which.join(', ')}`}
+                {which.length === 0
+                  ? ''
+                  : `: ${which.length === cylinders.length ? 'all' : which.join(',')}`}
               </td>
             </tr>
           );
