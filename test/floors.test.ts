@@ -58,6 +58,17 @@ describe('the rooms of the site', () => {
   });
 });
 
+it('one file alone touches what the sheet keeps in the browser', () => {
+  const touching = files.filter((file) => /\blocalStorage\b/.test(read(file)));
+  expect(touching).toEqual([
+    // The choice of lengths, which is no part of the sheet.
+    'site/browser/preferences.ts',
+    // Asks whether there is a sheet at all, so that its code need not be fetched for it.
+    'site/calculator/use-own-sheet.ts',
+    'site/sheet/keeper.ts',
+  ]);
+});
+
 describe('imports go down only', () => {
   it('sees files on every floor', () => {
     for (const { name, holds } of floors) {

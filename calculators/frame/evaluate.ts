@@ -55,6 +55,8 @@ export interface Evaluation {
   readonly computed: boolean;
   /** Whether it stands in an article to show something, its figures nobody's. */
   readonly demonstration: boolean;
+  /** Whether the reader keeps an engine of their own, of which an example tells nothing. */
+  readonly ownEngine: boolean;
 }
 
 export interface EvaluateOptions extends Reading {
@@ -63,6 +65,7 @@ export interface EvaluateOptions extends Reading {
   /** Whose each text is; the reader's own unless said. */
   readonly origins?: Origins;
   readonly demonstration?: boolean;
+  readonly ownEngine?: boolean;
 }
 
 /** One measured number: where it sits in the values, and its ±. */
@@ -249,8 +252,8 @@ export function evaluate(
     ({ problem, heldOver, unread }) => problem !== undefined && !heldOver && !unread,
   );
   const unread = everyField.filter((field) => field.unread);
-  const demonstration = options.demonstration ?? false;
-  const base = { fields, errorFields, values, demonstration };
+  const { demonstration = false, ownEngine = false } = options;
+  const base = { fields, errorFields, values, demonstration, ownEngine };
   if (blocking) {
     return {
       ...base,

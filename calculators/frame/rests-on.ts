@@ -52,11 +52,12 @@ export function rests(
     const keys = typeof told === 'function' ? told(values as never) : told;
     if (keys === undefined) return fields;
     for (const key of keys) {
-      const series = key.replace(/-N$/, '');
-      if (series === key || inputs[key] !== undefined) note(key);
-      else if (index === undefined) note(series);
+      const [, series = key, member] = /^(.+)-(N|\d+)$/.exec(key) ?? [];
+      const input = inputs[series];
+      if (inputs[key] !== undefined || input?.kind !== 'series') note(key);
+      else if (member === 'N' && index === undefined) note(series);
       // A row is counted from 1, as the members of a series are named.
-      else note(series, index + 1 - ((inputs[series] as { first?: number }).first ?? 1));
+      else note(series, (member === 'N' ? index! + 1 : Number(member)) - (input.first ?? 1));
     }
   }
   return [...found];

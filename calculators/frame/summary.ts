@@ -13,7 +13,7 @@ import {
 } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
-import { isExample, remarksOf, touched, whoseAnswer, whoseLeads } from './whose.ts';
+import { isExample, remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
 
 /** One figure with its ± and the word that follows it. */
 export function figureText(
@@ -114,7 +114,7 @@ export function plainSummary(
   const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
   const remarks = remarksOf(calculator, evaluation, lengths);
   const whose = whoseAnswer(calculator, evaluation);
-  const marked = touched(evaluation);
+  const marked = touched(evaluation) || evaluation.ownEngine;
   return [
     calculator.title,
     'From:',
@@ -123,7 +123,10 @@ export function plainSummary(
       return inputLines([field], lengths).map((line) => `${write(line)}${mark}`);
     }),
     'Result:',
-    ...resultLines(calculator, evaluation, lengths).map(write),
+    ...resultLines(calculator, evaluation, lengths).map((line) => {
+      const beside = whoseBeside(calculator, evaluation, line.name);
+      return beside === undefined ? write(line) : `${write(line)} (${beside})`;
+    }),
     ...(whose === undefined ? [] : [`  ${whose}`]),
     ...remarks.map((remark) => `  ${remark}`),
     link,

@@ -151,14 +151,18 @@ export interface Remark {
 
 /**
  * The inputs each result rests on, by result name: those that can change it. A result that is left
- * out rests on all. `key-N` is the member of a series in the result's own row.
+ * out rests on all. `key-N` is the member of a series in the result's own row, `key-2` one of them.
  */
 export type RestsOn<I extends Inputs = Inputs, R extends Results = Results> = {
   readonly [K in keyof R]?: Rests<I>;
 };
 type RestKey<I extends Inputs> =
   | (string & keyof I)
-  | { [K in keyof I]: I[K] extends { kind: 'series' } ? `${string & K}-N` : never }[keyof I];
+  | {
+      [K in keyof I]: I[K] extends { kind: 'series' }
+        ? `${string & K}-N` | `${string & K}-${number}`
+        : never;
+    }[keyof I];
 // Taken from a method, so that one calculator can stand where any calculator is taken.
 type Rests<I extends Inputs> =
   readonly RestKey<I>[] | { of(values: ValuesOf<I>): readonly RestKey<I>[] }['of'];

@@ -22,9 +22,13 @@ export const isAssumed = (field: Field): boolean =>
 export const touched = ({ fields }: Evaluation): boolean =>
   fields.some(({ origin }) => origin !== 'example');
 
+/** Whether all stands as the example, for a reader who has no engine of their own to ask about. */
+const untouched = (evaluation: Evaluation): boolean =>
+  !touched(evaluation) && !evaluation.ownEngine;
+
 /** Whether all stands as the worked example, to be told so and no more. */
 const worked = (evaluation: Evaluation): boolean =>
-  evaluation.demonstration || !touched(evaluation);
+  evaluation.demonstration || untouched(evaluation);
 
 const small = (label: string): string =>
   /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
@@ -229,14 +233,32 @@ function leading(calculator: AnyCalculator): string[] {
 /** What stands beneath an answer that rests on figures nobody gave; nothing where all are given. */
 export function whoseAnswer(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
   if (evaluation.demonstration) return 'Worked example. Change any figure to see what it does.';
-  if (!touched(evaluation)) {
-    return 'Worked example of an invented engine. Give your own figures.';
-  }
   const there = leading(calculator).filter((name) => !(evaluation.results[name] instanceof Absent));
   const missing = examplesBehind(calculator, evaluation, resultReads(there));
+  if (untouched(evaluation)) {
+    const example = 'Worked example of an invented engine. Give your own figures';
+    return missing.length === 0 ? `${example}.` : `${example}: ${namesOf(missing)}.`;
+  }
   if (missing.length === 0) return undefined;
   const count = missing.length === 1 ? '1 figure is' : `${missing.length} figures are`;
   return `${count} still the example’s: ${namesOf(missing)}.`;
+}
+
+/**
+ * What stands beside a result that rests on more of the example than the answer above it says;
+ * nothing where it does not, or where all is the example's.
+ */
+export function whoseBeside(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  name: string,
+): string | undefined {
+  if (worked(evaluation) || evaluation.results[name] instanceof Absent) return undefined;
+  const said = new Set(examplesBehind(calculator, evaluation, resultReads(leading(calculator))));
+  const more = examplesBehind(calculator, evaluation, resultReads([name])).filter(
+    (field) => !said.has(field),
+  );
+  return more.length === 0 ? undefined : `with the example’s ${namesOf(more)}`;
 }
 
 /** A word in brackets for results that rest on the example, by their names; nothing where none does. */

@@ -7,6 +7,7 @@ import {
   type Reading as HowToRead,
 } from '../frame/fields.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { strokeOf } from './geometry.ts';
 import { cylindersOf, LIMITS, type Engine } from './model.ts';
 import { boxName, isStepId, steps, type StepId } from './steps.ts';
 
@@ -89,6 +90,26 @@ export function readingSpec(step: StepId, index: number, moment: Moment): FieldS
   };
 }
 
+/** Whether a place holds a place of the piston, which its stroke bounds. */
+export const isTravel = (
+  box: { kind: 'figure'; key: FigureKey } | { kind: 'reading'; step: StepId },
+): boolean =>
+  box.kind === 'figure' ? box.key === 'target' : steps[box.step].reading?.judging === 'timing';
+
+/** The box as a field of this engine: the piston goes no further than the sheet's stroke. */
+function specOf(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): FieldSpec {
+  const spec =
+    box.kind === 'figure' ? figureSpec(box.key) : readingSpec(box.step, box.index, box.moment);
+  const most = isTravel(box) ? strokeOf(engine) : undefined;
+  if (most === undefined || most >= spec.max) return spec;
+  return {
+    ...spec,
+    min: Math.max(spec.min, -most),
+    max: most,
+    why: 'by the stroke in the sheet the piston goes no further',
+  };
+}
+
 /** Adds to a sentence that the text is too long to be kept, where it is. */
 function orTooLong(problem: string, place: string, text: string): string {
   return canKeep(place, text)
@@ -98,16 +119,14 @@ function orTooLong(problem: string, place: string, text: string): string {
 
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
+  engine: Engine,
   box: Extract<Box, { kind: 'figure' | 'reading' }>,
   text: string,
   how: HowToRead,
 ): FigureField {
   const place = placeOf(box);
-  const [key, spec] =
-    box.kind === 'figure'
-      ? [box.key, figureSpec(box.key)]
-      : [place, readingSpec(box.step, box.index, box.moment)];
-  const field = readFigure(key, spec, text, undefined, undefined, how);
+  const key = box.kind === 'figure' ? box.key : place;
+  const field = readFigure(key, specOf(engine, box), text, undefined, undefined, how);
   const { problem } = field;
   return {
     ...field,

@@ -3,16 +3,21 @@ import {
   canKeep,
   isRefused,
   NAME,
+  isTravel,
   NOTES,
   ORDER,
   placeOf,
+  readNumber,
   readOrder,
   type Box,
   type Moment,
 } from './boxes.ts';
 import { SheetError } from './errors.ts';
-import type { FigureKey } from './figures.ts';
+import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { strokeOf } from './geometry.ts';
 import {
+  checkedAt,
+  cylindersOf,
   LIMITS,
   UNNAMED,
   type Engine,
@@ -20,7 +25,7 @@ import {
   type KeptResult,
   type Reading,
 } from './model.ts';
-import { steps, type StepId } from './steps.ts';
+import { order, reopeners, steps, type StepId } from './steps.ts';
 
 export type { Moment };
 
@@ -47,6 +52,54 @@ function fitOrder(engine: Engine): Engine {
     : refuse(engine, { kind: 'order' }, text);
 }
 
+/** Every place that holds a place of the piston. */
+const travels: readonly (Box & { kind: 'figure' | 'reading' })[] = [
+  ...(['target'] as const).map((key) => ({ kind: 'figure', key }) as const),
+  ...order
+    .filter((step) => isTravel({ kind: 'reading', step }))
+    .flatMap((step) =>
+      (['found', 'left'] as const).flatMap((moment) =>
+        Array.from(
+          { length: MOST_CYLINDERS },
+          (_, index) => ({ kind: 'reading', step, moment, index }) as const,
+        ),
+      ),
+    ),
+];
+
+/** Writes what stands at a place, without a change of the engine. */
+function stand(engine: Engine, box: (typeof travels)[number], value: number | undefined): Engine {
+  if (box.kind === 'reading') {
+    const entries = put(readingOf(engine, box.step)[box.moment], box.index, value ?? null);
+    return withReading(engine, box.step, { [box.moment]: entries });
+  }
+  const others = without(engine.figures, box.key);
+  return { ...engine, figures: value === undefined ? others : { ...others, [box.key]: value } };
+}
+
+/** Takes out every place of the piston that its stroke does not reach, and keeps it as a text. */
+function withinStroke(engine: Engine): Engine {
+  const most = strokeOf(engine);
+  if (most === undefined) return engine;
+  return travels.reduce((so, box) => {
+    const value =
+      box.kind === 'figure' ? so.figures[box.key] : so.readings[box.step]?.[box.moment][box.index];
+    return value === undefined || value === null || Math.abs(value) <= most
+      ? so
+      : refuse(stand(so, box, undefined), box, String(value));
+  }, engine);
+}
+
+/** The places of the piston again, by the stroke that the sheet has now. */
+const fitTravels = (engine: Engine): Engine =>
+  travels.reduce((so, box) => {
+    const place = placeOf(box);
+    const text = so.unread[place];
+    if (text === undefined) return so;
+    const field = readNumber(so, box, text, { lengths: 'mm' });
+    return isRefused(field) ? so : forget(stand(so, box, field.value), place);
+  }, withinStroke(engine));
+
 /** What a reader measures of the engine itself: readings were taken on it as it was. */
 const isMeasured = (key: FigureKey): boolean => steps.measure.figures?.includes(key) ?? false;
 
@@ -56,8 +109,9 @@ export function setFigure(before: Engine, key: FigureKey, value: number | undefi
   if (engine.figures[key] === value) return engine;
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
-  const entered = { ...engine, figures };
-  if (key === 'cylinders') return fitOrder(entered);
+  const moved = { ...engine, figures };
+  if (key === 'cylinders') return fitOrder(moved);
+  const entered = key === 'stroke' || key === 'rod' || key === 'offset' ? fitTravels(moved) : moved;
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;
   const later = tick(entered);
@@ -69,10 +123,16 @@ function withReading(engine: Engine, id: StepId, change: Partial<Reading>): Engi
   return { ...engine, readings: { ...engine.readings, [id]: reading } };
 }
 
+const momentsOf = ({ checked, changed, again = [] }: Reading): number[] => [
+  checked,
+  changed,
+  ...again,
+];
+
 /** The engine's moments in their order, counted anew from the first. */
 function recounted(engine: Engine): Engine {
   const readings = Object.entries(engine.readings) as [StepId, Reading][];
-  const moments = readings.flatMap(([, { checked, changed }]) => [checked, changed]);
+  const moments = readings.flatMap(([, reading]) => momentsOf(reading));
   const ranks = new Map(
     [...new Set([0, ...moments])].sort((a, b) => a - b).map((moment, rank) => [moment, rank]),
   );
@@ -85,6 +145,9 @@ function recounted(engine: Engine): Engine {
           ...reading,
           checked: ranks.get(reading.checked)!,
           changed: ranks.get(reading.changed)!,
+          ...(reading.again === undefined
+            ? {}
+            : { again: reading.again.map((moment) => ranks.get(moment)!) }),
         },
       ]),
     ),
@@ -94,10 +157,7 @@ function recounted(engine: Engine): Engine {
 
 /** The engine one change later than anything in it; a clock that has run out is set back. */
 function tick(engine: Engine): Engine {
-  const moments = Object.values(engine.readings).flatMap(({ checked, changed }) => [
-    checked,
-    changed,
-  ]);
+  const moments = Object.values(engine.readings).flatMap(momentsOf);
   const clock = Math.max(engine.clock, ...moments) + 1;
   return clock > Number.MAX_SAFE_INTEGER ? recounted(engine) : { ...engine, clock };
 }
@@ -108,6 +168,37 @@ function put(list: readonly Entry[], index: number, value: Entry): Entry[] {
   next[index] = value;
   while (next.at(-1) === null) next.pop();
   return next;
+}
+
+/** The steps that have altered the engine since a cylinder of a step was last looked at. */
+export const movedSince = (engine: Engine, id: StepId, index: number): StepId[] =>
+  reopeners(id).filter(
+    (other) => readingOf(engine, other).changed > checkedAt(readingOf(engine, id), index),
+  );
+
+/** A step with all its cylinders looked at. */
+function allChecked({ again: _, ...reading }: Reading, clock: number): Reading {
+  return { ...reading, checked: clock };
+}
+
+/**
+ * A step after one cylinder of it was read: of a step that was moved, the others still wait to be
+ * read again.
+ */
+function checkedOne(engine: Engine, id: StepId, index: number): Reading {
+  const reading = readingOf(engine, id);
+  const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
+  const waits = cylinders.filter(
+    (i) =>
+      i !== index &&
+      (reading.left[i] ?? reading.found[i] ?? null) !== null &&
+      movedSince(engine, id, i).length > 0,
+  );
+  if (waits.length === 0) return allChecked(reading, engine.clock);
+  const again = Array.from({ length: Math.max(cylinders.length, index + 1) }, (_, i) =>
+    i === index ? engine.clock : (reading.again?.[i] ?? 0),
+  );
+  return { ...reading, again };
 }
 
 /**
@@ -130,11 +221,12 @@ export function setEntry(
   const found = now.found[index] ?? null;
   const held = now.left[index] ?? found;
   const altered = moment === 'left' && held !== null && (value ?? found) !== held;
-  return withReading(later, id, {
+  const reading: Reading = {
+    ...checkedOne(later, id, index),
     [moment]: put(now[moment], index, value),
-    checked: later.clock,
     changed: altered ? later.clock : now.changed,
-  });
+  };
+  return { ...later, readings: { ...later.readings, [id]: reading } };
 }
 
 /** What stood in a box, and when its step had last altered the engine, before it was typed into. */
@@ -178,7 +270,8 @@ export function setDone(engine: Engine, id: StepId, done: boolean): Engine {
 /** Says that a step was looked at again and still holds. */
 export function confirm(engine: Engine, id: StepId): Engine {
   const later = tick(engine);
-  return withReading(later, id, { checked: later.clock });
+  const reading = allChecked(readingOf(later, id), later.clock);
+  return { ...later, readings: { ...later.readings, [id]: reading } };
 }
 
 /** Adds a result from a calculator; throws a SheetError where the sheet has no room for it. */
@@ -271,7 +364,7 @@ export function settled(engine: Engine): Engine {
       });
     } else next = refuse(next, box, text);
   }
-  return fitOrder(next);
+  return fitOrder(withinStroke(next));
 }
 
 /** Whether a step has anything entered. */

@@ -39,11 +39,11 @@ export function enter(
 ): Engine {
   switch (box.kind) {
     case 'figure': {
-      const field = readNumber(box, text, how);
+      const field = readNumber(engine, box, text, how);
       return isRefused(field) ? refuse(engine, box, text) : setFigure(engine, box.key, field.value);
     }
     case 'reading': {
-      const field = readNumber(box, text, how);
+      const field = readNumber(engine, box, text, how);
       const { value = null } = field;
       const { step, moment, index } = box;
       const entered = typing

@@ -55,6 +55,7 @@ export const proofFigures = {
     why: 'no crown stands further from the deck at the top',
     step: 0.1,
     fills: { compression: 'deck', 'port-timing': 'deck', 'time-area': 'deck' },
+    fillsOthers: { compression: 'other-deck', 'port-timing': 'other-deck' },
   },
   squish: {
     group: geometry,
@@ -68,6 +69,7 @@ export const proofFigures = {
     why: 'with less the piston strikes the head when hot and stretched',
     step: 0.05,
     fills: { 'squish-velocity': 'squish', compression: 'solder' },
+    chooses: { compression: ['squish-from', 'solder'] },
     takes: { compression: 'squish' },
   },
   'squish-tolerance': {
@@ -90,6 +92,7 @@ export const proofFigures = {
     why: 'no head of such an engine holds less or more',
     step: 0.5,
     fills: { compression: 'head-volume' },
+    fillsOthers: { compression: 'other-volume' },
     takes: { compression: 'head-volume-for' },
   },
   'head-volume-tolerance': {
@@ -111,7 +114,8 @@ export const proofFigures = {
     max: 175,
     why: 'the port opens on the way down, before the bottom',
     step: 0.5,
-    fills: { compression: 'exhaust-opens' },
+    fills: { compression: 'exhaust-opens', 'squish-velocity': 'exhaust-closes' },
+    fillsWithoutOffset: ['squish-velocity'],
     takes: { 'port-timing': 'opens-1' },
   },
   'exhaust-tolerance': {

@@ -9,6 +9,12 @@ export interface SheetFigure extends FieldSpec {
   readonly group: string;
   /** Inputs that mean the same, by calculator. */
   readonly fills?: Readonly<Record<string, string>>;
+  /** Of those, the ones where it means the same only while the pin has no offset. */
+  readonly fillsWithoutOffset?: readonly string[];
+  /** Series of a calculator's other cylinders, from the second on, for which the figure holds too. */
+  readonly fillsOthers?: Readonly<Record<string, string>>;
+  /** What a calculator is to go by once it has the figure: a choice of its own, and the option. */
+  readonly chooses?: Readonly<Record<string, readonly [key: string, option: string]>>;
   /** Set where every calculator with an input of this key means the same by it. */
   readonly everywhere?: true;
   /** Asked for only from so many cylinders on. */
@@ -36,6 +42,8 @@ const engineFigures = {
       'plate-layout': 'sets',
       'slide-balance': 'slides',
       'float-level': 'carburettors',
+      compression: 'cylinders',
+      'port-timing': 'cylinders',
     },
   },
   bore: {

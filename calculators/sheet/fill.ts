@@ -1,7 +1,9 @@
 import { units } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
+import { spacingsOf } from '../maths/plate/set-places.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { directionsOf } from './sets.ts';
 import { order, steps, type StepId } from './steps.ts';
 
 /** The input of a calculator that means what a figure of the sheet means. */
@@ -12,6 +14,37 @@ export function inputFor(key: FigureKey, slug: string): string | undefined {
 
 const withToken = (value: number, unit: keyof typeof units): string =>
   `${plainDecimal(value)}${units[unit].token}`;
+
+/** Whether a figure means on this engine what the input that it fills means. */
+const holds = ({ figures }: Engine, key: FigureKey, slug: string): boolean =>
+  (figures.offset ?? 0) === 0 || !sheetFigures[key].fillsWithoutOffset?.includes(slug);
+
+/** The input that a step's reading of one cylinder means: its own of a series, or what its figure fills. */
+function readingInput(id: StepId, slug: string, index: number, known: ReadonlySet<string>) {
+  const { reading, series } = steps[id];
+  const member = `${series?.[slug] ?? ''}-${String(index + 1)}`;
+  if (known.has(member)) return member;
+  return index === 0 && reading?.target !== undefined && isMeasuredOnce.has(reading.target)
+    ? inputFor(reading.target, slug)
+    : undefined;
+}
+
+/** Figures that a calculator asks for as they were measured on cylinder 1, where they were. */
+const isMeasuredOnce: ReadonlySet<FigureKey> = new Set(['squish', 'head-volume', 'exhaust-opens']);
+
+/** Series of calculators that go on from each set to the next, from set 2. */
+const spacings: Readonly<Record<string, string>> = { 'plate-layout': 'spacing' };
+
+/** The way on from each set to the next, where the sheet says where they belong. */
+function onwards(engine: Engine, slug: string): (readonly [key: string, angle: number])[] {
+  const base = spacings[slug];
+  const directions = directionsOf(engine);
+  if (base === undefined || directions === undefined) return [];
+  // The first is from the last set to set 1, which the layout makes out for itself.
+  return spacingsOf(directions)
+    .map((angle, i) => [`${base}-${String(i + 1)}`, angle] as const)
+    .slice(1);
+}
 
 /** What an engine's sheet fills into those of a calculator's `keys` it knows: texts as in an address. */
 export function fillFrom(
@@ -26,16 +59,29 @@ export function fillFrom(
   };
   for (const key of figureKeys) {
     const value = engine.figures[key];
-    if (value !== undefined) {
-      put(inputFor(key, slug), withToken(value, sheetFigures[key].unit));
+    if (value === undefined || !holds(engine, key, slug)) continue;
+    const { unit, chooses, fillsOthers } = sheetFigures[key];
+    const text = withToken(value, unit);
+    put(inputFor(key, slug), text);
+    const choice = chooses?.[slug];
+    if (choice) put(...choice);
+    const others = fillsOthers?.[slug];
+    for (let i = 2; others !== undefined && i <= cylindersOf(engine); i += 1) {
+      put(`${others}-${String(i)}`, text);
     }
   }
+  for (const [key, angle] of onwards(engine, slug)) put(key, withToken(angle, 'deg'));
   for (const id of order) {
-    const { reading, series } = steps[id];
-    const base = series?.[slug];
-    if (!reading || base === undefined) continue;
+    const { reading } = steps[id];
+    if (!reading) continue;
     entriesOf(engine, id).forEach((entry, i) => {
-      if (entry !== null) put(`${base}-${String(i + 1)}`, withToken(entry, reading.unit));
+      if (entry === null) return;
+      const key = readingInput(id, slug, i, known);
+      if (key === undefined || (reading.target && !holds(engine, reading.target, slug))) return;
+      put(key, withToken(entry, reading.unit));
+      const choice =
+        i === 0 && reading.target ? sheetFigures[reading.target].chooses?.[slug] : undefined;
+      if (choice) put(...choice);
     });
   }
   return texts;
@@ -50,8 +96,14 @@ export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): 
 
 /** Those of a calculator's keys that a sheet can fill. */
 export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
-  const own = new Set(figureKeys.map((key) => inputFor(key, slug)));
-  const bases = order.flatMap((id) => steps[id].series?.[slug] ?? []);
+  const own = new Set(
+    figureKeys.flatMap((key) => [inputFor(key, slug), sheetFigures[key].chooses?.[slug]?.[0]]),
+  );
+  const bases = [
+    ...order.flatMap((id) => steps[id].series?.[slug] ?? []),
+    ...figureKeys.flatMap((key) => sheetFigures[key].fillsOthers?.[slug] ?? []),
+    ...[spacings[slug] ?? []].flat(),
+  ];
   return [...keys].filter(
     (key) => own.has(key) || bases.some((base) => new RegExp(`^${base}-\\d+$`).test(key)),
   );

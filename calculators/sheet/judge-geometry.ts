@@ -15,7 +15,7 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
-import { entriesOf, type Engine } from './model.ts';
+import { checkedAt, entriesOf, type Engine } from './model.ts';
 import { boxName } from './steps.ts';
 
 const named = (keys: readonly FigureKey[]): string =>
@@ -27,9 +27,13 @@ const missingOf = ({ figures }: Engine): FigureKey[] =>
 /** Further from its figure than a barrel of this engine can be, crank degrees. */
 const UNLIKELY = 25;
 
-/** Whether a step's readings were taken before another step altered the engine. */
-const isStale = (engine: Engine, id: 'squish' | 'exhaust', by: 'squish' | 'exhaust'): boolean =>
-  readingOf(engine, by).changed > readingOf(engine, id).checked;
+/** Whether a cylinder's reading at a step was taken before another step altered the engine. */
+const isStale = (
+  engine: Engine,
+  id: 'squish' | 'exhaust',
+  by: 'squish' | 'exhaust',
+  index: number,
+): boolean => readingOf(engine, by).changed > checkedAt(readingOf(engine, id), index);
 
 /** What the squish comes to by `change` mm, with a warning where that is too little or too much. */
 function squishAfter({ engine, lengths }: Case, index: number, change: number): string {
@@ -40,7 +44,7 @@ function squishAfter({ engine, lengths }: Case, index: number, change: number): 
       ? `That takes ${show(-change)} off its squish, which has not been measured: measure it before anything is lowered, since the piston may strike the head.`
       : `That adds ${show(change)} to its squish.`;
   }
-  if (isStale(engine, 'squish', 'exhaust')) {
+  if (isStale(engine, 'squish', 'exhaust', index)) {
     return `That ${change < 0 ? 'takes' : 'adds'} ${show(Math.abs(change))} ${change < 0 ? 'off' : 'to'} its squish, which was measured before the barrel was last moved: measure it again first.`;
   }
   const then = now + change;
@@ -101,10 +105,10 @@ export function judgeSquish(given: Case): Judgement {
   const { engine, reading, entries, past } = given;
   const target = engine.figures[reading.target!]!;
   const crank = sliderCrankOf(engine);
-  const ports = past || isStale(engine, 'exhaust', 'squish') ? [] : entriesOf(engine, 'exhaust');
+  const ports = past ? [] : entriesOf(engine, 'exhaust');
   const rows = entries.map<Verdict>((entry, i) => {
     const verdict = against(given, entry, target);
-    const opens = ports[i] ?? null;
+    const opens = isStale(engine, 'exhaust', 'squish', i) ? null : (ports[i] ?? null);
     if (verdict.result !== 'fail' || entry === null || opens === null || crank === undefined) {
       return verdict;
     }
@@ -124,11 +128,12 @@ function movedSince(
   { engine, reading, entries, lengths }: Case,
   crank: SliderCrank | undefined,
 ): string[] {
-  if (crank === undefined || !isStale(engine, 'squish', 'exhaust')) return [];
+  if (crank === undefined) return [];
   const { found, left } = readingOf(engine, 'exhaust');
   return entries.flatMap((entry, i) => {
     const [from, to] = [found[i] ?? null, left[i] ?? null];
     if (entry === null || from === null || to === null || from === to) return [];
+    if (!isStale(engine, 'squish', 'exhaust', i)) return [];
     const move = barrelMove(crank, from, to);
     if (typeof move === 'string') return [];
     const then = entry + move;

@@ -24,28 +24,71 @@ export function spacingWords(directions: readonly number[]): string {
 }
 
 /**
+ * The most that angles may add up to beside whole turns, in tolerances. Half of it may lie between a
+ * set and its place once it is shared out, and a verdict is worth nothing where that is no less than
+ * the tolerance.
+ */
+const MOST_CLOSING = 2;
+/** Less than this is not seen in a sum that is shown to a tenth, degrees. */
+const UNSEEN = 0.05;
+/** Sets nearer than this stand on one spot, degrees on the plate. */
+const ONE_SPOT = 1;
+
+/** Sets that the sheet wants on one spot, where there is room for one. */
+function sharedPlaces(directions: readonly number[], lobes: number): string[] {
+  const apart = (a: number, b: number): number => {
+    const angle = (((a - b) % 360) + 360) % 360;
+    return Math.min(angle, 360 - angle);
+  };
+  const groups: number[][] = [];
+  directions.forEach((direction, i) => {
+    const group = groups.find(([first]) => apart(directions[first!]!, direction) < ONE_SPOT);
+    if (group) group.push(i);
+    else groups.push([i]);
+  });
+  return groups.flatMap((group) => {
+    if (group.length < 2) return [];
+    const names = group.map((i) => String(i + 1));
+    const sets = `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
+    const at = say(((directions[group[0]!]! % 360) + 360) % 360);
+    const way =
+      lobes > 1
+        ? `With ${String(lobes)} lobes one of them may stand a lobe further on, ${say(360 / lobes)} of the plate: enter that in the sheet.`
+        : 'Check their directions in the sheet. Cylinders that do fire together are fired by one set, with a coil of two ends or two coils.';
+    return [
+      `By the sheet, sets ${sets} belong on one spot of the plate, at ${at}, where there is room for one. ${way}`,
+    ];
+  });
+}
+
+/**
  * Sets round a plate: each against its own place, since one that is out shows in two angles. Only
  * where the sets stand to one another counts: the plate itself turns, so the whole pattern is laid
  * where it fits best, and that is said.
  */
 export function judgeSpacing(given: Case): Judgement {
   const { engine, reading, entries, tolerance, lengths } = given;
-  const known = allOf(entries);
-  if (!known) return unfinished(entries);
   const directions = directionsOf(engine)!;
   const lobes = engine.figures.lobes ?? 1;
+  const shared = sharedPlaces(directions, lobes);
+  const known = allOf(entries);
+  if (!known) {
+    const open = unfinished(entries);
+    return { ...open, whole: [...shared, ...open.whole] };
+  }
   const { closing, places } = setPlaces(known, directions, lobes);
-  if (!isWithin(closing, known.length * tolerance)) {
-    const sum = withUnit(
-      fixed(
-        known.reduce((all, angle) => all + angle, 0),
-        1,
-      ),
-      'deg',
-    );
+  const sum = withUnit(
+    fixed(
+      known.reduce((all, angle) => all + angle, 0),
+      1,
+    ),
+    'deg',
+  );
+  if (!isWithin(closing, MOST_CLOSING * tolerance)) {
     return {
       rows: unjudged(entries),
       whole: [
+        ...shared,
         `These angles add up to ${sum}, and once round is 360°. Measure them again, each from the set before, the first from the last.`,
       ],
       missing: [],
@@ -64,7 +107,12 @@ export function judgeSpacing(given: Case): Judgement {
         : `${out} ${off > 0 ? 'past' : 'short of'} its place`,
     };
   });
-  const whole: string[] = [];
+  const whole = [...shared];
+  if (!isWithin(closing, UNSEEN)) {
+    whole.push(
+      `These angles add up to ${sum}, and once round is 360°: the ${say(Math.abs(closing))} ${closing > 0 ? 'too much' : 'too little'} are an error of measuring. It is shared out evenly among them; no place is surer than half of it.`,
+    );
+  }
   if (known.length > 1) {
     whole.push(
       `Judged by best-fit places: the wanted directions are laid on the plate as a whole where they fit best, since the plate itself can be turned, and each set is held against its own. So one angle may be off by up to ${say(2 * tolerance)} while both its sets pass.`,

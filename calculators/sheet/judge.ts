@@ -7,10 +7,18 @@ import { judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
 import { judgeSpacing, spacingWords } from './judge-plate.ts';
 import { judgeTiming } from './judge-timing.ts';
 import { judgeTogether } from './judge-together.ts';
-import { against, unjudged, type Case, type Judgement } from './judge-words.ts';
+import {
+  against,
+  amount,
+  empty,
+  unjudged,
+  type Case,
+  type Judgement,
+  type Verdict,
+} from './judge-words.ts';
 import { cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
 import { directionsOf, setKeys } from './sets.ts';
-import { boxName, steps, type StepId } from './steps.ts';
+import { boxName, order, steps, type StepId } from './steps.ts';
 
 export type { Judgement, Verdict } from './judge-words.ts';
 
@@ -22,6 +30,20 @@ export function wantedFigures(id: StepId, cylinders: number): FigureKey[] {
   if (reading.judging === 'timing') return [...crankFigures, ...keys];
   if (reading.judging === 'spacing') return ['cylinders', ...setKeys(cylinders), ...keys];
   return keys;
+}
+
+/** No more than the figure, with the reading and the most that is allowed beside each other. */
+function judgeAtMost({ reading, entries, lengths }: Case, most: number): Judgement {
+  const show = (value: number): string => amount(value, reading.unit, reading.step, lengths);
+  const rows = entries.map<Verdict>((entry) => {
+    if (entry === null) return empty;
+    if (entry <= most) return { result: 'pass', words: 'within its limits' };
+    return {
+      result: 'fail',
+      words: `${reading.tooHigh} ${show(entry)}, and at most ${show(most)} is allowed.`,
+    };
+  });
+  return { rows, whole: [], missing: [] };
 }
 
 function judgeEach(given: Case): Judgement {
@@ -49,19 +71,36 @@ function judgeEach(given: Case): Judgement {
       return each(0);
     case 'figure':
       return each(figure());
-    case 'at-most': {
-      const most = figure();
-      return {
-        rows: entries.map((entry) =>
-          entry !== null && entry <= most
-            ? { result: 'pass', words: 'within its limits' }
-            : against({ ...given, tolerance: 0 }, entry, most),
-        ),
-        whole: [],
-        missing: [],
-      };
-    }
+    case 'at-most':
+      return judgeAtMost(given, figure());
   }
+}
+
+/**
+ * A judgement without what it says of a cylinder whose measure is itself still to be put right: a
+ * port read from a disc that stands wrong, a timing read at a gap that is to be changed.
+ */
+function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement {
+  const unsure = judged.rows.map(({ result }, i) =>
+    result === 'empty'
+      ? undefined
+      : order.find(
+          (by) =>
+            steps[id].measuredBy?.includes(by) &&
+            judge(engine, by, 'mm').rows[i]?.result === 'fail',
+        ),
+  );
+  if (unsure.every((by) => by === undefined)) return judged;
+  const rows = judged.rows.map<Verdict>((row, i) => {
+    const by = unsure[i];
+    if (by === undefined) return row;
+    const { title, reading } = steps[by];
+    return {
+      result: 'unjudged',
+      words: `not judged: ${boxName(reading!, i).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
+    };
+  });
+  return { ...judged, rows, whole: [] };
 }
 
 function judgeEntries(
@@ -79,7 +118,11 @@ function judgeEntries(
   );
   if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };
   const tolerance = reading.tolerance === undefined ? 0 : figures[reading.tolerance]!;
-  const judged = judgeEach({ engine, reading, entries, tolerance, lengths, past });
+  const judged = onSureGround(
+    engine,
+    id,
+    judgeEach({ engine, reading, entries, tolerance, lengths, past }),
+  );
   const corrected = judged.rows.some(({ result }) => result === 'fail');
   return corrected && reading.moves !== undefined
     ? { ...judged, whole: [...judged.whole, reading.moves] }

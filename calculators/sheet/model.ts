@@ -33,7 +33,16 @@ export interface Reading {
   /** The engine's clock when this was last looked at, and when the engine was last altered by it. */
   readonly checked: number;
   readonly changed: number;
+  /**
+   * Clocks at which single cylinders were read again, while others of a step that was moved still
+   * wait for it; 0 for those. Left out where all were checked alike.
+   */
+  readonly again?: readonly number[];
 }
+
+/** The engine's clock when one cylinder of a step was last looked at. */
+export const checkedAt = ({ checked, again }: Reading, index: number): number =>
+  Math.max(checked, again?.[index] ?? 0);
 
 /** A result sent from a calculator. */
 export interface KeptResult {

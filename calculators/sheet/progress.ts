@@ -1,7 +1,7 @@
-import { readingOf } from './edit.ts';
+import { movedSince, readingOf } from './edit.ts';
 import { judge } from './judge.ts';
-import { cylindersOf, type Engine } from './model.ts';
-import { needs, order, reopeners, steps, type StepId } from './steps.ts';
+import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { needs, order, steps, type StepId } from './steps.ts';
 
 export type StepState = 'open' | 'part' | 'unjudged' | 'fail' | 'again' | 'pass';
 
@@ -9,6 +9,8 @@ export interface Progress {
   readonly state: StepState;
   /** Steps, earlier or later in the order, that moved this one after it was last checked. */
   readonly because: readonly StepId[];
+  /** Cylinders that were read before that, counted from 0; none for a step without readings. */
+  readonly stale: readonly number[];
   /** Steps it depends on that have not passed, or are themselves to be checked again. */
   readonly waits: readonly StepId[];
 }
@@ -36,20 +38,20 @@ function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
  * How far the job has come. A step that has passed is to be checked again when a step that moves it
  * has altered the engine since; it stays so until it is read again or confirmed. Two steps may move
  * each other, as gap and timing do: only the clock of each is compared, so nothing runs in a circle,
- * and waiting goes by the order alone.
+ * and waiting goes by the order alone. Of a step with readings each cylinder waits by itself.
  */
 export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
   for (const id of order) {
     const own = ownState(engine, id);
-    const { checked } = readingOf(engine, id);
-    const because =
-      own === 'open'
-        ? []
-        : reopeners(id).filter((other) => readingOf(engine, other).changed > checked);
+    const read = entriesOf(engine, id).flatMap((entry, i) => (entry === null ? [] : [i]));
+    const stale = read.filter((i) => movedSince(engine, id, i).length > 0);
+    const moved = (steps[id].reading ? stale : [0]).flatMap((i) => movedSince(engine, id, i));
+    const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
     done[id] = {
       state: because.length > 0 && own !== 'fail' ? 'again' : own,
       because,
+      stale,
       waits: needs(id).filter((other) => done[other].state !== 'pass'),
     };
   }
@@ -67,4 +69,18 @@ export function isLeftFull(engine: Engine, id: StepId): boolean {
   return Array.from({ length: cylindersOf(engine) }, (_, i) => left[i] ?? null).every(
     (entry) => entry !== null,
   );
+}
+
+/**
+ * The cylinders that a step's state is about, counted from 0: those to correct, or those to be read
+ * again where not all are.
+ */
+export function concerned(
+  engine: Engine,
+  id: StepId,
+  { state, stale }: Progress,
+): readonly number[] {
+  if (state === 'again') return stale.length < cylindersOf(engine) ? stale : [];
+  if (state !== 'fail') return [];
+  return judge(engine, id, 'mm').rows.flatMap(({ result }, i) => (result === 'fail' ? [i] : []));
 }

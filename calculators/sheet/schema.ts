@@ -8,10 +8,13 @@ import { PATTERNS } from './validate.ts';
 
 const count = { type: 'integer', minimum: 0, maximum: Number.MAX_SAFE_INTEGER };
 
-/** A closed group: these members, all of them, and no others. */
-const group = (properties: Readonly<Record<string, unknown>>): object => ({
+/** A closed group: these members, all of them, perhaps some more, and no others. */
+const group = (
+  properties: Readonly<Record<string, unknown>>,
+  mayHold: Readonly<Record<string, unknown>> = {},
+): object => ({
   type: 'object',
-  properties,
+  properties: { ...properties, ...mayHold },
   required: Object.keys(properties),
   additionalProperties: false,
 });
@@ -58,13 +61,23 @@ const readings = Object.fromEntries(
       {
         title,
         description,
-        ...group({
-          found: entries,
-          left: entries,
-          done: { type: 'boolean' },
-          checked: count,
-          changed: count,
-        }),
+        ...group(
+          {
+            found: entries,
+            left: entries,
+            done: { type: 'boolean' },
+            checked: count,
+            changed: count,
+          },
+          {
+            again: {
+              description: 'Clocks at which single cylinders were read again; 0 for the others.',
+              type: 'array',
+              maxItems: MOST_CYLINDERS,
+              items: count,
+            },
+          },
+        ),
       },
     ];
   }),

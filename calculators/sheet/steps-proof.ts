@@ -147,6 +147,7 @@ export const proofSteps = {
     },
     calculators: ['compression'],
     articles: ['squish-and-compression'],
+    series: { compression: 'other-volume' },
   },
   exhaust: {
     stage: 'geometry',
@@ -186,6 +187,7 @@ export const proofSteps = {
     movedBy: {
       leak: 'A new base gasket squeezes to another thickness, and the ports move with it.',
     },
+    measuredBy: ['top'],
     calculators: ['port-timing', 'time-area'],
     articles: ['ports-by-the-degree'],
   },
@@ -212,7 +214,8 @@ export const proofSteps = {
       step: 0.5,
       judging: 'at-most',
       target: 'leak-drop',
-      tooHigh: 'Find the leak: too much is lost by',
+      tooHigh:
+        'Find the leak, first at the stoppers and the pump’s own hose, then with soapy water: it lost',
       tooLow: '',
       moves:
         'A new gasket moves squish and ports; a seal behind the plate takes the plate off, and the disc: gap, timing and true top after it.',

@@ -72,11 +72,13 @@ export interface Step {
   readonly movedBy?: Readonly<Partial<Record<string, string>>>;
   /** Of those, the ones after which no look settles it: it has to be measured and written anew. */
   readonly readAnew?: readonly string[];
+  /** Earlier steps that this one is measured by: while one is to correct at a cylinder, nothing is said of this there. */
+  readonly measuredBy?: readonly string[];
   readonly calculators: readonly string[];
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
-  /** A calculator's series that means the same as these boxes. */
+  /** A calculator's series that means the same as these boxes; of some it holds the second on. */
   readonly series?: Readonly<Record<string, string>>;
 }
 

@@ -4,8 +4,8 @@ import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { judge, targetWords } from './judge.ts';
 import { cylindersOf, type Engine, type Entry } from './model.ts';
-import { progressOf, stateWords } from './progress.ts';
-import { order, steps, type StepId } from './steps.ts';
+import { concerned, progressOf, stateWords } from './progress.ts';
+import { boxName, order, steps, type StepId } from './steps.ts';
 
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
@@ -27,10 +27,11 @@ function boxWords(
   return parts.join(', ');
 }
 
-/** One step of the job in a line: what it is set to, the readings, how it stands. */
+/** One step of the job in a line: what it is set to, the readings, how it stands and at which cylinder. */
 export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { title, reading } = steps[id];
-  const state = stateWords[progressOf(engine)[id].state].toLowerCase();
+  const progress = progressOf(engine)[id];
+  const state = stateWords[progress.state].toLowerCase();
   if (!reading) return `${title}: ${state}`;
   const { found, left } = readingOf(engine, id);
   const show = (value: number): string => showInput(value, reading.unit, lengths);
@@ -39,7 +40,13 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
     (_, i) => `${String(i + 1)}) ${boxWords(found[i], left[i], show)}`,
   );
   const target = targetWords(engine, id, lengths) ?? '';
-  return `${title} (${target}): ${boxes.join('; ')}: ${state}`;
+  const { rows } = judge(engine, id, lengths);
+  const which = concerned(engine, id, progress).map((i) => {
+    const name = boxName(reading, i).toLowerCase();
+    return rows[i]!.result === 'fail' ? `${name} (${rows[i]!.words.replace(/\.$/, '')})` : name;
+  });
+  const whose = which.length === 0 ? '' : `, ${which.join(', ')}`;
+  return `${title} (${target}): ${boxes.join('; ')}: ${state}${whose}`;
 }
 
 /** The whole sheet as a text fit for a message, with the link to it. */

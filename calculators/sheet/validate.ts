@@ -29,12 +29,17 @@ function refuse(where: string, what: string): never {
   throw new SheetError('invalid', `${where} ${what}. Nothing was taken from it.`);
 }
 
-/** The value as a record that holds these keys and no others. */
-function record(value: unknown, where: string, keys?: readonly string[]): Unknown {
+/** The value as a record that holds these keys, perhaps some more, and no others. */
+function record(
+  value: unknown,
+  where: string,
+  keys?: readonly string[],
+  mayHold: readonly string[] = [],
+): Unknown {
   if (!isRecord(value)) refuse(where, `should be a group of named values and is ${show(value)}`);
   if (keys) {
     for (const key of Object.keys(value)) {
-      if (!keys.includes(key))
+      if (!keys.includes(key) && !mayHold.includes(key))
         refuse(where, `holds ${show(key)}, which this version does not know`);
     }
     for (const key of keys) if (!Object.hasOwn(value, key)) refuse(where, `lacks ${show(key)}`);
@@ -111,7 +116,8 @@ function readReadings(value: unknown, where: string): Engine['readings'] {
     if (!isStepId(id)) refuse(where, `holds ${show(id)}, which is no step of the job`);
     const here = `${where}, ${steps[id].title.toLowerCase()},`;
     const keys = ['found', 'left', 'done', 'checked', 'changed'];
-    const { found, left, done, checked, changed } = record(entry, here, keys);
+    const { found, left, done, checked, changed, again } = record(entry, here, keys, ['again']);
+    const moment = (value: unknown): number => number(value, here, 0, COUNT, true);
     const { reading } = steps[id];
     const entries = (values: unknown): (number | null)[] =>
       list(values, here, reading ? MOST_CYLINDERS : 0).map((member) =>
@@ -121,8 +127,9 @@ function readReadings(value: unknown, where: string): Engine['readings'] {
       found: entries(found),
       left: entries(left),
       done: flag(done, here),
-      checked: number(checked, here, 0, COUNT, true),
-      changed: number(changed, here, 0, COUNT, true),
+      checked: moment(checked),
+      changed: moment(changed),
+      ...(again === undefined ? {} : { again: list(again, here, MOST_CYLINDERS).map(moment) }),
     };
     return [id, read] as const;
   });

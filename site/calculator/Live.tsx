@@ -64,6 +64,7 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
   const own = useOwnSheet(calculator, ownsAddress);
+  const ownEngine = own?.own ?? false;
 
   const evaluated = useCallback(
     ({ texts, origins, held }: Given): Evaluation =>
@@ -72,12 +73,16 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
         origins,
         held: held.current,
         demonstration: !ownsAddress,
+        ownEngine,
       }),
-    [calculator, ownsAddress, lengths],
+    [calculator, ownsAddress, ownEngine, lengths],
   );
   const evaluation = useMemo(
-    () => (first && given === untouched.current && lengths === 'mm' ? first : evaluated(given)),
-    [evaluated, given, first, lengths],
+    () =>
+      first && given === untouched.current && lengths === 'mm' && !ownEngine
+        ? first
+        : evaluated(given),
+    [evaluated, given, first, lengths, ownEngine],
   );
 
   const sheet = useRef(own);
@@ -115,7 +120,7 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   }, [evaluation, given, write, dragged]);
 
   useEffect(() => {
-    if (!own) return;
+    if (!own || Object.keys(own.texts).length === 0) return;
     setGiven((before) => ({
       texts: { ...own.texts, ...(byHand.current ? before.texts : {}) },
       origins: { ...own.origins, ...(byHand.current ? before.origins : {}) },

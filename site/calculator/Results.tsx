@@ -9,7 +9,7 @@ import {
   type TableSpec,
 } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { verdictOf } from '../../calculators/frame/whose.ts';
+import { verdictOf, whoseBeside } from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
 
 interface Props {
@@ -26,9 +26,11 @@ const specs = (calculator: AnyCalculator): Named[] =>
 function Single({
   name,
   spec,
+  calculator,
   evaluation,
   lengths,
-}: Omit<Props, 'calculator'> & { name: string; spec: ResultSpec }) {
+}: Props & { name: string; spec: ResultSpec }) {
+  const beside = spec.lead ? undefined : whoseBeside(calculator, evaluation, name);
   const value = evaluation.results[name];
   const words = wordsOf(spec, lengths);
   return (
@@ -43,6 +45,7 @@ function Single({
           )}
         </output>
         {spec.lead ? null : <p class="result-help">{words.help}</p>}
+        {beside === undefined ? null : <p class="whose-beside">{beside}</p>}
       </dd>
     </div>
   );
@@ -55,7 +58,7 @@ export function Leads({ calculator, evaluation, lengths }: Props) {
       {specs(calculator)
         .filter(([, spec]) => spec.lead && spec.table === undefined)
         .map(([name, spec]) => (
-          <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+          <Single key={name} {...{ name, spec, calculator, evaluation, lengths }} />
         ))}
     </dl>
   );
@@ -68,7 +71,7 @@ export function Others({ calculator, evaluation, lengths }: Props) {
   return (
     <dl class="results">
       {others.map(([name, spec]) => (
-        <Single key={name} name={name} spec={spec} evaluation={evaluation} lengths={lengths} />
+        <Single key={name} {...{ name, spec, calculator, evaluation, lengths }} />
       ))}
     </dl>
   );
@@ -110,6 +113,9 @@ function Table({
   const columns = specs(calculator).filter(([, spec]) => spec.table === id);
   const rows = rowsOf(evaluation, columns);
   if (rows.length === 0) return null;
+  const besides = new Map(
+    columns.map(([name]) => [name, whoseBeside(calculator, evaluation, name)] as const),
+  );
   return (
     <div class="table-wrap" role="region" aria-label={table.caption} tabIndex={0}>
       <table>
@@ -120,6 +126,9 @@ function Table({
             {columns.map(([name, spec]) => (
               <th scope="col" key={name}>
                 {wordsOf(spec, lengths).label}
+                {besides.get(name) === undefined ? null : (
+                  <span class="whose-beside">{besides.get(name)}</span>
+                )}
               </th>
             ))}
           </tr>

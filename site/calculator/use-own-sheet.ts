@@ -11,18 +11,24 @@ export function keepsSheet(): boolean {
   }
 }
 
+const linked = (): boolean => location.search !== '';
+
 /**
- * The figures of the reader's own engine for a calculator opened without any in its address. A
- * link's missing keys take the defaults, so an address with a query gets nothing from the sheet.
+ * The reader's own engine, with its figures for a calculator opened without any in its address. A
+ * link's missing keys take the defaults, so an address with a query gets no figure from the sheet.
  */
 export function useOwnSheet(calculator: AnyCalculator, active: boolean): Filled | undefined {
   const [filled, setFilled] = useState<Filled>();
   useEffect(() => {
-    if (!active || location.search !== '' || !keepsSheet()) return undefined;
+    if (!active || !keepsSheet()) return undefined;
+    const byLink = linked();
     let stale = false;
     import('../sheet/for-calculator.ts').then(
       ({ filledFor }) => {
-        if (!stale && location.search === '') setFilled(filledFor(calculator));
+        if (stale) return;
+        const found = filledFor(calculator);
+        // Figures that the reader has typed meanwhile have made an address: it holds them.
+        setFilled(found && (byLink || linked()) ? { ...found, texts: {}, origins: {} } : found);
       },
       () => {
         // Without the sheet's code the defaults stand; nothing typed is touched.

@@ -34,11 +34,11 @@ export function FigureBox({
 
   return (
     <FigureInput
-      field={readNumber(box, text, how)}
+      field={readNumber(engine, box, text, how)}
       lengths={lengths}
       idPrefix="figure-"
       onText={(_, typed) => {
-        keep(typed, meaning(readNumber(box, typed, how)));
+        keep(typed, meaning(readNumber(engine, box, typed, how)));
         edit((now) => enter(now, box, typed, how));
       }}
       onCommit={() => undefined}

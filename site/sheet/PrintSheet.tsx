@@ -5,7 +5,7 @@ import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
-import { progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { concerned, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 
 interface Props {
@@ -85,6 +85,7 @@ function Steps({ engine, lengths }: Props) {
           const { title, reading } = steps[id];
           const { found, left } = readingOf(engine, id);
           const { state } = progress[id];
+          const which = concerned(engine, id, progress[id]).map((i) => i + 1);
           return (
             <tr key={id}>
               <th scope="row">
@@ -108,7 +109,12 @@ function Steps({ engine, lengths }: Props) {
                   ☐ done, date:
                 </td>
               )}
-              <td>{state === 'open' ? '☐' : stateWords[state]}</td>
+              <td>
+                {state === 'open' ? '☐' : stateWords[state]}
+                {which.length === 0
+                  ? ''
+                  : `: ${which.length === cylinders.length ? 'all' : which.join(',')}`}
+              </td>
             </tr>
           );
         })}

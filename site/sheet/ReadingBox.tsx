@@ -23,13 +23,13 @@ export function ReadingBox({ engine, step, index, moment, lengths, edit }: Props
   const entry = readingOf(engine, step)[moment][index] ?? null;
   const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
-  const field = readNumber(box, text, how);
+  const field = readNumber(engine, box, text, how);
   const before = useRef<Before>({ entry, changed: 0 });
   const changed = useRef<number>();
 
   const type = (shown: string): void => {
     const typed = textToKeep(shown, field, lengths);
-    keep(typed, meaning(readNumber(box, typed, how)));
+    keep(typed, meaning(readNumber(engine, box, typed, how)));
     edit((now) => {
       const typing = { before: before.current, written: changed.current };
       const after = enter(now, box, typed, how, typing);

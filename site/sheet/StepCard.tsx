@@ -74,9 +74,8 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const reading = steps[id].reading!;
   const { rows, whole } = judge(engine, id, lengths);
   const asked = askedAsFound(engine, id, lengths);
-  const moved = progress.because.length > 0;
-  const markOf = (result: Verdict['result']): string =>
-    moved && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
+  const markOf = (result: Verdict['result'], i: number): string =>
+    progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
   return (
     <>
@@ -105,9 +104,9 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
               />
             ))}
             <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
-              {rows[i] && markOf(rows[i].result) !== '' ? (
+              {rows[i] && markOf(rows[i].result, i) !== '' ? (
                 <>
-                  <b>{markOf(rows[i].result)}</b> {rows[i].words}
+                  <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
                 </>
               ) : null}
             </p>
@@ -121,7 +120,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       <Said title="What it asked for as found" sentences={asked} />
       <Spoken
         lines={[
-          ...rows.map((row, i) => `${boxName(reading, i)}: ${markOf(row.result)} ${row.words}`),
+          ...rows.map((row, i) => `${boxName(reading, i)}: ${markOf(row.result, i)} ${row.words}`),
           ...whole,
         ]}
       />
@@ -163,10 +162,16 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
 function Again({ id, engine, progress, edit }: Pick<Props, 'id' | 'engine' | 'progress' | 'edit'>) {
   if (progress.because.length === 0) return null;
   const anew = needsReading(id, progress.because);
+  const { reading } = steps[id];
+  const all = progress.stale.length === cylindersOf(engine);
+  const which =
+    reading && !all
+      ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`
+      : '';
   const left = isLeftFull(engine, id);
   return (
     <div class="again">
-      <p class="again-title">To be checked again</p>
+      <p class="again-title">To be checked again{which}</p>
       <ul>
         {progress.because.map((other) => (
           <li key={other}>

@@ -23,8 +23,10 @@ import { Keeper, keptStore } from './keeper.ts';
 
 export interface Filled {
   readonly name: string;
+  /** Whether it is the reader's own engine. Of the invented one the figures are still nobody's. */
+  readonly own: boolean;
+  /** None where the sheet has nothing for the calculator. */
   readonly texts: Texts;
-  /** Of the invented demo engine the figures are still nobody's. */
   readonly origins: Origins;
 }
 
@@ -34,7 +36,7 @@ function fits({ inputs }: AnyCalculator, key: string, value: number): boolean {
   return !input || input.kind === 'choice' || (value >= input.min && value <= input.max);
 }
 
-/** What the engine in use fills into a calculator, or nothing. */
+/** What the engine in use fills into a calculator; nothing where there is no engine. */
 export function filledFor(calculator: AnyCalculator): Filled | undefined {
   const engine = activeEngine(keptStore());
   if (!engine) return undefined;
@@ -44,7 +46,7 @@ export function filledFor(calculator: AnyCalculator): Filled | undefined {
     ),
   );
   const origins = allFrom(texts, engine.invented ? 'example' : 'sheet');
-  return Object.keys(texts).length === 0 ? undefined : { name: engine.name, texts, origins };
+  return { name: engine.name, own: !engine.invented, texts, origins };
 }
 
 /** Something of a calculator that can be sent to the sheet. */

@@ -16,6 +16,8 @@ export const KEY = 'gudgeon.sheet';
 export const ASIDE = 'gudgeon.sheet.aside';
 /** Says in a tab's own store that the browser has kept something since the tab was opened. */
 const HAS_KEPT = 'gudgeon.sheet.kept';
+/** How figures were typed, beside the figures themselves. */
+const TYPED = 'gudgeon.typed';
 
 const FORBIDDEN =
   'This browser does not let the page keep anything, so the sheet lasts only as long as this tab. Save it to a file before you close it.';
@@ -59,6 +61,24 @@ function asideTexts(): readonly string[] {
     return [source];
   } catch {
     return [];
+  }
+}
+
+/** What was kept of how figures were typed; nothing where nothing is or may be kept. */
+export function keptTyped(): string | null {
+  try {
+    return localStorage.getItem(TYPED);
+  } catch {
+    return null;
+  }
+}
+
+/** Keeps how figures were typed; without room for it they are written in their home unit. */
+export function keepTyped(text: string): void {
+  try {
+    localStorage.setItem(TYPED, text);
+  } catch {
+    // Storage is full or forbidden: the figures themselves are kept, or said not to be.
   }
 }
 

@@ -1,4 +1,5 @@
-const KEY = 'gudgeon.typed';
+import { keepTyped, keptTyped } from './keeper.ts';
+
 /** Enough for every box of several engines; the oldest go first. */
 const MOST = 1000;
 
@@ -6,7 +7,7 @@ type Entry = readonly [place: string, text: string, means: string];
 
 function entries(): readonly Entry[] {
   try {
-    const read: unknown = JSON.parse(localStorage.getItem(KEY) ?? '[]');
+    const read: unknown = JSON.parse(keptTyped() ?? '[]');
     if (!Array.isArray(read)) return [];
     return read.filter(
       (entry): entry is Entry =>
@@ -30,9 +31,5 @@ export const rememberedText = (place: string, stands: string): string | undefine
 export function rememberText(place: string, text: string, means: string): void {
   const others = entries().filter(([other]) => other !== place);
   const next = text === means ? others : [...others, [place, text, means] as const];
-  try {
-    localStorage.setItem(KEY, JSON.stringify(next.slice(-MOST)));
-  } catch {
-    // Storage is full or forbidden: the figure is then written in its home unit.
-  }
+  keepTyped(JSON.stringify(next.slice(-MOST)));
 }

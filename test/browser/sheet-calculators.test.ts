@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setFigure } from '../../calculators/sheet/edit.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
 import { expectAccessible } from './support/axe.ts';
 import { field, result, settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
@@ -105,6 +106,22 @@ describe('a calculator and the engine sheet', () => {
       expect(await page.locator('.whose').innerText()).toMatch(/still the example’s: /);
     });
   });
+
+  it.each(['air-and-jet', 'breaker-cam'])(
+    'of an engine whose sheet has no figure for it, %s names the example’s and orders nothing',
+    async (slug) => {
+      const bare = setFigure(newEngine('e-1', 'Mine'), 'deck', 0.1);
+      await withSheet(
+        `calculators/${slug}/`,
+        async (page) => {
+          await expect.poll(() => page.locator('.calc').innerText()).toContain('Not judged yet: ');
+          expect(await page.locator('.calc').innerText()).not.toContain('In this example');
+          expect(await page.locator('.whose').innerText()).toMatch(/still the example’s: \w/);
+        },
+        bare,
+      );
+    },
+  );
 
   it('without a sheet it shows the defaults, and sending makes a new one', async () => {
     await visit({ path: 'calculators/find-tdc/' }, async (page) => {

@@ -27,6 +27,17 @@ describe('port timing', () => {
     );
   });
 
+  it('says what a skirt leaves covered of the inlet, within what its height was measured to', () => {
+    const long = run(portTiming, { skirt: '63', 'inlet-height-error': '0.2' });
+    expect(figures(long).get('inlet-clears')).toBeCloseTo(80.2 - 18 - (0.4 + 63), 9);
+    expect(long.spreads['inlet-clears']).toBeGreaterThan(0.2);
+    const given = allGiven(portTiming, run(portTiming, { skirt: '63' }));
+    expect(remarksOf(portTiming, given).join(' ')).toContain(
+      'the skirt leaves 1.2 mm of the inlet covered',
+    );
+    expect(absentWords(run(portTiming, { inlet: 'reed' }), 'inlet-clears')).toMatch(/^Only an/);
+  });
+
   it('gives the height for a duration and the metal that means', () => {
     const now = figures(run(portTiming, {}));
     const same = figures(

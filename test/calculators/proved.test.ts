@@ -17,8 +17,6 @@ const topics = new Set(
   Object.values(modules).flatMap(({ checks }) => checks.map(({ topic }) => topic)),
 );
 const kept = corpus.map(({ link, results }) => ({ ...parts(link), results }));
-/** Readings that are drawn and nothing else; kept links may hold their ±, so that the keys stay. */
-const onlyDrawn: Readonly<Record<string, readonly string[]>> = { 'port-timing': ['inlet-height'] };
 const keysOf = (query: string): string[] => [...new URLSearchParams(query).keys()];
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
@@ -84,7 +82,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
           return [...flatten(results).keys()].some((name) => (spreads[name] ?? 0) > 0);
         });
       });
-      expect(lost.map(([key]) => key)).toEqual(onlyDrawn[slug] ?? []);
+      expect(lost.map(([key]) => key)).toEqual([]);
     });
 
     it('never has a smaller ± for a worse reading', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it, vi } from 'vitest';
 import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
-import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
+import { allFrom, evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
-import { isExample, remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
+import { isExample, remarksOf, verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { changedRows, pick, reading, someState, someText, spreader, whole } from './states.ts';
 
@@ -58,6 +58,26 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
           }
         }
         expect(remark).not.toMatch(NOT_YET);
+      }
+    });
+
+    it('names its example beside an engine of the reader’s own, and says nothing of it', () => {
+      const state = evaluate(calculator, {}, { ...reading, ownEngine: true });
+      const said = allSaid(calculator, state);
+      for (const line of said) expect(line).not.toContain('In this example');
+      expect(whoseAnswer(calculator, state)).toMatch(/still the example’s: /);
+      // What is said all the same is said of every engine.
+      const next = spreader(7);
+      for (let i = 0; i < 6; i += 1) {
+        const texts: Record<string, string> = {};
+        for (const field of state.fields.filter(isExample)) {
+          texts[field.key] = someText(field, next);
+        }
+        const origins = allFrom(texts, 'example');
+        const other = evaluate(calculator, texts, { ...reading, origins, ownEngine: true });
+        if (!other.computed) continue;
+        const others = remarksOf(calculator, other);
+        for (const line of told(remarksOf(calculator, state))) expect(others).toContain(line);
       }
     });
 
@@ -127,7 +147,10 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
             );
             const base = calculator.inputs[field.key] ? field.key : field.key.replace(/-\d+$/, '');
             const row = rows.length === 1 && field.key.endsWith(`-${String(rows[0])}`);
-            const known = keys.includes(base) || (row && keys.includes(`${base}-N`));
+            const known =
+              keys.includes(base) ||
+              (keys as readonly string[]).includes(field.key) ||
+              (row && keys.includes(`${base}-N`));
             expect(known, `${name} rests on ${field.key}`).toBe(true);
           }
         }
@@ -135,6 +158,19 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
   },
 );
+
+it('the skirt over the exhaust rests on no transfer', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'port-timing')!;
+  const texts = { deck: '0.5', skirt: '20', 'port-1': '28', 'height-1': '20' };
+  const judged = /the exhaust opens into the crankcase/;
+  const own = evaluate(calculator, texts, reading);
+  expect(remarksOf(calculator, own).filter((line) => judged.test(line))).toHaveLength(1);
+  const { 'port-1': _, ...without } = texts;
+  const lacking = evaluate(calculator, without, reading);
+  expect(remarksOf(calculator, lacking).join('\n')).toContain(
+    'Not judged yet: whether the skirt keeps the exhaust shut. Exhaust, top edge is still',
+  );
+});
 
 /** Rests on the pattern of texts and origins that a reader, a link and the sheet bring. */
 describe('whose figures an address holds', () => {

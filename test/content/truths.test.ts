@@ -34,6 +34,12 @@ const never: readonly (readonly [words: RegExp, why: string])[] = [
   [/\bstart a degree or two late\b/i, 'late of what? Say the figure, in degrees and mm'],
   [/\bcolder plug\b(?! fouls)/i, 'a colder plug fouls in a freshly oiled crankcase'],
   [/\bglove on a stick\b/i, 'an inlet can draw it in: a flat, rigid board'],
+  [/\bboth brakes\b/i, 'the brake of the driven wheel is the one that stalls the engine'],
+  [/\bslides (?:come )?before (?:the )?jets\b/i, 'the sheet measures the jets before the slides'],
+  [
+    /\d [^.]{0,40}\b(?:is|are) usual\b(?![^\n]{0,90}\(common practice\))/i,
+    'a figure of the trade is marked as common practice where it stands',
+  ],
   [/\bhot and weak\b/i, '"weak" means lean here: say short of power'],
   [/\bone forum\b|\bforums? says?\b/i, 'a forum is no source'],
   [/millimetres along the slot divided by its radius are degrees/i, 'those are radians'],

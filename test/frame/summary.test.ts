@@ -177,7 +177,9 @@ describe('a text to paste', () => {
   it('marks no figure where all are the example’s, and says so once', () => {
     const text = plainSummary(calculator, run(), 'mm', link);
     expect(text).not.toContain('(the example’s)');
-    expect(text).toContain('\n  Worked example of an invented engine. Give your own figures.\n');
+    expect(text).toContain(
+      '\n  Worked example of an invented engine. Give your own figures: shape and width.\n',
+    );
   });
 
   it('says nothing of an example where all is given', () => {

@@ -10,6 +10,7 @@ import {
   touched,
   verdictOf,
   whoseAnswer,
+  whoseBeside,
   whoseLeads,
   whoseResults,
   whyNotShared,
@@ -56,6 +57,22 @@ describe('whose a figure is', () => {
     const other = { ...calculator, inputs: { ...calculator.inputs, shape } };
     const field = fieldNamed(run({}, {}, other), 'shape')!;
     expect([isAssumed(field), isExample(field)]).toEqual([false, false]);
+  });
+
+  it('is named and orders nothing beside an engine of the reader’s own, though nothing is given', () => {
+    const own = run({}, { ownEngine: true });
+    expect([run().ownEngine, own.ownEngine]).toEqual([false, true]);
+    expect(remarksOf(calculator, own)).toEqual([
+      'Not judged yet: the size. Shape and width are still the example’s; give them first.',
+      'Not judged yet: the second share. Width and gap 2 are still the example’s; give them first.',
+    ]);
+    expect(verdictOf(calculator, own, 'gaps', 'mm', 2)).toMatch(/^not judged yet: /);
+    expect(whoseAnswer(calculator, own)).toBe(
+      '2 figures are still the example’s: shape and width.',
+    );
+    expect(whoseLeads(calculator, own)).toBe(' (with the example’s shape and width)');
+    const shown = run({}, { ownEngine: true, demonstration: true });
+    expect(whoseLeads(calculator, shown)).toBe(' (worked example)');
   });
 
   it('knows whether anybody has given anything', () => {
@@ -139,6 +156,20 @@ describe('what a figure rests on', () => {
     expect(behind(1)).toEqual(['hole-2']);
     expect(behind(2)).toEqual(['hole-3']);
     expect(behind(0)).toEqual([]);
+  });
+
+  it('a result on one member of a series, whatever its row', () => {
+    const one = {
+      ...calculator,
+      restsOn: { share: ['gap-2', 'hole-3'], area: ['gap-9', 'width-2'] },
+    } as AnyCalculator;
+    const behind = (name: string, index?: number) =>
+      rests(one, three, [{ kind: 'result', name, ...(index === undefined ? {} : { index }) }]).map(
+        ({ key }) => key,
+      );
+    expect(behind('share')).toEqual(['gap-2', 'hole-3']);
+    expect(behind('share', 0)).toEqual(['gap-2', 'hole-3']);
+    expect(behind('area')).toEqual([]);
   });
 
   it('goes by the state where it hangs on it', () => {
@@ -290,6 +321,10 @@ describe('the verdict of a row', () => {
 describe('what stands beneath an answer', () => {
   it('says so where all is the example’s', () => {
     expect(whoseAnswer(calculator, run())).toBe(
+      'Worked example of an invented engine. Give your own figures: shape and width.',
+    );
+    const settled = { ...calculator, restsOn: { ...calculator.restsOn, area: ['count'] } };
+    expect(whoseAnswer(settled as AnyCalculator, run())).toBe(
       'Worked example of an invented engine. Give your own figures.',
     );
     expect(whoseAnswer(calculator, run({ width: '5' }, { demonstration: true }))).toBe(
@@ -315,6 +350,24 @@ describe('what stands beneath an answer', () => {
     expect(whoseResults(calculator, allBut('gap-1'), ['share'])).toBe(
       ' (with the example’s gap 1)',
     );
+  });
+
+  it('and beside another result what that rests on beyond it', () => {
+    const beside = (name: string, ...but: string[]) =>
+      whoseBeside(calculator, allBut(...but), name);
+    expect(beside('share', 'gap-1')).toBe('with the example’s gap 1');
+    expect(beside('share', 'gap-1', 'width')).toBe('with the example’s gap 1');
+    expect(beside('share', 'width')).toBeUndefined();
+    expect(beside('share')).toBeUndefined();
+    expect(whoseBeside(calculator, run(), 'share')).toBeUndefined();
+    expect(whoseBeside(calculator, run({}, { ownEngine: true }), 'share')).toBe(
+      'with the example’s gap 1 and gap 2',
+    );
+    const state = run(
+      { shape: 'thick', width: '50' },
+      { origins: { shape: 'yours', width: 'example' } },
+    );
+    expect(whoseBeside(calculator, state, 'area')).toBeUndefined();
   });
 
   it('goes by all results where none leads, and by none that does not exist', () => {

@@ -164,12 +164,12 @@ holdsTo([
     says: /^From set 2 to set 3 there must be more than 0°, not /,
   },
   {
-    code: 'sets-past-full-turn',
-    of: ['spacing-2', 'spacing-3'],
+    code: 'sets-on-one-line',
+    of: ['spacing-3'],
     run: (spacing) => setAngles(45, [120, spacing]),
-    takes: [239.9],
-    refuses: [240, 250],
-    says: /come to 3[67]0°\. They must come to less than 360°/,
+    takes: [239.9, 240.1, 250],
+    refuses: [240, 360],
+    says: /^Set 3 would stand on the line of set [12]: from there on the angles come to 360°\./,
   },
   {
     code: 'not-a-number',

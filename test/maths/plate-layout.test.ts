@@ -42,9 +42,12 @@ describe('directions of the sets', () => {
     expect(() => setAngles(0, [120, -5])).toThrow(/set 2 to set 3 .* more than 0°, not -5°/);
   });
 
-  it('refuses sets that go past a full turn, saying the sum', () => {
-    expect(codeOf(() => setAngles(0, [180, 180]))).toBe('sets-past-full-turn');
-    expect(() => setAngles(0, [180, 190])).toThrow('come to 370°');
+  it('refuses two sets on one line, and takes sets that are not numbered round the plate', () => {
+    expect(codeOf(() => setAngles(0, [180, 180]))).toBe('sets-on-one-line');
+    expect(codeOf(() => setAngles(0, [90, 270, 90]))).toBe('sets-on-one-line');
+    // A triple that fires 1, 3, 2 has set 2 at 240° and set 3 at 120°.
+    expect(setAngles(0, [240, 240])).toEqual([0, 240, 480]);
+    expect(steps([0, 240, 480])).toEqual([240, 240, 240]);
   });
 
   it.each([0, 9, 2.5])('refuses %d sets', (sets) => {

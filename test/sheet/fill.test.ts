@@ -13,7 +13,8 @@ import {
   queryFor,
 } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { newEngine } from '../../calculators/sheet/model.ts';
+import { setEntry } from '../../calculators/sheet/edit.ts';
+import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';
 
@@ -148,14 +149,91 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     expect(evaluate(disc, texts, reading).values.marks).toEqual([1.9]);
   });
 
+  it('a sheet of four cylinders is four cylinders to every calculator, with its own figures', () => {
+    const four = [9.2, 9.3, null, 9.5].reduce<Engine>(
+      (so, entry, i) => setEntry(so, 'head-volume', 'found', i, entry),
+      {
+        ...newEngine('e', 'E'),
+        figures: {
+          ...engine.figures,
+          bore: 52,
+          cylinders: 4,
+          'head-volume': 9.4,
+          'exhaust-opens': 96,
+        },
+      },
+    );
+    const of = (slug: string, from: Engine = four) => {
+      const calculator = calculators.find((one) => one.slug === slug)!;
+      const texts = fillFrom(from, slug, knownKeys(calculator));
+      for (const key of Object.keys(texts)) {
+        expect(fillableKeys(slug, knownKeys(calculator))).toContain(key);
+      }
+      return evaluate(calculator, texts, reading);
+    };
+    const compression = of('compression');
+    expect(compression.values).toMatchObject({
+      cylinders: 4,
+      'head-volume': 9.2,
+      'other-volume': [9.3, 9.4, 9.5],
+      'other-deck': [0.6, 0.6, 0.6],
+      'exhaust-opens': 96,
+      'squish-from': 'solder',
+      solder: 1.1,
+    });
+    expect(compression.results['squish']).toBe(1.1);
+    expect(of('port-timing').values).toMatchObject({
+      cylinders: 4,
+      'other-deck': [0.6, 0.6, 0.6],
+    });
+    expect(of('squish-velocity').values).toMatchObject({ squish: 1.1, 'exhaust-closes': 96 });
+    const read = setEntry(setEntry(four, 'squish', 'found', 0, 1.2), 'exhaust', 'found', 0, 95);
+    expect(of('compression', read).results['squish']).toBe(1.2);
+    expect(of('compression', read).values).toMatchObject({ 'exhaust-opens': 95 });
+    expect(of('squish-velocity', read).values).toMatchObject({
+      squish: 1.2,
+      'exhaust-closes': 95,
+    });
+    // With an offset pin a port does not close as far from the top as it opens.
+    const offset = { ...four, figures: { ...four.figures, offset: 1 } };
+    expect(
+      of('squish-velocity', offset).fields.find(({ key }) => key === 'exhaust-closes'),
+    ).toMatchObject({ given: false });
+    const eight = of('compression', { ...four, figures: { ...four.figures, cylinders: 8 } });
+    expect(eight.values['other-volume']).toHaveLength(7);
+    expect(eight.problems).toEqual([]);
+  });
+
+  it('where the sets belong reaches the layout of the plate, whichever way the cam turns', () => {
+    const layout = calculators.find((one) => one.slug === 'plate-layout')!;
+    const of = (figures: Engine['figures']) =>
+      fillFrom({ ...newEngine('e', 'E'), figures }, 'plate-layout', knownKeys(layout));
+    const four = of({ cylinders: 4, 'set-2': 90, 'set-3': 100, 'set-4': 200 });
+    expect(four).toMatchObject({
+      sets: '4',
+      'spacing-2': '90deg',
+      'spacing-3': '10deg',
+      'spacing-4': '100deg',
+    });
+    for (const key of Object.keys(four)) {
+      expect(fillableKeys('plate-layout', knownKeys(layout))).toContain(key);
+    }
+    const directions = (texts: Record<string, string>) =>
+      evaluate(layout, { holes: '1', ...texts }, reading).results['direction'];
+    expect(directions(four)).toEqual([90, 180, 190, 290]);
+    expect(directions({ ...four, turning: 'clockwise' })).toEqual([90, 0, 350, 250]);
+    // Fired 1, 3, 2: the second set stands beyond the third.
+    const triple = of({ cylinders: 3, 'set-2': 240, 'set-3': 120 });
+    expect(directions(triple)).toEqual([90, 330, 570]);
+    expect(of({ cylinders: 3, 'set-2': 240 })).not.toHaveProperty('spacing-2');
+  });
+
   /** Keys that the sheet and a calculator share without meaning the same. */
   const apart = new Set([
     'plate-layout bore',
     'plate-layout slot-radius',
     'find-tdc height',
     'port-timing height',
-    'compression cylinders',
-    'port-timing cylinders',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {
     const unfilled = calculators.flatMap(({ slug, inputs }) =>

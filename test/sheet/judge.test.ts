@@ -44,7 +44,10 @@ describe('a step says pass or the least correction', () => {
   it('at most: less is well, the surplus is named', () => {
     const engine = read('leak', 0, 3, 4.5);
     expect(results(engine, 'leak')).toEqual(['pass', 'pass', 'fail']);
-    expect(words(engine, 'leak')[2]).toBe('Find the leak: too much is lost by 1.5 kPa.');
+    expect(words(engine, 'leak')[2]).toMatch(/: it lost 4\.5 kPa, and at most 3 kPa is allowed\.$/);
+    expect(judge(read('leak', 41), 'leak', 'mm').rows[0]!.words).toContain(
+      'it lost 41 kPa, and at most 3 kPa is allowed',
+    );
   });
 
   it('together: to the middle one, in turns of the adjuster where its thread is known', () => {
@@ -89,6 +92,41 @@ describe('a step says pass or the least correction', () => {
     expect(open.whole[0]).toContain('add up to 363.0°');
     expect(open.rows.map(({ result }) => result)).not.toContain('pass');
     expect(targetWords(base, 'plate', 'mm')).toBe('120° ± 0.8°');
+  });
+
+  it('angles that do not quite close are shared out, and that is said; further off nothing is judged', () => {
+    const open = judge(read('plate', 120.5, 120.5, 120.5), 'plate', 'mm');
+    expect(open.rows.map(({ result }) => result)).toEqual(['pass', 'pass', 'pass']);
+    expect(open.whole[0]).toContain('add up to 361.5°, and once round is 360°: the 1.5° too much');
+    const four = (...angles: number[]): Engine =>
+      angles.reduce(
+        (so, angle, i) => setEntry(so, 'plate', 'found', i, angle),
+        setEven(setFigure(base, 'cylinders', 4)),
+      );
+    const far = judge(four(92.5, 90, 90, 90), 'plate', 'mm');
+    expect(far.rows.map(({ result }) => result)).not.toContain('pass');
+    expect(far.whole[0]).toContain('add up to 362.5°');
+    const closed = judge(four(90, 90, 90, 90), 'plate', 'mm');
+    expect(closed.whole.join(' ')).not.toContain('add up');
+  });
+
+  it('sets that are to share one spot are named, before and after they are measured', () => {
+    const pairs = (['set-2', 'set-3', 'set-4'] as const).reduce(
+      (so, key, i) => setFigure(so, key, [90, 360, 90][i]!),
+      setFigure(base, 'cylinders', 4),
+    );
+    const [first, second] = judge(pairs, 'plate', 'mm').whole;
+    expect(first).toContain('sets 1 and 3 belong on one spot of the plate, at 0°');
+    expect(second).toContain('sets 2 and 4 belong on one spot of the plate, at 90°');
+    const measured = [270, 90, 270, 90].reduce(
+      (so, angle, i) => setEntry(so, 'plate', 'found', i, angle),
+      pairs,
+    );
+    expect(judge(measured, 'plate', 'mm').whole.slice(0, 2)).toEqual([first, second]);
+    expect(judge(setFigure(pairs, 'lobes', 2), 'plate', 'mm').whole[0]).toContain(
+      'With 2 lobes one of them may stand a lobe further on, 180° of the plate',
+    );
+    expect(judge(base, 'plate', 'mm').whole).toEqual([]);
   });
 
   it('sets whose directions nobody gave are asked for, not judged', () => {
@@ -255,6 +293,22 @@ describe('a correction of the geometry says what it does to the rest', () => {
     );
   });
 
+  it('the exhaust: nothing is ordered of it by a disc that is still to be corrected', () => {
+    const disc = setEntry(opens(squished(1.2, 1.2), 94), 'top', 'found', 0, 2);
+    const both = setEntry(setEntry(disc, 'top', 'found', 1, 0.1), 'exhaust', 'found', 1, 94);
+    const [first, second] = judge(both, 'exhaust', 'mm').rows;
+    expect(first).toEqual({
+      result: 'unjudged',
+      words:
+        'not judged: cylinder 1 is still to be corrected at “Find true top dead centre”. That first, then read this one anew.',
+    });
+    expect(second!.words).toContain('lower the barrel by 1.3 mm');
+    expect(say(setEntry(disc, 'top', 'left', 0, 0))).toContain('lower the barrel');
+    const late = setEntry(read('timing', 2.8, 2.8, 2.8), 'gap', 'found', 1, 0.6);
+    expect(judge(late, 'timing', 'mm').rows[1]!.words).toContain('“Set the points gap”');
+    expect(judge(late, 'timing', 'mm').whole.join()).not.toContain('Turn the plate');
+  });
+
   it('the exhaust: says what is missing for the millimetres', () => {
     const bare = setFigure(opens(squished(1.2), 94), 'rod', undefined);
     expect(say(bare)).toBe('It opens early: lower the barrel, which opens it later by 3°.');
@@ -351,5 +405,11 @@ it('says the whole in a text fit for a message', () => {
   expect(stepLine(read('gap', 0.4), 'gap', 'mm')).toBe(
     'Set the points gap (0.4 mm ± 0.03 mm): 1) 0.4 mm; 2) –; 3) –: part filled',
   );
+  expect(stepLine(read('gap', 0.4, 0.6, 0.4), 'gap', 'mm')).toMatch(
+    /: to correct, set 2 \(Close the gap, which makes it fire later, by 0\.2 mm\)$/,
+  );
+  expect(text).toMatch(/left 2\.24 mm: check again$/m);
+  const twice = setEntry(demoSheet(), 'timing', 'left', 1, 2.21);
+  expect(stepLine(twice, 'timing', 'mm')).toMatch(/: check again, cylinder 1, cylinder 3$/);
   expect(Object.keys(steps)).toHaveLength(order.length);
 });

@@ -21,6 +21,7 @@ import {
   steps,
   type StepId,
 } from '../../calculators/sheet/steps.ts';
+import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 import { stages } from '../../calculators/frame/stages.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 
@@ -203,7 +204,22 @@ describe('a change marks what depends on it to be checked again', () => {
   it('until it is read again', () => {
     const altered = alter(finished(), 'gap');
     const read = setEntry(altered, 'timing', 'left', 0, 2.21);
-    expect(progressOf(read).timing.state).toBe('pass');
+    expect(progressOf(read).timing).toMatchObject({
+      state: 'again',
+      because: ['gap'],
+      stale: [1, 2],
+    });
+    const again = setEntry(read, 'timing', 'left', 2, 2.21);
+    expect(progressOf(again).timing.stale).toEqual([1]);
+    const all = setEntry(again, 'timing', 'left', 1, 2.21);
+    expect(progressOf(all).timing.state).toBe('pass');
+    expect(readingOf(all, 'timing')).not.toHaveProperty('again');
+    const { readings } = confirm(again, 'timing');
+    expect(readings.timing).not.toHaveProperty('again');
+    const anew = setEntry(again, 'gap', 'left', 0, null);
+    expect(progressOf(anew).timing.stale).toEqual([0, 1, 2]);
+    const kept = parseDocument(writeDocument([again])).engines[0]!;
+    expect(progressOf(kept)).toEqual(progressOf(again));
   });
 
   it('both ways between two that move each other, and comes to an end', () => {

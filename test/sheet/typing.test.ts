@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/parse.ts';
-import { placeOf, type Box } from '../../calculators/sheet/boxes.ts';
+import { placeOf, readNumber, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { readingOf, setFigure } from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
@@ -62,6 +62,9 @@ function meant(engine: Engine, box: Box, text: string): unknown {
     box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
   const read = parse(text, unit);
   if (read.kind !== 'value' || !(read.value >= min && read.value <= max)) return undefined;
+  // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
+  const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
+  if (ofPiston && Math.abs(read.value) > 51) return undefined;
   return whole && !Number.isInteger(read.value) ? undefined : read.value + 0;
 }
 
@@ -176,6 +179,32 @@ describe('a text that is refused', () => {
     expect(four.firingOrder).toEqual([]);
     expect(four.unread['order:firing']).toBe('1 3 2');
     expect(setFigure(four, 'cylinders', 3).firingOrder).toEqual([1, 3, 2]);
+  });
+
+  it('is a place of the piston beyond its stroke, with range, reason and remedy', () => {
+    const fired = { kind: 'reading', step: 'timing', moment: 'found', index: 1 } as const;
+    const target = { kind: 'figure', key: 'target' } as const;
+    for (const box of [fired, target]) {
+      const engine = typed(demoSheet(), box, '60');
+      expect(standing(engine, box)).toBeUndefined();
+      expect(engine.unread).toEqual({ [placeOf(box)]: '60' });
+      expect(readNumber(engine, box, '60', { lengths: 'mm' }).problem).toMatch(
+        /must be from (−51|0) mm to 51 mm: by the stroke in the sheet the piston goes no further\. “60” is outside that; check/,
+      );
+      expect(standing(typed(demoSheet(), box, '50'), box)).toBe(50);
+      // Another stroke reaches it, and one that does not takes it out, at once or from a file.
+      const reached = setFigure(engine, 'stroke', 70);
+      expect(standing(reached, box)).toBe(60);
+      expect(reached.unread).toEqual({});
+      expect(setFigure(reached, 'stroke', 51).unread).toEqual({ [placeOf(box)]: '60' });
+      const odd = stored({ ...reached, figures: { ...reached.figures, stroke: 51 } });
+      expect(standing(odd, box)).toBeUndefined();
+      expect(standing(typed(setFigure(demoSheet(), 'stroke', undefined), box, '60'), box)).toBe(60);
+    }
+    const turned = setFigure(demoSheet(), 'rod', 20);
+    expect(readNumber(turned, target, '60', { lengths: 'mm' }).problem).toMatch(/to 51 mm/);
+    const back = setFigure(setFigure(demoSheet(), 'stroke', 10), 'stroke', 51);
+    expect(back.readings.timing).toEqual(demoSheet().readings.timing);
   });
 
   it('was kept beside a figure once: such a sheet is opened with the place empty', () => {

@@ -3,6 +3,7 @@ import { fuelLevel } from '../../maths/carburettor/float-level.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { feedOf, gaugingOf, leverOf, standingOf, type Values } from './compute.ts';
+import { GaugingDrawing } from './GaugingDrawing.tsx';
 import type { inputs } from './inputs.ts';
 import { LevelPlot } from './LevelPlot.tsx';
 import type { results } from './results.ts';
@@ -49,6 +50,13 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         idPrefix={idPrefix}
         onHeight={(height) => set('height', Math.min(100, Math.max(-20, onStep(height, 0.1))))}
         onEnd={commit}
+      />
+      <GaugingDrawing
+        lever={leverOf(v)}
+        height={v.height}
+        far={v.edge === 'far'}
+        tipped={v.gauged === 'tipped'}
+        lengths={lengths}
       />
     </>
   );

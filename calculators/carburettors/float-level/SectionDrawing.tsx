@@ -3,6 +3,7 @@ import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/u
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
 import { ForceArrow } from '../../picture/force-arrow.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
+import { BODY, NEEDLE, PIVOT, TANG } from './body.ts';
 import { TANG_HEIGHT, TangDrawing } from './TangDrawing.tsx';
 
 interface Props {
@@ -25,14 +26,8 @@ const WIDTH = 350;
 const FIELD = { left: 12, right: 240, top: 50, tallest: 270 };
 /** Room for the key below the drawing. */
 const KEY = 74;
-/** The pivot below the face, and the seat above the pivot, mm; the drawing's own, as no figure depends on them. */
-const PIVOT = 3;
-const NEEDLE = 9;
-/** The tang stands so far above the arm, mm, and the needle on it. */
-const TANG = 1.8;
 /** Half a line of type, and a little. */
 const HALF_LINE = 9;
-const BODY = 12;
 
 const clamp = (value: number, low: number, high: number): number =>
   Math.min(high, Math.max(low, value));

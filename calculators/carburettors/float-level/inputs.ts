@@ -40,6 +40,14 @@ export const inputs = {
     },
     default: 'far',
   }),
+  gauged: choice({
+    assumed: true,
+    group: groups.setting,
+    label: 'Body held',
+    help: 'As you gauge it. For the picture: with the tang just touching both read the same.',
+    options: { 'upside-down': 'Upside down', tipped: 'Tipped, the float hanging' },
+    default: 'upside-down',
+  }),
   wanted: {
     kind: 'number',
     group: groups.setting,

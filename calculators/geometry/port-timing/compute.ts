@@ -184,6 +184,10 @@ export function compute(v: Values): Computed {
     'inlet-closes': ifThere(inlet, ({ closes }) => closes),
     'inlet-duration': ifThere(inlet, ({ duration }) => duration),
     'skirt-cover': skirtCover(barrel, bottoms[0]!, v.skirt),
+    'inlet-clears':
+      v.inlet === 'piston'
+        ? -skirtCover(barrel, v['inlet-edge'] - v['inlet-height'], v.skirt)
+        : absent('Only an inlet opened by the skirt can be left covered by it.'),
     'crown-depth': v.deck + travelAt(barrel, v.crank),
     ...heightFor(v, barrel),
     ...afterChange(v, events, inlet),

@@ -117,7 +117,7 @@ export const inputs = {
     kind: 'number',
     group: inlet,
     label: 'Inlet, height',
-    help: 'From top edge to bottom edge. For the picture.',
+    help: 'From top edge to bottom edge. For the picture, and for what the skirt leaves covered.',
     min: 1,
     max: 100,
     why: 'a port is cut at least a millimetre high and is shorter than the stroke',

@@ -45,6 +45,15 @@ export const remarks = (v: Values, r: Computed, known: Known): readonly Remark[]
     },
   },
   {
+    about: 'whether the inlet opens fully',
+    say: () => {
+      const clear = single(r['inlet-clears']) ?? 0;
+      return clear < 0
+        ? `At the top the skirt leaves ${showFixed(-clear, 'mm', 1, known.lengths)} of the inlet covered, so that it never opens fully. Check that piston, barrel and base gasket belong together, and that the skirt was measured where it is cut away.`
+        : undefined;
+    },
+  },
+  {
     about: 'what the change asked about does',
     quiet: true,
     say: () => {

@@ -80,6 +80,13 @@ export const results = {
     decimals: 2,
     signed: true,
   },
+  'inlet-clears': {
+    label: 'Skirt above the inlet at the top',
+    unit: 'mm',
+    help: 'How far the skirt stands above the inlet’s top edge at top dead centre. Minus: so much of the inlet stays covered.',
+    decimals: 2,
+    signed: true,
+  },
   'crown-depth': {
     label: 'Crown below the deck',
     unit: 'mm',

@@ -33,14 +33,23 @@ export function equalSpacing(sets: number): number {
   return 360 / sets;
 }
 
+/** Degrees within which two lines are one. */
+const SAME_LINE = 1e-6;
+
+const onOneLine = (a: number, b: number): boolean => {
+  const apart = Math.abs(a - b) % 360;
+  return Math.min(apart, 360 - apart) < SAME_LINE;
+};
+
 /**
  * The direction of each set's own line.
  *
  * @param start Direction of set 1, degrees anticlockwise from X, any real number.
- * @param spacings Degrees from each set to the next, for sets 2, 3, …; each more than 0, and their
- *   sum less than 360. One set fewer than there are sets; none for a single set.
+ * @param spacings Degrees from each set to the next, for sets 2, 3, …; each more than 0. They may
+ *   come to more than a turn, since sets are numbered by their cylinders and not round the plate, but
+ *   no two sets may stand on one line. One set fewer than there are sets; none for a single set.
  * @returns Degrees, one for each set; not wrapped, so that each is more than the one before.
- * @throws MathsError `not-a-number`; `spacing-not-positive`; `sets-past-full-turn`; `sets-out-of-range`.
+ * @throws MathsError `not-a-number`; `spacing-not-positive`; `sets-on-one-line`; `sets-out-of-range`.
  *   The quantities are `start` and `spacing-2`, `spacing-3`, ….
  */
 export function setAngles(start: number, spacings: readonly number[]): readonly number[] {
@@ -54,19 +63,20 @@ export function setAngles(start: number, spacings: readonly number[]): readonly 
       throw new MathsError(
         'spacing-not-positive',
         [name],
-        `From set ${i + 1} to set ${i + 2} there must be more than 0°, not ${sayNumber(spacing)}°: the sets are numbered anticlockwise, each beyond the one before. Renumber the sets, or enter the angle the other way round, 360° less what you have.`,
+        `From set ${i + 1} to set ${i + 2} there must be more than 0°, not ${sayNumber(spacing)}°: the sets are counted on from one to the next, all the same way round. Enter the angle the other way round, 360° less what you have.`,
       );
     }
-    angles.push(angles[i]! + spacing);
+    const angle = angles[i]! + spacing;
+    const other = angles.findIndex((before) => onOneLine(before, angle));
+    if (other >= 0) {
+      throw new MathsError(
+        'sets-on-one-line',
+        [name],
+        `Set ${i + 2} would stand on the line of set ${other + 1}: from there on the angles come to ${sayNumber(angle - angles[other]!)}°. Leave out the way from the last set back to set 1, or check the angles.`,
+      );
+    }
+    angles.push(angle);
   });
-  const turned = angles.at(-1)! - start;
-  if (!(turned < 360)) {
-    throw new MathsError(
-      'sets-past-full-turn',
-      spacings.map((_, i) => `spacing-${i + 2}`),
-      `The angles between the sets come to ${sayNumber(turned)}°. They must come to less than 360°, or the last set lies on the first or past it. Leave out the way from the last set back to set 1.`,
-    );
-  }
   return angles;
 }
 
@@ -109,12 +119,17 @@ export function chord(pitchRadius: number, between: number): number {
 }
 
 /**
- * The way from each set to the next, and from the last back to the first, in degrees. Nothing for a
- * single set.
+ * The way on from each set to the next, and from the last to the first, degrees, more than 0 and no
+ * more than 360. Nothing for a single set.
  */
 export function steps(angles: readonly number[]): readonly number[] {
   if (angles.length < 2) return [];
-  return angles.map((angle, i) => (angles[i + 1] ?? angles[0]! + 360) - angle);
+  return angles.map((angle, i) => {
+    const next = angles[i + 1];
+    if (next !== undefined) return next - angle;
+    const back = (angles[0]! - angle) % 360;
+    return back > 0 ? back : back + 360;
+  });
 }
 
 /**

@@ -5,11 +5,11 @@ import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/u
 import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import { onStep } from '../../maths/numeric/steps.ts';
-import { beside, overlap, round, textBox, type Box } from '../../picture/boxes.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { beside, round, type Box } from '../../picture/boxes.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from './HolePicker.tsx';
 import type { inputs } from './inputs.ts';
+import { setLabels } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -58,19 +58,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
-  const sets = directions.flatMap((angle, s) => {
-    const words = `set ${String(s + 1)}`;
-    const radians = (angle * Math.PI) / 180;
-    const beyond = v.outside / 2 + 6;
-    const at = place(beyond * Math.cos(radians), beyond * Math.sin(radians));
-    const wide = textWidth(words);
-    const x = Math.max(sheet.left, Math.min(sheet.right - wide, at.x - wide / 2));
-    const y = Math.max(sheet.top + 11, Math.min(sheet.bottom - 4, at.y + 4));
-    const box = textBox(words, x, y);
-    if (taken.some((other) => overlap(box, other))) return [];
-    taken.push(box);
-    return [{ words, x, y }];
-  });
+  const sets = setLabels(drawing, place, directions, v.outside / 2, sheet, taken);
+  taken.push(...sets.map(({ box }) => box));
   const named =
     spots.length <= ROOM_FOR_LABELS
       ? spots

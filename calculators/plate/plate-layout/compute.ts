@@ -12,12 +12,21 @@ import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
 
+/** Degrees from set 1 to each set, counted the way the cam turns. */
+const fromFirst = (v: Values): readonly number[] => setAngles(0, v.spacing);
+
+/** The direction of each set, degrees anticlockwise from X. */
+const directions = (v: Values): readonly number[] =>
+  v.turning === 'clockwise'
+    ? fromFirst(v).map((angle) => (((v.start - angle) % 360) + 360) % 360)
+    : setAngles(v.start, v.spacing);
+
 /** The plate that the inputs describe. */
 export function plateOf(v: Values): Plate {
   return {
     outsideDiameter: v.outside,
     boreDiameter: v.bore,
-    angles: setAngles(v.start, v.spacing),
+    angles: directions(v),
     holes: v.radius.map((pitchRadius, i) => ({
       pitchRadius,
       holeAngle: v.angle[i]!,
@@ -60,11 +69,14 @@ export function compute(v: Values): ComputedOf<typeof results> {
     const metal = walls(plate);
     assertWalls(metal);
     const places = holePlaces(plate.angles, plate.holes);
-    const onwards = steps(plate.angles);
+    const along = fromFirst(v);
+    const onwards = steps(along);
     const blank = plateBlank(v.outside, v.allowance);
-    const fromFirst = plate.angles.map((angle) => angle - v.start);
-    const head = headPlan(fromFirst, v.worm, v.circles);
-    const teeth = toothPlan(fromFirst, v.teeth);
+    const head = headPlan(along, v.worm, v.circles);
+    const teeth = toothPlan(
+      along.map((angle) => angle % 360),
+      v.teeth,
+    );
     const drills = holesFor(v.thread);
     const out = offCentre(v['run-out'], v.clearance, v['heel-radius']);
     const single = absent('A plate with one set has no distance to a next one.');

@@ -2,7 +2,7 @@ import type { RestsOn } from '../../frame/types.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const lines = ['sets', 'start', 'spacing'] as const;
+const lines = ['sets', 'start', 'turning', 'spacing'] as const;
 const pattern = [...lines, 'holes', 'radius', 'angle'] as const;
 const stock = ['outside', 'allowance'] as const;
 const head = ['sets', 'spacing', 'worm', 'circles'] as const;

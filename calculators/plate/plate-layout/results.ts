@@ -67,7 +67,7 @@ export const results = {
   turns: {
     label: 'Whole turns',
     unit: 'count',
-    help: 'Of the dividing head’s crank, from the set before.',
+    help: 'Of the dividing head’s crank, from the set before, the way the cam turns.',
     table: 'dividing',
     decimals: 0,
   },
@@ -89,7 +89,7 @@ export const results = {
   tooth: {
     label: 'Tooth',
     unit: 'count',
-    help: 'Of the lathe gear, counted from set 1.',
+    help: 'Of the lathe gear, counted from set 1 the way the cam turns.',
     table: 'dividing',
     decimals: 0,
   },

@@ -1,0 +1,96 @@
+import { slotOutline, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
+import { textWidth } from '../../picture/text-width.ts';
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Distance between points by which a line is felt, mm. */
+const STEP = 1;
+
+const along = (length: number, at: (share: number) => Point): Point[] => {
+  const count = Math.max(1, Math.ceil(length / STEP));
+  return Array.from({ length: count + 1 }, (_, i) => at(i / count));
+};
+
+const arc = (x: number, y: number, radius: number, from: number, to: number): Point[] =>
+  along((Math.abs(to - from) * Math.PI * radius) / 180, (share) => {
+    const angle = ((from + (to - from) * share) * Math.PI) / 180;
+    return { x: x + radius * Math.cos(angle), y: y + radius * Math.sin(angle) };
+  });
+
+/** Points along all that is drawn of a shape but lettering, mm. */
+function pointsOf(shape: Shape): readonly Point[] {
+  switch (shape.kind) {
+    case 'line': {
+      const { x1, y1, x2, y2 } = shape;
+      return along(Math.hypot(x2 - x1, y2 - y1), (share) => ({
+        x: x1 + (x2 - x1) * share,
+        y: y1 + (y2 - y1) * share,
+      }));
+    }
+    case 'circle':
+      return arc(shape.x, shape.y, shape.radius, 0, 360);
+    case 'arc':
+      return arc(shape.x, shape.y, shape.radius, shape.from, shape.to);
+    case 'slot':
+      return slotOutline(shape).flatMap(pointsOf);
+    case 'text':
+      return [];
+  }
+}
+
+/** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
+const BEYOND = [4, 6, 8, 10, 12, 14, -5, -7, -9, -12, -15, -18];
+/** How far to one side of its set's line, user units. */
+const ASIDE = [0, 8, -8, 14, -14, 20, -20];
+
+export interface SetLabel extends Point {
+  readonly words: string;
+  readonly box: Box;
+}
+
+/**
+ * Names of the sets at the ends of their lines, each where it lies on the sheet, on no name or hole
+ * that is `taken`, and on the fewest lines of the drawing; none for a set that has no such place.
+ */
+export function setLabels(
+  drawing: Drawing,
+  place: (x: number, y: number) => Point,
+  directions: readonly number[],
+  rim: number,
+  sheet: Box,
+  taken: readonly Box[],
+): readonly SetLabel[] {
+  const lines = drawing.shapes.flatMap(pointsOf).map(({ x, y }) => place(x, y));
+  const struck = ({ left, right, top, bottom }: Box): number =>
+    lines.filter(({ x, y }) => x > left && x < right && y > top && y < bottom).length;
+  const labels: SetLabel[] = [];
+  directions.forEach((direction, s) => {
+    const words = `set ${String(s + 1)}`;
+    const wide = textWidth(words);
+    const [cos, sin] = [Math.cos, Math.sin].map((f) => f((direction * Math.PI) / 180)) as [
+      number,
+      number,
+    ];
+    let best: { readonly label: SetLabel; readonly strikes: number } | undefined;
+    for (const beyond of BEYOND) {
+      const end = place((rim + beyond) * cos, (rim + beyond) * sin);
+      for (const aside of ASIDE) {
+        if (best?.strikes === 0) break;
+        const x = end.x - sin * aside - wide / 2;
+        const y = end.y - cos * aside + 4;
+        const box = textBox(words, x, y);
+        const others = [...taken, ...labels.map((label) => label.box)];
+        if (!inside(box, sheet) || others.some((other) => overlap(box, other))) continue;
+        const strikes = struck(box);
+        if (best === undefined || strikes < best.strikes)
+          best = { label: { words, x, y, box }, strikes };
+      }
+    }
+    if (best) labels.push(best.label);
+  });
+  return labels;
+}
