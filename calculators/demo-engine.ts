@@ -5,6 +5,9 @@
  */
 export const demoEngine = { stroke: 51, rod: 104, offset: 0 } as const;
 
+/** Another invented engine, for which a figure was given. */
+export const demoOther = { stroke: 56, rod: 110, offset: 0 } as const;
+
 export const DEMO_CYLINDERS = 3;
 /** Speed at which what goes by the clock is shown, rpm. */
 export const DEMO_SPEED = 6000;

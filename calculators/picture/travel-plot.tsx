@@ -10,6 +10,8 @@ import { evenly } from '../maths/numeric/steps.ts';
 
 interface Props {
   readonly geometry: SliderCrank;
+  /** The engine for which the figure was given, where that is another. */
+  readonly given: SliderCrank | undefined;
   /** Working point, degrees before true TDC. */
   readonly angle: number;
   /** ± of the working point's angle and travel, for the band. */
@@ -24,10 +26,17 @@ interface Props {
 const HEIGHT = 320;
 const SAMPLES = 60;
 
-const key: readonly KeyEntry[] = [
+const spread: KeyEntry = { as: 'area', look: 'band-error', words: '± of the readings' };
+const oneEngine: readonly KeyEntry[] = [
   { as: 'line', look: 'curve', words: 'this rod' },
   { as: 'line', look: 'curve curve-other', words: 'rod of infinite length' },
-  { as: 'area', look: 'band-error', words: '± of the readings' },
+  spread,
+];
+const twoEngines: readonly KeyEntry[] = [
+  { as: 'line', look: 'curve', words: 'this engine' },
+  { as: 'line', look: 'curve curve-other', words: 'the other' },
+  { as: 'mark', look: 'found-mark', words: 'as given' },
+  spread,
 ];
 
 /** The piston's travel with a rod of infinite length: plain harmonic motion. */
@@ -42,12 +51,17 @@ const fieldEnd = (angle: number): number => (angle <= 40 ? 45 : angle <= 85 ? 90
  * of infinite length would give, and a band for the measuring error.
  */
 export function TravelPlot(props: Props) {
-  const { geometry, angle, angleSpread, travelSpread, lengths, idPrefix, onAngle, onEnd } = props;
+  const { geometry, given, angle, angleSpread, travelSpread, lengths, idPrefix, onAngle, onEnd } =
+    props;
   const end = useFrozen(fieldEnd(angle));
   const unit = units[displayUnit('mm', lengths)].label;
   const shown = (travel: number): number => toDisplay(travel, 'mm', lengths);
   const angles = evenly(0, end, SAMPLES);
-  const most = Math.max(...angles.map((a) => travelBefore(geometry, a)));
+  const beside = (a: number): number =>
+    given ? travelBefore(given, a) : longRodTravel(geometry, a);
+  const most = Math.max(
+    ...angles.map((a) => Math.max(travelBefore(geometry, a), given ? beside(a) : 0)),
+  );
   const travel = travelBefore(geometry, angle);
   const slope = Math.abs(velocityAt(geometry, -angle));
   const half = Math.max(travelSpread, angleSpread * slope);
@@ -58,7 +72,7 @@ export function TravelPlot(props: Props) {
       id={`${idPrefix}travel-field`}
       height={HEIGHT}
       label="Piston travel against crank angle before the top"
-      meaning={key}
+      meaning={given ? twoEngines : oneEngine}
       x={{ domain: [0, end], label: 'crank angle, degrees before top' }}
       y={{ domain: [0, shown(most) * 1.04], label: `piston travel, ${unit} below top` }}
       marks={(frame) => {
@@ -70,30 +84,45 @@ export function TravelPlot(props: Props) {
         return (
           <>
             <Band edges={band} />
-            <Curve
-              kind="other"
-              points={angles.map((a) => [x(a), y(shown(longRodTravel(geometry, a)))])}
-            />
+            <Curve kind="other" points={angles.map((a) => [x(a), y(shown(beside(a)))])} />
             <Curve points={angles.map((a) => [x(a), y(shown(travelBefore(geometry, a)))])} />
             <Guides frame={frame} at={[x(angle), y(shown(travel))]} />
+            {given ? (
+              <path
+                class="rule-line"
+                fill="none"
+                d={`M${frame.field.left} ${y(shown(beside(angle)))}H${x(angle)}V${y(shown(travel))}`}
+              />
+            ) : null}
           </>
         );
       }}
     >
       {({ x, y }) => (
-        <Handle
-          x={x(angle)}
-          y={y(shown(travel))}
-          label="Working point: crank angle before the top"
-          value={Math.round(angle * 10) / 10}
-          min={0}
-          max={180}
-          step={0.5}
-          valueText={words}
-          onDrag={(at) => onAngle(x.invert(at))}
-          onStep={onAngle}
-          onEnd={onEnd}
-        />
+        <>
+          {given ? (
+            <circle
+              class="found-mark"
+              cx={x(angle)}
+              cy={y(shown(beside(angle)))}
+              r={5}
+              aria-hidden="true"
+            />
+          ) : null}
+          <Handle
+            x={x(angle)}
+            y={y(shown(travel))}
+            label="Working point: crank angle before the top"
+            value={Math.round(angle * 10) / 10}
+            min={0}
+            max={180}
+            step={0.5}
+            valueText={words}
+            onDrag={(at) => onAngle(x.invert(at))}
+            onStep={onAngle}
+            onEnd={onEnd}
+          />
+        </>
       )}
     </Chart>
   );

@@ -5,8 +5,8 @@
 export const contract: readonly (readonly [slug: string, inputs: string, results: string])[] = [
   [
     'piston-position',
-    'from stroke rod offset travel angle arc rotor tilt',
-    'angle travel arc degrees-per-tenth dial-reading',
+    'from stroke rod offset travel angle arc rotor tilt given given-stroke given-rod given-offset',
+    'angle travel arc degrees-per-tenth dial-reading given-travel',
   ],
   ['find-tdc', 'method before after', 'tdc-reading disc-correction spread'],
   [

@@ -6,6 +6,7 @@ import {
   bdcAfter,
   totalTravel,
   travelAt,
+  travelBefore,
   velocityAt,
   type SliderCrank,
 } from '../../calculators/maths/crank/slider-crank.ts';
@@ -40,6 +41,22 @@ function frameOf({ stroke, rodLength, pinOffset }: SliderCrank) {
     top: Math.sqrt(reach ** 2 - pinOffset ** 2),
   };
 }
+
+/** A figure of another engine, with the cosine rule there and Pythagoras here: no code of the site. */
+const carried: OutsideCheck = {
+  topic,
+  what: 'Carried across: 2.7 mm of stroke 56, rod 110 on stroke 51, rod 104',
+  source:
+    'By hand. There the pin stands d = 28 + 110 − 2.7 = 135.3 over the crank: cos θ = (135.3² + 28² − 110²) / (2 · 135.3 · 28) = 0.92256, θ = 22.690°. Here sin θ = 0.38584: 25.5 cos θ + √(104² − (25.5 sin θ)²) = 23.525 + 103.534 = 127.059, and 129.5 − 127.059 = 2.441',
+  kind: 'hand-worked',
+  unit: 'mm',
+  expected: () => 2.441,
+  ours: () => {
+    const there = { stroke: 56, rodLength: 110, pinOffset: 0 };
+    return travelBefore({ stroke: 51, rodLength: 104, pinOffset: 0 }, angleBefore(there, 2.7));
+  },
+  tolerance: 0.001,
+};
 
 const mathjs = 'mathjs 15.2, big numbers of 64 digits';
 
@@ -228,6 +245,7 @@ const constructed = linkages.map(([g, degrees]): OutsideCheck => ({
 }));
 
 export const checks: readonly OutsideCheck[] = [
+  carried,
   ...againstBooks,
   ...constructed,
   ...againstBodies,

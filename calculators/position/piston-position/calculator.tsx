@@ -1,7 +1,7 @@
-import { demoEngine, demoTiming } from '../../demo-engine.ts';
+import { demoEngine, demoOther, demoTiming } from '../../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
-import { absent, type Inputs, type Results } from '../../frame/types.ts';
+import { absent, type AnyValues, type Inputs, type Results } from '../../frame/types.ts';
 import { convert } from '../../maths/units/units.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { readingOf } from '../../maths/crank/indicator-tilt.ts';
@@ -13,6 +13,7 @@ import {
   travelBefore,
   type SliderCrank,
 } from '../../maths/crank/slider-crank.ts';
+import { onOther, otherCrank } from './other-engine.ts';
 import { Picture } from './Picture.tsx';
 
 const figure = 'The figure you were given';
@@ -29,29 +30,39 @@ function angleFrom(
 ): number {
   if (from === 'travel') return angleBefore(geometry, travel);
   const found = from === 'angle' ? angle : angleOf(rotor, arc);
-  const bottom = 360 - bdcAfter(geometry);
-  if (found > bottom) {
-    throw new MathsError(
-      'beyond-bottom',
-      [from === 'angle' ? 'angle' : 'arc'],
-      `That is ${found.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
-    );
-  }
+  assertBefore(geometry, found, from);
   return found;
 }
 
-/** An arc is told by its rotor; travel and degrees need none. */
-const found = ({ from }: { from: string }) =>
+/** A timing lies between bottom and top dead centre. */
+function assertBefore(geometry: SliderCrank, angle: number, from: string): void {
+  const bottom = 360 - bdcAfter(geometry);
+  if (angle <= bottom) return;
+  throw new MathsError(
+    'beyond-bottom',
+    [from],
+    `That is ${angle.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
+  );
+}
+
+const own = ['stroke', 'rod', 'offset'] as const;
+const other = ['given', 'given-stroke', 'given-rod', 'given-offset'] as const;
+
+/** A travel is told by its engine and an arc by its rotor; degrees need neither. */
+const found = ({ from, given }: { from: string; given: string }) =>
   [
     'from',
+    'given',
     'travel',
     'angle',
     'arc',
-    'stroke',
-    'rod',
-    'offset',
+    ...own,
+    ...(given === 'other' ? other : []),
     ...(from === 'arc' ? (['rotor'] as const) : []),
   ] as const;
+
+const otherGroup = 'The engine it was given for';
+const forOther = (v: AnyValues): boolean => v['given'] === 'other';
 
 export const inputs = {
   from: choice({
@@ -109,6 +120,36 @@ export const inputs = {
     error: 0.25,
     when: (v) => v.from === 'arc',
   },
+  given: choice({
+    assumed: true,
+    group: figure,
+    label: 'It was given for',
+    help: 'Degrees mean the same on every engine. Millimetres of piston do not: they go with the stroke and the rod.',
+    options: { same: 'This engine', other: 'Another engine' },
+    default: 'same',
+  }),
+  'given-stroke': {
+    ...engineInputs.stroke,
+    group: otherGroup,
+    measure:
+      'From the same book or hand as the figure: it must be the engine that the figure was made for.',
+    default: demoOther.stroke,
+    when: forOther,
+  },
+  'given-rod': {
+    ...engineInputs.rod,
+    group: otherGroup,
+    measure:
+      'From the same book or hand as the figure. If it is not told, twice the stroke is a usual guess (common practice).',
+    default: demoOther.rod,
+    when: forOther,
+  },
+  'given-offset': {
+    ...engineInputs.offset,
+    group: otherGroup,
+    default: demoOther.offset,
+    when: forOther,
+  },
   ...engineInputs,
   rotor: {
     ...rotorInput,
@@ -149,6 +190,12 @@ export const results = {
     lead: true,
     decimals: 3,
   },
+  'given-travel': {
+    label: 'On the engine it was given for',
+    unit: 'mm',
+    help: 'Piston travel there at the same crank angle.',
+    decimals: 3,
+  },
   'degrees-per-tenth': {
     label: '0.1 mm is worth',
     unit: 'deg',
@@ -179,20 +226,34 @@ export default defineCalculator({
   slug: 'piston-position',
   title: 'Piston position and crank angle',
   purpose:
-    'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod.',
-  alsoCalled: ['timing', 'BTDC', 'advance', 'mm before top dead centre', 'degrees', 'slider-crank'],
+    'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod, also from a figure given for another engine.',
+  alsoCalled: [
+    'timing',
+    'BTDC',
+    'advance',
+    'mm before top dead centre',
+    'degrees',
+    'slider-crank',
+    'another engine',
+    'other rod',
+  ],
   inputs,
   results,
   restsOn: {
     angle: found,
     travel: found,
+    'given-travel': found,
     'degrees-per-tenth': found,
     arc: (v) => [...found(v), 'rotor'],
     'dial-reading': (v) => [...found(v), 'tilt'],
   },
   fieldOf: {
     ...engineFields,
+    'given-stroke': 'given-stroke',
+    'given-rod': 'given-rod',
+    'given-offset': 'given-offset',
     pistonTravel: 'travel',
+    travel: 'travel',
     diameter: 'rotor',
     tilt: 'tilt',
     angle: 'angle',
@@ -200,12 +261,16 @@ export default defineCalculator({
   },
   compute: (v) => {
     const geometry = sliderCrank(v);
-    const angle = angleFrom(geometry, v);
-    const travel = v.from === 'travel' ? v.travel : travelBefore(geometry, angle);
+    const there = v.given === 'other' ? otherCrank(v) : geometry;
+    const angle = v.given === 'other' ? onOther(() => angleFrom(there, v)) : angleFrom(there, v);
+    if (v.given === 'other') assertBefore(geometry, angle, v.from);
+    const givenTravel = v.from === 'travel' ? v.travel : travelBefore(there, angle);
+    const travel = v.given === 'other' ? travelBefore(geometry, angle) : givenTravel;
     const standing = angle < 0.05 || angle > 360 - bdcAfter(geometry) - 0.05;
     return {
       angle,
       travel,
+      'given-travel': givenTravel,
       'degrees-per-tenth': standing
         ? absent(
             'At dead centre the piston stands still: there 0.1 mm is worth no fixed number of degrees. Take a place a little away from it.',

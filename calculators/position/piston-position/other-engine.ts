@@ -1,0 +1,36 @@
+import { MathsError } from '../../maths/numeric/errors.ts';
+import { assertGeometry, type SliderCrank } from '../../maths/crank/slider-crank.ts';
+
+interface Values {
+  readonly 'given-stroke': number;
+  readonly 'given-rod': number;
+  readonly 'given-offset': number;
+}
+
+const KEYS: Readonly<Record<string, string>> = {
+  stroke: 'given-stroke',
+  rodLength: 'given-rod',
+  pinOffset: 'given-offset',
+};
+
+/** Runs what is worked out on the other engine: an error in that engine is laid to its own fields. */
+export function onOther<T>(run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof MathsError)) throw error;
+    const keys = error.quantities.map((name) => KEYS[name] ?? name);
+    throw new MathsError(error.code, keys, error.message);
+  }
+}
+
+/** The engine for which the figure was given. */
+export function otherCrank(v: Values): SliderCrank {
+  const geometry = {
+    stroke: v['given-stroke'],
+    rodLength: v['given-rod'],
+    pinOffset: v['given-offset'],
+  };
+  onOther(() => assertGeometry(geometry));
+  return geometry;
+}
