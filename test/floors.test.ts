@@ -66,6 +66,8 @@ it('one file alone touches what the sheet keeps in the browser', () => {
     // Asks whether there is a sheet at all, so that its code need not be fetched for it.
     'site/calculator/use-own-sheet.ts',
     'site/sheet/keeper.ts',
+    // Reads the choice of lengths before anything is painted.
+    'site/waking/guard.ts',
   ]);
 });
 

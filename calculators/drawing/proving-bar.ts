@@ -1,8 +1,13 @@
+import { inputDigits } from '../frame/format.ts';
+import { metric } from '../frame/prose.ts';
 import { line, text, type Shape } from './shapes.ts';
 
 /** Nominal lengths of the two bars, mm. */
 export const BAR_ACROSS = 100;
 export const BAR_UP = 50;
+/** As it is lettered: the bars stay what they are whatever a reader's lengths are in. */
+export const barLength = (length: number): string =>
+  `${metric(length)} (${inputDigits(length, 'in', 0.1)} in)`;
 /** Room below `bottom` that the lettering takes, mm. */
 export const BAR_FOOT = 10;
 
@@ -25,7 +30,7 @@ export function provingBars(left: number, bottom: number): readonly Shape[] {
       line('proving', left, bottom + y, left + (y % BAR_UP === 0 ? 2 : 1) * TICK, bottom + y),
     ),
     ...[
-      `Proving bars: ${BAR_ACROSS} mm across, ${BAR_UP} mm up, from tick to tick.`,
+      `Proving bars: ${barLength(BAR_ACROSS)} across, ${barLength(BAR_UP)} up, from tick to tick.`,
       'Print at 100 %, not fitted to the page, then measure both.',
     ].map((words, row) => text(left, bottom - 4 - row * 3.6, 2.4, words, 'start', 0, 'proving')),
   ];

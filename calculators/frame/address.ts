@@ -1,6 +1,6 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
 import { cutText, LONGEST, plainText, type Field } from './fields.ts';
-import { numberAndUnit } from './parse.ts';
+import { numberAndUnit, withoutMarks } from './parse.ts';
 import { isHomeUnit } from './typed-units.ts';
 import { isExample } from './whose.ts';
 import { units } from './units.ts';
@@ -57,9 +57,9 @@ function valueText(field: Field): string {
  */
 export function addressText(field: Field): string {
   if (field.heldOver) return valueText(field);
-  if (field.kind !== 'figure') return field.text;
+  if (field.kind !== 'figure') return withoutMarks(field.text);
   const pieces = numberAndUnit(field.text);
-  if (!pieces || !isHomeUnit(pieces.unit, field.spec.unit)) return field.text.trim();
+  if (!pieces || !isHomeUnit(pieces.unit, field.spec.unit)) return withoutMarks(field.text).trim();
   return `${pieces.number}${units[field.spec.unit].token}`;
 }
 

@@ -1,7 +1,8 @@
 import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from './format.ts';
-import { parse, quote } from './parse.ts';
+import { IMPLIED, parse, quote } from './parse.ts';
+import { proseIn } from './prose.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
 import { quantityNouns, units, type LengthDisplay } from './units.ts';
 
@@ -80,7 +81,7 @@ export const plainText = (value: number): string => String(value);
 export function rangeWords(spec: FieldSpec, lengths: LengthDisplay): string {
   const shown = fieldUnit(spec, lengths);
   const words = (figure: number): string => withUnit(plainText(figure).replace('-', '−'), shown);
-  return `from ${words(edgeIn(spec.min, shown, 1))} to ${words(edgeIn(spec.max, shown, -1))}`;
+  return `from ${words(edgeIn(spec.min, shown, 1, spec.step))} to ${words(edgeIn(spec.max, shown, -1, spec.step))}`;
 }
 
 function rangeProblem(
@@ -95,7 +96,7 @@ function rangeProblem(
     }
     return undefined;
   }
-  return `${capital(spec.label)} must be ${rangeWords(spec, lengths)}: ${spec.why}. ${quote(typed)} is outside that; check the figure and its unit.`;
+  return `${capital(spec.label)} must be ${rangeWords(spec, lengths)}: ${proseIn(spec.why, lengths)}. ${quote(typed)} is outside that; check the figure and its unit.`;
 }
 
 /** The longest text that is read: more than any figure or list of them needs. */
@@ -158,6 +159,9 @@ export function stand<T>(
 const without = <T>({ value, problem }: { value: T; problem?: string }) =>
   problem === undefined ? { value } : { value, problem };
 
+/** Kept as the unit of a bare figure that may be either, so that it is asked about. */
+export const IN_OR_THOU = ' in or thou';
+
 /** Reads one figure. */
 function readOne(spec: FieldSpec, typed: string, { lengths }: Reading): Read<number | undefined> {
   if (typed.trim() === '') {
@@ -167,6 +171,12 @@ function readOne(spec: FieldSpec, typed: string, { lengths }: Reading): Read<num
     );
   }
   if (typed.length > LONGEST) return bad(tooLong(spec.label));
+  const [bare, implied] = typed.split(IMPLIED);
+  if (implied === IN_OR_THOU) {
+    return bad(
+      `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
+    );
+  }
   const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths));
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);

@@ -103,29 +103,64 @@ export function shownText({ figure, spread, unit }: Shown): string {
 /** Digits of an input: as many as any reading or drawing has. */
 const INPUT_DIGITS = 5;
 
-/** A figure with as few digits as carry it, five at most, as it may be typed back in `shown`. */
-export const inputDigits = (value: number, shown: UnitName): string =>
-  plainDecimal(Number(toShown(value, shown).toPrecision(INPUT_DIGITS)));
+/** The place of the last digit of a figure, five digits at most: 2 for 0.25 and −1 for 50. */
+function lastPlace(value: number): number {
+  const [digits = '', power = '0'] = value.toExponential(INPUT_DIGITS - 1).split('e');
+  const behind = digits.replace(/^-?\d\.?/, '').replace(/0+$/, '').length;
+  return behind - Number(power);
+}
+
+/** Below this a figure in thou keeps its digits: none is measured so fine, and 0.04 looks like inches. */
+const LEAST_THOU = 0.1;
+
+/**
+ * Decimals with which a figure is turned into `shown`: as fine as its own last digit, or as the last
+ * of its field's `step` where that is finer.
+ */
+function turnedPlaces(value: number, shown: UnitName, step: number | undefined): number {
+  const turned = Math.abs(toShown(value, shown));
+  const digits = INPUT_DIGITS - 1 - Math.floor(Math.log10(turned));
+  if (toShown(1, shown) === 1 || (shown === 'thou' && turned < LEAST_THOU)) return digits;
+  const own = Math.max(0, lastPlace(value), step === undefined ? 0 : lastPlace(step));
+  const carried = Math.ceil(-Math.log10(toShown(10 ** -own, shown)) - 1e-9);
+  return Math.min(digits, Math.max(0, carried));
+}
+
+/**
+ * A figure with as few digits as carry it, five at most, as it may be typed back in `shown`. Turned
+ * into another unit it is no finer than it was or than its field's `step` is: 2.31 mm is 90.9 thou.
+ */
+export function inputDigits(value: number, shown: UnitName, step?: number): string {
+  const turned = toShown(value, shown);
+  const places = turned === 0 ? -1 : turnedPlaces(value, shown, step);
+  const digits = places < 0 || places > 12 || toShown(1, shown) === 1;
+  return plainDecimal(Number(digits ? turned.toPrecision(INPUT_DIGITS) : turned.toFixed(places)));
+}
 
 /**
  * One end of a range in `shown`, as many digits as an input has, rounded into the range (`inward` is
  * 1 at the lower end and −1 at the upper): what is offered may be typed.
  */
-export function edgeIn(edge: number, shown: UnitName, inward: 1 | -1): number {
+export function edgeIn(edge: number, shown: UnitName, inward: 1 | -1, step?: number): number {
   const exact = toShown(edge, shown);
-  const nearest = Number(exact.toPrecision(INPUT_DIGITS));
+  const nearest = Number(inputDigits(edge, shown, step));
   if (nearest === exact || Math.sign(nearest - exact) === inward) return nearest;
-  const last = 10 ** (Math.floor(Math.log10(Math.abs(exact))) + 1 - INPUT_DIGITS);
+  const last = 10 ** -turnedPlaces(edge, shown, step);
   return Number((nearest + inward * last).toPrecision(INPUT_DIGITS));
 }
 
 /** An input's figure with as few digits as carry it: 51, 2.2, 0.0866; in `shown`, with its label. */
-export const showIn = (value: number, shown: UnitName): string =>
-  withUnit(inputDigits(value, shown).replace('-', '−'), shown);
+export const showIn = (value: number, shown: UnitName, step?: number): string =>
+  withUnit(inputDigits(value, shown, step).replace('-', '−'), shown);
 
-/** The same in the unit in which a figure of its size is shown. */
-export const showInput = (value: number, unit: UnitName, lengths: LengthDisplay): string =>
-  showIn(value, shownUnit([value], unit, lengths));
+/** The same in the unit in which a figure of its size is shown, or of the largest of `among`. */
+export const showInput = (
+  value: number,
+  unit: UnitName,
+  lengths: LengthDisplay,
+  step?: number,
+  among: readonly number[] = [],
+): string => showIn(value, shownUnit([value, ...among], unit, lengths), step);
 
 /** A figure with fixed decimals of its home unit, for a sentence that follows the choice of lengths. */
 export const showFixed = (

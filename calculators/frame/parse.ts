@@ -1,7 +1,7 @@
 import { convert } from '../maths/units/units.ts';
 import { exampleWords } from './examples.ts';
 import { unitTyped } from './typed-units.ts';
-import { quantityNouns, units, type UnitName } from './units.ts';
+import { quantityNouns, units, type Quantity, type UnitName } from './units.ts';
 
 export type Parsed =
   | { readonly kind: 'value'; readonly value: number }
@@ -18,7 +18,17 @@ const LONGEST_QUOTE = 40;
 /** Beyond any figure of any quantity, and far enough from overflow to be reckoned with. */
 const LARGEST = 1e100;
 
-export const quote = (text: string): string =>
+/**
+ * Stands in a kept text between a figure that was typed bare and the unit that it was read in (a word
+ * joiner, which nobody sees): what is quoted to the reader is what the reader typed.
+ */
+export const IMPLIED = '\u2060';
+/** A kept text as it is shown and written in an address. */
+export const withoutMarks = (text: string): string => text.replaceAll(IMPLIED, '');
+
+export const quote = (kept: string): string => quoted(kept.split(IMPLIED)[0]!);
+
+const quoted = (text: string): string =>
   `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE).replace(/\p{Surrogate}$/u, '')}…` : text}”`;
 
 interface Pieces {
@@ -48,11 +58,22 @@ function split(text: string): Pieces | undefined {
 
 /** Splits typed text into its number and its unit, or nothing when it does not start as a number. */
 export function numberAndUnit(text: string): { number: string; unit: string } | undefined {
-  const trimmed = text.trim();
+  const trimmed = withoutMarks(text).trim();
   const pieces = split(trimmed);
   if (!pieces) return undefined;
   const end = trimmed.length - pieces.unit.length;
   return { number: trimmed.slice(0, end).trim(), unit: pieces.unit };
+}
+
+/** Where a piston's place is carried from a length to an angle and back. */
+const PLACE =
+  'A place of the piston is turned from degrees into a length, or back, by the calculator Piston position.';
+
+/** What a unit of a length or an angle measures, where the other of the two is asked for. */
+function elsewhere(unit: string, quantity: Quantity): string | undefined {
+  const other = quantity === 'length' ? 'angle' : 'length';
+  if (quantity !== 'length' && quantity !== 'angle') return undefined;
+  return unitTyped(unit, other).kind === 'unit' ? quantityNouns[other] : undefined;
 }
 
 /** An angle in degrees and minutes: 24°30′. */
@@ -93,7 +114,7 @@ export function parse(
       : bad(`${quote(text)} is larger than any ${noun.replace(/^an? /, '')} there is.`);
   const unreadable = (): Parsed => bad(`${quote(text)} cannot be read as ${noun}.`);
 
-  const trimmed = text.trim();
+  const trimmed = withoutMarks(text).trim();
   const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;
   if (angle) return angle;
   const pieces = split(trimmed);
@@ -107,6 +128,13 @@ export function parse(
   const typed = unitTyped(pieces.unit, quantity);
   if (typed.kind === 'unit') return figure(convert(value, typed.unit, factor ?? typed.unit));
   if (typed.kind === 'refused') return { kind: 'bad', sentence: typed.sentence };
+  const other = elsewhere(pieces.unit, quantity);
+  if (other !== undefined) {
+    return {
+      kind: 'bad',
+      sentence: `${quote(text)} is ${other}, and this field takes ${noun}. ${PLACE}`,
+    };
+  }
   return /^[\p{L}\p{M}µμ°"″'%²³/. ]{1,12}$/u.test(pieces.unit)
     ? bad(`${quote(pieces.unit)} is not a unit this field knows.`)
     : unreadable();

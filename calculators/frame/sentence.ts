@@ -1,7 +1,12 @@
-import { showFixed } from './format.ts';
+import { showFigure, withUnit } from './format.ts';
 import type { LengthDisplay } from './units.ts';
 
-const MILLIMETRES = /([−-]?)(\d+(?:\.(\d+))?) mm\b(?![²³/])/g;
+const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
+/** One figure, or several that share the unit: “0.5 mm”, “210 × 297 mm”. */
+const MILLIMETRES = new RegExp(
+  String.raw`(${FIGURE}(?:(?: to | and | or | × )${FIGURE})*) mm\b(?![²³/])`,
+  'gu',
+);
 
 /**
  * A sentence of the maths package, which knows millimetres only, in the reader's lengths: each figure
@@ -9,9 +14,15 @@ const MILLIMETRES = /([−-]?)(\d+(?:\.(\d+))?) mm\b(?![²³/])/g;
  */
 export function sentenceIn(sentence: string, lengths: LengthDisplay): string {
   if (lengths === 'mm') return sentence;
-  return sentence.replaceAll(
-    MILLIMETRES,
-    (_, sign: string, figure: string, decimals: string | undefined) =>
-      showFixed((sign === '' ? 1 : -1) * Number(figure), 'mm', decimals?.length ?? 0, lengths),
-  );
+  return sentence.replaceAll(MILLIMETRES, (_, figures: string) => {
+    const valueOf = (figure: string): number => Number(figure.replace('−', '-'));
+    const parts = figures.match(new RegExp(FIGURE, 'gu'))!;
+    const among = parts.map(valueOf);
+    const show = (figure: string) =>
+      showFigure(valueOf(figure), 'mm', figure.split('.')[1]?.length ?? 0, lengths, undefined, {
+        among,
+      });
+    const turned = figures.replaceAll(new RegExp(FIGURE, 'gu'), (figure) => show(figure).figure);
+    return withUnit(turned, show(parts[0]!).unit);
+  });
 }

@@ -1,3 +1,4 @@
+import { proseIn } from './prose.ts';
 import { showFigure, type Shown } from './format.ts';
 import type { ResultSpec, ResultValue } from './types.ts';
 import type { LengthDisplay } from './units.ts';
@@ -8,7 +9,8 @@ export function wordsOf(
   lengths: LengthDisplay,
 ): { readonly label: string; readonly help: string } {
   const { label, help } = spec;
-  return lengths === 'in' && spec.inInches ? spec.inInches : { label, help };
+  if (lengths === 'in' && spec.inInches) return spec.inInches;
+  return { label: proseIn(label, lengths), help: proseIn(help, lengths) };
 }
 
 /** A result as it is shown. `column` holds all figures of its column, which share a unit. */

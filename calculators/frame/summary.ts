@@ -53,13 +53,13 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
   if (field.kind === 'choice') {
     return { label: field.label, text: field.options[field.value] ?? field.value };
   }
-  const { label } = field.spec;
+  const { label, step } = field.spec;
   const shown = fieldUnit(field.spec, lengths);
   if (field.kind === 'list') {
-    return { label, text: field.value.map((v) => showIn(v, shown)).join(', ') };
+    return { label, text: field.value.map((v) => showIn(v, shown, step)).join(', ') };
   }
   if (field.value === undefined) return undefined;
-  return { label, text: showIn(field.value, shown) };
+  return { label, text: showIn(field.value, shown, step) };
 }
 
 /** Inputs, as lines for people; none for one that has no figure yet. */

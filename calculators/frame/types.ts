@@ -220,7 +220,8 @@ export interface Download<I extends Inputs = Inputs> {
   readonly name: string;
   readonly label: string;
   readonly type: string;
-  make(values: ValuesOf<I>): Promise<string | Uint8Array>;
+  /** What it is lettered with follows `lengths`; its size never does. */
+  make(values: ValuesOf<I>, lengths: LengthDisplay): Promise<string | Uint8Array>;
 }
 
 export interface Calculator<I extends Inputs = Inputs, R extends Results = Results> {

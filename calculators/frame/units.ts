@@ -121,6 +121,9 @@ const inHome: Partial<Record<UnitName, number>> = {
 /** `value` in its home unit, expressed in `shown`. */
 export const toShown = (value: number, shown: UnitName): number => value / (inHome[shown] ?? 1);
 
+/** `value` as shown in `shown`, brought back to its home unit. */
+export const fromShown = (value: number, shown: UnitName): number => value * (inHome[shown] ?? 1);
+
 /** `value` in `home`, expressed in the unit in which it is shown. */
 export function toDisplay(value: number, home: UnitName, lengths: LengthDisplay): number {
   return toShown(value, displayUnit(home, lengths));
@@ -128,7 +131,7 @@ export function toDisplay(value: number, home: UnitName, lengths: LengthDisplay)
 
 /** `value` as shown, brought back to the home unit. */
 export function fromDisplay(value: number, home: UnitName, lengths: LengthDisplay): number {
-  return value * (inHome[displayUnit(home, lengths)] ?? 1);
+  return fromShown(value, displayUnit(home, lengths));
 }
 
 /** How to name a quantity in a sentence. */

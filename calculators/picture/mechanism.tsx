@@ -1,5 +1,5 @@
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { fixed } from '../frame/format.ts';
+import type { LengthDisplay } from '../frame/units.ts';
+import { fixed, showFixed } from '../frame/format.ts';
 import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { hundredth } from '../maths/numeric/steps.ts';
 
@@ -40,8 +40,7 @@ export function Mechanism({ geometry, angle, lengths }: Props) {
   const crown = pin.y - crownAbovePin * scale;
   const half = (bore / 2) * scale;
   const wall = at(0, topHeight - stroke - skirtBelowPin).y;
-  const unit = units[displayUnit('mm', lengths)].label;
-  const shown = `${fixed(toDisplay(travel, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${unit}`;
+  const shown = showFixed(travel, 'mm', 2, lengths);
   const right = pin.x + half + 8;
 
   return (

@@ -1,5 +1,5 @@
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { fixed } from '../frame/format.ts';
+import { fixed, showFixed } from '../frame/format.ts';
 import { travelBefore, velocityAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { Chart, Guides } from './chart.tsx';
 import { Band, Curve } from './curve.tsx';
@@ -65,7 +65,7 @@ export function TravelPlot(props: Props) {
   const travel = travelBefore(geometry, angle);
   const slope = Math.abs(velocityAt(geometry, -angle));
   const half = Math.max(travelSpread, angleSpread * slope);
-  const words = `${fixed(shown(travel), lengths === 'in' ? 4 : 2)} ${unit} before the top, ${fixed(angle, 1)} degrees`;
+  const words = `${showFixed(travel, 'mm', 2, lengths)} before the top, ${fixed(angle, 1)} degrees`;
 
   return (
     <Chart

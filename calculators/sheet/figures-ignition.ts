@@ -257,7 +257,7 @@ export const ignitionFigures = {
   'plug-gap': {
     group: coil,
     label: 'Plug gap',
-    help: 'Between the electrodes of the sparking plug. No manual: 0.4 to 0.6 mm (16 to 24 thou) is common practice, a start and not a limit; the smaller with a 6 V or a magneto ignition.',
+    help: 'Between the electrodes of the sparking plug. No manual: 0.4 to 0.6 mm is common practice, a start and not a limit; the smaller with a 6 V or a magneto ignition.',
     unit: 'mm',
     min: 0.1,
     max: 3,

@@ -60,7 +60,7 @@ export const proofFigures = {
   squish: {
     group: geometry,
     label: 'Squish',
-    help: 'Least room between crown and head at the top. No manual: 0.8 to 1.2 mm (0.03 to 0.05 in) is common practice for bores of 50 to 60 mm and up to 7000 rpm, about 1.5 to 2 % of the bore; a start and not a limit. The larger with loose rods and bearings.',
+    help: 'Least room between crown and head at the top. No manual: 0.8 to 1.2 mm is common practice for bores of 50 to 60 mm and up to 7000 rpm, about 1.5 to 2 % of the bore; a start and not a limit. The larger with loose rods and bearings.',
     measure:
       'Two pieces of soft solder held with grease along the pin’s line, so that the piston does not rock; turn over the top by hand and measure the flat with a micrometer. Take it on both sides.',
     unit: 'mm',

@@ -66,7 +66,7 @@ function squishAfter({ engine, lengths }: Case, index: number, change: number): 
 }
 
 const needsCrank = (engine: Engine): string =>
-  `By how many millimetres the barrel moves follows from ${named(missingOf(engine))}: enter what is missing in the sheet. Raising it adds as much to the squish, and lowering it takes as much off.`;
+  `By how much the barrel moves follows from ${named(missingOf(engine))}: enter what is missing in the sheet. Raising it adds as much to the squish, and lowering it takes as much off.`;
 
 /** How far the barrel moves, mm, positive upwards, for the port to open at another angle. */
 const barrelMove = (crank: SliderCrank, from: number, to: number): number | string =>

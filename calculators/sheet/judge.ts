@@ -1,4 +1,6 @@
 import { showInput } from '../frame/format.ts';
+import { proseIn } from '../frame/prose.ts';
+import { sentenceIn } from '../frame/sentence.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
@@ -124,9 +126,13 @@ function judgeEntries(
     judgeEach({ engine, reading, entries, tolerance, lengths, past }),
   );
   const corrected = judged.rows.some(({ result }) => result === 'fail');
-  return corrected && reading.moves !== undefined
-    ? { ...judged, whole: [...judged.whole, reading.moves] }
-    : judged;
+  const moves = corrected && reading.moves !== undefined ? [proseIn(reading.moves, lengths)] : [];
+  return {
+    ...judged,
+    // What the maths package says of a reading that makes no engine is in millimetres.
+    rows: judged.rows.map((row) => ({ ...row, words: sentenceIn(row.words, lengths) })),
+    whole: [...judged.whole.map((sentence) => sentenceIn(sentence, lengths)), ...moves],
+  };
 }
 
 /** Judges a step's readings against the sheet's figures, with the least correction for each. */
@@ -147,7 +153,8 @@ export function askedAsFound(engine: Engine, id: StepId, lengths: LengthDisplay)
     result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
   );
   if (asked.length === 0) return [];
-  return [...asked, ...whole.filter((sentence) => sentence !== reading.moves)];
+  const moves = proseIn(reading.moves ?? '', lengths);
+  return [...asked, ...whole.filter((sentence) => sentence !== moves)];
 }
 
 /** What a step is set to: "0.4 mm ± 0.02 mm". */
@@ -159,7 +166,9 @@ export function targetWords(
   const { reading, figures: own } = steps[id];
   const { figures } = engine;
   const show = (key: FigureKey): string =>
-    figures[key] === undefined ? '…' : showInput(figures[key], sheetFigures[key].unit, lengths);
+    figures[key] === undefined
+      ? '…'
+      : showInput(figures[key], sheetFigures[key].unit, lengths, sheetFigures[key].step);
   if (!reading) {
     return own?.map((key) => `${sheetFigures[key].label.toLowerCase()} ${show(key)}`).join(', ');
   }

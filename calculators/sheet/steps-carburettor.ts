@@ -123,7 +123,7 @@ export const carburettorSteps = {
   slides: {
     stage: 'carburettors',
     title: 'Bring the slides together',
-    why: 'A slide that opens first does the work of the others. At a small opening a tenth of a millimetre is a large share of it.',
+    why: 'A slide that opens first does the work of the others. At a small opening 0.1 mm is a large share of it.',
     how: [
       'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters: out raises the slide.',
       'Then see that every one shuts on its idle screw, and that the bars, turned both ways, do not pull a cable.',

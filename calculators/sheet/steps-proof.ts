@@ -104,7 +104,7 @@ export const proofSteps = {
       'head-volume':
         'A head that was skimmed comes nearer to the piston; one on a thicker gasket stands further off.',
       exhaust:
-        'The barrel was raised or lowered, and the squish grows or shrinks with it, millimetre for millimetre.',
+        'The barrel was raised or lowered, and the squish grows or shrinks with it by as much.',
       leak: 'A new head or base gasket squeezes to another thickness.',
     },
     readAnew: ['clearance', 'head-volume', 'exhaust'],

@@ -10,8 +10,8 @@ import { boxName, order, steps, type StepId } from './steps.ts';
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
   const value = engine.figures[key];
-  const { label, unit } = sheetFigures[key];
-  return `${label}: ${value === undefined ? 'not entered' : showInput(value, unit, lengths)}`;
+  const { label, unit, step } = sheetFigures[key];
+  return `${label}: ${value === undefined ? 'not entered' : showInput(value, unit, lengths, step)}`;
 }
 
 /** One box in words: "0.36 mm, left 0.4 mm". */
@@ -34,7 +34,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
   const state = stateWords[progress.state].toLowerCase();
   if (!reading) return `${title}: ${state}`;
   const { found, left } = readingOf(engine, id);
-  const show = (value: number): string => showInput(value, reading.unit, lengths);
+  const show = (value: number): string => showInput(value, reading.unit, lengths, reading.step);
   const boxes = Array.from(
     { length: cylindersOf(engine) },
     (_, i) => `${String(i + 1)}) ${boxWords(found[i], left[i], show)}`,

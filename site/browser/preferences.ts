@@ -1,6 +1,7 @@
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
-const KEY = 'gudgeon.lengths';
+/** Where the choice is kept. The page's guard reads it too, before anything is painted. */
+export const KEY = 'gudgeon.lengths';
 const CHANGED = 'gudgeon:lengths';
 
 /** The remembered length display. Storage may be forbidden; then mm, for this page only. */
@@ -12,6 +13,11 @@ export function rememberedLengths(): LengthDisplay {
   }
 }
 
+/** For what no script draws anew: the style sheet shows it in the page's lengths. */
+function markPage(lengths: LengthDisplay): void {
+  document.documentElement.dataset.lengths = lengths;
+}
+
 /** Remembers the choice and tells every calculator on the page. */
 export function rememberLengths(lengths: LengthDisplay): void {
   try {
@@ -19,6 +25,7 @@ export function rememberLengths(lengths: LengthDisplay): void {
   } catch {
     // Storage is full or forbidden: the choice still holds for this page.
   }
+  markPage(lengths);
   window.dispatchEvent(new CustomEvent<LengthDisplay>(CHANGED, { detail: lengths }));
 }
 
@@ -28,7 +35,9 @@ export function watchLengths(callback: (lengths: LengthDisplay) => void): () => 
     callback((event as CustomEvent<LengthDisplay>).detail);
   };
   const elsewhere = (event: StorageEvent): void => {
-    if (event.key === KEY) callback(rememberedLengths());
+    if (event.key !== KEY) return;
+    markPage(rememberedLengths());
+    callback(rememberedLengths());
   };
   window.addEventListener(CHANGED, here);
   window.addEventListener('storage', elsewhere);

@@ -1,4 +1,5 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Downloads } from './take-away/Downloads.tsx';
 import { Others, Tables } from './Results.tsx';
@@ -36,7 +37,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
           <p class="caution-title">Take care</p>
           <ul>
             {(cautions as readonly string[]).map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution}>{proseIn(caution, lengths)}</li>
             ))}
           </ul>
         </div>

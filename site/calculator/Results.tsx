@@ -1,6 +1,7 @@
 import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { wordsOf } from '../../calculators/frame/show-result.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import { rowLabel } from '../../calculators/frame/summary.ts';
 import {
   Absent,
@@ -77,6 +78,9 @@ export function Others({ calculator, evaluation, lengths }: Props) {
   );
 }
 
+/** With so many columns of figures a row is stacked on a phone, each figure below its label. */
+const LEAST_TO_STACK = 3;
+
 interface Row {
   readonly suffix: string;
   readonly index: number;
@@ -116,16 +120,22 @@ function Table({
   const besides = new Map(
     columns.map(([name]) => [name, whoseBeside(calculator, evaluation, name)] as const),
   );
+  const caption = proseIn(table.caption, lengths);
+  const labels = columns.map(([, spec]) => wordsOf(spec, lengths).label);
+  const stacks = columns.length >= LEAST_TO_STACK;
   return (
-    <div class="table-wrap" role="region" aria-label={table.caption} tabIndex={0}>
-      <table>
-        <caption>{table.caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{table.rowHeading}</th>
-            {columns.map(([name, spec]) => (
-              <th scope="col" key={name}>
-                {wordsOf(spec, lengths).label}
+    <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
+      {/* The roles stand where a style sheet that stacks the cells would take them away. */}
+      <table role="table" class={stacks ? 'stacks' : undefined}>
+        <caption>{caption}</caption>
+        <thead role="rowgroup">
+          <tr role="row">
+            <th scope="col" role="columnheader">
+              {table.rowHeading}
+            </th>
+            {columns.map(([name], column) => (
+              <th scope="col" role="columnheader" key={name}>
+                {labels[column]}
                 {besides.get(name) === undefined ? null : (
                   <span class="whose-beside">{besides.get(name)}</span>
                 )}
@@ -133,21 +143,29 @@ function Table({
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody role="rowgroup">
           {rows.map((row) => {
             const { index, inner } = row;
             const words = verdictOf(calculator, evaluation, id, lengths, index, inner);
             return (
               <Fragment key={row.suffix}>
-                <tr>
-                  <th scope="row" rowSpan={words ? 2 : 1}>
+                <tr role="row">
+                  <th scope="row" role="rowheader" rowSpan={words ? 2 : 1}>
                     {rowLabel(calculator, id, evaluation.values, lengths, index, inner)}
                   </th>
-                  {columns.map(([name, spec]) => {
+                  {columns.map(([name, spec], column) => {
                     const value = cell(evaluation, name, row);
                     const flat = `${name}-${row.suffix}`;
                     return (
-                      <td key={name}>
+                      <td
+                        key={name}
+                        role="cell"
+                        data-label={
+                          stacks
+                            ? [labels[column], besides.get(name)].filter(Boolean).join(': ')
+                            : undefined
+                        }
+                      >
                         {value === undefined ? (
                           <span class="none">none</span>
                         ) : (
@@ -166,8 +184,8 @@ function Table({
                 </tr>
                 {/* Below the figures, so that a narrow screen does not push it out of sight. */}
                 {words ? (
-                  <tr>
-                    <td class="row-words" colSpan={columns.length}>
+                  <tr role="row">
+                    <td class="row-words" role="cell" colSpan={columns.length}>
                       <span class="row-heading">{table.verdict!.heading}:</span> {words}
                     </td>
                   </tr>

@@ -1,8 +1,11 @@
 import type { ChoiceField } from '../../calculators/frame/fields.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
 interface Props {
   readonly field: ChoiceField;
+  readonly lengths: LengthDisplay;
   readonly idPrefix: string;
   /** The word that marks a choice which nobody made. */
   readonly mark?: string | undefined;
@@ -10,7 +13,7 @@ interface Props {
   readonly onCommit: () => void;
 }
 
-export function ChoiceInput({ field, idPrefix, mark, onText, onCommit }: Props) {
+export function ChoiceInput({ field, lengths, idPrefix, mark, onText, onCommit }: Props) {
   const id = fieldId(idPrefix, field.key);
   const choose = (value: string): void => {
     onText(field.key, value);
@@ -25,7 +28,7 @@ export function ChoiceInput({ field, idPrefix, mark, onText, onCommit }: Props) 
       <legend>{field.label}</legend>
       <Mark id={id} mark={mark} />
       <p class="field-help" id={`${id}-help`}>
-        {field.help}
+        {proseIn(field.help, lengths)}
       </p>
       <div class="options">
         {Object.entries(field.options).map(([value, label]) => (
@@ -41,11 +44,11 @@ export function ChoiceInput({ field, idPrefix, mark, onText, onCommit }: Props) 
                 if (field.value === value && field.origin === 'example') choose(value);
               }}
             />
-            <span>{label}</span>
+            <span>{proseIn(label, lengths)}</span>
           </label>
         ))}
       </div>
-      <FieldNotes id={id} field={field} measure={field.measure} />
+      <FieldNotes id={id} field={field} measure={field.measure} lengths={lengths} />
     </fieldset>
   );
 }

@@ -1,4 +1,6 @@
 import type { Field } from '../../calculators/frame/fields.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
 
@@ -22,10 +24,11 @@ interface Props {
   readonly field: Field;
   readonly note?: string | undefined;
   readonly measure?: string | undefined;
+  readonly lengths: LengthDisplay;
 }
 
 /** What stands under a field: how it was read, what is wrong, how to measure it. */
-export function FieldNotes({ id, field, note, measure }: Props) {
+export function FieldNotes({ id, field, note, measure, lengths }: Props) {
   return (
     <>
       {note === undefined ? null : <p class="field-note">{note}</p>}
@@ -40,7 +43,7 @@ export function FieldNotes({ id, field, note, measure }: Props) {
       {measure === undefined ? null : (
         <details class="field-measure">
           <summary>How to measure it</summary>
-          <p>{measure}</p>
+          <p>{proseIn(measure, lengths)}</p>
         </details>
       )}
     </>

@@ -3,6 +3,7 @@ import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { readAs, textInField, textToKeep } from './field-text.ts';
@@ -41,8 +42,8 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
     // A round figure in the unit shown: 0.05 mm steps as 2 thou.
     const size = Number(toShown(spec.step, shown).toPrecision(1));
     const next = onStep(toShown(field.value ?? spec.min, shown) + by * size, size);
-    const low = edgeIn(spec.min, shown, 1);
-    const high = edgeIn(spec.max, shown, -1);
+    const low = edgeIn(spec.min, shown, 1, spec.step);
+    const high = edgeIn(spec.max, shown, -1, spec.step);
     type(plainText(Math.min(high, Math.max(low, next))));
   };
   const keys = (event: KeyboardEvent): void => {
@@ -63,7 +64,7 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
       <label for={id}>{spec.label}</label>
       <Mark id={id} mark={mark} />
       <p class="field-help" id={`${id}-help`}>
-        {spec.help}
+        {proseIn(spec.help, lengths)}
       </p>
       <div class="field-row">
         <button type="button" class="step" aria-label={`Less ${name}`} onClick={() => step(-1)}>
@@ -92,7 +93,13 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
         </button>
       </div>
       {origin === undefined ? null : <p class="field-note">{origin}</p>}
-      <FieldNotes id={id} field={field} note={readAs(field, lengths)} measure={spec.measure} />
+      <FieldNotes
+        id={id}
+        field={field}
+        note={readAs(field, lengths)}
+        measure={spec.measure}
+        lengths={lengths}
+      />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { ListField } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { useState } from 'preact/hooks';
 import { listToKeep, textInList } from './field-text.ts';
@@ -38,7 +39,7 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
       <label for={id}>{field.spec.label}</label>
       <Mark id={id} mark={mark} />
       <p class="field-help" id={`${id}-help`}>
-        {field.spec.help}
+        {proseIn(field.spec.help, lengths)}
       </p>
       <div class="field-row">
         <span class="field-box">
@@ -64,7 +65,13 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
         </span>
       </div>
       {origin === undefined ? null : <p class="field-note">{origin}</p>}
-      <FieldNotes id={id} field={field} note={note} measure={field.spec.measure} />
+      <FieldNotes
+        id={id}
+        field={field}
+        note={note}
+        measure={field.spec.measure}
+        lengths={lengths}
+      />
     </div>
   );
 }

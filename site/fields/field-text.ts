@@ -1,4 +1,5 @@
 import {
+  IN_OR_THOU,
   listParts,
   type FieldSpec,
   type FigureField,
@@ -6,7 +7,7 @@ import {
 } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
-import { numberAndUnit } from '../../calculators/frame/parse.ts';
+import { IMPLIED, numberAndUnit, withoutMarks } from '../../calculators/frame/parse.ts';
 import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
 import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
 
@@ -15,7 +16,13 @@ const apart = ({ number, unit }: { number: string; unit: string }): string =>
   unit === '' ? number : `${number} ${unit}`;
 
 /** One figure's text as it stands in a field that shows it in `shown`. */
-function textIn(text: string, value: number | undefined, home: UnitName, shown: UnitName): string {
+function textIn(
+  kept: string,
+  value: number | undefined,
+  { unit: home, step }: FieldSpec,
+  shown: UnitName,
+): string {
+  const text = withoutMarks(kept);
   const pieces = numberAndUnit(text);
   if (!pieces) return text;
   if (isHomeUnit(pieces.unit, home)) {
@@ -24,7 +31,7 @@ function textIn(text: string, value: number | undefined, home: UnitName, shown: 
     }
     return value === undefined
       ? apart({ ...pieces, unit: units[home].token })
-      : inputDigits(value, shown);
+      : inputDigits(value, shown, step);
   }
   if (shown !== home && isHomeUnit(pieces.unit, shown)) return pieces.number;
   // “18thou”, as a link has it; but 24°30′ is written together, and what was refused stays as it is.
@@ -38,23 +45,19 @@ function textIn(text: string, value: number | undefined, home: UnitName, shown: 
  * digits as an input has; one typed in a unit of its own (18 thou) stays as it was typed.
  */
 export function textInField(field: FigureField, lengths: LengthDisplay): string {
-  const { unit } = field.spec;
   const read = field.problem === undefined ? field.value : undefined;
-  return textIn(field.text, read, unit, fieldUnit(field.spec, lengths));
+  return textIn(field.text, read, field.spec, fieldUnit(field.spec, lengths));
 }
 
 /** The same for several figures in one field. */
 export function textInList(field: ListField, lengths: LengthDisplay): string {
   const { unit } = field.spec;
   const shown = fieldUnit(field.spec, lengths);
-  if (field.problem !== undefined || shown === unit) return field.text;
+  if (field.problem !== undefined || shown === unit) return withoutMarks(field.text);
   return listParts(field.text)
-    .map((part, i) => textIn(part, field.value[i], unit, shown))
+    .map((part, i) => textIn(part, field.value[i], field.spec, shown))
     .join(' ');
 }
-
-/** Said as the unit of a figure that may be either: no field reads it, and its sentence asks. */
-const IN_OR_THOU = 'in or thou';
 
 /** Whether a bare figure in a field of thou looks like one in inches: 0.014 for 14 thou. */
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
@@ -71,8 +74,8 @@ export function textToKeep(
   const pieces = numberAndUnit(typed);
   if (pieces?.unit !== '') return typed;
   return isDoubtful(pieces.number, spec, shown)
-    ? `${pieces.number} ${IN_OR_THOU}`
-    : `${pieces.number}${units[shown].token}`;
+    ? `${pieces.number}${IMPLIED}${IN_OR_THOU}`
+    : `${pieces.number}${IMPLIED}${units[shown].token}`;
 }
 
 /** The same for several figures in one field, where any of them is typed bare. */
@@ -93,7 +96,7 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   const home = isHomeUnit(pieces.unit, unit);
   if (shown !== unit) {
     const asShown = home || isHomeUnit(pieces.unit, shown);
-    return `= ${showIn(field.value, asShown ? unit : shown)}`;
+    return `= ${showIn(field.value, asShown ? unit : shown, field.spec.step)}`;
   }
   return home && !/[,/⁄¼-¾⅐-⅞]/u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
 }

@@ -1,12 +1,19 @@
+import { proseIn } from '../../calculators/frame/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import type { Step } from '../../calculators/sheet/steps.ts';
 
+interface Props {
+  readonly step: Step;
+  readonly lengths: LengthDisplay;
+}
+
 /** What to do at a step, one act after another. */
-export function HowTo({ step: { how } }: { readonly step: Step }) {
-  if (how.length === 1) return <p>{how[0]}</p>;
+export function HowTo({ step: { how }, lengths }: Props) {
+  if (how.length === 1) return <p>{proseIn(how[0]!, lengths)}</p>;
   return (
     <ol class="task-how">
       {how.map((act) => (
-        <li key={act}>{act}</li>
+        <li key={act}>{proseIn(act, lengths)}</li>
       ))}
     </ol>
   );

@@ -26,7 +26,7 @@ export function Outline() {
                   <span class="task-title">{title}</span>
                 </summary>
                 <p>{why}</p>
-                <HowTo step={steps[id]} />
+                <HowTo step={steps[id]} lengths="mm" />
                 <p>With: {tool}.</p>
                 {caution === undefined ? null : <p class="caution">{caution}</p>}
               </details>

@@ -1,4 +1,4 @@
-import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
@@ -6,7 +6,7 @@ import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/f
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
 import { concerned, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
-import { order, steps } from '../../calculators/sheet/steps.ts';
+import { order, steps, type StepReading } from '../../calculators/sheet/steps.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -17,8 +17,14 @@ interface Props {
 const MOST_KEPT = 4;
 const MOST_NOTES = 300;
 
-const figureIn = (entry: Entry | undefined, shown: UnitName): string =>
-  entry === null || entry === undefined ? '' : inputDigits(entry, shown).replace('-', '−');
+const figureIn = (
+  entry: Entry | undefined,
+  reading: StepReading,
+  lengths: LengthDisplay,
+): string =>
+  entry === null || entry === undefined
+    ? ''
+    : inputDigits(entry, fieldUnit(reading, lengths), reading.step).replace('-', '−');
 
 function Figures({ engine, lengths }: Props) {
   return (
@@ -36,7 +42,11 @@ function Figures({ engine, lengths }: Props) {
                 return (
                   <div key={key}>
                     <dt>{label}</dt>
-                    <dd>{value === undefined ? units[shown].label : showIn(value, shown)}</dd>
+                    <dd>
+                      {value === undefined
+                        ? units[shown].label
+                        : showIn(value, shown, sheetFigures[key].step)}
+                    </dd>
                   </div>
                 );
               })}
@@ -98,10 +108,10 @@ function Steps({ engine, lengths }: Props) {
               {reading ? (
                 cylinders.map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>
-                    {figureIn(found[i], fieldUnit(reading, lengths))}
+                    {figureIn(found[i], reading, lengths)}
                   </td>,
                   <td class="pen" key={`left ${String(i)}`}>
-                    {figureIn(left[i], fieldUnit(reading, lengths))}
+                    {figureIn(left[i], reading, lengths)}
                   </td>,
                 ])
               ) : (

@@ -15,6 +15,7 @@ import {
 } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showInput } from '../../calculators/frame/format.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import { units } from '../../calculators/frame/units.ts';
 import type { Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
@@ -159,7 +160,13 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
   );
 }
 
-function Again({ id, engine, progress, edit }: Pick<Props, 'id' | 'engine' | 'progress' | 'edit'>) {
+function Again({
+  id,
+  engine,
+  progress,
+  lengths,
+  edit,
+}: Pick<Props, 'id' | 'engine' | 'progress' | 'lengths' | 'edit'>) {
   if (progress.because.length === 0) return null;
   const anew = needsReading(id, progress.because);
   const { reading } = steps[id];
@@ -175,7 +182,8 @@ function Again({ id, engine, progress, edit }: Pick<Props, 'id' | 'engine' | 'pr
       <ul>
         {progress.because.map((other) => (
           <li key={other}>
-            <b>{steps[other].title}</b> was changed since. {reopening(id, other)}
+            <b>{steps[other].title}</b> was changed since.{' '}
+            {proseIn(reopening(id, other) ?? '', lengths)}
           </li>
         ))}
       </ul>
@@ -251,12 +259,12 @@ export function StepCard(props: Props) {
           Comes after: {progress.waits.map((other) => steps[other].title.toLowerCase()).join('; ')}.
         </p>
       ) : null}
-      <p class="task-why">{step.why}</p>
-      <HowTo step={step} />
+      <p class="task-why">{proseIn(step.why, lengths)}</p>
+      <HowTo step={step} lengths={lengths} />
       <dl class="task-facts">
         <div>
           <dt>With</dt>
-          <dd>{step.tool}</dd>
+          <dd>{proseIn(step.tool, lengths)}</dd>
         </div>
         {target === undefined ? null : (
           <div>
@@ -268,7 +276,7 @@ export function StepCard(props: Props) {
       {step.caution === undefined ? null : (
         <div class="caution">
           <p class="caution-title">Take care</p>
-          <p>{step.caution}</p>
+          <p>{proseIn(step.caution, lengths)}</p>
         </div>
       )}
       <Missing {...props} />

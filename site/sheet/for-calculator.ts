@@ -59,16 +59,16 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
   const { value } = place;
   if (place.kind === 'figure') {
     const { key } = place;
-    const { label, unit } = sheetFigures[key];
+    const { label, unit, step } = sheetFigures[key];
     return {
-      label: `${label}: ${showInput(value, unit, lengths)}`,
+      label: `${label}: ${showInput(value, unit, lengths, step)}`,
       send: (engine) => setFigure(engine, key, value),
     };
   }
   const { step, index } = place;
   const reading = steps[step].reading!;
   return {
-    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths)}`,
+    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths, reading.step)}`,
     send: (engine) => setEntry(engine, step, 'found', index, value),
   };
 }

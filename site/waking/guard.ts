@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { KEY } from '../browser/preferences.ts';
 
 /**
  * What stands in the head of a page whose address may hold figures, within the page itself: it has
@@ -6,6 +7,7 @@ import { createHash } from 'node:crypto';
  *
  * `data-asked` on the document: the address holds figures that the page has not read yet, so no
  * figure that the server worked out may be seen. `data-failed`: a script of the page did not come.
+ * `data-lengths`: the reader's remembered lengths, for texts that no script draws.
  * What was typed meanwhile is kept for the page that is loaded again, as kept-work.ts does and reads.
  * `data-part` of the script itself names the part of the address that may hold them.
  */
@@ -13,6 +15,7 @@ export const guardScript = [
   '(()=>{',
   'const page=document.documentElement.dataset,{part}=document.currentScript.dataset;',
   'if(part&&location[part].length>1)page.asked="";',
+  `try{page.lengths=localStorage.getItem("${KEY}")==="in"?"in":"mm"}catch{}`,
   'const fail=()=>{if(page.ready===undefined||page.asked!==undefined)page.failed=""};',
   'addEventListener("error",e=>{if(e.target instanceof HTMLScriptElement)fail()},true);',
   'const keep=()=>{const name="gudgeon.typed",{pathname}=location,old=JSON.parse(sessionStorage.getItem(name));',

@@ -1,5 +1,6 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { addressText } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
 import { exampleWords } from '../../calculators/frame/examples.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
@@ -8,7 +9,7 @@ import { edgeIn } from '../../calculators/frame/format.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { inputLines, resultLines } from '../../calculators/frame/summary.ts';
 import { Absent, type ResultSpec, type TableSpec } from '../../calculators/frame/types.ts';
-import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { figureKeys, figureSpec } from '../../calculators/sheet/figures.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';
@@ -27,6 +28,9 @@ const digitsOf = (figure: string): number =>
     .replace('.', '')
     .replace(/^0+/, '')
     .replace(/0+$/, '').length;
+
+/** The place of the last digit of a figure, a whole one or finer: 0.01 for 2.25. */
+const placeOf = (figure: number): number => 10 ** -(String(figure).split('.')[1]?.length ?? 0);
 
 const read = (spec: FieldSpec, text: string, lengths: LengthDisplay): FigureField =>
   readFigure('x', spec, text, undefined, undefined, { lengths });
@@ -62,8 +66,18 @@ describe('a figure in millimetres, shown in inches and typed back', () => {
       const text = textInField(field, 'in');
       expect(digitsOf(text)).toBeLessThanOrEqual(shown === spec.unit ? 12 : IN_A_FIELD);
       const back = read(spec, textToKeep(text, field, 'in'), 'in').value!;
-      const dust = 1e-12 + Math.abs(figure) * 10 ** (1 - IN_A_FIELD);
-      expect(Math.abs(back - figure), text).toBeLessThanOrEqual(dust / 2 + 1e-12);
+      const dust = Math.abs(figure) * 10 ** (1 - IN_A_FIELD);
+      const finest =
+        shown === spec.unit
+          ? 0
+          : Math.min(placeOf(Number(figure.toPrecision(IN_A_FIELD))), placeOf(spec.step));
+      expect(Math.abs(back - figure), text).toBeLessThanOrEqual(Math.max(dust, finest) / 2 + 1e-9);
+      // No finer than the figure was, and than its field steps, beyond what the change of unit asks.
+      const own = toShown(finest, shown);
+      const least = shown === 'thou' ? 0.1 : 0;
+      if (own > 0 && Number(text) >= least) {
+        expect(placeOf(Number(text)), text).toBeGreaterThan(own / 10.01);
+      }
       expect(digitsOf(readAs(field, 'in')?.replace(/^= |[^\d.−]+$/gu, '') ?? '')).toBeLessThan(6);
     }
   });
@@ -97,8 +111,8 @@ describe('a figure typed in thou', () => {
     ['16 thou', gap, 'mm', '16 thou'],
     ['16thou', gap, 'mm', '16 thou'],
     ['2008thou', bore, 'in', '2008 thou'],
-    ['0.4', gap, 'in', '15.748'],
-    ['0.4mm', gap, 'in', '15.748'],
+    ['0.4', gap, 'in', '15.7'],
+    ['0.4mm', gap, 'in', '15.7'],
     ['0.4mm', gap, 'mm', '0.4'],
     ['2in', bore, 'in', '2'],
     ['2in', bore, 'mm', '2 in'],
@@ -225,7 +239,9 @@ describe('a bare 0.014 in a field of thou', () => {
 
   it('is asked about, since it looks like inches', () => {
     for (const typed of ['0.014', '.014', '0,014']) {
-      expect(read(typed).problem, typed).toContain('“in or thou”');
+      expect(read(typed).problem, typed).toBe(
+        `“${typed}” looks like inches, and a bare figure here is in thou. Type its unit with it: ${typed} in, or ${typed} thou.`,
+      );
       expect(read(typed).value).toBeUndefined();
     }
   });
@@ -233,5 +249,34 @@ describe('a bare 0.014 in a field of thou', () => {
   it('is read with its unit, and whole thou without one', () => {
     expect(read('0.014 in').value).toBeCloseTo(0.3556, 9);
     expect(read('14').value).toBeCloseTo(0.3556, 9);
+  });
+});
+
+describe('what is refused with lengths in inches is quoted as it was typed', () => {
+  const asTyped = (spec: FieldSpec, typed: string) =>
+    readFigure('x', spec, textToKeep(typed, { spec }, 'in'), undefined, undefined, {
+      lengths: 'in',
+    });
+  it.each([
+    ['900', figureSpec('bore')],
+    ['900in', figureSpec('bore')],
+    ['900 in', figureSpec('bore')],
+    ['5000', figureSpec('gap')],
+    ['5000thou', figureSpec('gap')],
+    ['16 furlongs', figureSpec('gap')],
+  ] as const)('%s', (typed, spec) => {
+    const { problem, text } = asTyped(spec, typed);
+    expect(problem).toContain(typed.endsWith('furlongs') ? '“furlongs”' : `“${typed}”`);
+    expect(addressText(asTyped(spec, typed))).not.toContain('\u2060');
+    expect(textInField(asTyped(spec, typed), 'in')).not.toContain('\u2060');
+    expect(text.replace('\u2060', '')).toMatch(/^\d+ ?\p{L}+$/u);
+  });
+
+  it('and is not a figure with another meaning once it is in an address', () => {
+    const kept = asTyped(figureSpec('bore'), '2');
+    expect(kept.value).toBeCloseTo(50.8, 9);
+    expect(addressText(kept)).toBe('2in');
+    expect(textInField(kept, 'in')).toBe('2');
+    expect(textInField(kept, 'mm')).toBe('2 in');
   });
 });

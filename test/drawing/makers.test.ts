@@ -39,7 +39,7 @@ const makers: Readonly<Record<string, (content: Uint8Array) => Promise<unknown[]
 describe.each(files)('$name', ({ calculator, type, make }) => {
   it('names the site as its maker, and nobody else', async () => {
     const { values } = evaluate(calculator, {}, { lengths: 'mm' });
-    const made = await make(values);
+    const made = await make(values, 'mm');
     const content = new Uint8Array(Buffer.from(made));
     // What is compressed spells anything by chance.
     const text = Buffer.from(content)

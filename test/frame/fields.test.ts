@@ -72,7 +72,7 @@ describe('a field of one figure', () => {
       );
     }
     expect(figure('9', gap, undefined, inches as never).problem).toMatch(
-      /must be from 3\.9371 thou to 196\.85 thou:/,
+      /must be from 4 thou to 196\.8 thou:/,
     );
     expect(rangeWords({ ...gap, min: -20 }, 'mm')).toBe('from −20 mm to 5 mm');
   });

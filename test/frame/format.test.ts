@@ -86,8 +86,8 @@ describe('an input as it was measured', () => {
   it('is in thou where it is small and lengths are in inches', () => {
     const shown = (value: number) => showInput(value, 'mm', 'in');
     expect([shown(0.35), shown(2.53), shown(2.54), shown(52.375), shown(0)]).toEqual([
-      '13.78 thou',
-      '99.606 thou',
+      '13.8 thou',
+      '99.6 thou',
       '0.1 in',
       '2.062 in',
       '0 in',
@@ -181,7 +181,7 @@ describe('a result by its own definition', () => {
     expect(wordsOf(spec, 'mm')).toEqual({ label: '0.1 mm is worth', help: 'In degrees.' });
     expect(wordsOf(spec, 'in')).toMatchObject({ label: '5 thou is worth', help: 'Of crank.' });
     const { inInches: _, ...plain } = spec;
-    expect(wordsOf(plain, 'in').label).toBe('0.1 mm is worth');
+    expect(wordsOf(plain, 'in').label).toBe('3.9 thou is worth');
     expect(shownText(showResult(2, spec, undefined, 'mm'))).toBe('2.00°');
     expect(shownText(showResult(2, spec, undefined, 'in'))).toBe('2.54°');
     expect(shownText(showResult(2, spec, 0.1, 'in'))).toBe('2.54 ± 0.13°');
@@ -205,6 +205,30 @@ describe('a result by its own definition', () => {
 /** mm, cc and m in an inch, a cubic inch and a foot: NIST SP 811 (2008), B.8. */
 const toOne = (home: 'mm' | 'cc' | 'm'): number => ({ mm: 25.4, cc: 16.387064, m: 0.3048 })[home];
 
+describe('a figure that is turned into another unit', () => {
+  it.each([
+    // The figure's own last digit decides, or its field's step where that is finer.
+    [2.31, 'thou', undefined, '90.9'],
+    [2.31, 'thou', 0.05, '90.9'],
+    [1, 'thou', 0.01, '39.4'],
+    [51, 'in', 0.1, '2.008'],
+    [51, 'in', undefined, '2.01'],
+    [50, 'in', 0.1, '1.969'],
+    [0.4572, 'thou', 0.05, '18'],
+    [1 / 3, 'thou', 0.05, '13.123'],
+    [900, 'ft', 50, '2953'],
+    [-0.37, 'thou', 0.01, '-14.6'],
+    [0.001, 'thou', 0.001, '0.03937'],
+    [0, 'in', 0.1, '0'],
+  ] as const)('%d mm or m in %s, by steps of %s, is %s', (value, shown, step, text) => {
+    expect(inputDigits(value, shown, step)).toBe(text);
+  });
+
+  it('keeps all its digits in its own', () => {
+    expect([inputDigits(2.31, 'mm', 0.5), inputDigits(1e-7, 'mm')]).toEqual(['2.31', '0.0000001']);
+  });
+});
+
 describe('the end of a range', () => {
   it('may be typed: it is rounded into the range, to the digits of an input', () => {
     for (const home of ['mm', 'cc', 'm'] as const) {
@@ -215,7 +239,8 @@ describe('the end of a range', () => {
         const high = edgeIn(edge, shown, -1);
         expect(low).toBeGreaterThanOrEqual(exact);
         expect(high).toBeLessThanOrEqual(exact);
-        expect((low - high) / Math.abs(exact)).toBeLessThan(2e-4);
+        const own = 10 ** -(String(edge).split('.')[1]?.length ?? 0) / toOne(home);
+        expect(low - high).toBeLessThan(Math.max(own, 2e-4 * Math.abs(exact)) * (1 + 1e-9));
         expect(Number(low.toPrecision(5))).toBe(low);
       }
     }

@@ -143,3 +143,29 @@ describe('a figure and what it comes to', () => {
     expect(quote(`${'x'.repeat(39)}😀x`)).toBe(`“${'x'.repeat(39)}…”`);
   });
 });
+
+describe('a degree where a length is asked for, and the reverse', () => {
+  it.each([
+    ['22 deg', 'mm', 'an angle', 'a length'],
+    ['22°', 'mm', 'an angle', 'a length'],
+    ['2.3 mm', 'deg', 'a length', 'an angle'],
+  ] as const)(
+    '%s in a field of %s points to the calculator that turns it',
+    (text, home, is, asks) => {
+      expect(parse(text, home)).toEqual({
+        kind: 'bad',
+        sentence: `“${text}” is ${is}, and this field takes ${asks}. A place of the piston is turned from degrees into a length, or back, by the calculator Piston position.`,
+      });
+    },
+  );
+
+  it('and other strange units do not', () => {
+    for (const [text, home] of [
+      ['3 kPa', 'mm'],
+      ['2 mm', 'kPa'],
+      ['3 °C', 'mm'],
+    ] as const) {
+      expect(JSON.stringify(parse(text, home))).not.toContain('Piston position');
+    }
+  });
+});

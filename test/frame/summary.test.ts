@@ -102,10 +102,10 @@ describe('inputs in lines for people', () => {
 
   it('follows the lengths, each figure in the unit of its field', () => {
     expect(lines({ depth: '-2.54' }, 'in').slice(1, 5)).toEqual([
-      'Width: 1.9685 in',
+      'Width: 1.969 in',
       'Depth: −0.1 in',
       'Gaps: 2',
-      'Gap 1: 15.748 thou',
+      'Gap 1: 15.7 thou',
     ]);
   });
 });

@@ -1,6 +1,6 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed, shownUnit } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { displayUnit, toDisplay, units } from '../../frame/units.ts';
+import { units, toShown } from '../../frame/units.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { Chart } from '../../picture/chart.tsx';
 import { Band, Curve, type Point } from '../../picture/curve.tsx';
@@ -40,11 +40,7 @@ function jetIfAny(v: Values, temperature: number, day: 'now' | 'right'): number 
 /** The jet that keeps the mixture against temperature, at the pressure now and at that last right. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, spreads, lengths, idPrefix, set, commit } = props;
-  const unit = displayUnit('mm', lengths);
-  const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(shown(mm), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
-  const size = (value: number): string => fixed(value, lengths === 'in' ? 4 : 2);
+  const say = (mm: number): string => showFixed(mm, 'mm', 3, lengths);
   const low = useFrozen(Math.min(COLD, v.temperature, v['right-temperature']));
   const high = useFrozen(Math.max(HOT, v.temperature, v['right-temperature']));
   const jet = computed.jet as number;
@@ -59,6 +55,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const all = [jet, v.jet, ...[...now, ...then].map(([, there]) => there)];
   const least = Math.min(...all);
   const most = Math.max(...all);
+  const unit = shownUnit([most], 'mm', lengths);
+  const shown = (mm: number): number => toShown(mm, unit);
+  const size = (value: number): string => fixed(value, unit === 'thou' ? 1 : unit === 'in' ? 4 : 2);
   const room = (most - least) * 0.08;
   const sizes = [shown(least - room), shown(most + room)] as const;
   const half = spreads().jet ?? 0;

@@ -30,7 +30,13 @@ export default defineCalculator({
       caption: 'The jets at hand in the air now',
       rowHeading: 'Jet',
       row: (values, index, _, { lengths }) =>
-        showInput(inOrder((values as unknown as Values).sizes)[index - 1]!, 'mm', lengths),
+        showInput(
+          inOrder((values as unknown as Values).sizes)[index - 1]!,
+          'mm',
+          lengths,
+          inputs.sizes.step,
+          (values as unknown as Values).sizes,
+        ),
       verdict: {
         heading: 'Which',
         say: (values, computed, index) =>

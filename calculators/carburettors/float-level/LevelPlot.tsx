@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { showFixed } from '../../frame/format.ts';
 import {
   displayUnit,
   fromDisplay,
@@ -12,6 +12,7 @@ import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
 import { inRow } from '../../picture/labels.ts';
 import { useFrozen } from '../../picture/frozen.ts';
+import { proseIn } from '../../frame/prose.ts';
 
 interface Props {
   readonly height: number;
@@ -38,24 +39,23 @@ const usual: readonly KeyEntry[] = [
   { as: 'mark', look: 'found-mark', words: 'as found, by number' },
   { as: 'line', look: 'rule-line', words: 'wanted' },
 ];
-const head: KeyEntry = {
+const head = (lengths: LengthDisplay): KeyEntry => ({
   as: 'line',
   look: 'curve curve-other',
-  words: '500 mm more head',
-};
+  words: proseIn('500 mm more head', lengths),
+});
 
 /** Fuel level against gauge reading, deeper downwards, with the carburettors as found. */
 export function LevelPlot(props: Props) {
   const { height, level, levelSpread, wanted, heightFor, found, fuller, lengths, idPrefix } = props;
   const unit = displayUnit('mm', lengths);
   const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(shown(mm), lengths === 'in' ? 3 : 1)} ${units[unit].label}`;
+  const say = (mm: number): string => showFixed(mm, 'mm', 1, lengths);
   const all = [height, heightFor, ...found];
   const low = useFrozen(Math.floor(Math.min(...all) - 1));
   const high = useFrozen(Math.ceil(Math.max(...all) + 1));
   const below = level - height;
-  const key = fuller === undefined ? usual : [...usual, head];
+  const key = fuller === undefined ? usual : [...usual, head(lengths)];
   const deepest = shown(high + below + levelSpread);
   const highest = shown(low + below - Math.max(fuller ?? 0, levelSpread));
   const line = ({ x, y }: ChartFrame, rise: number): [number, number][] =>

@@ -1,5 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
 import { ForceArrow } from '../../picture/force-arrow.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
@@ -72,9 +72,7 @@ export function SectionDrawing(props: Props) {
     `M${x(from)} ${z(up)}H${x(to)}V${z(down)}H${x(from)}Z`;
   const slope = Math.tan((tilt * Math.PI) / 180);
   const surface = (at: number): number => clamp(level + (floatX - at) * slope, top, bottom);
-  const unit = displayUnit('mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 3 : 1)} ${units[unit].label}`;
+  const say = (mm: number): string => showFixed(mm, 'mm', 1, lengths);
   const greatest = Math.max(buoyancy, floatMass, push, 1e-9);
   const arrow = (grams: number): number => (grams > 0 ? 10 + (30 * grams) / greatest : 0);
   const edge = far ? lowerFace : upperFace;

@@ -73,7 +73,7 @@ export default defineCalculator({
     'The float is taken as a prism with straight walls, standing upright when the valve shuts. A round or slanting float displaces a little differently; what is measured with a clear tube then counts for more than this figure.',
     'The needle’s own weight is left out. So is the suction on the chamber of an engine that runs; where the vent is blocked the level is anything.',
     'The needle’s spring is taken to give in proportion. A pin that lies on its stop under the float’s weight makes the rise look smaller than worked out.',
-    'With a tilt, the surface leans and the arm shortens; that the float’s own centre of buoyancy wanders sideways is not in it. Good to some tenths of a millimetre up to 20°.',
+    'With a tilt, the surface leans and the arm shortens; that the float’s own centre of buoyancy wanders sideways is not in it. Good to 0.3 mm or so up to 20°.',
     'The maker’s height, where there is one, comes first. It was found by trial on an engine, which no hydrostatics can replace.',
   ],
   articles: ['float-height-and-fuel-level', 'stripping-and-cleaning'],

@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import { Chart, type ChartFrame } from '../../picture/chart.tsx';
 import { Curve, type Point } from '../../picture/curve.tsx';
@@ -48,7 +48,7 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
     );
   const second = openings.map((throttle) => ringIfAny(v, throttle, v.clip, secondOf(v)));
   const together = rings.map((area) => (area === undefined ? undefined : inSeries(area, main)));
-  const say = `${fixed(shown(ring), lengths === 'in' ? 5 : 3)} ${units[unit].label}`;
+  const say = showFixed(ring, 'mm2', 3, lengths);
 
   return (
     <Chart

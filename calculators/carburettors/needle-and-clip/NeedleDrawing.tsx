@@ -1,5 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { showFixed } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import type { TaperedNeedle } from '../../maths/carburettor/needle.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 
@@ -46,16 +46,14 @@ export function NeedleDrawing(props: Props) {
     `H${hundredth(MIDDLE + halfAt(foot))}L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
     `L${hundredth(MIDDLE + stem)} ${hundredth(slideFoot)}Z`;
   const gap = hundredth(halfAt(MOUTH));
-  const unit = displayUnit('mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 4 : 3)} ${units[unit].label}`;
+  const say = (mm: number): string => showFixed(mm, 'mm', 3, lengths);
 
   return (
     <svg
       class="plot needle-drawing"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`Needle in its jet: needle ${say(atMouth)} in a bore of ${say(jetBore)}, the slide lifted ${fixed(lift, 1)} mm`}
+      aria-label={`Needle in its jet: needle ${say(atMouth)} in a bore of ${say(jetBore)}, the slide lifted ${showFixed(lift, 'mm', 1, lengths)}`}
     >
       <path
         class="part part-moving slide"

@@ -1,6 +1,6 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed, shownUnit } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { displayUnit, fromDisplay, toDisplay, units } from '../../frame/units.ts';
+import { units, fromShown, toShown } from '../../frame/units.ts';
 import { Chart } from '../../picture/chart.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
@@ -26,10 +26,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const drill = v.method === 'drill';
   const home = drill ? ('mm' as const) : ('kPa' as const);
-  const unit = displayUnit(home, lengths);
-  const shown = (figure: number): number => toDisplay(figure, home, lengths);
-  const say = (figure: number): string =>
-    `${fixed(shown(figure), unit === 'in' ? 4 : drill ? 2 : 1)} ${units[unit].label}`;
+  const say = (figure: number): string => showFixed(figure, home, drill ? 2 : 1, lengths);
   const readings = drill ? v.opening : v.vacuum;
   const key = drill ? 'opening' : 'vacuum';
   const step = drill ? 0.1 : 0.5;
@@ -39,6 +36,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const most = Math.max(...all, drill ? 1 : 5);
   // In whole steps, so that a step of the highest is seen against the scale.
   const high = useFrozen(drill ? Math.ceil(most * 1.5) : 5 * Math.ceil((most * 1.15) / 5));
+  const unit = shownUnit([high], home, lengths);
+  const shown = (figure: number): number => toShown(figure, unit);
   const legend: readonly KeyEntry[] = [
     {
       as: 'area',
@@ -135,7 +134,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                     step={step}
                     valueText={`${say(reading)}, turn ${fixed(turn, 2)}`}
                     along="y"
-                    onDrag={(_, py) => move(index, fromDisplay(y.invert(py), home, lengths))}
+                    onDrag={(_, py) => move(index, fromShown(y.invert(py), unit))}
                     onStep={(value) => move(index, value)}
                     onEnd={commit}
                   />

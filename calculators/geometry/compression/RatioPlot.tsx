@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import { geometricRatio } from '../../maths/cylinder/compression.ts';
 import { Chart, Guides } from '../../picture/chart.tsx';
@@ -40,7 +40,7 @@ export function RatioPlot(props: Props) {
     { as: 'line', look: 'curve', words: `geometric, ${fixed(whole, 1)}` },
     { as: 'line', look: 'curve curve-other', words: `trapped, ${fixed(part, 1)}` },
   ];
-  const words = `${fixed(shown(clearance), lengths === 'in' ? 3 : 1)} ${unit} clearance: geometric ${fixed(whole, 1)}, trapped ${fixed(part, 1)} to 1`;
+  const words = `${showFixed(clearance, 'cc', 1, lengths)} clearance: geometric ${fixed(whole, 1)}, trapped ${fixed(part, 1)} to 1`;
   const cc = (volume: number): number => (clearance * volume) / shown(clearance);
 
   return (

@@ -1,5 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { showFixed } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { Key, type KeyEntry } from '../../picture/key.tsx';
 import { Plot } from '../../picture/plot.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
@@ -26,9 +26,7 @@ const key: readonly KeyEntry[] = [
 
 /** The space above the piston at the bottom, where the exhaust shuts, and at the top, to scale. */
 export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
-  const unit = units[displayUnit('cc', lengths)].label;
-  const say = (cc: number): string =>
-    `${fixed(toDisplay(cc, 'cc', lengths), lengths === 'in' ? 2 : 1)} ${unit}`;
+  const say = (cc: number): string => showFixed(cc, 'cc', 1, lengths);
   const scale = (FLOOR - TOP) / (swept + clearance);
   const columns = [
     { name: ['at the bottom'], above: swept },

@@ -4,6 +4,7 @@ import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { cylindersInput, ofOthers, others, several } from '../cylinders-inputs.ts';
+import { metric } from '../../frame/prose.ts';
 
 const head = 'The volume measured';
 const plug = 'Plug hole';
@@ -114,7 +115,7 @@ export const inputs = {
     unit: 'mm',
     min: 8,
     max: 22,
-    why: 'plugs are made with threads from 8 to 22 mm',
+    why: `plugs are made with threads from 8 to ${metric(22)}`,
     default: 14,
     step: 1,
     when: plugIs('thread'),
@@ -123,11 +124,11 @@ export const inputs = {
     kind: 'number',
     group: plug,
     label: 'Pitch of the thread',
-    help: 'From one crest to the next. 14 mm plugs have 1.25 mm.',
+    help: `From one crest to the next. Plugs of ${metric(14)} have ${metric(1.25)}.`,
     unit: 'mm',
     min: 0.5,
     max: 2,
-    why: 'plug threads are cut with pitches from 0.5 to 2 mm',
+    why: `plug threads are cut with pitches from 0.5 to ${metric(2)}`,
     default: 1.25,
     step: 0.25,
     when: plugIs('thread'),

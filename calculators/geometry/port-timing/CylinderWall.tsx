@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { showFixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import { AxisLeft } from '../../picture/axis.tsx';
 import { InField, type Field } from '../../picture/field.tsx';
@@ -59,7 +59,7 @@ export function CylinderWall(props: Props) {
     above + ((place - TOP) / (BOTTOM - TOP)) * (deepest - above);
   const layout = wallLayout(LEFT, RIGHT, transfers.length);
   const unit = units[displayUnit('mm', lengths)].label;
-  const say = (mm: number): string => `${fixed(shown(mm), lengths === 'in' ? 3 : 1)} ${unit}`;
+  const say = (mm: number): string => showFixed(mm, 'mm', 1, lengths);
   const skirtEnd = Math.min(crown + skirt, deepest);
 
   const openByCrown = ({ top, bottom }: WallPort): readonly [number, number] => [

@@ -66,7 +66,7 @@ export default defineCalculator({
   ],
   limits: [
     'It is exact geometry of edges. A chamfer, a worn crown edge or a ring land below the crown changes what really opens; take the edge at which light appears.',
-    'Everything hangs on the edges: the ± of each result says what a tenth of a millimetre there is worth in your engine.',
+    'Everything hangs on the edges: the ± of each result says what 0.1 mm there is worth in your engine.',
     'It says when ports open and not whether that suits the engine: compare with the maker’s figures or with a like engine that runs well.',
   ],
   articles: ['ports-by-the-degree', 'proving-a-mixed-engine'],

@@ -11,7 +11,7 @@ const side = {
   ...edge,
   min: 1,
   max: 150,
-  why: 'a port is cut at least a millimetre wide and stays within the barrel',
+  why: 'a port is cut at least 1 mm wide and stays within the barrel',
 } as const;
 
 interface Defaults {
@@ -46,7 +46,7 @@ const windowInputs = <K extends string>(
       label: `${group}, height`,
       help: 'From top edge to bottom edge.',
       max: 100,
-      why: 'a port is cut at least a millimetre high and is shorter than the stroke',
+      why: 'a port is cut at least 1 mm high and is shorter than the stroke',
       default: height,
     },
     [`${key}-corner`]: {

@@ -1,6 +1,6 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
 import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
 import { Handle } from '../../picture/handle.tsx';
@@ -36,9 +36,6 @@ function viewOf(drawing: Drawing) {
 /** `room` is in user units to the degree. */
 const everySo = (room: number): number => EVERY.find((step) => room * step >= FIGURE_ROOM) ?? 360;
 
-const lengthOf = (value: number, lengths: LengthDisplay, decimals: number): string =>
-  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? decimals + 2 : decimals)} ${units[displayUnit('mm', lengths)].label}`;
-
 /** The attributes that give a picture its size in real millimetres on paper. */
 const trueSize = (drawing: Drawing, { width, height }: { width: number; height: number }) => ({
   class: 'plot true-scale',
@@ -47,14 +44,20 @@ const trueSize = (drawing: Drawing, { width, height }: { width: number; height: 
   height: `${drawing.height.toFixed(3)}mm`,
 });
 
-function TapeAsPrinted({ values }: { readonly values: TapeValues }) {
-  const tape = viewOf(tapeOf(values));
+function TapeAsPrinted({
+  values,
+  lengths,
+}: {
+  readonly values: TapeValues;
+  readonly lengths: LengthDisplay;
+}) {
+  const tape = viewOf(tapeOf(values, lengths));
   const every = everySo((values.rotor * Math.PI * tape.scale) / 360);
   return (
     <svg
       {...trueSize(tape.drawing, sizeOf(tape))}
       role="img"
-      aria-label={`Tape for a rotor of ${fixed(values.rotor, 1)} mm, in strips`}
+      aria-label={`Tape for a rotor of ${showFixed(values.rotor, 'mm', 1, lengths)}, in strips`}
     >
       <DrawingShapes {...tape} />
       <g class="on-screen" aria-hidden="true">
@@ -80,7 +83,7 @@ const Tape = memo(TapeAsPrinted, 3);
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, lengths, set, commit } = props;
   const { outside: _, inside: __, ...ofTape } = v;
-  const disc = viewOf(discOf(v));
+  const disc = viewOf(discOf(v, lengths));
   const place = placeOf(disc);
   const rim = v.outside / 2;
   const sense = (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 1 : -1;
@@ -88,7 +91,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     const direction = ((90 + sense * angle) * Math.PI) / 180;
     return place(radius * Math.cos(direction), radius * Math.sin(direction));
   };
-  const shown = lengthOf(v.outside, lengths, 1);
+  const shown = showFixed(v.outside, 'mm', 1, lengths);
   const marks = marksOf(v);
   const grip = place(rim * Math.SQRT1_2, rim * Math.SQRT1_2);
   const between = rim * FIGURES * disc.scale * (Math.PI / 180);
@@ -137,14 +140,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           onEnd={commit}
         />
       </svg>
-      <Tape values={ofTape} />
+      <Tape values={ofTape} lengths={lengths} />
       {marks.length === 0 ? null : (
         <p class="picture-words">
           Marked:{' '}
           {marks
             .map(
               (mark) =>
-                `${lengthOf(mark.travel, lengths, 2)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+                `${showFixed(mark.travel, 'mm', 2, lengths)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
             )
             .join('; ')}
           .

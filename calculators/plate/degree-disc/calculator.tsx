@@ -26,7 +26,7 @@ export default defineCalculator({
       rowHeading: 'Piston',
       row: (values, index, _, { lengths }) => {
         const mark = marksOf(values as unknown as Values)[index - 1]!;
-        return `${showInput(mark.travel, 'mm', lengths)} ${mark.before ? 'before' : 'after'} the top`;
+        return `${showInput(mark.travel, 'mm', lengths, 0.01)} ${mark.before ? 'before' : 'after'} the top`;
       },
     },
   },

@@ -10,8 +10,9 @@ import {
   type Shape,
   type Text,
 } from '../../drawing/shapes.ts';
+import { showInput } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { scaleMarks, tapeLength, type Numbering } from '../../maths/crank/degree-disc.ts';
-import { sayNumber } from '../../maths/numeric/rounding.ts';
 
 /** A piston position to be marked. */
 export interface PistonMark {
@@ -24,6 +25,8 @@ export interface PistonMark {
 }
 
 export interface ScaleSheet {
+  /** In what it is lettered; millimetres unless told. */
+  readonly lengths?: LengthDisplay;
   readonly numbering: Numbering;
   /**
    * Which way readings must grow on the disc as one looks at it: anticlockwise where a disc on the
@@ -102,7 +105,7 @@ export function discDrawing(sheet: DiscSheet): Drawing {
   const bar = -rim - 12;
   const bottom = bar - BAR_FOOT;
   return {
-    title: `Degree disc of ${sayNumber(sheet.outsideDiameter)} mm`,
+    title: `Degree disc of ${showInput(sheet.outsideDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}`,
     left: -Math.max(rim, 50) - 1,
     bottom,
     width: 2 * Math.max(rim, 50) + 2,
@@ -243,7 +246,7 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
   const bottom = bar - BAR_FOOT;
   const top = sheet.tapeWidth + 8;
   return {
-    title: `Tape for a rotor of ${sayNumber(sheet.rotorDiameter)} mm`,
+    title: `Tape for a rotor of ${showInput(sheet.rotorDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}`,
     left: -1,
     bottom,
     width: Math.max(longest, 100) + 2,

@@ -1,34 +1,43 @@
 import type { Drawing } from '../../drawing/shapes.ts';
 import { toPdf } from '../../drawing/to-pdf.ts';
 import { toSvg } from '../../drawing/to-svg.ts';
-import { sayNumber } from '../../maths/numeric/rounding.ts';
+import { inputDigits, showIn, showInput, shownUnit } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { marksOf, type TapeValues, type Values } from './compute.ts';
 import { discDrawing, tapeDrawing, type ScaleSheet } from './drawing.ts';
 
-function scaleOf(v: TapeValues): ScaleSheet {
+/** Piston travels are marked to a hundredth of a millimetre, engine and disc told to a tenth. */
+const FINE = 0.01;
+const COARSE = 0.1;
+
+function scaleOf(v: TapeValues, lengths: LengthDisplay): ScaleSheet {
+  const marks = marksOf(v);
+  const among = marks.map(({ travel }) => travel);
+  const unit = shownUnit(among, 'mm', lengths);
   return {
+    lengths,
     numbering: v.numbering,
     grows:
       (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 'anticlockwise' : 'clockwise',
-    marks: marksOf(v).map(({ travel, angle, before }) => ({
+    marks: marks.map(({ travel, angle, before }) => ({
       angle: before ? -angle : angle,
-      label: `${sayNumber(travel)} mm ${before ? 'before' : 'after'}`,
-      short: sayNumber(travel),
+      label: `${showIn(travel, unit, FINE)} ${before ? 'before' : 'after'}`,
+      short: inputDigits(travel, unit, FINE),
     })),
   };
 }
 
-export const discOf = (v: Values): Drawing =>
+export const discOf = (v: Values, lengths: LengthDisplay = 'mm'): Drawing =>
   discDrawing({
-    ...scaleOf(v),
+    ...scaleOf(v, lengths),
     outsideDiameter: v.outside,
     insideDiameter: v.inside,
-    note: `Stroke ${sayNumber(v.stroke)} mm, rod ${sayNumber(v.rod)} mm; crank turns ${v.turning}, disc on the ${v['fixed-to']}.`,
+    note: `Stroke ${showInput(v.stroke, 'mm', lengths, COARSE)}, rod ${showInput(v.rod, 'mm', lengths, COARSE)}; crank turns ${v.turning}, disc on the ${v['fixed-to']}.`,
   });
 
-export const tapeOf = (v: TapeValues): Drawing =>
+export const tapeOf = (v: TapeValues, lengths: LengthDisplay = 'mm'): Drawing =>
   tapeDrawing({
-    ...scaleOf(v),
+    ...scaleOf(v, lengths),
     rotorDiameter: v.rotor,
     thickness: v.thickness,
     tapeWidth: v['tape-width'],
@@ -40,18 +49,19 @@ export const downloads = [
     name: 'degree-disc.pdf',
     label: 'Disc and tape to print, PDF',
     type: 'application/pdf',
-    make: (v: Values) => toPdf([discOf(v), tapeOf(v)], v.paper),
+    make: (v: Values, lengths: LengthDisplay) =>
+      toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper),
   },
   {
     name: 'degree-disc-true-scale.svg',
     label: 'Disc at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values) => Promise.resolve(toSvg(discOf(v))),
+    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(discOf(v, lengths))),
   },
   {
     name: 'rim-tape-true-scale.svg',
     label: 'Tape at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values) => Promise.resolve(toSvg(tapeOf(v))),
+    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(tapeOf(v, lengths))),
   },
 ] as const;

@@ -1,5 +1,5 @@
 import { demoTiming } from '../../demo-engine.ts';
-import { BAR_ACROSS, BAR_UP } from '../../drawing/proving-bar.ts';
+import { BAR_ACROSS, BAR_UP, barLength } from '../../drawing/proving-bar.ts';
 import { engineInputs, rotorInput } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
@@ -89,7 +89,7 @@ export const inputs = {
     kind: 'number',
     group: disc,
     label: 'Disc off centre by',
-    help: 'How far its centre may lie from the crank’s. Half a millimetre by eye.',
+    help: 'How far its centre may lie from the crank’s. 0.5 mm by eye.',
     unit: 'mm',
     min: 0,
     max: 10,
@@ -141,7 +141,7 @@ export const inputs = {
     kind: 'number',
     group: print,
     label: 'Bar across measures',
-    help: `Nominally ${String(BAR_ACROSS)} mm from tick to tick.`,
+    help: `Nominally ${barLength(BAR_ACROSS)} from tick to tick.`,
     measure: 'Steel rule or caliper on the print, from the middle of the first tick to the last.',
     unit: 'mm',
     min: 50,
@@ -155,7 +155,7 @@ export const inputs = {
     kind: 'number',
     group: print,
     label: 'Bar up measures',
-    help: `Nominally ${String(BAR_UP)} mm from tick to tick.`,
+    help: `Nominally ${barLength(BAR_UP)} from tick to tick.`,
     unit: 'mm',
     min: 25,
     max: 100,

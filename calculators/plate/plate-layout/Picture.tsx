@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { fixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import { onStep } from '../../maths/numeric/steps.ts';
@@ -19,7 +19,7 @@ const ROOM_FOR_LABELS = 16;
 const HANDLE = 8;
 
 const length = (value: number, lengths: LengthDisplay): string =>
-  `${fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[displayUnit('mm', lengths)].label}`;
+  showFixed(value, 'mm', 2, lengths);
 
 const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
 
@@ -27,7 +27,7 @@ const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360)
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const [picked, setPicked] = useState(0);
-  const drawing = drawingOf(v);
+  const drawing = drawingOf(v, lengths);
   const scale = WIDTH / drawing.width;
   const view = { drawing, scale };
   const place = placeOf(view);

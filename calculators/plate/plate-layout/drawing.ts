@@ -3,12 +3,16 @@ import { at, circle, line, spoke, text, type Drawing, type Shape } from '../../d
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
+import { showInput } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 
 /** What is drawn: the plate, in the square of stock it is to be cut from. */
 export interface PlateSheet {
   readonly plate: Plate;
   /** Metal left for turning, on the diameter, mm. */
   readonly allowance: number;
+  /** In what its name is lettered; millimetres unless told. */
+  readonly lengths?: LengthDisplay;
 }
 
 /** Room round the stock for the bars and the lettering, mm. */
@@ -74,7 +78,7 @@ export function plateDrawing(sheet: PlateSheet): Drawing {
   const top = half + GAP + 1;
   const right = Math.max(half + GAP, left + BAR_ACROSS) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
-  const title = `Plate of ${plate.outsideDiameter} mm, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
+  const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
   return {
     title,
     left: left - 1,

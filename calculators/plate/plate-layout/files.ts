@@ -2,11 +2,12 @@ import { toDxf } from '../../drawing/to-dxf.ts';
 import { toPdf } from '../../drawing/to-pdf.ts';
 import { toSvg } from '../../drawing/to-svg.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { plateOf, type Values } from './compute.ts';
 import { plateDrawing } from './drawing.ts';
 
-export const drawingOf = (v: Values): Drawing =>
-  plateDrawing({ plate: plateOf(v), allowance: v.allowance });
+export const drawingOf = (v: Values, lengths: LengthDisplay = 'mm'): Drawing =>
+  plateDrawing({ plate: plateOf(v), allowance: v.allowance, lengths });
 
 /** Files at true scale, each made from the same drawing. */
 export const downloads = [
@@ -14,18 +15,18 @@ export const downloads = [
     name: 'plate-layout.pdf',
     label: 'Template to print, PDF',
     type: 'application/pdf',
-    make: (v: Values) => toPdf([drawingOf(v)], v.paper),
+    make: (v: Values, lengths: LengthDisplay) => toPdf([drawingOf(v, lengths)], v.paper),
   },
   {
     name: 'plate-layout-true-scale.svg',
     label: 'True scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values) => Promise.resolve(toSvg(drawingOf(v))),
+    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(drawingOf(v, lengths))),
   },
   {
     name: 'plate-layout.dxf',
     label: 'True scale, DXF',
     type: 'image/vnd.dxf',
-    make: (v: Values) => toDxf(drawingOf(v)),
+    make: (v: Values, lengths: LengthDisplay) => toDxf(drawingOf(v, lengths)),
   },
 ] as const;

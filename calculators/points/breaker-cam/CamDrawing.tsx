@@ -1,5 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { liftAt, openingAt, type BreakerCam } from '../../maths/ignition/breaker-cam.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { Enlarged } from './Enlarged.tsx';
@@ -65,9 +65,7 @@ export function CamDrawing({ cam, gap, at, leverRatio, baseDiameter, lengths }: 
   /** To the side where the heel is not in the way. */
   const toRight = contactX > block * 0.6;
 
-  const unit = displayUnit('mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(toDisplay(mm, 'mm', lengths), lengths === 'in' ? 4 : 2)} ${units[unit].label}`;
+  const say = (mm: number): string => showFixed(mm, 'mm', 2, lengths);
   const said = apart > 0 ? `open ${say(apart)}` : 'shut';
   const heelSaid = clear > 0 ? `heel clear ${say(clear)}` : 'heel on the cam';
 

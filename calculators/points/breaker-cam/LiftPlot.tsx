@@ -1,11 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import {
-  displayUnit,
-  fromDisplay,
-  toDisplay,
-  units,
-  type LengthDisplay,
-} from '../../frame/units.ts';
+import { fixed, showFixed, shownUnit } from '../../frame/format.ts';
+import { units, type LengthDisplay, fromShown, toShown } from '../../frame/units.ts';
 import {
   liftAt,
   lobePitch,
@@ -58,10 +52,9 @@ export function LiftPlot(props: Props) {
   const half = lobePitch(cam) / 2;
   const opens = opensBefore(cam, gap);
   const spent = cam.lift - gap;
-  const unit = displayUnit('mm', lengths);
-  const shown = (mm: number): number => toDisplay(mm, 'mm', lengths);
-  const say = (mm: number): string =>
-    `${fixed(shown(mm), lengths === 'in' ? 4 : 2)} ${units[unit].label}`;
+  const unit = shownUnit([cam.lift], 'mm', lengths);
+  const shown = (mm: number): number => toShown(mm, unit);
+  const say = (mm: number): string => showFixed(mm, 'mm', 2, lengths);
 
   const beyond = (angle: number): number => liftAt(cam, angle) - spent;
   const corners = [cam.top / 2, cam.top / 2 + cam.rise, opens].flatMap((a) => [a, -a]);
@@ -157,7 +150,7 @@ export function LiftPlot(props: Props) {
               step={0.01}
               valueText={`Gap ${say(gap)}, opens ${fixed(opens, 1)} degrees before the middle of the lobe`}
               along="y"
-              onDrag={(_, py) => onGap(fromDisplay(y.invert(py), 'mm', lengths))}
+              onDrag={(_, py) => onGap(fromShown(y.invert(py), unit))}
               onStep={onGap}
               onEnd={onEnd}
             />

@@ -149,7 +149,7 @@ export const inputs = {
     kind: 'number',
     group: wear,
     label: 'Wear of the heel',
-    help: 'mm off the heel in 100 hours, or in 1000 km.',
+    help: 'What comes off the heel in 100 hours, or in 1000 km.',
     measure:
       'Set the gap, run a known time, and measure the gap again without touching the set. The loss divided by the lever ratio is the wear at the heel. A dry felt on the cam multiplies it.',
     unit: 'mm',

@@ -28,9 +28,11 @@ function offersOf({ calculator, now }: Props): Offer[] {
   return [
     ...downloads.map(({ name, label, type, make }): Offer => ({
       label,
-      make: async () => [
-        [name, new Blob([(await make(now().evaluation.values as never)) as BlobPart], { type })],
-      ],
+      make: async () => {
+        const { evaluation, lengths } = now();
+        const file = await make(evaluation.values as never, lengths);
+        return [[name, new Blob([file as BlobPart], { type })]];
+      },
     })),
     {
       label: 'Picture, SVG',

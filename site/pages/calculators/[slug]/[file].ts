@@ -20,6 +20,6 @@ export function getStaticPaths() {
 
 export const GET: APIRoute<Props> = async ({ props: { calculator, download } }) => {
   const { values } = evaluate(calculator, {}, { lengths: 'mm' });
-  const content = await download.make(values as never);
+  const content = await download.make(values as never, 'mm');
   return new Response(content as BodyInit, { headers: { 'Content-Type': download.type } });
 };

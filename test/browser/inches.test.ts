@@ -1,0 +1,77 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { millimetresLeft } from '../calculators/metric-left.ts';
+import { slugs } from './support/built.ts';
+import { settled } from './support/calculator.ts';
+import { phone, visit } from './support/page.ts';
+import { keepEngines } from './support/sheet.ts';
+
+const KEY = 'gudgeon.lengths';
+
+const remember = (page: Page, lengths: string): Promise<void> =>
+  page.evaluate(([key, value]) => localStorage.setItem(key!, value!), [KEY, lengths]);
+
+const bodyOf = (page: Page): Promise<string> => page.evaluate(() => document.body.outerHTML);
+
+/** Tables that run out of their frame. */
+const cutTables = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.table-wrap')]
+      .filter((frame) => frame.scrollWidth > frame.clientWidth)
+      .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
+  );
+
+describe.each(slugs)('calculators/%s/ on a phone', (slug) => {
+  it('has in inches whatever has an inch twin, and every table whole in either', async () => {
+    await visit({ path: `calculators/${slug}/`, viewport: phone }, async (page) => {
+      await settled(page);
+      expect(await cutTables(page), 'in mm').toEqual([]);
+      expect(await page.locator('.as-inches:visible').count()).toBe(0);
+      await remember(page, 'in');
+      await page.reload();
+      await settled(page);
+      await page.locator('[data-awake="true"]').waitFor({ state: 'attached' });
+      expect(await page.locator('.as-mm:visible').count()).toBe(0);
+      await expect.poll(async () => millimetresLeft(await bodyOf(page))).toEqual([]);
+      expect(await cutTables(page), 'in inches').toEqual([]);
+    });
+  });
+});
+
+describe('texts that no script draws', () => {
+  const path = 'calculators/piston-position/';
+  const shown = (page: Page): Promise<string> => page.locator('.ready').innerText();
+
+  it('follow the choice at once, here and where another page makes it', async () => {
+    await visit({ path }, async (page) => {
+      await settled(page);
+      expect(await shown(page)).toMatch(/stroke 51 mm/);
+      await page.getByLabel('inch', { exact: true }).check();
+      await expect.poll(() => shown(page)).toMatch(/stroke 2 in/);
+      await page.getByLabel('mm', { exact: true }).check();
+      await expect.poll(() => shown(page)).toMatch(/stroke 51 mm/);
+      const other = await page.context().newPage();
+      await other.goto(page.url());
+      await remember(other, 'in');
+      await expect.poll(() => shown(page)).toMatch(/stroke 2 in/);
+    });
+  });
+
+  it('are in millimetres where no script runs', async () => {
+    await visit({ path, javaScriptEnabled: false }, async (page) => {
+      expect(await shown(page)).toMatch(/stroke 51 mm/);
+      expect(await page.locator('.as-inches:visible').count()).toBe(0);
+    });
+  });
+});
+
+describe('the engine sheet', () => {
+  it('has in inches whatever has an inch twin', async () => {
+    await visit({ path: 'sheet/', viewport: phone }, async (page) => {
+      await remember(page, 'in');
+      await keepEngines(page, demoSheet());
+      await expect.poll(async () => millimetresLeft(await bodyOf(page))).toEqual([]);
+    });
+  });
+});
