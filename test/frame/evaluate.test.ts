@@ -47,9 +47,9 @@ describe('the bad input table', () => {
     [{ stroke: 'abc' }, ''],
     [{ from: 'dwell' }, ''],
     [{ rod: '' }, ''],
-    [{ rotor: 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
-    [{ 'rotor-error': 'abc' }, 'angle travel degrees-per-tenth dial-reading'],
-    [{ tilt: 'abc' }, 'angle travel degrees-per-tenth arc'],
+    [{ rotor: 'abc' }, 'angle travel given-travel degrees-per-tenth dial-reading'],
+    [{ 'rotor-error': 'abc' }, 'angle travel given-travel degrees-per-tenth dial-reading'],
+    [{ tilt: 'abc' }, 'angle travel given-travel degrees-per-tenth arc'],
   ])(
     'a link with %j leaves no result that rests on it, and the others as they were',
     (texts, left) => {
@@ -114,7 +114,7 @@ describe('the address', () => {
 
   it('writes a unit beside every figure, so that it means the same for ever', () => {
     expect(toQuery(run({ travel: '2,5' }))).toBe(
-      'from=travel&travel=2,5mm&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg' +
+      'from=travel&travel=2,5mm&given=same&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg' +
         '&travel-error=0.02mm&stroke-error=0.05mm&rod-error=0.1mm&rotor-error=0.1mm' +
         '&example=stroke,rod,rotor',
     );
