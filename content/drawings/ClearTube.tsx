@@ -27,7 +27,7 @@ export default function ClearTube() {
       <path class="liquid" d={`M${left} ${FUEL}H${right}V${FLOOR}H${left}Z`} />
       <path
         class="liquid"
-        d={`M${TUBE.left} ${FUEL - 4}Q${TUBE.left + 3} ${FUEL} ${TUBE.left + 10} ${FUEL}Q${TUBE.right - 3} ${FUEL} ${TUBE.right} ${FUEL - 4}V206H106V${FLOOR}h12V194H${TUBE.left}Z`}
+        d={`M${TUBE.left} ${FUEL - 4}A14 14 0 0 0 ${TUBE.right} ${FUEL - 4}V206H106V${FLOOR}h12V194H${TUBE.left}Z`}
       />
       <path class="edge" d={`M${left} ${FACE}V${FLOOR}H106M118 ${FLOOR}H${right}V${FACE}`} />
       <path
