@@ -45,7 +45,7 @@ export default function PressingTheFloatPin() {
       <Label words="punch, thinner" at={[MIDDLE + 34, 66]} to={[MIDDLE + 3, 60]} ends="arrow" />
       <Label words="post" at={[230, 92]} to={[MIDDLE + 16, upper + 12]} />
       <Label words="float’s arm" at={[230, 132]} to={[MIDDLE + 12, 130]} />
-      <Label words="post that takes the load" at={[198, 176]} to={[MIDDLE + 18, lower + 14]} />
+      <Label words="post under load" at={[198, 176]} to={[MIDDLE + 18, lower + 14]} />
       <Label words="block with a hole" at={[232, 226]} to={[MIDDLE + 40, block + 34]} />
       <Label words="pin" at={[232, 272]} to={[MIDDLE + 2, block + 2]} />
     </LineDrawing>
