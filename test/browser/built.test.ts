@@ -258,3 +258,24 @@ describe('what browsers are sent', () => {
     }
   });
 });
+
+it('the articles hang together: each next one names the one before it, from the first to the last', () => {
+  const pages = pageFiles.filter((file) => /^articles\/[^/]+\/index\.html$/.test(file));
+  const neighbour = (file: string, rel: string): string | undefined => {
+    const href = documentOf(file)
+      .querySelector(`.neighbours a[rel="${rel}"]`)
+      ?.getAttribute('href');
+    return href === undefined || href === null
+      ? undefined
+      : posix.join(posix.dirname(file), href, 'index.html');
+  };
+  const first = pages.filter((file) => neighbour(file, 'prev') === undefined);
+  expect(first).toHaveLength(1);
+  const seen: string[] = [];
+  for (let at: string | undefined = first[0]; at !== undefined; at = neighbour(at, 'next')) {
+    const after = neighbour(at, 'next');
+    if (after !== undefined) expect(neighbour(after, 'prev')).toBe(at);
+    seen.push(at);
+  }
+  expect(seen.toSorted()).toEqual(pages.toSorted());
+});
