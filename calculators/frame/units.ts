@@ -24,6 +24,8 @@ export type Quantity =
   | 'number'
   | 'gradient'
   | 'velocity'
+  | 'force'
+  | 'couple'
   | 'time-area';
 
 export interface UnitSpec {
@@ -83,6 +85,8 @@ export const units = {
   'mm/deg': unit('gradient', 'mm per degree', { token: '' }),
   'thou/deg': unit('gradient', 'thou per degree', { token: '' }),
   'm/s': plain('velocity', 'm/s'),
+  N: unit('force', 'N', {}),
+  Nm: unit('couple', 'N m', { token: 'Nm' }),
   's/m': unit('time-area', 's/m', {}),
 } as const satisfies Record<string, UnitSpec>;
 
@@ -158,5 +162,7 @@ export const quantityNouns: Readonly<Record<Quantity, string>> = {
   number: 'a number',
   gradient: 'a rate',
   velocity: 'a speed',
+  force: 'a force',
+  couple: 'a couple',
   'time-area': 'a time-area',
 };

@@ -38,6 +38,7 @@ const engineFigures = {
     whole: true,
     step: 1,
     fills: {
+      'firing-order': 'cylinders',
       'plate-setting': 'cylinders',
       'plate-layout': 'sets',
       'slide-balance': 'slides',
