@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
+import { evaluate, knownKeys, type Texts } from '../../calculators/frame/evaluate.ts';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { Input } from '../../calculators/frame/types.ts';
@@ -49,7 +49,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         const { takes, cylinders } = sheetFigures[key];
         const name = takes?.[slug];
         if (name === undefined) continue;
-        const texts = cylinders === undefined ? {} : { cylinders: String(cylinders) };
+        const texts: Texts = cylinders === undefined ? {} : { cylinders: String(cylinders) };
         const single = flatten(evaluate(calculator, texts, reading).results);
         expect(single.get(name), `${key} takes ${name}`).toSatisfy(Number.isFinite);
         const [, series = name] = /^(.+)-\d+$/.exec(name) ?? [];
