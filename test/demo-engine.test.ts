@@ -78,6 +78,7 @@ const same: readonly (readonly string[])[] = [
   ['coil-charge rpm', 'firing-order rpm'],
   ['plate-setting cylinders', 'firing-order cylinders'],
   ['compression bore', 'time-area bore', 'squish-velocity bore'],
+  ['compression bore', 'piston-clearance bore', 'piston-clearance standard'],
   ['compression deck', 'port-timing deck', 'time-area deck'],
   ['compression cylinders', 'port-timing cylinders', 'plate-setting cylinders'],
   ['compression other-deck#1', 'port-timing other-deck#1'],

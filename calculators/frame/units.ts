@@ -26,6 +26,7 @@ export type Quantity =
   | 'velocity'
   | 'force'
   | 'couple'
+  | 'expansion'
   | 'time-area';
 
 export interface UnitSpec {
@@ -87,6 +88,8 @@ export const units = {
   'm/s': plain('velocity', 'm/s'),
   N: unit('force', 'N', {}),
   Nm: unit('couple', 'N m', { token: 'Nm' }),
+  'ppm/K': unit('expansion', '·10⁻⁶/K', { factor: 'ppm/K', token: 'ppm/K' }),
+  '‰': unit('share', '‰', { factor: '‰', token: 'permille', spaced: false }),
   's/m': unit('time-area', 's/m', {}),
 } as const satisfies Record<string, UnitSpec>;
 
@@ -164,5 +167,6 @@ export const quantityNouns: Readonly<Record<Quantity, string>> = {
   velocity: 'a speed',
   force: 'a force',
   couple: 'a couple',
+  expansion: 'a rate of expansion',
   'time-area': 'a time-area',
 };

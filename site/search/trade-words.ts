@@ -35,5 +35,9 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['crank phasing', 'crank pin angle', 'crank angle between pins', 'mixed crank', 'one-off crank'],
   ['engine balance', 'vibration', 'shaking', 'crank balance'],
   ['wasted spark', 'lost spark', 'double-ended coil', 'twin-lead coil'],
+  ['piston clearance', 'running clearance', 'piston fit', 'skirt clearance'],
+  ['ring gap', 'end gap', 'ring end gap'],
+  ['rebore', 'oversize', 'oversize piston'],
+  ['ovality', 'out of round', 'oval bore'],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];

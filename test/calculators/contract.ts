@@ -71,4 +71,10 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
     'top-1 top-3 order-1 order-3 interval-1 interval-3 set-1 set-3 primary secondary ' +
       'primary-couple secondary-couple',
   ],
+  [
+    'piston-clearance',
+    'bore piston bore-expansion piston-expansion bore-temperature piston-temperature measured-at ' +
+      'ring-gap ring-expansion ring-temperature',
+    'cold per-mille hot ring-gap-hot',
+  ],
 ];

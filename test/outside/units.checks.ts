@@ -57,6 +57,8 @@ const printed: readonly Row[] = [
 const exactElsewhere: readonly (readonly [source: string, row: Row])[] = [
   [`${NIST}: inch of 25.4 mm, cubed`, ['cu in', 16.387064, 'cc']],
   [`${NIST}, footnote: gallon of 231 cubic inches`, ['US gal', 3785.411784, 'cc']],
+  [`${NIST}: t/°C = (t/°F − 32)/1.8, so that 1/°F is 1.8/K`, ['ppm/°F', 1.8, 'ppm/K']],
+  ['By definition: a thousandth in hundredths', ['‰', 0.1, '%']],
   [BRITISH_MEASURES, ['imp pt', 568.26125, 'cc']],
   [BRITISH_MEASURES, ['imp fl oz', 28.4130625, 'cc']],
 ];

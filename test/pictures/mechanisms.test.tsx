@@ -451,3 +451,62 @@ describe('a crank of several pins', () => {
     }
   });
 });
+
+describe('a piston in its bore', () => {
+  const given = { bore: '52', 'measured-at': '20' };
+  const states = ['51.93', '51.95', '51.97'].map((piston) => ({
+    cold: 52 - Number(piston),
+    sheets: picture('piston-clearance', { ...given, piston }),
+  }));
+  const times = (sheet: Sheet): number =>
+    Number(/× (\d+)/.exec(sheet.texts.map(({ words }) => words).join())![1]);
+  const gapOf = (sheet: Sheet, which: 0 | 1): number =>
+    boxOf(shapesOf(sheet, 'wall-enlarged')[which]!).left -
+    boxOf(shapesOf(sheet, 'skirt-enlarged')[which]!).right;
+
+  it('leaves between skirt and wall, enlarged, what the clearance is', () => {
+    for (const { cold, sheets } of states) {
+      const { left, right } = boxOf(shapeOf(sheets[0]!, 'piston'));
+      const scale = ((right - left) / 52) * times(sheets[0]!);
+      expect(gapOf(sheets[0]!, 0) / scale).toBeCloseTo(cold, 3);
+    }
+  });
+
+  it('leaves less of it hot, and shows where nothing is left', () => {
+    for (const { sheets } of states) {
+      expect(gapOf(sheets[0]!, 1)).toBeLessThan(gapOf(sheets[0]!, 0));
+    }
+    const jammed = picture('piston-clearance', { ...given, piston: '51.99' })[0]!;
+    const jam = boxOf(shapeOf(jammed, 'jam'));
+    expect(jam.left).toBeCloseTo(boxOf(shapesOf(jammed, 'wall-enlarged')[1]!).left, 1);
+    expect(jammed.texts.map(({ words }) => words).join()).toMatch(/hot jams by/);
+    expect(shapesOf(states[0]!.sheets[0]!, 'jam')).toEqual([]);
+  });
+
+  it('keeps the walls where they are', () => {
+    alike(states.map(({ sheets }) => shapesOf(sheets[0]!, 'wall-enlarged').map(boxOf)));
+  });
+
+  it('draws the readings as wide as they are, the least on the circle', () => {
+    const readings = {
+      'along-1': '52.02',
+      'across-1': '52.04',
+      'along-2': '52.01',
+      'across-2': '52.01',
+      'along-3': '52',
+      'across-3': '52',
+    };
+    const bore = picture('piston-clearance', { ...given, ...readings })[2]!;
+    const widths = shapesOf(bore, 'bore-round').map((shape) => {
+      const { left, right, top, bottom } = boxOf(shape);
+      return [right - left, bottom - top] as const;
+    });
+    const { left, right } = boxOf(shapeOf(bore, 'least-round'));
+    const least = right - left;
+    expect(widths[2]![0]).toBeCloseTo(least, 0);
+    const enlarged = (widths[0]![1] - least) / 0.04;
+    expect((widths[0]![0] - least) / enlarged).toBeCloseTo(0.02, 3);
+    expect((widths[1]![0] - least) / enlarged).toBeCloseTo(0.01, 3);
+    expect(bore.texts.map(({ words }) => words)).toContain('52.040');
+  });
+});
