@@ -28,12 +28,12 @@ describe('the crank of a one-off engine', () => {
     });
   });
 
-  it('goes backwards round a plate on which the cam turns clockwise', async () => {
-    const path = `${firing.path}?cylinders=2&pin-1=0deg&pin-2=0deg&lean-1=-45deg&lean-2=45deg&seen=clockwise`;
+  it('tells the plate which way its cam turns', async () => {
+    const path = `${firing.path}?cylinders=2&pin-1=0deg&pin-2=0deg&lean-1=-45deg&lean-2=45deg&turning=clockwise`;
     await visit({ ...firing, path }, async (page) => {
       await settled(page);
       const link = page.getByRole('link', { name: 'Lay out a plate with these directions' });
-      expect(await link.getAttribute('href')).toMatch(/\?sets=2&spacing-2=270deg$/);
+      expect(await link.getAttribute('href')).toMatch(/\?sets=2&turning=clockwise&spacing-2=90deg$/);
     });
   });
 

@@ -366,7 +366,7 @@ describe('a crank of several pins', () => {
     'place-3': '176',
     stroke: '51',
     rod: '104',
-    seen: 'anticlockwise',
+    turning: 'anticlockwise',
   };
   const turns = [0, 45, 120, 200, 240, 330];
   const states = turns.map((turned) => ({

@@ -235,6 +235,9 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     'plate-layout bore',
     'plate-layout slot-radius',
     'find-tdc height',
+    // As measured here; what the maker wants there.
+    'piston-clearance ring-gap',
+    'piston-clearance height',
     'port-timing height',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {

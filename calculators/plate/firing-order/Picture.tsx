@@ -68,7 +68,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         sets={computed.set as readonly number[]}
         firing={firingOf(tops)}
         turned={at}
-        clockwise={v.seen === 'clockwise'}
+        clockwise={v.turning === 'clockwise'}
       />
       <Polygons
         throws={throws}

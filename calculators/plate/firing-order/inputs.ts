@@ -66,12 +66,12 @@ export const inputs = {
     step: 5,
     error: 0.5,
   },
-  seen: choice({
+  turning: choice({
     assumed: true,
     group: plate,
-    label: 'The cam turns, as you look at the plate',
-    help: 'Turn the engine forwards and look.',
-    options: { clockwise: 'Clockwise', anticlockwise: 'Anticlockwise' },
+    label: 'The cam turns',
+    help: 'As you look at the plate with the sets on it.',
+    options: { anticlockwise: 'Anticlockwise', clockwise: 'Clockwise' },
     default: 'anticlockwise',
   }),
   tolerance: {
