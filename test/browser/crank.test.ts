@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { settled } from './support/calculator.ts';
-import { painted } from './support/handles.ts';
+import { middleOf, painted, take } from './support/handles.ts';
 import { phone, visit } from './support/page.ts';
 
 const firing = { path: 'calculators/firing-order/', viewport: phone } as const;
@@ -33,7 +33,39 @@ describe('the crank of a one-off engine', () => {
     await visit({ ...firing, path }, async (page) => {
       await settled(page);
       const link = page.getByRole('link', { name: 'Lay out a plate with these directions' });
-      expect(await link.getAttribute('href')).toMatch(/\?sets=2&turning=clockwise&spacing-2=90deg$/);
+      expect(await link.getAttribute('href')).toMatch(
+        /\?sets=2&turning=clockwise&spacing-2=90deg$/,
+      );
+    });
+  });
+
+  it('is turned by its handle, which stays at the angle of the finger', async () => {
+    await visit({ ...firing, viewport: { width: 800, height: 1600 } }, async (page) => {
+      await settled(page);
+      const grip = page.getByRole('slider', { name: /^Crank, degrees after/ });
+      const start = await take(page, grip);
+      // The hub of the end view, by its place on the sheet.
+      const sheet = (await page.locator('.calc-picture .plot').first().boundingBox())!;
+      const centre = {
+        x: sheet.x + sheet.width / 2,
+        y: sheet.y + (sheet.height * 182) / 362,
+      };
+      const radius = Math.hypot(start.x - centre.x, start.y - centre.y);
+      const bearing = ({ x, y }: { x: number; y: number }): number =>
+        (Math.atan2(x - centre.x, centre.y - y) * 180) / Math.PI;
+      const from = bearing(start);
+      for (const by of [20, 60, 140, 90]) {
+        const angle = ((from + by) * Math.PI) / 180;
+        await page.mouse.move(
+          centre.x + radius * Math.sin(angle),
+          centre.y - radius * Math.cos(angle),
+        );
+        await painted(page);
+        const off = bearing(await middleOf(grip)) - (from + by);
+        expect(Math.abs(((off + 540) % 360) - 180), `${by} degrees on`).toBeLessThan(2);
+      }
+      await page.mouse.up();
+      expect(Number(await grip.getAttribute('aria-valuenow'))).toBeCloseTo(120, -1);
     });
   });
 

@@ -53,7 +53,7 @@ export function BoreRound({ heights, along, across, lengths }: Props) {
 
   return (
     <svg
-      class="plot"
+      class="plot bore-from-above"
       viewBox={`0 0 ${WIDTH} ${height}`}
       role="img"
       aria-label={`The bore from above, what is over its least reading of ${say(least)} enlarged: ${heights.map((down, i) => `${showFixed(down, 'mm', 0, lengths)} down ${say(along[i]!)} along the crank and ${say(across[i]!)} across`).join('; ')}`}

@@ -46,7 +46,10 @@ export function EndView({ throws, turned, onTurn, onEnd }: Props) {
   const pins = pinDirections(throws, turned);
   const leans = throws.map(({ lean }) => lean);
   const pinNames = spreadRound(pins, gapAt(PIN_NAMES)).map((angle) => at(angle, PIN_NAMES));
-  const names = spreadRound(leans, gapAt(CYLINDERS)).map((angle) => at(angle, CYLINDERS));
+  // In a straight row across the axis, not round the crank.
+  const names = spreadRound(leans, gapAt(CYLINDERS)).map((angle, i) =>
+    at(angle, CYLINDERS / Math.cos(((angle - leans[i]!) * Math.PI) / 180)),
+  );
   const line = (from: { x: number; y: number }, to: { x: number; y: number }): string =>
     `M${from.x} ${from.y}L${to.x} ${to.y}`;
   const grip = at(pins[0]!, GRIP);

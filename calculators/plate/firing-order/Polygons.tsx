@@ -29,7 +29,7 @@ const FIGURE = MIDDLE + RADIUS + 20;
 const key: readonly KeyEntry[] = [
   { as: 'line', look: 'vector', words: 'cranks turning forwards' },
   { as: 'line', look: 'vector vector-back', words: 'their images, backwards' },
-  { as: 'line', look: 'vector vector-sum', words: 'force now' },
+  { as: 'line', look: 'vector vector-sum', words: 'their sum now' },
   { as: 'line', look: 'leader', words: 'through one turn' },
 ];
 const HEIGHT = belowKey(key, WIDTH) + 2 * PANEL + 4;
