@@ -32,6 +32,18 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   return (
     <>
       <div class="picture-block">
+        <EndView
+          throws={throws}
+          turned={at}
+          onTurn={(angle) => {
+            stop();
+            turnTo(angle);
+          }}
+          onEnd={commit}
+        />
+        <button type="button" class="turn" onClick={toggle}>
+          {turning ? 'Stop the crank' : 'Turn the crank'}
+        </button>
         <div class="presets" role="group" aria-label="Start from a usual crank">
           <p>Start from a usual crank</p>
           {presets.map((preset) => (
@@ -50,18 +62,6 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             </button>
           ))}
         </div>
-        <EndView
-          throws={throws}
-          turned={at}
-          onTurn={(angle) => {
-            stop();
-            turnTo(angle);
-          }}
-          onEnd={commit}
-        />
-        <button type="button" class="turn" onClick={toggle}>
-          {turning ? 'Stop the crank' : 'Turn the crank'}
-        </button>
       </div>
       <SideView throws={throws} turned={at} stroke={v.stroke} rodLength={v.rod} />
       <PlateView
