@@ -27,12 +27,32 @@ export const demoBarrel = {
   exhaustOpens: 97.9,
 } as const;
 
+/** Piston and ring in their bore, on the bench at 20 °C. Readings are above the bore's own figure. */
+export const demoClearance = {
+  piston: 51.935,
+  ringGap: 0.2,
+  standard: 52,
+  heights: [8, 25, 45],
+  along: [0.02, 0.01, 0],
+  across: [0.035, 0.02, 0.005],
+} as const;
+
 /** By how much cylinders 2 and on differ from the first. */
 export const demoUnevenness = {
   deck: [0.15, -0.05, 0.1, 0.05, 0, 0.1, -0.05],
   port: [0.2, -0.2, 0, 0.1, -0.1, 0.2, 0],
   inlet: [0.2, -0.1, 0, 0.1, -0.1, 0, 0.2],
   volume: [0.3, -0.2, 0.1, -0.1, 0.2, 0, -0.2],
+} as const;
+
+/** Crank and pistons. Degrees from pin 1 the way it turns; mm from cylinder to cylinder; g. */
+export const demoCrank = {
+  pins: [0, 240, 120],
+  pitch: 88,
+  reciprocating: 165,
+  rotating: 190,
+  /** Share of what goes up and down that the weights balance, %. */
+  factor: 50,
 } as const;
 
 export const demoHead = {

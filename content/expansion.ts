@@ -1,3 +1,5 @@
+import { expansions } from '../calculators/maths/cylinder/expansion.ts';
+
 /**
  * Linear expansion of the metals of an engine for each °C, and where die-cast zinc begins to melt.
  *
@@ -9,10 +11,10 @@
  */
 export const expansion = {
   zinc: 27.4e-6,
-  aluminium: 21.5e-6,
+  aluminium: expansions.aluminium * 1e-6,
   brass: 20.5e-6,
-  iron: 11.4e-6,
-  piston: 20e-6,
+  iron: expansions.iron * 1e-6,
+  piston: expansions.piston * 1e-6,
 } as const;
 
 export const ZINC_MELTS = 381;

@@ -75,7 +75,10 @@ describe('one demo engine: the sheet and every calculator have the same figure',
 /** Figures under different names that mean the same part of the engine. */
 const same: readonly (readonly string[])[] = [
   ['coil-charge rpm', 'time-area rpm', 'squish-velocity rpm'],
+  ['coil-charge rpm', 'firing-order rpm'],
+  ['plate-setting cylinders', 'firing-order cylinders'],
   ['compression bore', 'time-area bore', 'squish-velocity bore'],
+  ['compression bore', 'piston-clearance bore', 'piston-clearance standard'],
   ['compression deck', 'port-timing deck', 'time-area deck'],
   ['compression cylinders', 'port-timing cylinders', 'plate-setting cylinders'],
   ['compression other-deck#1', 'port-timing other-deck#1'],
@@ -107,6 +110,13 @@ const same: readonly (readonly string[])[] = [
 
 it.each(same)('%s is the same as its like', (first, ...others) => {
   for (const other of others) expect(figure(other), other).toBeCloseTo(figure(first), 12);
+});
+
+it('its crank gives the firing order and the directions of the sets that its sheet holds', () => {
+  const fired = demo.firingOrder.map((_, k) => result(`firing-order order-${String(k + 1)}`));
+  expect(fired).toEqual(demo.firingOrder);
+  const directions = [2, 3].map((set) => result(`firing-order set-${String(set)}`));
+  expect(directions).toEqual([demo.figures['set-2'], demo.figures['set-3']]);
 });
 
 const plugHole = plugHoleVolume(

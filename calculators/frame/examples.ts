@@ -23,6 +23,8 @@ const writings: Partial<Record<UnitName, readonly [own: string, ...others: Unit[
   ohm: ['ohm'],
   mH: ['mH', 'H'],
   '%': ['%'],
+  '‰': ['‰', '%'],
+  'ppm/K': ['ppm/K', 'ppm/°F'],
   ratio: [': 1'],
 };
 

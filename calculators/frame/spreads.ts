@@ -1,6 +1,12 @@
 import { propagateAll } from '../maths/numeric/uncertainty.ts';
 import type { Measured } from './evaluate.ts';
-import { Absent, type AnyCalculator, type AnyValues, type ResultValue } from './types.ts';
+import {
+  Absent,
+  type AnyCalculator,
+  type AnyValues,
+  type ResultSpec,
+  type ResultValue,
+} from './types.ts';
 
 type Flat = ReadonlyMap<string, number>;
 
@@ -47,11 +53,20 @@ export function measuredSpreads(
   measured: readonly Measured[],
   results: Readonly<Record<string, ResultValue>>,
 ): Record<string, number> {
-  const names = [...flatten(results).keys()];
+  const known = flatten(results);
+  const names = [...known.keys()];
+  const specOf = (name: string): ResultSpec | undefined =>
+    calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
+  /** On the same round as the figure that is moved: 359.5 is half a degree from 0. */
+  const unwound = (name: string, figure: number | undefined): number | undefined => {
+    const cyclic = specOf(name)?.cyclic;
+    if (cyclic === undefined || figure === undefined) return figure;
+    return figure - cyclic * Math.round((figure - known.get(name)!) / cyclic);
+  };
   const model = (figures: readonly number[]) => {
     const computed = calculator.compute(withReadings(values, measured, figures));
     const flat = flatten(computed as Record<string, ResultValue>);
-    return names.map((name) => flat.get(name));
+    return names.map((name) => unwound(name, flat.get(name)));
   };
   const uncertain = propagateAll(
     model,
@@ -60,10 +75,10 @@ export function measuredSpreads(
   );
   const spreads: Record<string, number> = {};
   names.forEach((name, i) => {
-    const spec = calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
+    const spec = specOf(name);
     const own = spec?.spreadFrom === undefined ? 0 : results[spec.spreadFrom];
     const spread = uncertain[i]?.plusMinus;
-    if (spread === undefined || spec?.bare) return;
+    if (spread === undefined || spec?.bare || spec?.jumps) return;
     spreads[name] = Math.hypot(spread, typeof own === 'number' ? own : 0);
   });
   return spreads;

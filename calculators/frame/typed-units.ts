@@ -143,7 +143,15 @@ export const typedUnits: Partial<Record<Quantity, Spellings>> = {
   energy: { mJ: 'mJ', J: 'J' },
   power: { W: 'W', kW: 'kW' },
   velocity: { 'm/s': 'm/s', 'km/h': 'km/h' },
-  share: { '%': '%', percent: '%' },
+  share: { '%': '%', percent: '%', '‰': '‰', permille: '‰' },
+  expansion: {
+    'ppm/K': 'ppm/K',
+    'ppm/C': 'ppm/K',
+    'ppm/°C': 'ppm/K',
+    'ppm/F': 'ppm/°F',
+    'ppm/°F': 'ppm/°F',
+    '·10⁻⁶/K': 'ppm/K',
+  },
   ratio: { ':1': '1', to1: '1' },
 };
 

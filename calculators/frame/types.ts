@@ -108,6 +108,10 @@ export interface ResultSpec {
   readonly inInches?: { readonly label: string; readonly help: string; readonly times: number };
   /** Shown without a ±, as where it is itself one. */
   readonly bare?: boolean;
+  /** After how much it starts again, as an angle after 360: two figures so far apart are one. */
+  readonly cyclic?: number;
+  /** Set where it goes in jumps, as an order does: no ± can be told of it. */
+  readonly jumps?: true;
   /** A word for people that follows the figure, such as "early" or "BTDC". */
   readonly word?: (value: number) => string;
 }
@@ -224,6 +228,17 @@ export interface Download<I extends Inputs = Inputs> {
   make(values: ValuesOf<I>, lengths: LengthDisplay): Promise<string | Uint8Array>;
 }
 
+/** Another calculator that takes figures of this one on. */
+export interface Onward {
+  readonly slug: string;
+  /** What the link says. */
+  readonly words: string;
+  /** Inputs of the other calculator, as in an address. */
+  readonly query: Readonly<Record<string, string>>;
+  /** Inputs of this one from which they come: where any is the example's, they are there too. */
+  readonly from: readonly string[];
+}
+
 export interface Calculator<I extends Inputs = Inputs, R extends Results = Results> {
   readonly slug: string;
   readonly title: string;
@@ -247,6 +262,8 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
    * outside of a remark's own `say` counts for all of them.
    */
   remarks?(values: ValuesOf<I>, results: ComputedOf<R>, known: Known): readonly (string | Remark)[];
+  /** Where the figures can be taken from here. */
+  onwards?(values: ValuesOf<I>, results: ComputedOf<R>): readonly Onward[];
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];

@@ -24,6 +24,9 @@ export type Quantity =
   | 'number'
   | 'gradient'
   | 'velocity'
+  | 'force'
+  | 'couple'
+  | 'expansion'
   | 'time-area';
 
 export interface UnitSpec {
@@ -83,6 +86,10 @@ export const units = {
   'mm/deg': unit('gradient', 'mm per degree', { token: '' }),
   'thou/deg': unit('gradient', 'thou per degree', { token: '' }),
   'm/s': plain('velocity', 'm/s'),
+  N: unit('force', 'N', {}),
+  Nm: unit('couple', 'N m', { token: 'Nm' }),
+  'ppm/K': unit('expansion', '·10⁻⁶/K', { factor: 'ppm/K', token: 'ppm/K' }),
+  '‰': unit('share', '‰', { factor: '‰', token: 'permille', spaced: false }),
   's/m': unit('time-area', 's/m', {}),
 } as const satisfies Record<string, UnitSpec>;
 
@@ -158,5 +165,8 @@ export const quantityNouns: Readonly<Record<Quantity, string>> = {
   number: 'a number',
   gradient: 'a rate',
   velocity: 'a speed',
+  force: 'a force',
+  couple: 'a couple',
+  expansion: 'a rate of expansion',
   'time-area': 'a time-area',
 };

@@ -81,3 +81,50 @@ export function inRow(labels: readonly RowLabel[], from: number, to: number): re
   }
   return groups;
 }
+
+interface Cluster {
+  readonly members: readonly number[];
+  /** Middle of where its members would stand by themselves. */
+  readonly middle: number;
+}
+
+const TURN = 360;
+
+/**
+ * The same round a circle, in degrees: each cluster of labels stands about the middle of its marks.
+ * There must be room for all.
+ */
+export function spreadRound(angles: readonly number[], gap: number): readonly number[] {
+  const order = angles.map((angle, index) => ({ angle: ((angle % TURN) + TURN) % TURN, index }));
+  order.sort((a, b) => a.angle - b.angle || a.index - b.index);
+  const after = (i: number): number =>
+    (order[(i + 1) % order.length]!.angle - order[i]!.angle + TURN) % TURN;
+  // The round is cut where it is emptiest, and laid out from there.
+  const widest = order.reduce(
+    (best, _, i) => (after(i) > after(best) ? i : best),
+    order.length - 1,
+  );
+  const start = order[(widest + 1) % order.length]!.angle;
+  const fromStart = order.map((_, i) => order[(widest + 1 + i) % order.length]!);
+  const clusters: Cluster[] = [];
+  for (const { angle, index } of fromStart) {
+    let cluster: Cluster = { members: [index], middle: (angle - start + TURN) % TURN };
+    for (let before = clusters.at(-1); before; before = clusters.at(-1)) {
+      const [a, b] = [before.members.length, cluster.members.length];
+      if (cluster.middle - before.middle >= ((a + b) / 2) * gap) break;
+      clusters.pop();
+      cluster = {
+        members: [...before.members, ...cluster.members],
+        middle: (before.middle * a + cluster.middle * b) / (a + b),
+      };
+    }
+    clusters.push(cluster);
+  }
+  const out = new Array<number>(angles.length);
+  for (const { members, middle } of clusters) {
+    members.forEach((index, i) => {
+      out[index] = start + middle + (i - (members.length - 1) / 2) * gap;
+    });
+  }
+  return out;
+}

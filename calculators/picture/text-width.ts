@@ -12,6 +12,7 @@ const WIDTHS: readonly (readonly [width: number, characters: string])[] = [
   [64, 'eESbdghnpqu0123456789${}'],
   [70, 'KAVBRXZC'],
   [79, 'UHNDG▲&OQ'],
+  [116, '‰'],
   [84, 'w#+<=>^~−±×'],
 ];
 const WIDEST = 100;

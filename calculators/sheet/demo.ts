@@ -98,7 +98,7 @@ export function demoSheet(): Engine {
     invented: true,
     notes:
       'Invented: no such engine exists. A club’s three-cylinder air-cooled engine built from mixed parts, without a manual.',
-    firingOrder: [1, 3, 2],
+    firingOrder: [1, 2, 3],
     figures,
   };
   return run.reduce(

@@ -32,6 +32,7 @@ const direction = (set: number): SheetFigure => ({
   why: 'once round the plate is 360°',
   step: 5,
   cylinders: set,
+  takes: { 'firing-order': `set-${String(set)}` },
 });
 
 export const ignitionFigures = {

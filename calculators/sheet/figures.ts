@@ -38,6 +38,7 @@ const engineFigures = {
     whole: true,
     step: 1,
     fills: {
+      'firing-order': 'cylinders',
       'plate-setting': 'cylinders',
       'plate-layout': 'sets',
       'slide-balance': 'slides',
@@ -57,7 +58,12 @@ const engineFigures = {
     max: 200,
     why: 'smaller or larger than that is not an engine of the kind this site serves',
     step: 0.5,
-    fills: { compression: 'bore', 'squish-velocity': 'bore', 'time-area': 'bore' },
+    fills: {
+      compression: 'bore',
+      'piston-clearance': 'bore',
+      'squish-velocity': 'bore',
+      'time-area': 'bore',
+    },
   },
   stroke: { ...engineInputs.stroke, group: engine, everywhere: true },
   rod: { ...engineInputs.rod, group: engine, everywhere: true },

@@ -31,7 +31,7 @@ export const pointsSteps = {
     },
     after: {},
     waitsFor: ['leak'],
-    calculators: ['plate-layout', 'degree-disc'],
+    calculators: ['firing-order', 'plate-layout', 'degree-disc'],
     articles: ['making-a-breaker-plate'],
   },
   coil: {

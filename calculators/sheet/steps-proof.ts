@@ -32,7 +32,7 @@ export const proofSteps = {
     },
     after: {},
     waitsFor: ['oil'],
-    calculators: [],
+    calculators: ['piston-clearance'],
     articles: ['proving-a-mixed-engine'],
   },
   'ring-gap': {
@@ -64,7 +64,7 @@ export const proofSteps = {
       clearance:
         'A bore made wider opens the ring’s gap by about three times the change of diameter.',
     },
-    calculators: [],
+    calculators: ['piston-clearance'],
     articles: ['proving-a-mixed-engine'],
   },
   squish: {

@@ -1,6 +1,7 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { Onwards } from './Onwards.tsx';
 import { Downloads } from './take-away/Downloads.tsx';
 import { Others, Tables } from './Results.tsx';
 import { PrintAddress } from './take-away/PrintAddress.tsx';
@@ -32,6 +33,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
       )}
       <Tables {...shared} />
       <Others {...shared} />
+      <Onwards calculator={calculator} evaluation={evaluation} />
       {cautions.length === 0 ? null : (
         <div class="caution">
           <p class="caution-title">Take care</p>

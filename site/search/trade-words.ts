@@ -31,5 +31,13 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['kick back', 'kickback', 'kick-back'],
   ['pinking', 'knock', 'detonation', 'pinging'],
   ['breaker plate', 'points plate', 'stator plate', 'backplate', 'base plate'],
+  ['firing order', 'firing sequence', 'ignition order'],
+  ['crank phasing', 'crank pin angle', 'crank angle between pins', 'mixed crank', 'one-off crank'],
+  ['engine balance', 'vibration', 'shaking', 'crank balance'],
+  ['wasted spark', 'lost spark', 'double-ended coil', 'twin-lead coil'],
+  ['piston clearance', 'running clearance', 'piston fit', 'skirt clearance'],
+  ['ring gap', 'end gap', 'ring end gap'],
+  ['rebore', 'oversize', 'oversize piston'],
+  ['ovality', 'out of round', 'oval bore'],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];

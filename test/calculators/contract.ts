@@ -65,4 +65,16 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
     'exhaust-time-area transfer-time-area inlet-time-area blowdown-time-area',
   ],
   ['squish-velocity', 'bore stroke rod squish bowl clearance rpm', 'peak mean peak-angle'],
+  [
+    'firing-order',
+    'cylinders pin-1 pin-3 pin-8 lean-1 lean-3 place-1 place-3 reciprocating stroke rod rpm',
+    'top-1 top-3 order-1 order-3 interval-1 interval-3 set-1 set-3 primary secondary ' +
+      'primary-couple secondary-couple',
+  ],
+  [
+    'piston-clearance',
+    'bore piston bore-expansion piston-expansion bore-temperature piston-temperature measured-at ' +
+      'ring-gap ring-expansion ring-temperature',
+    'cold per-mille hot ring-gap-hot',
+  ],
 ];

@@ -216,12 +216,21 @@ describe('a unit as typed', () => {
     ['70 %', '%', 70],
     ['70 per cent', '%', 70],
     ['70 percent', '%', 70],
+    ['1.2 ‰', '‰', 1.2],
+    ['1.2 permille', '‰', 1.2],
+    ['0.12 %', '‰', 1.2],
+    ['11.4 ppm/K', 'ppm/K', 11.4],
+    ['11.4 ppm/C', 'ppm/K', 11.4],
+    ['6 ppm/F', 'ppm/K', 10.8],
+    ['6 ppm/°F', 'ppm/K', 10.8],
+    ['11.4 ppm/°C', 'ppm/K', 11.4],
+    ['11.4 ·10⁻⁶/K', 'ppm/K', 11.4],
   ])('%s is its own', (text, home, wanted) => {
     expect(read(text, home)).toBe(wanted);
   });
 
   it('is proved here for every spelling there is', () => {
-    const elsewhere: readonly Quantity[] = ['temperature', 'speed', 'share', 'ratio'];
+    const elsewhere: readonly Quantity[] = ['temperature', 'speed', 'share', 'ratio', 'expansion'];
     for (const [quantity, spellings] of Object.entries(typedUnits)) {
       if (elsewhere.includes(quantity as Quantity)) continue;
       const proved = Object.entries(inMathjs)

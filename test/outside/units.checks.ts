@@ -57,6 +57,7 @@ const printed: readonly Row[] = [
 const exactElsewhere: readonly (readonly [source: string, row: Row])[] = [
   [`${NIST}: inch of 25.4 mm, cubed`, ['cu in', 16.387064, 'cc']],
   [`${NIST}, footnote: gallon of 231 cubic inches`, ['US gal', 3785.411784, 'cc']],
+  [`${NIST}: t/°C = (t/°F − 32)/1.8, so that 1/°F is 1.8/K`, ['ppm/°F', 1.8, 'ppm/K']],
   [BRITISH_MEASURES, ['imp pt', 568.26125, 'cc']],
   [BRITISH_MEASURES, ['imp fl oz', 28.4130625, 'cc']],
 ];
@@ -86,6 +87,16 @@ const asCheck = (source: string, [from, expected, to, halfOfLastDigit]: Row): Ou
 export const checks: readonly OutsideCheck[] = [
   ...printed.map((row) => asCheck(NIST, row)),
   ...exactElsewhere.map(([source, row]) => asCheck(source, row)),
+  {
+    topic: 'units',
+    what: '1 ‰ in %',
+    source: 'By hand: 0.001 / 0.01',
+    kind: 'hand-worked',
+    unit: '%',
+    expected: 0.1,
+    ours: () => convert(1, '‰', '%'),
+    tolerance: 1e-15,
+  },
   ...temperatures.map(([at, from, expected, to]): OutsideCheck => ({
     topic: 'units',
     what: `${at} ${from} in ${to}`,

@@ -354,3 +354,159 @@ describe('slides over their floors', () => {
     for (const rate of rates) expect(rate).toBeCloseTo(rates[0]!, 1);
   });
 });
+
+describe('a crank of several pins', () => {
+  const given = {
+    cylinders: '3',
+    'pin-1': '0',
+    'pin-2': '240',
+    'pin-3': '120',
+    'place-1': '0',
+    'place-2': '88',
+    'place-3': '176',
+    stroke: '51',
+    rod: '104',
+    turning: 'anticlockwise',
+  };
+  const turns = [0, 45, 120, 200, 240, 330];
+  const states = turns.map((turned) => ({
+    turned,
+    sheets: picture('firing-order', { ...given, turned: String(turned) }),
+  }));
+  const END = [170, 182] as const;
+  const PLATE = [170, 134] as const;
+  const bearing = (
+    [x, y]: readonly [number, number],
+    [cx, cy]: readonly [number, number],
+  ): number => ((Math.atan2(x - cx, cy - y) * 180) / Math.PI + 360) % 360;
+
+  it('turns each pin from the end by the turn, clockwise, on one circle', () => {
+    for (const { turned, sheets } of states) {
+      shapesOf(sheets[0]!, 'big-end').forEach((pin, i) => {
+        const place = middleOf(pin);
+        expect(distance(place, END)).toBeCloseTo(74, 1);
+        const off = bearing(place, END) - (turned + [0, 240, 120][i]!);
+        expect((off + 900) % 360).toBeCloseTo(180, 0);
+      });
+    }
+  });
+
+  it('has a piston at its highest where its own top is, and rods of one length', () => {
+    const tops = [0, 120, 240];
+    const heights = states.map(({ sheets }) =>
+      shapesOf(sheets[1]!, 'piston').map((piston) => boxOf(piston).top),
+    );
+    tops.forEach((top, i) => {
+      const highest = Math.min(...heights.flat());
+      expect(heights[turns.indexOf(top)]![i]).toBeCloseTo(highest, 1);
+    });
+    const scale = boxOf(shapesOf(states[0]!.sheets[1]!, 'piston')[0]!);
+    expect(scale.bottom).toBeGreaterThan(scale.top);
+    const drop = (i: number): number => heights[1]![i]! - Math.min(...heights.flat());
+    // As far below as the slider crank says: 45° after its top against 75° before it.
+    const engine = { stroke: 51, rodLength: 104, pinOffset: 0 };
+    expect(drop(0) / drop(1)).toBeCloseTo(travelBefore(engine, -45) / travelBefore(engine, 75), 1);
+  });
+
+  it('points the lobe at the set of the cylinder that is at its top', () => {
+    for (const [set, turned] of [0, 120, 240].entries()) {
+      const plate = states[turns.indexOf(turned)]!.sheets[2]!;
+      const cam = pointsOf(shapeOf(plate, 'cam'));
+      const tip = cam.reduce((far, point) =>
+        distance(point, PLATE) > distance(far, PLATE) ? point : far,
+      );
+      const mark = shapeOf(plate, 'set-marks').lines[set]!.at(-1)!;
+      expect((bearing(tip, PLATE) - bearing(mark, PLATE) + 540) % 360).toBeCloseTo(180, 0);
+    }
+    alike(states.map(({ sheets }) => pointsOf(shapeOf(sheets[2]!, 'set-marks'))));
+  });
+
+  it('closes the polygons of the forces that cancel, and draws what the couples come to', () => {
+    for (const { sheets } of states) {
+      const [force, , couple] = shapesOf(sheets[3]!, 'direct');
+      const ends = pointsOf(force!);
+      expect(distance(ends[0]!, ends.at(-1)!)).toBeLessThan(TOUCH);
+      const sides = pointsOf(couple!);
+      expect(distance(sides[0]!, sides.at(-1)!)).toBeGreaterThan(5);
+      const mirrored = shapesOf(sheets[3]!, 'reverse').map(pointsOf);
+      for (const sum of shapesOf(sheets[3]!, 'vector-sum').slice(1)) {
+        const end = pointsOf(sum).at(-1)!;
+        expect(mirrored.some((line) => distance(line.at(-1)!, end) < TOUCH)).toBe(true);
+      }
+    }
+  });
+
+  it('numbers each pin and each cylinder once, apart from each other', () => {
+    for (const { sheets } of states) {
+      for (const [sheet, times] of [
+        [sheets[0]!, 2],
+        [sheets[1]!, 1],
+        [sheets[2]!, 1],
+      ] as const) {
+        const numbers = sheet.texts.map(({ words }) => words).filter((words) => /^\d$/.test(words));
+        for (const number of ['1', '2', '3']) {
+          expect(numbers.filter((each) => each === number)).toHaveLength(times);
+        }
+      }
+    }
+  });
+});
+
+describe('a piston in its bore', () => {
+  const given = { bore: '52', 'measured-at': '20' };
+  const states = ['51.93', '51.95', '51.97'].map((piston) => ({
+    cold: 52 - Number(piston),
+    sheets: picture('piston-clearance', { ...given, piston }),
+  }));
+  const times = (sheet: Sheet): number =>
+    Number(/× (\d+)/.exec(sheet.texts.map(({ words }) => words).join())![1]);
+  const gapOf = (sheet: Sheet, which: 0 | 1): number =>
+    boxOf(shapesOf(sheet, 'wall-enlarged')[which]!).left -
+    boxOf(shapesOf(sheet, 'skirt-enlarged')[which]!).right;
+
+  it('leaves between skirt and wall, enlarged, what the clearance is', () => {
+    for (const { cold, sheets } of states) {
+      const { left, right } = boxOf(shapeOf(sheets[0]!, 'piston'));
+      const scale = ((right - left) / 52) * times(sheets[0]!);
+      expect(gapOf(sheets[0]!, 0) / scale).toBeCloseTo(cold, 3);
+    }
+  });
+
+  it('leaves less of it hot, and shows where nothing is left', () => {
+    for (const { sheets } of states) {
+      expect(gapOf(sheets[0]!, 1)).toBeLessThan(gapOf(sheets[0]!, 0));
+    }
+    const jammed = picture('piston-clearance', { ...given, piston: '51.99' })[0]!;
+    const jam = boxOf(shapeOf(jammed, 'jam'));
+    expect(jam.left).toBeCloseTo(boxOf(shapesOf(jammed, 'wall-enlarged')[1]!).left, 1);
+    expect(jammed.texts.map(({ words }) => words).join()).toMatch(/hot jams by/);
+    expect(shapesOf(states[0]!.sheets[0]!, 'jam')).toEqual([]);
+  });
+
+  it('keeps the walls where they are', () => {
+    alike(states.map(({ sheets }) => shapesOf(sheets[0]!, 'wall-enlarged').map(boxOf)));
+  });
+
+  it('draws the readings as wide as they are, the least on the circle', () => {
+    const readings = {
+      'along-1': '52.02',
+      'across-1': '52.04',
+      'along-2': '52.01',
+      'across-2': '52.01',
+      'along-3': '52',
+      'across-3': '52',
+    };
+    const bore = picture('piston-clearance', { ...given, ...readings })[2]!;
+    const widths = shapesOf(bore, 'bore-round').map((shape) => {
+      const { left, right, top, bottom } = boxOf(shape);
+      return [right - left, bottom - top] as const;
+    });
+    const { left, right } = boxOf(shapeOf(bore, 'least-round'));
+    const least = right - left;
+    expect(widths[2]![0]).toBeCloseTo(least, 0);
+    const enlarged = (widths[0]![1] - least) / 0.04;
+    expect((widths[0]![0] - least) / enlarged).toBeCloseTo(0.02, 3);
+    expect((widths[1]![0] - least) / enlarged).toBeCloseTo(0.01, 3);
+    expect(bore.texts.map(({ words }) => words)).toContain('52.040');
+  });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
+import { evaluate, knownKeys, type Texts } from '../../calculators/frame/evaluate.ts';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { Input } from '../../calculators/frame/types.ts';
@@ -45,10 +45,12 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('has each result that the sheet says it takes, by that very name', () => {
-      const single = flatten(evaluate(calculator, {}, reading).results);
       for (const key of figureKeys) {
-        const name = sheetFigures[key].takes?.[slug];
+        const { takes, cylinders } = sheetFigures[key];
+        const name = takes?.[slug];
         if (name === undefined) continue;
+        const texts: Texts = cylinders === undefined ? {} : { cylinders: String(cylinders) };
+        const single = flatten(evaluate(calculator, texts, reading).results);
         expect(single.get(name), `${key} takes ${name}`).toSatisfy(Number.isFinite);
         const [, series = name] = /^(.+)-\d+$/.exec(name) ?? [];
         const spec = calculator.results[name] ?? calculator.results[series];
@@ -233,6 +235,9 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     'plate-layout bore',
     'plate-layout slot-radius',
     'find-tdc height',
+    // As measured here; what the maker wants there.
+    'piston-clearance ring-gap',
+    'piston-clearance height',
     'port-timing height',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {

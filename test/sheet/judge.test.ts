@@ -399,7 +399,7 @@ it('says the whole in a text fit for a message', () => {
   const text = sheetSummary(demoSheet(), 'mm', 'https://here.test/sheet/#engine=1.x');
   expect(text).toContain('Demo: club triple (invented engine)');
   expect(text).toContain('Stroke: 51 mm');
-  expect(text).toContain('Firing order: 1 3 2');
+  expect(text).toContain('Firing order: 1 2 3');
   expect(text.endsWith('https://here.test/sheet/#engine=1.x')).toBe(true);
   expect(text).not.toMatch(/undefined|NaN|null/);
   expect(stepLine(read('gap', 0.4), 'gap', 'mm')).toBe(

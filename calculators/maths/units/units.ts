@@ -12,7 +12,7 @@ const MILLIMETRE_OF_MERCURY = (13.5951 * STANDARD_GRAVITY) / 1000;
 
 /**
  * For each quantity, how much of its home unit is in one of each unit: mm, degrees, mm², cc, g, kPa,
- * ms, rpm, A, V, ohm, mH, mJ, W, m/s, kg/m³ and 1. The only factors in the house: what is typed, what
+ * ms, rpm, A, V, ohm, mH, mJ, W, m/s, kg/m³, 1 and millionths for each K. The only factors in the house: what is typed, what
  * is shown and what the articles work out all go through them.
  *
  * Source: NIST Special Publication 811 (2008), Appendix B.8. Exact there, or worked out here from
@@ -61,7 +61,8 @@ const FACTORS = {
   power: { W: 1, kW: 1000 },
   velocity: { 'm/s': 1, 'km/h': 1 / 3.6 },
   density: { 'kg/m³': 1, 'g/cc': 1000 },
-  ratio: { '1': 1, '%': 0.01 },
+  ratio: { '1': 1, '%': 0.01, '‰': 0.001 },
+  expansion: { 'ppm/K': 1, 'ppm/°F': 1.8 },
 } as const satisfies Record<string, Readonly<Record<string, number>>>;
 
 /** Kelvin at 0 of each scale of temperature, and kelvin in one of its degrees. Exact, as above. */

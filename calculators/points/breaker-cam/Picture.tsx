@@ -1,12 +1,15 @@
 import type { PictureProps } from '../../frame/types.ts';
 import { dwellAngle } from '../../maths/ignition/breaker-cam.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
+import { useTurning } from '../../picture/use-turning.ts';
 import { CamDrawing } from './CamDrawing.tsx';
 import { camOf, gapOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import { LiftPlot } from './LiftPlot.tsx';
 import type { results } from './results.ts';
-import { useTurning } from './use-turning.ts';
+
+/** Within half a turn of the middle of a lobe. */
+const wrapped = (angle: number): number => angle - 360 * Math.round(angle / 360);
 
 /** The lift curve and the cam in the same state: set the gap and turn the cam on the curve, or let it turn. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
@@ -22,9 +25,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   };
 
   const turnTo = (angle: number): void => set('at', onStep(angle, 1));
-  const { at, turning, toggle, stop } = useTurning(v.at, (angle) => {
-    turnTo(angle);
-    commit();
+  const { at, turning, toggle, stop } = useTurning({
+    at: v.at,
+    grows: false,
+    wrapped,
+    rest: (angle) => {
+      turnTo(angle);
+      commit();
+    },
   });
 
   return (

@@ -1,0 +1,91 @@
+import { fixed, showFixed } from '../../frame/format.ts';
+import type { Known, Remark } from '../../frame/types.ts';
+import { boreWear } from '../../maths/cylinder/bore-wear.ts';
+import type { Computed, Values } from './compute.ts';
+
+/** Per cent of the bore; common practice. */
+const RING = { least: 0.3, most: 0.5 } as const;
+/** Over the standard bore, mm: beyond it a barrel’s metal and ports are to be asked about. */
+const LARGE_OVERSIZE = 1;
+
+const doubt = (distance: number, spread: number | undefined): string =>
+  Math.abs(distance) < (spread ?? 0)
+    ? ' The readings are no surer than that: measure again before you go by it.'
+    : '';
+
+function ofTheFit(v: Values, computed: Computed, { lengths, spreads }: Known): string {
+  const share = computed['per-mille'] as number;
+  const cold = computed.cold as number;
+  const span = `${fixed(v.least, 1)} to ${fixed(v.most, 1)}‰`;
+  const near = Math.min(Math.abs(share - v.least), Math.abs(share - v.most));
+  const unsure = doubt(near, spreads['per-mille']);
+  if (cold <= 0)
+    return 'The piston is larger than the bore: it does not go in. Measure both again.';
+  if (share < v.least) {
+    const hone = (v.least / 1000) * v.bore - cold;
+    return `Fail: tight. ${span} was wanted. Hone the bore ${showFixed(hone, 'mm', 3, lengths)} larger, or fit a smaller piston; tight is the side that seizes.${unsure}`;
+  }
+  if (share > v.most) {
+    return `Fail: wide. ${span} was wanted. Wide rattles, tilts the rings and blows by, and wears on; it seldom seizes. Measure whether piston or bore has worn before you buy either.${unsure}`;
+  }
+  return `Pass: within ${span}. If you must err, err to the wide side: tight seizes within a minute, wide wears within a season.${unsure}`;
+}
+
+function ofTheHeat(computed: Computed, { lengths, spreads }: Known): string {
+  const hot = computed.hot as number;
+  return hot <= 0
+    ? `Fail: nothing is left hot; they would jam by ${showFixed(-hot, 'mm', 3, lengths)}.${doubt(hot, spreads.hot)} Check expansions and temperatures, then give it more room.`
+    : `${showFixed(hot, 'mm', 3, lengths)} is left hot.${doubt(hot, spreads.hot)} A weak mixture, too much advance or a lack of oil heats the piston and takes it away.`;
+}
+
+function ofTheRing(computed: Computed, { spreads }: Known): string {
+  const share = computed['ring-percent'] as number;
+  const hot = computed['ring-gap-hot'] as number;
+  if (hot <= 0) {
+    return `Fail: the ring’s ends would meet hot, jam it and score the bore.${doubt(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
+  }
+  const usual = `${fixed(RING.least, 1)} to ${fixed(RING.most, 1)}% of the bore is common practice.`;
+  if (share < RING.least)
+    return `The ring gap is narrow: ${usual} Narrow is the worse side, since ends that meet break the ring.`;
+  if (share > RING.most)
+    return `The ring gap is wide: ${usual} Wide only leaks; look at how far the bore has worn.`;
+  return `The ring gap is usual: ${usual}`;
+}
+
+function ofTheWear(v: Values, computed: Computed, { lengths, spreads }: Known): string {
+  const taper = computed.taper as number;
+  const ovality = computed.ovality as number;
+  const limit = showFixed(v['wear-limit'], 'mm', 2, lengths);
+  const worst = Math.max(taper, ovality);
+  const which = taper >= ovality ? 'taper' : 'ovality';
+  const unsure = doubt(worst - v['wear-limit'], spreads[which]);
+  if (worst <= v['wear-limit']) return `Pass: taper and ovality are within ${limit}.${unsure}`;
+  const over = computed.oversize as number;
+  const onwards =
+    over === 0
+      ? ' Honing within the standard size takes it away, if that leaves the clearance.'
+      : ` The next oversize that takes it away is ${showFixed(over, 'mm', 2, lengths)} over.${over > LARGE_OVERSIZE ? ' That is much: ask the maker or the borer whether the wall holds it, and whether the ports stay whole.' : ''}`;
+  return `Fail: the ${which} is over ${limit}; no ring seals in it for long.${unsure}${onwards}`;
+}
+
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'pass or fail of the clearance', say: () => ofTheFit(v, computed, known) },
+  { about: 'what is left hot', say: () => ofTheHeat(computed, known) },
+  { about: 'pass or fail of the ring gap', say: () => ofTheRing(computed, known) },
+  {
+    about: 'pass or fail of taper and ovality',
+    quiet: true,
+    say: () => ofTheWear(v, computed, known),
+  },
+  {
+    about: 'whether the bore is the least of its readings',
+    quiet: true,
+    say: () => {
+      const { least } = boreWear({ along: v.along, across: v.across });
+      const off = v.bore - least;
+      return off > (known.spreads.cold ?? 0)
+        ? `One reading is ${showFixed(off, 'mm', 3, known.lengths)} smaller than the bore you gave: the piston has that much less room there.`
+        : undefined;
+    },
+  },
+];

@@ -1,0 +1,143 @@
+/**
+ * When each cylinder of a crank comes to its top, from the angles of the crank pins and the lean of
+ * the cylinders. Angles in degrees, all counted in the direction of turning.
+ *
+ * A cylinder without pin offset is at its top when its pin lies on its axis. With the crank turned on
+ * by θ, pin N stands at θ + pin N, so cylinder N is at the top at θ = lean N − pin N. A two-stroke
+ * fires at every top.
+ *
+ * Source: the geometry above; no approximation.
+ */
+import { MathsError } from '../numeric/errors.ts';
+import { assertWithin } from '../numeric/within.ts';
+
+const TURN = 360;
+/** Binary dust of a sum of angles, degrees: less than this from a whole turn is the whole turn. */
+const DUST = 1e-9;
+export const MOST_CYLINDERS = 8;
+
+/** An angle brought into 0 ≤ angle < 360. */
+export function withinTurn(angle: number): number {
+  const within = ((angle % TURN) + TURN) % TURN;
+  return within < DUST || TURN - within < DUST ? 0 : within;
+}
+
+/** Throws unless there are 1 to 8 cylinders. */
+export function assertCylinderCount(count: number): void {
+  assertWithin(
+    {
+      quantity: 'cylinders',
+      words: 'The number of cylinders',
+      unit: '',
+      min: 1,
+      max: MOST_CYLINDERS,
+      why: 'A crank has a pin at least, and no more than eight are reckoned here.',
+    },
+    count,
+  );
+}
+
+function assertAngle(quantity: string, words: string, angle: number): void {
+  assertWithin(
+    {
+      quantity,
+      words,
+      unit: '°',
+      min: -TURN,
+      max: TURN,
+      why: 'Beyond a full turn the count starts again.',
+    },
+    angle,
+  );
+}
+
+/**
+ * Crank degrees after the top of cylinder 1 at which each cylinder is at its top, 0 ≤ top < 360; the
+ * first is 0.
+ *
+ * @param pins Degrees of each crank pin from pin 1, −360 to 360.
+ * @param leans Degrees of each cylinder's axis from upright, −360 to 360; as many as pins.
+ * @throws MathsError `out-of-range` for `cylinders`, `pin-N` or `lean-N`; `lean-missing`.
+ */
+export function topAngles(pins: readonly number[], leans: readonly number[]): readonly number[] {
+  assertCylinderCount(pins.length);
+  if (leans.length !== pins.length) {
+    throw new MathsError(
+      'lean-missing',
+      ['lean'],
+      'Every crank pin needs a cylinder: give as many leans as there are pins.',
+    );
+  }
+  pins.forEach((pin, i) =>
+    assertAngle(`pin-${String(i + 1)}`, `The angle of pin ${String(i + 1)}`, pin),
+  );
+  leans.forEach((lean, i) =>
+    assertAngle(`lean-${String(i + 1)}`, `The lean of cylinder ${String(i + 1)}`, lean),
+  );
+  return pins.map((pin, i) => withinTurn(leans[i]! - pin - (leans[0]! - pins[0]!)));
+}
+
+export interface Firing {
+  /** Numbers of the cylinders in the order in which they fire, cylinder 1 first. */
+  readonly order: readonly number[];
+  /**
+   * Degrees from each firing to the next; the last is to cylinder 1 once more. 0 where two fire
+   * together. They add up to a turn.
+   */
+  readonly intervals: readonly number[];
+}
+
+/** The order of a two-stroke, which fires at every top. Those that fire together stand by number. */
+export function firingOf(tops: readonly number[]): Firing {
+  const order = tops.map((_, i) => i).sort((a, b) => tops[a]! - tops[b]! || a - b);
+  const intervals = order.map((cylinder, k) => {
+    const next = order[k + 1];
+    return (next === undefined ? TURN : tops[next]!) - tops[cylinder]!;
+  });
+  return { order: order.map((index) => index + 1), intervals };
+}
+
+/** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
+export function unevenness(intervals: readonly number[]): number {
+  const apart = intervals.filter((interval) => interval > 0);
+  return Math.max(...apart) - Math.min(...apart);
+}
+
+/**
+ * Where the lobes belong on a cam at crank speed whose sets all stand in one line: degrees from lobe 1
+ * in the direction of turning. A lobe that is to come later lies further back.
+ */
+export const lobeDirections = (tops: readonly number[]): readonly number[] =>
+  tops.map((top) => withinTurn(-top));
+
+/**
+ * How near to the bottom of the other cylinder the spare spark of a shared coil must fall, degrees
+ * either way. Common practice: its ports are open there and nothing is compressed.
+ */
+export const SPARE_NEAR_BOTTOM = 15;
+
+export interface Sharing {
+  /** Numbers of the cylinders that come to the top with this one. */
+  readonly together: readonly number[];
+  /** Numbers of those that are half a turn away. */
+  readonly opposite: readonly number[];
+}
+
+/**
+ * Which others could share a coil with two leads with a cylinder: both plugs spark each time.
+ *
+ * @param cylinder Its number, from 1.
+ * @param tolerance Degrees within which two tops count as one, 0 or more.
+ */
+export function sharing(tops: readonly number[], cylinder: number, tolerance: number): Sharing {
+  const away = (other: number): number => {
+    const on = withinTurn(tops[other]! - tops[cylinder - 1]!);
+    return Math.min(on, TURN - on);
+  };
+  const others = tops.map((_, i) => i).filter((i) => i !== cylinder - 1);
+  const numbers = (chosen: readonly number[]): number[] => chosen.map((i) => i + 1);
+  return {
+    together: numbers(others.filter((i) => away(i) <= tolerance)),
+    opposite: numbers(others.filter((i) => away(i) >= TURN / 2 - SPARE_NEAR_BOTTOM)),
+  };
+}

@@ -1,0 +1,85 @@
+import { demoCrank } from '../../demo-engine.ts';
+import type { PictureProps } from '../../frame/types.ts';
+import { firingOf, withinTurn } from '../../maths/crank/firing-order.ts';
+import { useTurning } from '../../picture/use-turning.ts';
+import { throwsOf } from './compute.ts';
+import { EndView } from './EndView.tsx';
+import type { inputs } from './inputs.ts';
+import { PlateView } from './PlateView.tsx';
+import { Polygons } from './Polygons.tsx';
+import { presetFields, presets } from './presets.ts';
+import type { results } from './results.ts';
+import { SideView } from './SideView.tsx';
+
+/** Crank from the end and from the side, the plate, and the polygons, all at the same turn. */
+export function Picture(props: PictureProps<typeof inputs, typeof results>) {
+  const { values: v, results: computed, set, commit } = props;
+  const throws = throwsOf(v);
+  const tops = computed.top as readonly number[];
+  const turnTo = (angle: number): void => set('turned', Math.round(angle));
+  const { at, turning, toggle, stop } = useTurning({
+    at: v.turned,
+    grows: true,
+    wrapped: withinTurn,
+    rest: (angle) => {
+      turnTo(angle);
+      commit();
+    },
+  });
+  const most = (name: 'primary' | 'secondary' | 'primary-couple' | 'secondary-couple'): number =>
+    computed[name] as number;
+
+  return (
+    <>
+      <div class="picture-block">
+        <EndView
+          throws={throws}
+          turned={at}
+          onTurn={(angle) => {
+            stop();
+            turnTo(angle);
+          }}
+          onEnd={commit}
+        />
+        <button type="button" class="turn" onClick={toggle}>
+          {turning ? 'Stop the crank' : 'Turn the crank'}
+        </button>
+        <div class="presets" role="group" aria-label="Start from a usual crank">
+          <p>Start from a usual crank</p>
+          {presets.map((preset) => (
+            <button
+              key={preset.name}
+              type="button"
+              class="turn"
+              onClick={() => {
+                stop();
+                for (const [key, value] of presetFields(preset, v, demoCrank.pitch))
+                  set(key, value);
+                commit();
+              }}
+            >
+              {preset.name}
+            </button>
+          ))}
+        </div>
+      </div>
+      <SideView throws={throws} turned={at} stroke={v.stroke} rodLength={v.rod} />
+      <PlateView
+        sets={computed.set as readonly number[]}
+        firing={firingOf(tops)}
+        turned={at}
+        clockwise={v.turning === 'clockwise'}
+      />
+      <Polygons
+        throws={throws}
+        turned={at}
+        most={{
+          primary: most('primary'),
+          secondary: most('secondary'),
+          'primary-couple': most('primary-couple'),
+          'secondary-couple': most('secondary-couple'),
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,43 @@
+import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
+import { bobWeight, pistonForce, shaking, type Throw } from '../../maths/crank/engine-balance.ts';
+import { firingOf, lobeDirections, topAngles, unevenness } from '../../maths/crank/firing-order.ts';
+import type { inputs } from './inputs.ts';
+import type { results } from './results.ts';
+
+export type Values = ValuesOf<typeof inputs>;
+export type Computed = ComputedOf<typeof results>;
+
+export const throwsOf = (v: Values): readonly Throw[] =>
+  v.pin.map((pin, i) => ({ pin, lean: v.lean[i]!, place: v.place[i]! }));
+
+export const pistonsOf = (v: Values) => ({
+  reciprocatingMass: v.reciprocating,
+  stroke: v.stroke,
+  rodLength: v.rod,
+  speed: v.rpm,
+});
+
+export function compute(v: Values): Computed {
+  const tops = topAngles(v.pin, v.lean);
+  const { order, intervals } = firingOf(tops);
+  const pistons = pistonsOf(v);
+  const factor = v.factor / 100;
+  const shakes = shaking(throwsOf(v), pistons, factor);
+  return {
+    sequence: Number(order.join('')),
+    uneven: unevenness(intervals),
+    top: tops,
+    set: tops,
+    lobe: lobeDirections(tops),
+    order,
+    interval: intervals,
+    primary: shakes.primary,
+    'primary-left': shakes.primaryLeft,
+    secondary: shakes.secondary,
+    'primary-couple': shakes.primaryCouple,
+    'couple-left': shakes.primaryCoupleLeft,
+    'secondary-couple': shakes.secondaryCouple,
+    single: pistonForce(pistons),
+    'bob-weight': bobWeight(v.rotating, v.reciprocating, factor),
+  };
+}

@@ -1,0 +1,43 @@
+import type { Onward } from '../../frame/types.ts';
+import { withinTurn } from '../../maths/crank/firing-order.ts';
+import type { Computed, Values } from './compute.ts';
+
+const degrees = (angle: number): string => `${String(Number(angle.toFixed(6)))}deg`;
+
+/** Sets nearer to each other than this fire together, from one set; degrees. */
+const TOGETHER = 0.1;
+
+/**
+ * Degrees from each set on to the next, in the order of their cylinders, the way the cam turns.
+ * Cylinders that fire together take one set.
+ */
+export function plateSpacings(computed: Computed): readonly number[] {
+  const apart = (a: number, b: number): number => Math.min(withinTurn(a - b), withinTurn(b - a));
+  const sets = (computed.set as readonly number[]).filter((set, i, all) =>
+    all.slice(0, i).every((earlier) => apart(set, earlier) >= TOGETHER),
+  );
+  return sets.slice(1).map((set, i) => withinTurn(set - sets[i]!));
+}
+
+export function onwards(v: Values, computed: Computed): readonly Onward[] {
+  const spacings = plateSpacings(computed);
+  const from = ['cylinders', 'pin', 'lean', 'turning'] as const;
+  return [
+    {
+      slug: 'plate-layout',
+      words: 'Lay out a plate with these directions',
+      query: {
+        sets: String(spacings.length + 1),
+        ...(spacings.length > 0 ? { turning: v.turning } : {}),
+        ...Object.fromEntries(spacings.map((angle, i) => [`spacing-${i + 2}`, degrees(angle)])),
+      },
+      from,
+    },
+    {
+      slug: 'plate-setting',
+      words: 'Set these cylinders from one plate',
+      query: { cylinders: String(v.cylinders) },
+      from,
+    },
+  ];
+}

@@ -1,0 +1,80 @@
+import { fixed } from '../../frame/format.ts';
+import type { Remark } from '../../frame/types.ts';
+import { sharing, SPARE_NEAR_BOTTOM } from '../../maths/crank/firing-order.ts';
+import type { Computed, Values } from './compute.ts';
+
+/** Less than this of one piston’s own force is nothing that anybody feels. */
+const SLIGHT = 0.01;
+/** Degrees below which intervals count as even. */
+const EVEN = 0.05;
+
+/** Whole degrees as they are, others to a tenth. */
+const degrees = (angle: number): string =>
+  `${fixed(angle, Math.abs(angle - Math.round(angle)) < EVEN ? 0 : 1)}°`;
+
+const listed = (numbers: readonly number[]): string =>
+  numbers.length < 2
+    ? numbers.join('')
+    : `${numbers.slice(0, -1).join(', ')} and ${String(numbers.at(-1))}`;
+
+/** Which others could share a coil of two leads with a cylinder. */
+export function coilWords(v: Values, computed: Computed, index: number): string {
+  const { together, opposite } = sharing(computed.top as readonly number[], index, v.tolerance);
+  const each = [
+    together.length === 0 ? '' : `may share with ${listed(together)}, which fires at the same time`,
+    opposite.length === 0
+      ? ''
+      : `with ${listed(opposite)}, half a turn away, only as a wasted spark (see below)`,
+  ].filter((words) => words !== '');
+  return each.length === 0
+    ? 'needs a coil of its own: a spare spark would fall in another’s charge'
+    : each.join('; ');
+}
+
+function ofTheIntervals(v: Values, computed: Computed): string {
+  const intervals = computed.interval as readonly number[];
+  const order = (computed.order as readonly number[]).join('–');
+  if (v.cylinders === 1) return 'One cylinder fires once a turn.';
+  const apart = intervals.filter((interval) => interval > EVEN);
+  const said = apart.map(degrees).join(', ');
+  if (apart.length === 1) {
+    return `All cylinders fire together, once a turn. Order ${order}.`;
+  }
+  return (computed.uneven as number) <= EVEN
+    ? `It fires evenly, every ${degrees(apart[0]!)}, in the order ${order}.`
+    : `It fires unevenly in the order ${order}: ${said}. Space the sets by these, never evenly.`;
+}
+
+function ofTheShaking(computed: Computed): string {
+  const single = computed.single as number;
+  const slight = (force: number): boolean => force <= SLIGHT * single;
+  const forces = (['primary', 'secondary'] as const).filter(
+    (name) => !slight(computed[name] as number),
+  );
+  // A couple counts against one piston's force on an arm of a hundredth of a metre.
+  const rocks = (['primary-couple', 'secondary-couple'] as const).filter(
+    (name) => (computed[name] as number) > SLIGHT * single * 0.1,
+  );
+  const words = (name: keyof Computed): string => name.replace('-', ' ');
+  const left = [...forces.map((name) => `${name} forces`), ...rocks.map(words)];
+  if (single === 0) return 'At rest nothing shakes.';
+  return left.length === 0
+    ? 'Forces and couples cancel, first and second order.'
+    : `What is left to shake the engine: ${left.join(', ')}.`;
+}
+
+export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  { about: 'how evenly it fires', say: () => ofTheIntervals(v, computed) },
+  { about: 'what shakes', say: () => ofTheShaking(computed) },
+  {
+    about: 'wasted sparks',
+    quiet: true,
+    say: () => {
+      const tops = computed.top as readonly number[];
+      const some = tops.some((_, i) => sharing(tops, i + 1, v.tolerance).opposite.length > 0);
+      return some
+        ? `A coil shared by cylinders half a turn apart fires both plugs twice a turn: its points or cam must open twice, and the spare spark falls within ${String(SPARE_NEAR_BOTTOM)}° or so of the other piston’s bottom, its ports open. Many two-strokes ran so, common practice; one that spits back through the carburettor should have a coil for each.`
+        : undefined;
+    },
+  },
+];

@@ -1,0 +1,36 @@
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import type { AnyCalculator, Onward } from '../../calculators/frame/types.ts';
+import { isExample } from '../../calculators/frame/whose.ts';
+import { siteAddress } from '../browser/site-address.ts';
+
+interface Props {
+  readonly calculator: AnyCalculator;
+  readonly evaluation: Evaluation;
+}
+
+/** Whether a field is one of these inputs, or a member of one. */
+const among = (keys: readonly string[], field: string): boolean =>
+  keys.includes(field) || keys.includes(field.replace(/-\d+$/, ''));
+
+/** On the server the address is from the root; the build makes it relative. */
+function addressOf({ slug, query, from }: Onward, { fields }: Evaluation): string {
+  const invented = fields.some((field) => among(from, field.key) && isExample(field));
+  const texts = new URLSearchParams({ ...query, ...(invented ? { example: 'all' } : {}) });
+  const path = `calculators/${slug}/?${texts.toString()}`;
+  return typeof document === 'undefined' ? `/${path}` : siteAddress(path);
+}
+
+/** Links to the calculators that take these figures on. */
+export function Onwards({ calculator, evaluation }: Props) {
+  if (!calculator.onwards || !evaluation.computed) return null;
+  const ways = calculator.onwards(evaluation.values as never, evaluation.results as never);
+  return (
+    <ul class="onwards">
+      {ways.map((way) => (
+        <li key={way.slug}>
+          <a href={addressOf(way, evaluation)}>{way.words}</a>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,260 @@
+import {
+  bobWeight,
+  fromMiddle,
+  pistonForce,
+  shaking,
+} from '../../calculators/maths/crank/engine-balance.ts';
+import { firingOf, topAngles } from '../../calculators/maths/crank/firing-order.ts';
+import { topsByBodies } from './references/crank-bodies.ts';
+import { mostBySums } from './references/summed-inertia.ts';
+import type { OutsideCheck } from './types.ts';
+
+const topic = 'firing-order';
+
+/** Places in mm; pins and leans in degrees the way the crank turns. */
+const engine = (pins: readonly number[], leans?: readonly number[], places?: readonly number[]) =>
+  pins.map((pin, i) => ({ pin, lean: leans?.[i] ?? 0, place: places?.[i] ?? 100 * i }));
+
+/** m r ω² is 1000 N: 0.4 kg on 25 mm at 316.23 rad/s. */
+const speed = (Math.sqrt(1e5) * 60) / (2 * Math.PI);
+const pistons = { reciprocatingMass: 400, stroke: 50, rodLength: 100, speed };
+const shakes = (throws: ReturnType<typeof engine>, factor = 0) => shaking(throws, pistons, factor);
+
+const mixed = engine([0, 100, 250, 315], [-20, 35, 10, -60], [0, 80, 190, 260]);
+const bodies = [
+  { name: 'a row of three at 120°', throws: engine([0, 240, 120]) },
+  { name: 'a vee of 90° on one pin', throws: engine([0, 0], [-45, 45]) },
+  { name: 'four mixed pins and leans', throws: mixed },
+] as const;
+
+const bySolver = bodies.flatMap(({ name, throws }): OutsideCheck[] => {
+  let tops: readonly number[] | undefined;
+  return throws.slice(1).map((_, i) => ({
+    topic,
+    what: `Top of cylinder ${String(i + 2)} after that of cylinder 1: ${name}`,
+    source: 'Crank, rods and pistons as rigid bodies in planck 1.5.0 (npm)',
+    kind: 'library',
+    unit: '°',
+    expected: () => {
+      tops ??= topsByBodies(throws, 25, 100);
+      return (((tops[i + 1]! - tops[0]!) % 360) + 360) % 360;
+    },
+    ours: () =>
+      topAngles(
+        throws.map(({ pin }) => pin),
+        throws.map(({ lean }) => lean),
+      )[i + 1]!,
+    tolerance: 0.1,
+    why: 'the solver turns the crank in steps of a seventh of a degree',
+  }));
+});
+
+const bySums = (
+  [
+    ['a row of three at 120°', engine([0, 240, 120])],
+    ['a row of four at 90°, 1-3-2-4', engine([0, 180, 270, 90])],
+    ['a vee of 60° on one pin', engine([0, 0], [-30, 30], [0, 30])],
+    ['four mixed pins and leans', mixed],
+  ] as const
+).flatMap(([name, throws]): OutsideCheck[] =>
+  ([1, 2] as const).flatMap((times) =>
+    [false, true].map((couple): OutsideCheck => {
+      const long = { ...pistons, rodLength: 2500 };
+      const arms = fromMiddle(throws);
+      const cylinders = throws.map(({ pin, lean }, i) => ({
+        pin,
+        lean,
+        weight: couple ? arms[i]! / 1000 : 1,
+      }));
+      const key = `${times === 1 ? 'primary' : 'secondary'}${couple ? 'Couple' : ''}` as const;
+      return {
+        topic,
+        what: `Most of the ${times === 1 ? 'primary' : 'secondary'} ${couple ? 'couple' : 'force'} over a turn: ${name}, rod of a hundred throws`,
+        source:
+          'By hand: accelerations by differences of Pythagoras’ heights, added up at every half degree, split by Fourier sums',
+        kind: 'hand-worked',
+        unit: couple ? 'N m' : 'N',
+        expected: () =>
+          mostBySums(cylinders, { mass: 0.4, throwLength: 25, rodLength: 2500, rpm: speed }, times),
+        ours: () => shaking(throws, long, 0)[key],
+        tolerance: 0.05,
+        why: 'differences cost a few figures, and the series leaves out (r / l)³ / 4',
+      };
+    }),
+  ),
+);
+
+const worked = (
+  what: string,
+  source: string,
+  unit: string,
+  expected: number,
+  ours: () => number,
+): OutsideCheck => ({
+  topic,
+  what,
+  source: `By hand: ${source}`,
+  kind: 'hand-worked',
+  unit,
+  expected,
+  ours,
+  tolerance: 1e-6,
+});
+
+const three = engine([0, 240, 120]);
+const four180 = engine([0, 180, 180, 0]);
+const four90 = engine([0, 180, 270, 90]);
+const vee = engine([0, 0], [-45, 45], [0, 0]);
+const boxerFour = engine([0, 180, 180, 0], [0, 180, 180, 0]);
+const exudyn =
+  'J. Gerstmayr, EXUDYN documentation, example pistonEngine.py (multibody model): boxer of four pistons, cranks 0°, 180°, 180°, 0°, “perfect mass balancing”; repository jgerstmayr/EXUDYN, commit 6b7ecab';
+
+export const checks: readonly OutsideCheck[] = [
+  ...bySolver,
+  ...bySums,
+  worked(
+    'One piston’s force, 400 g, 25 mm throw, 10⁵ rad²/s²',
+    '0.4 × 0.025 × 10⁵',
+    'N',
+    1000,
+    () => pistonForce(pistons),
+  ),
+  worked(
+    'Row of three at 120°, primary force',
+    '1 + cos 120° + cos 240° = 0',
+    'N',
+    0,
+    () => shakes(three).primary,
+  ),
+  worked(
+    'Row of three at 120°, secondary force',
+    '1 + cos 240° + cos 480° = 0',
+    'N',
+    0,
+    () => shakes(three).secondary,
+  ),
+  worked(
+    'Row of three at 120°, 100 mm apart, primary couple',
+    'arms −0.1, 0, 0.1 m; the arrows at 0° and 120° differ by √3: 1000 × 0.1 × √3',
+    'N m',
+    100 * Math.sqrt(3),
+    () => shakes(three).primaryCouple,
+  ),
+  worked(
+    'The same, secondary couple, rod of four throws',
+    'the doubled angles differ as much: 100 × √3 / 4',
+    'N m',
+    25 * Math.sqrt(3),
+    () => shakes(three).secondaryCouple,
+  ),
+  worked(
+    'Row of four at 180°, primary force',
+    '1 − 1 − 1 + 1 = 0',
+    'N',
+    0,
+    () => shakes(four180).primary,
+  ),
+  worked(
+    'Row of four at 180°, primary couple',
+    '−1.5 + 0.5 − 0.5 + 1.5 = 0',
+    'N m',
+    0,
+    () => shakes(four180).primaryCouple,
+  ),
+  worked(
+    'Row of four at 180°, secondary force, rod of four throws',
+    'all four agree: 4 × 1000 / 4',
+    'N',
+    1000,
+    () => shakes(four180).secondary,
+  ),
+  worked(
+    'Row of four at 90°, primary force',
+    '(1, 0) + (−1, 0) + (0, −1) + (0, 1) = 0',
+    'N',
+    0,
+    () => shakes(four90).primary,
+  ),
+  worked(
+    'Row of four at 90°, secondary force',
+    '1 + 1 − 1 − 1 = 0',
+    'N',
+    0,
+    () => shakes(four90).secondary,
+  ),
+  worked(
+    'Row of four at 90° firing 1-3-2-4, 100 mm apart, primary couple',
+    'along −0.15 + 0.05, across −0.05 + 0.15 m: 1000 × 0.1 × √2',
+    'N m',
+    100 * Math.SQRT2,
+    () => shakes(four90).primaryCouple,
+  ),
+  worked(
+    'The same firing 1-3-4-2 by pins at 0°, 90°, 270°, 180°',
+    'along −0.15 − 0.15, across −0.05 − 0.05 m: 1000 × √(0.3² + 0.1²)',
+    'N m',
+    100 * Math.sqrt(10),
+    () => shakes(engine([0, 90, 270, 180])).primaryCouple,
+  ),
+  worked(
+    'Vee twin of 90° on one pin, primary force without weights',
+    'cos α along one axis and cos (90° − α) = sin α along the other: always 1, turning with the pin',
+    'N',
+    1000,
+    () => shakes(vee).primary,
+  ),
+  worked(
+    'Vee twin of 90° on one pin, half of each piston balanced',
+    'a force of 1 that turns with the pin is met by a weight of 2 × ½',
+    'N',
+    0,
+    () => shakes(vee, 0.5).primaryLeft,
+  ),
+  worked(
+    'Vee twin of 90° on one pin, secondary force, rod of four throws',
+    'cos 2α and cos (2α − 180°) are opposite, at right angles: √2 × 1000 / 4',
+    'N',
+    250 * Math.SQRT2,
+    () => shakes(vee).secondary,
+  ),
+  worked(
+    'Single with half of its piston balanced',
+    '1 − ½ along, ½ across',
+    'N',
+    500,
+    () => shakes(engine([0]), 0.5).primaryLeft,
+  ),
+  worked(
+    'Weight on a pin of 190 g rotating, 165 g reciprocating, 60 %',
+    '190 + 0.6 × 165',
+    'g',
+    289,
+    () => bobWeight(190, 165, 0.6),
+  ),
+  worked(
+    'Second to fire of pins at 0°, 240°, 120°',
+    'tops at 0°, −240° = 120° and −120° = 240°',
+    'number',
+    2,
+    () => firingOf(topAngles([0, 240, 120], [0, 0, 0])).order[1]!,
+  ),
+  worked(
+    'Second interval of a vee four of 90°, pins 0°, 0°, 180°, 180°, leans ∓45°',
+    'tops at 0°, 90°, 180°, 270°',
+    '°',
+    90,
+    () => firingOf(topAngles([0, 0, 180, 180], [-45, 45, -45, 45])).intervals[1]!,
+  ),
+  ...(['primary', 'secondary', 'primaryCouple', 'secondaryCouple'] as const).map(
+    (name): OutsideCheck => ({
+      topic,
+      what: `Boxer of four cylinders, ${name.replace('Couple', ' couple')}`,
+      source: exudyn,
+      kind: 'published',
+      unit: name.endsWith('Couple') ? 'N m' : 'N',
+      expected: 0,
+      ours: () => shakes(boxerFour)[name],
+      tolerance: 1e-6,
+    }),
+  ),
+];
