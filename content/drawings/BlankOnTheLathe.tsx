@@ -72,10 +72,7 @@ export default function BlankOnTheLathe() {
       />
       <path
         class="edge edge-filled"
-        d={both(
-          (side) =>
-            `M${X.jaws} ${AXIS + side * 34}h34v${side * 14}h-14v${side * 14}h-20z`,
-        )}
+        d={both((side) => `M${X.jaws} ${AXIS + side * 34}h34v${side * 14}h-14v${side * 14}h-20z`)}
       />
       <Cut d={ring(X.blank, X.finished, bore, rim)} hatching="blank-plate" />
       <path

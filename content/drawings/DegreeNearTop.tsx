@@ -35,11 +35,11 @@ export default function DegreeNearTop() {
     >
       <Hatching id="near-top-wall" />
       <Hatching id="near-top-piston" leans="left" />
+      <Cut d={`M${WALL.from} 10H${WALL.to}V${FOOT - 4}H${WALL.from}Z`} hatching="near-top-wall" />
       <Cut
-        d={`M${WALL.from} 10H${WALL.to}V${FOOT - 4}H${WALL.from}Z`}
-        hatching="near-top-wall"
+        d={`M${WALL.to + 3} ${crown}H${END}V${FOOT - 4}H${WALL.to + 3}Z`}
+        hatching="near-top-piston"
       />
-      <Cut d={`M${WALL.to + 3} ${crown}H${END}V${FOOT - 4}H${WALL.to + 3}Z`} hatching="near-top-piston" />
       <path
         class="edge edge-thin"
         d={evenly(1, FROM - 1, FROM - 2)

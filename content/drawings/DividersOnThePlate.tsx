@@ -62,7 +62,13 @@ export default function DividersOnThePlate() {
       <Label words="set 1" at={[200, 72]} to={at(circle, 0)} />
       <Label words="set 2" at={[262, 288]} to={at(circle, apart)} />
       <Label words="set 3" at={[6, 324]} to={at(circle, 2 * apart)} />
-      <Label words="line of set 1" at={[352, 14]} anchor="end" to={[CENTRE[0], CENTRE[1] - rim + 8]} ends="arrow" />
+      <Label
+        words="line of set 1"
+        at={[352, 14]}
+        anchor="end"
+        to={[CENTRE[0], CENTRE[1] - rim + 8]}
+        ends="arrow"
+      />
       <Label words="pitch circle" at={[4, 46]} to={at(circle, -62)} ends="arrow" />
       <Label words={`chord ${fixed(step, 2)} mm`} at={[226, 324]} to={[184, 176]} ends="arrow" />
       <Label words="dot on a plug" at={[4, 14]} to={[CENTRE[0] - 1, CENTRE[1] - 2]} />

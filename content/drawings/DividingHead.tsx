@@ -57,18 +57,18 @@ export default function DividingHead() {
       <path
         class="edge edge-filled"
         d={through(
-          [at(12, START - 90), at(CIRCLE + 8, START - 5), at(CIRCLE + 8, START + 5), at(12, START + 90)],
+          [
+            at(12, START - 90),
+            at(CIRCLE + 8, START - 5),
+            at(CIRCLE + 8, START + 5),
+            at(12, START + 90),
+          ],
           true,
         )}
       />
       <circle class="edge edge-filled" cx={PLATE[0]} cy={PLATE[1]} r={14} />
       <circle class="joint" cx={here[0]} cy={here[1]} r={5} />
-      <circle
-        class="motion"
-        cx={next[0]}
-        cy={next[1]}
-        r={8}
-      />
+      <circle class="motion" cx={next[0]} cy={next[1]} r={8} />
       <Turn centre={PLATE} radius={46} from={START + 24} to={START + holes * space} />
       <Label words="crank" at={[4, 40]} to={at(58, START)} />
       <Label words="plunger" at={[252, 40]} to={at(CIRCLE, START)} />
@@ -89,12 +89,17 @@ export default function DividingHead() {
         return <path key={set} class="edge edge-thin" d={`M${a.join(' ')}L${b.join(' ')}`} />;
       })}
       <path class="edge edge-filled" d="M70 302h112v18h-112z" />
+      <path class="edge edge-thin" d={worms.map((i) => `M${78 + i * 11} 302l-6 18`).join('')} />
       <path
-        class="edge edge-thin"
-        d={worms.map((i) => `M${78 + i * 11} 302l-6 18`).join('')}
+        class="edge edge-filled"
+        d="M182 307h96v8h-96zM250 288h7v46h-7zM278 303h6v16h-6zM278 276h6v30h-6zM284 276h34v9h-34z"
       />
-      <path class="edge edge-filled" d="M182 307h96v8h-96zM250 288h7v46h-7zM278 303h6v16h-6zM278 276h6v30h-6zM284 276h34v9h-34z" />
-      <Label words="next hole" at={[252, 82]} to={at(CIRCLE + 8, START + holes * space)} ends="arrow" />
+      <Label
+        words="next hole"
+        at={[252, 82]}
+        to={at(CIRCLE + 8, START + holes * space)}
+        ends="arrow"
+      />
       <Label words="index plate" at={[252, 226]} to={at(RIM, 112)} ends="arrow" />
       <Label words="worm" at={[4, 290]} to={[82, 311]} />
       <Label words={`wheel, ${worm} teeth`} at={[216, 372]} to={onWheel(ROOT - 6, 78)} />

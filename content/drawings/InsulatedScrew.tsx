@@ -70,7 +70,10 @@ function Stack({ at, id }: { readonly at: Tops; readonly id: string }) {
         d={`M${x - 20} ${at.head}h40v14h${THREAD - 20}v${at.long}h${-2 * THREAD}v${-at.long}h${THREAD - 20}z`}
       />
       <path class="edge edge-filled" d={sides(x, at.nut, THREAD, 20, 14)} />
-      <path class="centre-line" d={`M${x} ${at.head - 8}V${Math.max(at.nut + 22, at.head + at.long + 22)}`} />
+      <path
+        class="centre-line"
+        d={`M${x} ${at.head - 8}V${Math.max(at.nut + 22, at.head + at.long + 22)}`}
+      />
     </g>
   );
 }

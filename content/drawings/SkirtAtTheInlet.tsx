@@ -75,16 +75,17 @@ export default function SkirtAtTheInlet() {
       height={DECK + FOOT * SCALE + 34}
     >
       <Panel x={0} id="skirt-open" words="At the top: open" crown={demoBarrel.deck} />
-      <Panel x={second} id="skirt-shut" words={`Shuts ${fixed(inletAt.closes, 1)}° after it`} crown={shut} />
+      <Panel
+        x={second}
+        id="skirt-shut"
+        words={`Shuts ${fixed(inletAt.closes, 1)}° after it`}
+        crown={shut}
+      />
       <Move
         from={[RIGHT + WALL + 10, down(inlet - inletHeight / 2)]}
         to={[RIGHT - 34, down(inlet - inletHeight / 2 + 4)]}
       />
-      <Label
-        words="crankcase"
-        at={[LEFT + bore / 2, down(92)]}
-        anchor="middle"
-      />
+      <Label words="crankcase" at={[LEFT + bore / 2, down(92)]} anchor="middle" />
       <Label
         words="exhaust port"
         at={[4, foot]}

@@ -33,10 +33,7 @@ function Section({ pressed, top }: { readonly pressed: boolean; readonly top: nu
       </text>
       <Hatching id={`${id}-head`} />
       <Hatching id={`${id}-barrel`} leans="left" />
-      <Cut
-        d={`M12 ${FACE - 48}H${bowl + 72}L${bowl} ${FACE}H12Z`}
-        hatching={`${id}-head`}
-      />
+      <Cut d={`M12 ${FACE - 48}H${bowl + 72}L${bowl} ${FACE}H12Z`} hatching={`${id}-head`} />
       <Cut d={`M12 ${deck}H${WALL}V${foot}H12Z`} hatching={`${id}-barrel`} />
       <path class="joint" d={`M12 ${FACE}H${WALL - SCALE}V${deck}H12Z`} />
       <Cut d={`M${from - 1} ${crown}H${END}V${foot}H${from - 1}Z`} hatching={`${id}-head`} />
@@ -50,7 +47,13 @@ function Section({ pressed, top }: { readonly pressed: boolean; readonly top: nu
       />
       {pressed ? (
         <>
-          <Dimension from={[bowl + 2, FACE]} to={[END - 30, crown]} along="y" line={END - 30} words="" />
+          <Dimension
+            from={[bowl + 2, FACE]}
+            to={[END - 30, crown]}
+            along="y"
+            line={END - 30}
+            words=""
+          />
           <Label
             words={`squish ${fixed(demoHead.squish, 1)} mm`}
             at={[END + 4, FACE - 28]}
@@ -91,7 +94,10 @@ export default function SolderInTheSquish() {
         class="edge edge-thin edge-hidden"
         d={`M${cx - r + 8} ${cy - 12}H${cx + r - 8}M${cx - r + 8} ${cy + 12}H${cx + r - 8}`}
       />
-      <path class="centre-line" d={`M${cx - r - 16} ${cy}H${cx + r + 16}M${cx} ${cy - r - 16}V${cy + r + 16}`} />
+      <path
+        class="centre-line"
+        d={`M${cx - r - 16} ${cy}H${cx + r + 16}M${cx} ${cy - r - 16}V${cy + r + 16}`}
+      />
       <path
         class="part part-moving solder"
         d={`M${cx - r + 1} ${cy - 3}h34v6h-34zM${cx + r - 35} ${cy - 3}h34v6h-34z`}

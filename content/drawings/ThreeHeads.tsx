@@ -1,7 +1,6 @@
 import { demoBarrel, demoHead } from '../../calculators/demo-engine.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
-import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 import { through, type Place } from './parts/polar.ts';

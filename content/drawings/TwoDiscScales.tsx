@@ -53,10 +53,7 @@ function View({ x, y, past, words, write }: ViewProps) {
         class="motion"
         d={`M${at(DISC, past - top).join(' ')}L${at(DISC + 9, past - top).join(' ')}`}
       />
-      <path
-        class="leader-end"
-        d={`M${CENTRE[0]} ${CENTRE[1] - DISC + 3}l-5 -20h10z`}
-      />
+      <path class="leader-end" d={`M${CENTRE[0]} ${CENTRE[1] - DISC + 3}l-5 -20h10z`} />
       <text class="axis-text" x={CENTRE[0]} y={40} text-anchor="middle">
         {words}
       </text>
@@ -86,7 +83,13 @@ export default function TwoDiscScales() {
       </text>
       <View x={0} y={0} past={-before} words={`before: ${short}`} write={bothWays} />
       <View x={CELL} y={0} past={after} words={`after: ${past}`} write={bothWays} />
-      <Label words="pointer" at={[CELL, 62]} anchor="middle" to={[CENTRE[0] + 5, 68]} ends="arrow" />
+      <Label
+        words="pointer"
+        at={[CELL, 62]}
+        anchor="middle"
+        to={[CENTRE[0] + 5, 68]}
+        ends="arrow"
+      />
       <text class="axis-text" x={4} y={ROW + 16}>
         Counts one way round
       </text>
