@@ -54,7 +54,11 @@ export default function PortsUnrolled() {
         class="piston-over"
         d={`M${LEFT} ${crown}H${RIGHT}V${down(demoBarrel.exhaust + demoBarrel.skirt)}H${LEFT}Z`}
       />
-      <path class="motion" d={`M${LEFT} ${crown}H${RIGHT}`} />
+      <path
+        class="edge edge-thin"
+        d={`M${LEFT} ${down(demoBarrel.exhaust + demoBarrel.skirt)}H${RIGHT}`}
+      />
+      <path class="motion crown" d={`M${LEFT} ${crown}H${RIGHT}`} />
       <Dimension
         from={[across(-24), DECK]}
         to={[across(-24), crown]}
