@@ -14,10 +14,38 @@ const ALL = 'all';
 
 const baseOf = (key: string): string => key.replace(/-\d+$/, '');
 
+/** What a forum breaks a long link with: line ends, and marks that are not seen. */
+const BREAKS = /[\r\n\t\u00AD\u200B-\u200D\u2060\uFEFF]/gu;
+/** What follows a link in a sentence and is taken into it. */
+const TRAILING = /[.,;:!?>\]}]+$/u;
+/** Quotation marks are taken for such behind a unit alone: behind a figure they may be inches or minutes. */
+const QUOTES = /(?<=\p{L}[.,!?]?)["'»”’]+$/u;
+
+/** A value without what the end of a sentence has put behind it. */
+function withoutTrail(value: string): string {
+  const cut = value.replace(QUOTES, '').replace(TRAILING, '');
+  const opened = [...cut].filter((letter) => letter === '(').length;
+  const shut = [...cut].filter((letter) => letter === ')').length;
+  return cut.endsWith(')') && shut > opened ? withoutTrail(cut.slice(0, -1)) : cut;
+}
+
+/**
+ * The query as it was before a page or a forum handled it: with `&` for `&amp;`, without the breaks
+ * of long lines, and without the end of the sentence that it stood in.
+ */
+function mended(query: string): [string, string][] {
+  const pairs = [...new URLSearchParams(query.replace(/&(?:amp;)+/gi, '&'))].map(
+    ([key, value]): [string, string] => [key.replace(BREAKS, '').trim(), value.replace(BREAKS, '')],
+  );
+  const last = pairs.at(-1);
+  if (last) last[1] = withoutTrail(last[1]);
+  return pairs;
+}
+
 /** The last of several texts with one key counts. What is too long to be a figure is cut, and says so. */
 function everyText(query: string): Record<string, string> {
   const texts: Record<string, string> = Object.create(null) as Record<string, string>;
-  for (const [key, value] of new URLSearchParams(query)) {
+  for (const [key, value] of mended(query)) {
     texts[cutText(key, LONGEST)] = key === EXAMPLE ? value : cutText(value, LONGEST + 2);
   }
   return { ...texts };

@@ -12,7 +12,7 @@ import {
 import { rests, type Read } from './rests-on.ts';
 import { quote } from './parse.ts';
 import { sentenceIn } from './sentence.ts';
-import { measuredSpreads } from './spreads.ts';
+import { measuredUncertainty, type Part, type Uncertainty } from './spreads.ts';
 import {
   Absent,
   absent,
@@ -50,6 +50,8 @@ export interface Evaluation {
   readonly results: Readonly<Record<string, ResultValue>>;
   /** Worked out when first asked for: a picture that is dragged may do without. */
   readonly spreads: Readonly<Record<string, number>>;
+  /** What makes up each ±: the readings' parts, the largest first. */
+  readonly parts: Readonly<Record<string, readonly Part[]>>;
   readonly problems: readonly Problem[];
   /** Whether the results belong to what is typed now. */
   readonly computed: boolean;
@@ -259,6 +261,7 @@ export function evaluate(
       ...base,
       results: allAbsent(calculator, blocking.problem!),
       spreads: {},
+      parts: {},
       problems,
       computed: false,
     };
@@ -274,12 +277,17 @@ export function evaluate(
         ];
       }),
     );
-    let spreads: Readonly<Record<string, number>> | undefined;
+    let found: Uncertainty | undefined;
+    const uncertainty = (): Uncertainty =>
+      (found ??= measuredUncertainty(calculator, values, measured, results));
     return {
       ...base,
       results,
       get spreads() {
-        return (spreads ??= measuredSpreads(calculator, values, measured, results));
+        return uncertainty().spreads;
+      },
+      get parts() {
+        return uncertainty().parts;
       },
       problems,
       computed: unread.length === 0,
@@ -301,6 +309,7 @@ export function evaluate(
       ),
       results: allAbsent(calculator, sentence),
       spreads: {},
+      parts: {},
       problems: [
         ...(keys[0] === undefined ? [{ sentence }] : [{ key: keys[0], sentence }]),
         ...problems,

@@ -3,6 +3,7 @@ import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from './format.ts';
 import { IMPLIED, parse, quote } from './parse.ts';
 import { proseIn } from './prose.ts';
+import type { Sums } from './sums.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
 import { quantityNouns, units, type LengthDisplay } from './units.ts';
 
@@ -113,6 +114,8 @@ const tooLong = (label: string): string =>
 
 export interface Reading {
   readonly lengths: LengthDisplay;
+  /** Reads sums, where they may be typed. */
+  readonly sums?: Sums | undefined;
 }
 
 /** A text as given, whose it is, and what its field held before. */
@@ -163,7 +166,11 @@ const without = <T>({ value, problem }: { value: T; problem?: string }) =>
 export const IN_OR_THOU = ' in or thou';
 
 /** Reads one figure. */
-function readOne(spec: FieldSpec, typed: string, { lengths }: Reading): Read<number | undefined> {
+function readOne(
+  spec: FieldSpec,
+  typed: string,
+  { lengths, sums }: Reading,
+): Read<number | undefined> {
   if (typed.trim() === '') {
     if (spec.optional) return { kind: 'value', value: undefined };
     return bad(
@@ -177,7 +184,7 @@ function readOne(spec: FieldSpec, typed: string, { lengths }: Reading): Read<num
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths));
+  const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths), sums);
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);
   return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };

@@ -1,5 +1,6 @@
 import { convert } from '../maths/units/units.ts';
 import { exampleWords } from './examples.ts';
+import { looksLikeSum, type Sums } from './sums.ts';
 import { unitTyped } from './typed-units.ts';
 import { quantityNouns, units, type Quantity, type UnitName } from './units.ts';
 
@@ -30,6 +31,13 @@ export const quote = (kept: string): string => quoted(kept.split(IMPLIED)[0]!);
 
 const quoted = (text: string): string =>
   `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE).replace(/\p{Surrogate}$/u, '')}…` : text}”`;
+
+/** What is said of a sum that nothing reads yet. */
+const WAITING: Readonly<Record<Extract<Sums, string>, (text: string) => string>> = {
+  coming: (text) => `${quote(text)} is being worked out: the part that reads sums is on its way.`,
+  failed: (text) =>
+    `${quote(text)} was not worked out, since the part that reads sums did not come. Check the connection and type it again, or type what it comes to.`,
+};
 
 interface Pieces {
   readonly sign: 1 | -1;
@@ -93,14 +101,17 @@ function degreesAndMinutes(text: string): Parsed | undefined {
 
 /**
  * Reads what a person typed as a figure in `home`. Accepts a decimal point or comma, a unit of the
- * same quantity, fractions such as `3/32 in` or `1 1/4 in`, and an angle as `24°30′`.
+ * same quantity, fractions such as `3/32 in` or `1 1/4 in`, an angle as `24°30′`, and sums of these
+ * where they are offered.
  *
  * @param like Says what may be typed instead, where it cannot be read.
+ * @param sums Reads a text that is no figure but looks like a sum.
  */
 export function parse(
   text: string,
   home: UnitName,
   like: () => string = () => exampleWords({ unit: home, min: 0, max: 100 }, 'mm'),
+  sums?: Sums,
 ): Parsed {
   const { quantity, factor } = units[home];
   const noun = quantityNouns[quantity];
@@ -112,9 +123,15 @@ export function parse(
     Math.abs(value) <= LARGEST
       ? { kind: 'value', value }
       : bad(`${quote(text)} is larger than any ${noun.replace(/^an? /, '')} there is.`);
-  const unreadable = (): Parsed => bad(`${quote(text)} cannot be read as ${noun}.`);
-
   const trimmed = withoutMarks(text).trim();
+  const unreadable = (): Parsed => {
+    if (sums === undefined || !looksLikeSum(trimmed)) {
+      return bad(`${quote(text)} cannot be read as ${noun}.`);
+    }
+    if (typeof sums === 'string') return { kind: 'bad', sentence: WAITING[sums](text) };
+    const total = sums(trimmed, home);
+    return total.kind === 'value' ? figure(total.value) : total;
+  };
   const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;
   if (angle) return angle;
   const pieces = split(trimmed);
@@ -135,7 +152,8 @@ export function parse(
       sentence: `${quote(text)} is ${other}, and this field takes ${noun}. ${PLACE}`,
     };
   }
-  return /^[\p{L}\p{M}µμ°"″'%²³/. ]{1,12}$/u.test(pieces.unit)
+  return /^[\p{L}\p{M}µμ°"″'%²³/. ]{1,12}$/u.test(pieces.unit) &&
+    !(sums !== undefined && looksLikeSum(trimmed))
     ? bad(`${quote(pieces.unit)} is not a unit this field knows.`)
     : unreadable();
 }

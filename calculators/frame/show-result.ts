@@ -7,10 +7,14 @@ import type { LengthDisplay } from './units.ts';
 export function wordsOf(
   spec: ResultSpec,
   lengths: LengthDisplay,
-): { readonly label: string; readonly help: string } {
-  const { label, help } = spec;
+): Pick<ResultSpec, 'label' | 'short' | 'help'> {
   if (lengths === 'in' && spec.inInches) return spec.inInches;
-  return { label: proseIn(label, lengths), help: proseIn(help, lengths) };
+  const { label, short, help } = spec;
+  return {
+    label: proseIn(label, lengths),
+    help: proseIn(help, lengths),
+    ...(short === undefined ? {} : { short: proseIn(short, lengths) }),
+  };
 }
 
 /** A result as it is shown. `column` holds all figures of its column, which share a unit. */

@@ -43,16 +43,30 @@ function withReadings(
   return moved;
 }
 
+/** What the ± of one reading does to a result. */
+export interface Part {
+  /** The reading’s key (`stroke`, `fired-2`); of the result's own ± the name of that result. */
+  readonly key: string;
+  /** Its part of the result's ±, in the result's unit. */
+  readonly contribution: number;
+}
+
+export interface Uncertainty {
+  readonly spreads: Readonly<Record<string, number>>;
+  /** What makes up each of them, the largest first. */
+  readonly parts: Readonly<Record<string, readonly Part[]>>;
+}
+
 /**
  * The ± of each figure from the ± of each reading, by `propagateAll`, which says what a ± means. A
  * result that has a ± of its own (`spreadFrom`) gets it joined by root-sum-square.
  */
-export function measuredSpreads(
+export function measuredUncertainty(
   calculator: AnyCalculator,
   values: AnyValues,
   measured: readonly Measured[],
   results: Readonly<Record<string, ResultValue>>,
-): Record<string, number> {
+): Uncertainty {
   const known = flatten(results);
   const names = [...known.keys()];
   const specOf = (name: string): ResultSpec | undefined =>
@@ -74,12 +88,30 @@ export function measuredSpreads(
     measured.map(({ error }) => error),
   );
   const spreads: Record<string, number> = {};
+  const parts: Record<string, readonly Part[]> = {};
   names.forEach((name, i) => {
     const spec = specOf(name);
-    const own = spec?.spreadFrom === undefined ? 0 : results[spec.spreadFrom];
-    const spread = uncertain[i]?.plusMinus;
-    if (spread === undefined || spec?.bare || spec?.jumps) return;
-    spreads[name] = Math.hypot(spread, typeof own === 'number' ? own : 0);
+    const found = uncertain[i];
+    if (found === undefined || spec?.bare || spec?.jumps) return;
+    const from = spec?.spreadFrom;
+    const own = from === undefined ? 0 : results[from];
+    const ofOwn = typeof own === 'number' ? Math.abs(own) : 0;
+    spreads[name] = Math.hypot(found.plusMinus, ofOwn);
+    parts[name] = [
+      ...measured.map((one, m) => ({
+        key: fieldKey(calculator, one),
+        contribution: found.contributions[m]!,
+      })),
+      ...(from === undefined ? [] : [{ key: from, contribution: ofOwn }]),
+    ]
+      .filter(({ contribution }) => contribution > 0)
+      .sort((one, other) => other.contribution - one.contribution);
   });
-  return spreads;
+  return { spreads, parts };
+}
+
+/** The key of a reading's field: members of a series have a number each. */
+function fieldKey({ inputs }: AnyCalculator, { key, index }: Measured): string {
+  if (index === undefined) return key;
+  return `${key}-${index + ((inputs[key] as { readonly first?: number }).first ?? 1)}`;
 }

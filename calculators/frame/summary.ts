@@ -1,7 +1,8 @@
 import type { Evaluation } from './evaluate.ts';
-import { shownText, showIn } from './format.ts';
+import { shownText, showIn, withUnit } from './format.ts';
 import { fieldUnit } from './field-unit.ts';
 import type { Field } from './fields.ts';
+import { rests } from './rests-on.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import { flatten } from './spreads.ts';
 import {
@@ -70,6 +71,8 @@ export function inputLines(fields: readonly Field[], lengths: LengthDisplay): Su
 export interface ResultLine extends SummaryLine {
   /** Name of the result it belongs to. */
   readonly name: string;
+  /** Name of this figure of it: `error-2`. */
+  readonly flat: string;
 }
 
 /** The results that exist, as lines for people. */
@@ -87,6 +90,7 @@ export function resultLines(
     const line = (figure: number, flat: string, row?: string): void => {
       lines.push({
         name,
+        flat,
         label: row === undefined ? label : `${row}, ${label.toLowerCase()}`,
         text: figureText(figure, spec, spreads[flat], lengths, value),
       });
@@ -147,6 +151,27 @@ function leads(
   return resultLines(calculator, evaluation, lengths).filter(({ label }) => labels.has(label));
 }
 
+/** The first result that exists of those to be read first, its figure and its ± apart. */
+export function leadParts(
+  { results: specs }: AnyCalculator,
+  { results, spreads }: Evaluation,
+  lengths: LengthDisplay,
+): readonly { readonly label: string; readonly figure: string; readonly spread?: string }[] {
+  return Object.entries<ResultSpec>(specs).flatMap(([name, spec]) => {
+    const value = results[name];
+    if (!spec.lead || typeof value !== 'number') return [];
+    const shown = showResult(value, spec, spreads[name], lengths);
+    const word = spec.word?.(value) ?? '';
+    return [
+      {
+        label: wordsOf(spec, lengths).label,
+        figure: `${withUnit(shown.figure, shown.unit)} ${word}`.trim(),
+        ...(shown.spread === undefined ? {} : { spread: withUnit(shown.spread, shown.unit) }),
+      },
+    ];
+  });
+}
+
 /** The results to be read first, a line each. */
 export const leadLines = (
   calculator: AnyCalculator,
@@ -165,7 +190,24 @@ function linkWords(
     .join(', ');
   return words === ''
     ? calculator.title
-    : `${calculator.title}: ${words}${whoseLeads(calculator, evaluation)}`;
+    : `${calculator.title}: ${words}${whoseLeads(calculator, evaluation)}${behind(calculator, evaluation, lengths)}`;
+}
+
+/** Every input that can change the lead results, for the words of a link. */
+function behind(calculator: AnyCalculator, evaluation: Evaluation, lengths: LengthDisplay): string {
+  const names = Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) =>
+    spec.lead && !(evaluation.results[name] instanceof Absent) ? [name] : [],
+  );
+  const on = rests(
+    calculator,
+    evaluation,
+    names.map((name) => ({ kind: 'result', name })),
+  );
+  const words = inputLines(
+    evaluation.fields.filter((field) => on.includes(field)),
+    lengths,
+  ).map(({ label, text }) => `${label.toLowerCase()} ${text}`);
+  return words.length === 0 ? '' : `; from ${words.join(', ')}`;
 }
 
 const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');

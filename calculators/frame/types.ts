@@ -93,6 +93,8 @@ export interface ResultSpec {
   readonly help: string;
   /** Shown large and first. At most three. */
   readonly lead?: boolean;
+  /** Shorter words for the strip of answers, where the label is longer than half a phone's line. */
+  readonly short?: string;
   /** Decimals when no measured input limits them, and the most ever shown, in the home unit. */
   readonly decimals: number;
   /** Table in which a series of results is a column. */
@@ -105,7 +107,12 @@ export interface ResultSpec {
    * What stands for it where lengths are shown in inches, if its name holds a length in mm: for
    * “0.1 mm is worth” there, “5 thou is worth” and `times` 1.27. The figure for programs stays.
    */
-  readonly inInches?: { readonly label: string; readonly help: string; readonly times: number };
+  readonly inInches?: {
+    readonly label: string;
+    readonly short?: string;
+    readonly help: string;
+    readonly times: number;
+  };
   /** Shown without a ±, as where it is itself one. */
   readonly bare?: boolean;
   /** After how much it starts again, as an angle after 360: two figures so far apart are one. */
@@ -247,8 +254,14 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   /** Words people may search for. */
   readonly alsoCalled: readonly string[];
   readonly inputs: I;
-  /** Headings of groups of fields that stay folded until asked for: side questions. */
+  /** Headings of groups of fields that are side questions: set in quieter type. */
   readonly folded?: readonly string[];
+  /**
+   * Keys of the inputs that the page is about, which the picture's handle moves: they stand under it,
+   * while the others are folded in their groups. The name of a series stands for all its members.
+   * The first number of all where none is named.
+   */
+  readonly inHand?: readonly string[];
   readonly results: R;
   readonly tables?: Readonly<Record<string, TableSpec>>;
   /** From the maths package's names to the input keys, for errors. */
@@ -267,6 +280,8 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];
+  /** The gist of the cautions in one line, to stand under the answer. */
+  readonly care?: string;
   /** Usual cautions shown with the calculator. */
   readonly cautions?: readonly string[];
   /** What the model leaves out, how far to trust it. */

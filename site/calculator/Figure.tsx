@@ -11,12 +11,16 @@ interface Props {
   readonly lengths: LengthDisplay;
   /** Name for a cell of a table: `error-1`. */
   readonly name?: string;
+  /** Where room is short: the ± is in the figure's own unit, which is then not said again. */
+  readonly brief?: boolean;
   /** The figures of its column. */
   readonly column?: ResultValue | undefined;
 }
 
+const isWord = (unit: string): boolean => /^\p{L}/u.test(unit);
+
 /** One figure: the unrounded number for programs, the honest digits for people. */
-export function Figure({ value, spec, spread, lengths, name, column }: Props) {
+export function Figure({ value, spec, spread, lengths, name, column, brief }: Props) {
   const shown = showResult(value, spec, spread, lengths, column);
   const word = spec.word?.(value) ?? '';
   return (
@@ -28,7 +32,9 @@ export function Figure({ value, spec, spread, lengths, name, column }: Props) {
       {/* The space stands outside what may not break, so that a narrow screen can break there. */}
       {shown.spread === undefined ? null : ' '}
       {shown.spread === undefined ? null : (
-        <span class="spread">± {withUnit(shown.spread, shown.unit)}</span>
+        <span class="spread">
+          ± {brief && isWord(shown.unit) ? shown.spread : withUnit(shown.spread, shown.unit)}
+        </span>
       )}
     </>
   );

@@ -10,15 +10,19 @@ import {
 import type { Held } from '../../calculators/frame/fields.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { Figures } from './Figures.tsx';
+import { Answer } from './Answer.tsx';
+import { Form } from './Form.tsx';
 import { lastGood } from './last-good.ts';
 import { More } from './More.tsx';
+import { Notes } from './Notes.tsx';
 import { PictureGuard } from './PictureGuard.tsx';
 import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
 import type { State } from './state.ts';
 import { useAddress } from './use-address.ts';
 import { useLate } from './use-late.ts';
-import { useOwnSheet } from './use-own-sheet.ts';
+import { useSums } from './use-sums.ts';
+import { takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
+import { failureWords } from '../browser/load-failure.ts';
 
 export interface LiveProps {
   readonly calculator: AnyCalculator;
@@ -63,8 +67,10 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
-  const own = useOwnSheet(calculator, ownsAddress);
+  const [own, setOwn] = useOwnSheet(calculator, ownsAddress);
+
   const ownEngine = own?.own ?? false;
+  const [sums, readSumsOf] = useSums();
 
   const evaluated = useCallback(
     ({ texts, origins, held }: Given): Evaluation =>
@@ -72,10 +78,11 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
         lengths,
         origins,
         held: held.current,
+        sums,
         demonstration: !ownsAddress,
         ownEngine,
       }),
-    [calculator, ownsAddress, ownEngine, lengths],
+    [calculator, ownsAddress, ownEngine, lengths, sums],
   );
   const evaluation = useMemo(
     () =>
@@ -113,6 +120,8 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     return watchLengths(setLengths);
   }, [ownsAddress, typed]);
 
+  useEffect(() => readSumsOf(evaluation), [evaluation]);
+
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
     given.held.current = lastGood(evaluation, given.held.current);
@@ -143,6 +152,21 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     setGiven(anew({}, {}));
   }, []);
 
+  /** Puts the reader's own engine in place of what the page holds; says why where it cannot. */
+  const onOwn = useCallback(async (): Promise<string | undefined> => {
+    const filled = await takeOwnSheet(calculator).catch(failureWords);
+    if (typeof filled === 'string') return filled;
+    if (!filled) return 'Your sheet holds no figure that this page asks for.';
+    byHand.current = true;
+    setOwn(filled);
+    setGiven(({ texts, origins, held }) => ({
+      texts: { ...texts, ...filled.texts },
+      origins: { ...origins, ...filled.origins },
+      held,
+    }));
+    return undefined;
+  }, [calculator, setOwn]);
+
   // The answer comes first. The picture is painted with it, and before it, when it is what moves.
   const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
   const latest = useRef(state);
@@ -170,17 +194,31 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
     [calculator, told, now, idPrefix, ownsAddress],
   );
-  const figures = useMemo(() => {
-    const handlers = { idPrefix, sheet: own?.name, onText, onCommit: commit, onDefaults };
-    return <Figures {...figured} {...handlers} calculator={calculator} />;
-  }, [calculator, figured, own, idPrefix, onText, commit, onDefaults]);
+  const answer = useMemo(
+    () => (
+      <>
+        <Answer {...figured} {...{ calculator, now }} />
+        <Notes
+          {...figured}
+          {...{ calculator, idPrefix, ownsAddress, onDefaults, onOwn }}
+          sheet={own?.name}
+        />
+      </>
+    ),
+    [calculator, figured, own, idPrefix, ownsAddress, now, onDefaults, onOwn],
+  );
+  const form = useMemo(
+    () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: commit }} />,
+    [calculator, figured, idPrefix, onText, commit],
+  );
 
   return (
     <div class="calc">
-      {figures}
+      {answer}
       <div data-part="picture" class={`calc-picture${drawn.evaluation.computed ? '' : ' stale'}`}>
         {picture}
       </div>
+      {form}
       {more}
     </div>
   );

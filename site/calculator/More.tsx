@@ -2,12 +2,14 @@ import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Onwards } from './Onwards.tsx';
+import { Others } from './Others.tsx';
+import type { Now, State } from './state.ts';
+import { Tables } from './Tables.tsx';
 import { Downloads } from './take-away/Downloads.tsx';
-import { Others, Tables } from './Results.tsx';
-import { PrintAddress } from './take-away/PrintAddress.tsx';
 import { SendToSheet } from './take-away/SendToSheet.tsx';
 import { Share } from './take-away/Share.tsx';
-import type { Now, State } from './state.ts';
+import { TitleBlock } from './take-away/TitleBlock.tsx';
+import { Whence } from './Whence.tsx';
 
 interface Props extends State {
   readonly calculator: AnyCalculator;
@@ -16,7 +18,7 @@ interface Props extends State {
   readonly ownsAddress: boolean;
 }
 
-/** What follows the picture: remarks, tables, the other results, cautions, and ways to keep them. */
+/** What follows the form: remarks, the other results, tables, cautions, and ways to keep them. */
 export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddress }: Props) {
   const shared = { calculator, evaluation, lengths };
   const { cautions = [] } = calculator;
@@ -31,8 +33,9 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
           ))}
         </ul>
       )}
+      <Others {...shared} idPrefix={idPrefix} />
       <Tables {...shared} />
-      <Others {...shared} />
+      <Whence {...shared} />
       <Onwards calculator={calculator} evaluation={evaluation} />
       {cautions.length === 0 ? null : (
         <div class="caution">
@@ -44,10 +47,12 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
           </ul>
         </div>
       )}
-      <Downloads calculator={calculator} refused={refused} now={now} />
-      <Share calculator={calculator} idPrefix={idPrefix} ownsAddress={ownsAddress} now={now} />
-      <PrintAddress calculator={calculator} now={now} />
-      {ownsAddress ? <SendToSheet calculator={calculator} refused={refused} now={now} /> : null}
+      <div class="acts">
+        <Share calculator={calculator} idPrefix={idPrefix} now={now} />
+        <Downloads calculator={calculator} refused={refused} now={now} />
+        {ownsAddress ? <SendToSheet calculator={calculator} refused={refused} now={now} /> : null}
+      </div>
+      <TitleBlock {...shared} now={now} />
     </div>
   );
 }

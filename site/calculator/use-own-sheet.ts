@@ -11,24 +11,31 @@ export function keepsSheet(): boolean {
   }
 }
 
+/** What the engine in use fills into a calculator, or nothing; its code is fetched when it is asked for. */
+export const takeOwnSheet = async (calculator: AnyCalculator): Promise<Filled | undefined> =>
+  (await import('../sheet/for-calculator.ts')).filledFor(calculator);
+
 const linked = (): boolean => location.search !== '';
 
 /**
  * The reader's own engine, with its figures for a calculator opened without any in its address. A
- * link's missing keys take the defaults, so an address with a query gets no figure from the sheet.
+ * link's missing keys take the defaults, so an address with a query gets no figure from the sheet
+ * until the reader asks for it.
  */
-export function useOwnSheet(calculator: AnyCalculator, active: boolean): Filled | undefined {
+export function useOwnSheet(
+  calculator: AnyCalculator,
+  active: boolean,
+): [Filled | undefined, (filled: Filled) => void] {
   const [filled, setFilled] = useState<Filled>();
   useEffect(() => {
     if (!active || !keepsSheet()) return undefined;
     const byLink = linked();
     let stale = false;
-    import('../sheet/for-calculator.ts').then(
-      ({ filledFor }) => {
+    takeOwnSheet(calculator).then(
+      (own) => {
         if (stale) return;
-        const found = filledFor(calculator);
         // Figures that the reader has typed meanwhile have made an address: it holds them.
-        setFilled(found && (byLink || linked()) ? { ...found, texts: {}, origins: {} } : found);
+        setFilled(own && (byLink || linked()) ? { ...own, texts: {}, origins: {} } : own);
       },
       () => {
         // Without the sheet's code the defaults stand; nothing typed is touched.
@@ -38,5 +45,5 @@ export function useOwnSheet(calculator: AnyCalculator, active: boolean): Filled 
       stale = true;
     };
   }, [calculator, active]);
-  return filled;
+  return [filled, setFilled];
 }

@@ -2,12 +2,14 @@ import type { ChoiceField } from '../../calculators/frame/fields.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
+import { inSentence } from './field-text.ts';
+import { Help } from './Help.tsx';
 
 interface Props {
   readonly field: ChoiceField;
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
-  /** The word that marks a choice which nobody made. */
+  /** The word that says whose choice it is. */
   readonly mark?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
@@ -27,9 +29,6 @@ export function ChoiceInput({ field, lengths, idPrefix, mark, onText, onCommit }
     >
       <legend>{field.label}</legend>
       <Mark id={id} mark={mark} />
-      <p class="field-help" id={`${id}-help`}>
-        {proseIn(field.help, lengths)}
-      </p>
       <div class="options">
         {Object.entries(field.options).map(([value, label]) => (
           <label class="option" key={value}>
@@ -48,7 +47,14 @@ export function ChoiceInput({ field, lengths, idPrefix, mark, onText, onCommit }
           </label>
         ))}
       </div>
-      <FieldNotes id={id} field={field} measure={field.measure} lengths={lengths} />
+      <Help
+        id={id}
+        about={inSentence(field.label)}
+        help={field.help}
+        measure={field.measure}
+        lengths={lengths}
+      />
+      <FieldNotes id={id} field={field} />
     </fieldset>
   );
 }

@@ -1,6 +1,4 @@
 import type { Field } from '../../calculators/frame/fields.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
 
@@ -10,10 +8,10 @@ export function describedBy(id: string, field: Field, mark?: string): string {
   return `${id}-help${marked}${field.problem === undefined ? '' : ` ${id}-problem`}`;
 }
 
-/** Says beside a field's name that nobody gave its figure. */
+/** Says beside a field's name whose its figure is. */
 export function Mark({ id, mark }: { readonly id: string; readonly mark: string | undefined }) {
   return mark === undefined ? null : (
-    <span class="whose-figure" id={`${id}-mark`}>
+    <span class={`whose-figure whose-${mark}`} id={`${id}-mark`}>
       {mark}
     </span>
   );
@@ -23,12 +21,10 @@ interface Props {
   readonly id: string;
   readonly field: Field;
   readonly note?: string | undefined;
-  readonly measure?: string | undefined;
-  readonly lengths: LengthDisplay;
 }
 
-/** What stands under a field: how it was read, what is wrong, how to measure it. */
-export function FieldNotes({ id, field, note, measure, lengths }: Props) {
+/** What stands under a field: how it was read and what is wrong. */
+export function FieldNotes({ id, field, note }: Props) {
   return (
     <>
       {note === undefined ? null : <p class="field-note">{note}</p>}
@@ -39,12 +35,6 @@ export function FieldNotes({ id, field, note, measure, lengths }: Props) {
           {field.heldOver ? ' Until then the last good value is used.' : null}
           {field.unread ? ' Until then there is no result that rests on it.' : null}
         </p>
-      )}
-      {measure === undefined ? null : (
-        <details class="field-measure">
-          <summary>How to measure it</summary>
-          <p>{proseIn(measure, lengths)}</p>
-        </details>
       )}
     </>
   );

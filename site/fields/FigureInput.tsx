@@ -3,18 +3,16 @@ import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
-import { readAs, textInField, textToKeep } from './field-text.ts';
+import { inSentence, readAs, textInField, textToKeep } from './field-text.ts';
+import { Help } from './Help.tsx';
 
 interface Props {
   readonly field: FigureField;
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
-  /** Where the figure comes from, when it is not typed and not the default. */
-  readonly origin?: string | undefined;
-  /** The word that marks a figure which nobody gave. */
+  /** The word that says whose figure it is. */
   readonly mark?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
@@ -26,7 +24,7 @@ interface Draft {
   readonly lengths: LengthDisplay;
 }
 
-export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
+export function FigureInput({ field, lengths, idPrefix, mark, onText, onCommit }: Props) {
   const [draft, setDraft] = useState<Draft>();
   const { key, spec } = field;
   const id = fieldId(idPrefix, key);
@@ -57,17 +55,24 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
       onCommit();
     }
   };
-  const name = spec.label.charAt(0).toLowerCase() + spec.label.slice(1);
+  const name = inSentence(spec.label);
+  /** A press leaves the focus, and a phone's keyboard, where they are. */
+  const holdFocus = (event: MouseEvent): void => event.preventDefault();
 
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
-      <label for={id}>{spec.label}</label>
-      <Mark id={id} mark={mark} />
-      <p class="field-help" id={`${id}-help`}>
-        {proseIn(spec.help, lengths)}
-      </p>
-      <div class="field-row">
-        <button type="button" class="step" aria-label={`Less ${name}`} onClick={() => step(-1)}>
+      <span class="field-name">
+        <label for={id}>{spec.label}</label>
+        <Mark id={id} mark={mark} />
+      </span>
+      <span class="field-row">
+        <button
+          type="button"
+          class="step"
+          aria-label={`Less ${name}`}
+          onMouseDown={holdFocus}
+          onClick={() => step(-1)}
+        >
           −
         </button>
         <span class="field-box">
@@ -88,18 +93,18 @@ export function FigureInput({ field, lengths, idPrefix, origin, mark, onText, on
           />
           {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
         </span>
-        <button type="button" class="step" aria-label={`More ${name}`} onClick={() => step(1)}>
+        <button
+          type="button"
+          class="step"
+          aria-label={`More ${name}`}
+          onMouseDown={holdFocus}
+          onClick={() => step(1)}
+        >
           +
         </button>
-      </div>
-      {origin === undefined ? null : <p class="field-note">{origin}</p>}
-      <FieldNotes
-        id={id}
-        field={field}
-        note={readAs(field, lengths)}
-        measure={spec.measure}
-        lengths={lengths}
-      />
+      </span>
+      <Help id={id} about={name} help={spec.help} measure={spec.measure} lengths={lengths} />
+      <FieldNotes id={id} field={field} note={readAs(field, lengths)} />
     </div>
   );
 }

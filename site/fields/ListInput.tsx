@@ -1,25 +1,23 @@
 import type { ListField } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { useState } from 'preact/hooks';
-import { listToKeep, textInList } from './field-text.ts';
+import { inSentence, listToKeep, textInList } from './field-text.ts';
+import { Help } from './Help.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
 interface Props {
   readonly field: ListField;
   readonly lengths: LengthDisplay;
   readonly idPrefix: string;
-  /** Where the figures come from, when they are not typed and not the default. */
-  readonly origin?: string | undefined;
-  /** The word that marks figures which nobody gave. */
+  /** The word that says whose figures they are. */
   readonly mark?: string | undefined;
   readonly onText: (key: string, text: string) => void;
   readonly onCommit: () => void;
 }
 
-export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCommit }: Props) {
+export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: Props) {
   const id = fieldId(idPrefix, field.key);
   const { unit } = field.spec;
   const shown = fieldUnit(field.spec, lengths);
@@ -35,13 +33,12 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
     onText(field.key, kept);
   };
   return (
-    <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
-      <label for={id}>{field.spec.label}</label>
-      <Mark id={id} mark={mark} />
-      <p class="field-help" id={`${id}-help`}>
-        {proseIn(field.spec.help, lengths)}
-      </p>
-      <div class="field-row">
+    <div class={`field field-list${field.problem === undefined ? '' : ' field-wrong'}`}>
+      <span class="field-name">
+        <label for={id}>{field.spec.label}</label>
+        <Mark id={id} mark={mark} />
+      </span>
+      <span class="field-row">
         <span class="field-box">
           <input
             id={id}
@@ -63,15 +60,15 @@ export function ListInput({ field, lengths, idPrefix, origin, mark, onText, onCo
           />
           {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
         </span>
-      </div>
-      {origin === undefined ? null : <p class="field-note">{origin}</p>}
-      <FieldNotes
+      </span>
+      <Help
         id={id}
-        field={field}
-        note={note}
+        about={inSentence(field.spec.label)}
+        help={field.spec.help}
         measure={field.spec.measure}
         lengths={lengths}
       />
+      <FieldNotes id={id} field={field} note={note} />
     </div>
   );
 }

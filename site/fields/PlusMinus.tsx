@@ -14,9 +14,15 @@ interface Props extends FieldHandlers {
 export function Errors({ fields, ...handlers }: Props) {
   const [asked, setAsked] = useState(false);
   const shown = asked || fields.some(({ given, problem }) => given || problem !== undefined);
+  const lines = inputLines(fields, handlers.lengths);
   return (
-    <details class="errors" onToggle={(event) => event.currentTarget.open && setAsked(true)}>
-      <summary>How exact are your readings?</summary>
+    <details class="fold errors" onToggle={(event) => event.currentTarget.open && setAsked(true)}>
+      <summary>
+        <span class="fold-name">How exact are your readings?</span>
+        <span class="fold-holds">
+          {lines.map(({ label, text }) => `${label.replace('± of ', '')} ± ${text}`).join(' · ')}
+        </span>
+      </summary>
       <p>
         Each ± below is carried through to the results: readings are taken as independent and
         combined as the root of the sum of their squares.
@@ -24,11 +30,7 @@ export function Errors({ fields, ...handlers }: Props) {
       {shown ? (
         <Fields fields={fields} {...handlers} />
       ) : (
-        <p>
-          {inputLines(fields, handlers.lengths)
-            .map(({ label, text }) => `${label}: ${text}.`)
-            .join(' ')}
-        </p>
+        <p>{lines.map(({ label, text }) => `${label}: ${text}.`).join(' ')}</p>
       )}
     </details>
   );

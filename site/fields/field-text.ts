@@ -7,9 +7,13 @@ import {
 } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
-import { IMPLIED, numberAndUnit, withoutMarks } from '../../calculators/frame/parse.ts';
+import { IMPLIED, numberAndUnit, parse, withoutMarks } from '../../calculators/frame/parse.ts';
+import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
 import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
 import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+
+/** A label within a sentence. */
+export const inSentence = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 
 /** Figure and unit as typed together, apart by a space: “18 thou”. */
 const apart = ({ number, unit }: { number: string; unit: string }): string =>
@@ -24,7 +28,10 @@ function textIn(
 ): string {
   const text = withoutMarks(kept);
   const pieces = numberAndUnit(text);
-  if (!pieces) return text;
+  if (!pieces) {
+    const whole = sumWithUnit(text);
+    return whole && shown !== home && isHomeUnit(whole.unit, shown) ? whole.sum : text;
+  }
   if (isHomeUnit(pieces.unit, home)) {
     if (shown === home) {
       return text === `${pieces.number}${units[home].token}` ? pieces.number : text;
@@ -63,6 +70,9 @@ export function textInList(field: ListField, lengths: LengthDisplay): string {
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
   shown === 'thou' && !spec.isError && /^[+−-]?0?[.,]0\d{1,3}$/.test(number);
 
+/** Whether a text is one figure, such as 3/32 in, though it has a sign within. */
+const isFigure = (text: string, { unit }: FieldSpec): boolean => parse(text, unit).kind === 'value';
+
 /** What the state keeps for a typed text: a bare number means the unit printed beside the field. */
 export function textToKeep(
   typed: string,
@@ -72,7 +82,12 @@ export function textToKeep(
   const shown = fieldUnit(spec, lengths);
   if (shown === spec.unit) return typed;
   const pieces = numberAndUnit(typed);
-  if (pieces?.unit !== '') return typed;
+  if (pieces?.unit !== '') {
+    if (!looksLikeSum(typed) || isFigure(typed, spec) || sumWithUnit(typed)) return typed;
+    const terms = typed.split(/[^\d.,]+/);
+    const doubtful = terms.some((term) => isDoubtful(term, spec, shown));
+    return `(${typed})${IMPLIED}${doubtful ? IN_OR_THOU : units[shown].token}`;
+  }
   return isDoubtful(pieces.number, spec, shown)
     ? `${pieces.number}${IMPLIED}${IN_OR_THOU}`
     : `${pieces.number}${IMPLIED}${units[shown].token}`;

@@ -192,7 +192,7 @@ describe('a plate', () => {
     await open(`${PLATE}${given}&outside=300mm`, async (page) => {
       await page.getByRole('button', { name: 'Template to print, PDF' }).click();
       await expect
-        .poll(() => page.locator('.share-state').first().textContent())
+        .poll(() => page.locator('.act .share-state').last().textContent())
         .toMatch(/does not go on A4 at true scale.*larger paper/);
     });
   });

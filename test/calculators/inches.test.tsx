@@ -10,7 +10,8 @@ import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
 import { calculators } from '../../site/all-calculators.ts';
-import { Figures } from '../../site/calculator/Figures.tsx';
+import { Answer } from '../../site/calculator/Answer.tsx';
+import { Form } from '../../site/calculator/Form.tsx';
 import { More } from '../../site/calculator/More.tsx';
 import { Figures as SheetFigures } from '../../site/sheet/Figures.tsx';
 import { PrintSheet } from '../../site/sheet/PrintSheet.tsx';
@@ -35,7 +36,8 @@ function htmlOf(calculator: AnyCalculator, texts: Texts): string {
   const given = { ...evaluation, errorFields: errorFields.map((f) => ({ ...f, given: true })) };
   return render(
     <>
-      <Figures {...shared} evaluation={given} {...handlers} onDefaults={nothing} />
+      <Answer {...shared} now={() => ({ evaluation, lengths })} />
+      <Form {...shared} evaluation={given} {...handlers} />
       <More {...shared} now={() => ({ evaluation, lengths })} ownsAddress={false} />
       {computed ? (
         <Picture

@@ -14,7 +14,8 @@ import { figureKeys, figureSpec } from '../../calculators/sheet/figures.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
-import { Figures } from '../../site/calculator/Figures.tsx';
+import { Answer } from '../../site/calculator/Answer.tsx';
+import { Form } from '../../site/calculator/Form.tsx';
 import { More } from '../../site/calculator/More.tsx';
 import { readAs, textInField, textToKeep } from '../../site/fields/field-text.ts';
 
@@ -204,10 +205,14 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         const evaluation = evaluate(calculator, {}, { lengths });
         const nothing = () => undefined;
         const shared = { calculator, evaluation, lengths, idPrefix: '' };
+        const now = () => ({ evaluation, lengths });
         const figures = (
-          <Figures {...shared} onText={nothing} onCommit={nothing} onDefaults={nothing} />
+          <>
+            <Answer {...shared} now={now} />
+            <Form {...shared} onText={nothing} onCommit={nothing} />
+          </>
         );
-        const more = <More {...shared} now={() => ({ evaluation, lengths })} ownsAddress={false} />;
+        const more = <More {...shared} now={now} ownsAddress={false} />;
         const { picture: Picture } = calculator;
         const { values, results, spreads } = evaluation;
         const drawn = (

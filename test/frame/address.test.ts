@@ -103,3 +103,40 @@ describe('what is read of an address', () => {
     expect(of('&example=-width')).toEqual([link, link, link, link]);
   });
 });
+
+describe('a link that a forum has handled', () => {
+  const whole = { stroke: '51mm', rod: '104mm' };
+
+  it.each([
+    ['as a page writes it', 'stroke=51mm&amp;rod=104mm'],
+    ['as a page writes what it copied from another', 'stroke=51mm&amp;amp;rod=104mm'],
+    ['at the end of a sentence', 'stroke=51mm&rod=104mm.'],
+    ['within brackets', 'stroke=51mm&rod=104mm)'],
+    ['within brackets at the end of a question', 'stroke=51mm&rod=104mm)?'],
+    ['within quotation marks', 'stroke=51mm&rod=104mm%E2%80%9D'],
+    ['within quotation marks at the end of a sentence', 'stroke=51mm&rod=104mm.%22'],
+    ['with a comma behind it', 'stroke=51mm&rod=104mm,'],
+    ['broken over two lines', 'stroke=51mm&%0D%0Arod=104mm'],
+    ['broken by a mark that is not seen', 'stroke=51%E2%80%8Bmm&r%C2%ADod=104mm'],
+    ['with a blank at the break', 'stroke=51mm&%20rod=104mm'],
+  ])('%s', (_, query) => {
+    expect(fromQuery(query)).toEqual(whole);
+  });
+
+  it('keeps the mark of inches and of minutes', () => {
+    expect(fromQuery('rod=4.25%22')).toEqual({ rod: '4.25"' });
+    expect(fromQuery('angle=24%C2%B030%E2%80%99')).toEqual({ angle: '24°30’' });
+  });
+
+  it('keeps the brackets of a sum, and tells whose the figures are', () => {
+    expect(fromQuery('rod=104mm&stroke=(50%2B52)/2)')).toEqual({
+      rod: '104mm',
+      stroke: '(50+52)/2',
+    });
+    expect(fromQuery('rod=104mm&stroke=2*(50-24.5)')).toMatchObject({ stroke: '2*(50-24.5)' });
+    expect(originsIn('stroke=51mm&amp;rod=104mm&amp;example=rod.')).toEqual({
+      stroke: 'link',
+      rod: 'example',
+    });
+  });
+});

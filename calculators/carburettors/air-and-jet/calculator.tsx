@@ -13,6 +13,7 @@ export default defineCalculator({
   title: 'Air density and jet size',
   purpose:
     'From the weather and the height to the density of the air, and to the jet that keeps a mixture which was right elsewhere.',
+  inHand: ['temperature'],
   alsoCalled: [
     'jetting for altitude',
     'relative air density',
@@ -65,6 +66,7 @@ export default defineCalculator({
     over: [-10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40],
     show: ['density', 'relative-density', 'jet-area-ratio', 'jet', 'mixture'],
   },
+  care: 'Too small a jet seizes the engine: the larger one first.',
   cautions: [
     'A two-stroke gets its oil with its fuel. Too small a jet starves it of both, and the engine seizes at full throttle, without warning: hand on the clutch, and the larger jet first.',
     'Petrol runs out when a main jet is changed. Engine off and cool, tap shut, no flame or spark, a tin below.',

@@ -17,6 +17,7 @@ export const results = {
   },
   jet: {
     label: 'Jet that keeps the mixture',
+    short: 'Jet to keep it',
     unit: 'mm',
     help: 'Its diameter.',
     lead: true,

@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Float height and fuel level',
   purpose:
     'From the float height gauged on the bench to the fuel level when running, and back, with the bend of the tang that sets it.',
+  inHand: ['height'],
   alsoCalled: [
     'float height',
     'fuel level',
@@ -64,6 +65,7 @@ export default defineCalculator({
     over: [22, 22.5, 23, 23.5, 24, 24.5, 25, 25.5, 26],
     show: ['level', 'tang-for'],
   },
+  care: 'Petrol: tap shut, doors open, no flame or spark.',
   cautions: [
     'Petrol: tap shut, work in the open or with the doors open, no flame, heater, cigarette or spark, a lidded metal tin for what runs out, an extinguisher for fuel at hand. Its vapour is heavier than air and finds a pilot light across the floor.',
     'Wear gloves and glasses: petrol takes the fat out of skin and, with what is in it, harms by long contact.',

@@ -27,10 +27,12 @@ export const results = {
   },
   'level-per-head': {
     label: '100 mm more head raises it',
+    short: '100 mm head raises it',
     unit: 'mm',
     help: 'By how much the fuel rises when the tank stands 100 mm higher or fuller.',
     inInches: {
       label: '4 in more head raises it',
+      short: '4 in head raises it',
       help: 'By how much the fuel rises when the tank stands 4 in higher or fuller.',
       times: convert(4, 'in', 'mm') / 100,
     },

@@ -13,6 +13,7 @@ export default defineCalculator({
   title: 'Needle, jet and clip by area',
   purpose:
     'The ring between needle and jet at each throttle and clip, what one groove changes, and two needles compared.',
+  inHand: ['throttle', 'clip'],
   alsoCalled: ['jet needle', 'needle jet', 'clip position', 'annulus', 'needle taper', 'mid-range'],
   inputs,
   folded: [groups.second],
@@ -68,6 +69,7 @@ export default defineCalculator({
     over: [...throttles],
     show: ['annulus', 'annulus-per-clip', 'clip-percent', 'needle-share'],
   },
+  care: 'Petrol runs out: tap shut, no flame or spark.',
   cautions: [
     'Petrol runs out when a slide or needle jet comes out. Engine off and cool, tap shut, no flame or spark, a tin below.',
     'The slide comes off its cable to move a clip, and goes back a little different: bring all slides together after it.',

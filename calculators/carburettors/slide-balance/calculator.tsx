@@ -11,6 +11,7 @@ export default defineCalculator({
   title: 'Balancing throttle slides',
   purpose:
     'The turns of each adjuster that bring several slides to one opening with the least work, and what becomes of idle and free play.',
+  inHand: ['opening'],
   alsoCalled: [
     'synchronising',
     'carburettor balance',
@@ -37,6 +38,7 @@ export default defineCalculator({
   compute,
   remarks,
   picture: Picture,
+  care: 'A slide held open runs the engine away.',
   cautions: [
     'Throttle open and slides off their stops: engine stopped, and the plug leads off or the cut-out down, while drill shanks are under the slides. Take every shank out, and count them, before the engine is turned.',
     'By gauges the engine runs: only in the open air, since the exhaust holds carbon monoxide, which kills unseen; wear ear protection; keep hands, sleeves and hair off everything that turns; have a fan on the cylinders and stop before they are hot.',

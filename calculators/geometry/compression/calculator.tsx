@@ -13,6 +13,7 @@ export default defineCalculator({
   title: 'Squish and compression',
   purpose:
     'From a burette, a gasket and a depth gauge to both compression ratios and the squish clearance, and to the head or skim for a wanted ratio.',
+  inHand: ['head-volume', 'whole-volume'],
   alsoCalled: [
     'compression ratio',
     'trapped ratio',
@@ -61,6 +62,7 @@ export default defineCalculator({
     over: [6, 7, 8, 8.5, 9, 9.5, 10, 11, 12, 14],
     show: ['ratio', 'trapped-ratio', 'clearance'],
   },
+  care: 'Petrol and paraffin vapour burns: no flame or spark.',
   cautions: [
     'Petrol and paraffin used to wash or to measure burn, and their vapour spreads along the floor: work outdoors or with the doors open, no flame, no heater, no switch that sparks.',
     'Turn the engine by hand and gently for every check of clearance, plug out. What meets at a hand’s push breaks at speed.',

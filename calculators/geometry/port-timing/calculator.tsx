@@ -15,6 +15,7 @@ export default defineCalculator({
   title: 'Port timing',
   purpose:
     'From the heights of the ports to when they open and for how long, and back from a duration to a height.',
+  inHand: ['port', 'crank'],
   alsoCalled: [
     'exhaust duration',
     'transfer duration',
@@ -59,6 +60,7 @@ export default defineCalculator({
     show: ['edge-for'],
     set: { 'wanted-port': 'exhaust' },
   },
+  care: 'Metal cut from a port cannot be put back.',
   cautions: [
     'Metal cut from a port cannot be put back. Change the base gasket first, in small steps, and measure again: the squish as well, since a thinner one brings the head down to the piston by as much.',
     'Swarf from porting wrecks bearings and rings: take the barrel off, wash it in hot soapy water until a white cloth stays white, dry and oil it at once. Wear eye protection.',

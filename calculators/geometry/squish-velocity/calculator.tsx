@@ -131,6 +131,7 @@ export default defineCalculator({
   title: 'Squish velocity',
   purpose:
     'How fast the charge leaves the squish band as the piston comes up: to compare like heads, not to predict what they do.',
+  inHand: ['squish', 'at'],
   alsoCalled: ['squish band', 'maximum squish velocity', 'squish area'],
   inputs,
   folded: ['The picture'],
@@ -174,6 +175,7 @@ export default defineCalculator({
     over: [0.6, 0.8, 1, 1.2, 1.4, 1.6, 1.8, 2, 2.5, 3],
     show: ['peak', 'peak-angle', 'mean'],
   },
+  care: 'Too little clearance lets crown and head meet.',
   cautions: [
     'A smaller clearance for the sake of this figure lets crown and head meet at speed, when the rod stretches and the bearings’ play is taken up. Keep to the maker’s least clearance.',
   ],

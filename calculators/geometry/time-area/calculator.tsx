@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Time-area of the ports',
   purpose:
     'How much port is open for how long at a speed, for each cubic centimetre: to compare an engine with a like one, not to predict what it makes.',
+  inHand: ['rpm'],
   alsoCalled: ['specific time-area', 'angle-area', 'port area', 'blowdown time-area'],
   inputs,
   results,

@@ -15,6 +15,7 @@ export default defineCalculator({
   title: 'Degree disc and rim tape',
   purpose:
     'Prints a degree disc and a tape for your rotor’s rim at true scale, with your own piston positions marked on them.',
+  inHand: ['marks', 'outside'],
   alsoCalled: ['degree wheel', 'timing disc', 'protractor', 'timing tape', 'flywheel marks'],
   inputs,
   folded,
@@ -51,6 +52,7 @@ export default defineCalculator({
     show: ['tape-length', 'tape-per-degree'],
   },
   downloads,
+  care: 'Turn by hand only: plugs out, ignition off.',
   cautions: [
     'A paper disc is for turning by hand only. Plugs out, ignition and fuel off; take it off before the engine is started, or it comes off by itself.',
   ],

@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Laying out a breaker plate',
   purpose:
     'Where every hole of a plate with several sets of points goes, what blank to saw out for it, and a template at true scale.',
+  inHand: ['radius-1', 'angle-1'],
   alsoCalled: [
     'points plate',
     'backplate',
@@ -70,6 +71,7 @@ export default defineCalculator({
     show: ['square', 'corner', 'octagon-swing', 'most-depth'],
   },
   downloads,
+  care: 'Swarf and corners cut: stop the spindle first.',
   cautions: [
     'Swarf cuts: stop the spindle, then clear it with a brush or hook, never with fingers or an air line. Wear eye protection, no gloves, no loose sleeves.',
     'The corners of a square or octagon swing unseen in the chuck. Turn the work round by hand before you start, take the chuck key out, and stand clear of its plane.',

@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Points gap, dwell and timing',
   purpose:
     'From the breaker cam and the gap to the dwell, to where the points open, and to how far a change of gap moves the timing.',
+  inHand: ['from', 'gap', 'dwell'],
   alsoCalled: [
     'contact breaker',
     'dwell angle',
@@ -43,6 +44,7 @@ export default defineCalculator({
     over: [0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6],
     show: ['dwell-angle', 'dwell-percent', 'opens', 'crank-degrees-per-gap'],
   },
+  care: 'Ignition off, plug out: some ten thousand volts.',
   cautions: [
     'Ignition off and plug out while you set the points. With the ignition on and the points opening, the plug lead carries some ten thousand volts: hold nothing of it, and lay the plug on bare metal of the engine, away from petrol and its vapour.',
     'Do not leave the ignition on with the points shut: the coil carries full current and overheats.',

@@ -14,6 +14,7 @@ export const results = {
   },
   opens: {
     label: 'Open before the lobe’s middle',
+    short: 'Open before middle',
     unit: 'deg',
     help: 'Cam degrees before the middle of the lobe at which the points open.',
     lead: true,
@@ -21,10 +22,12 @@ export const results = {
   },
   'crank-degrees-per-gap': {
     label: '0.05 mm of gap moves the timing',
+    short: '0.05 mm of gap moves it',
     unit: 'deg',
     help: 'Crank degrees by which the timing comes earlier for 0.05 mm more gap, at this gap.',
     inInches: {
       label: '2 thou of gap moves the timing',
+      short: '2 thou of gap moves it',
       help: 'Crank degrees by which the timing comes earlier for 2 thou more gap, at this gap.',
       times: TWO_THOU,
     },

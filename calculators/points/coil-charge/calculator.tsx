@@ -29,6 +29,7 @@ export default defineCalculator({
   title: 'Coil current and spark energy',
   purpose:
     'From the dwell and the coil to the current the points break at each speed, the energy stored for the spark, and the speed at which it runs short.',
+  inHand: ['rpm'],
   alsoCalled: [
     'dwell time',
     'primary current',
@@ -115,6 +116,7 @@ export default defineCalculator({
     over: [500, 1000, 2000, 3000, 4000, 5000, 6000, 7000, 8000, 10000],
     show: ['charge-time', 'current', 'energy', 'current-percent'],
   },
+  care: 'Ignition off: some ten thousand volts at the lead.',
   cautions: [
     'The plug lead carries some ten thousand volts and the wire to the points a few hundred as they open. Work with the ignition off; people with a pacemaker keep away from a running ignition.',
     'A ballast resistor and a coil left on with the points shut get hot enough to burn skin and wiring. Mount the resistor on metal in the open, away from petrol.',

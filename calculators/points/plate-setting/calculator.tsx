@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Setting several cylinders from one plate',
   purpose:
     'From where each cylinder fires to the one turn of the plate that suits all best, and to what is left for each set to move in its slot.',
+  inHand: ['fired', 'fired-angle'],
   alsoCalled: ['points plate', 'timing each cylinder', 'twin', 'triple', 'several sets of points'],
   inputs,
   results,
@@ -40,6 +41,7 @@ export default defineCalculator({
     show: ['plate-turn', 'plate-edge'],
     set: { cylinders: '1', as: 'angle', 'target-angle': '24', 'fired-angle-1': '23' },
   },
+  care: 'Plugs out and earthed, ignition and fuel off.',
   cautions: [
     'Ignition and fuel off, plugs out, while you turn the engine by hand. With the ignition on for a lamp at the points, a plug lead not earthed gives a shock: every plug in its cap, earthed on the engine away from the plug holes. Contacts see several hundred volts as they open: use a meter rated for 1000 V, and keep fingers off.',
     'An engine set too early kicks back on the starter hard enough to break a wrist or an ankle. Check every cylinder once more before the first kick.',

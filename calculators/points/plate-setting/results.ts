@@ -21,6 +21,7 @@ export const results = {
   },
   spread: {
     label: 'Between earliest and latest',
+    short: 'Earliest to latest',
     unit: 'deg',
     help: 'Crank degrees. Turning the plate cannot change it; only moving a set in its slot can.',
     lead: true,

@@ -167,6 +167,7 @@ export default defineCalculator({
   title: 'Find true top dead centre',
   purpose:
     'From two readings of a degree disc, one on either side of the top, to where the top is and how far to move the disc.',
+  inHand: ['before', 'after'],
   alsoCalled: ['TDC', 'positive stop', 'piston stop', 'degree wheel', 'equal heights'],
   inputs,
   results,
@@ -229,6 +230,7 @@ export default defineCalculator({
     show: ['tdc-reading', 'disc-correction'],
     set: { before: '40', scale: 'both-ways' },
   },
+  care: 'Plugs out, ignition and fuel off; turn gently.',
   cautions: [
     'Take the spark plugs out, the ignition off and the fuel away before you turn the crank by hand: an engine that kicks back against a spanner breaks fingers.',
     'Never turn an engine backwards by the nut or bolt of its rotor: it may undo. Turn it back by another end of the crank, or by the wheel in gear.',

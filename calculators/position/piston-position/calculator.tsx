@@ -227,6 +227,7 @@ export default defineCalculator({
   title: 'Piston position and crank angle',
   purpose:
     'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod, also from a figure given for another engine.',
+  inHand: ['from', 'travel', 'angle', 'arc', 'given'],
   alsoCalled: [
     'timing',
     'BTDC',
@@ -287,6 +288,7 @@ export default defineCalculator({
     over: [0.5, 1, 1.5, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 5],
     show: ['angle', 'degrees-per-tenth'],
   },
+  care: 'Plugs out and earthed, ignition and fuel off.',
   cautions: [
     'Plugs out, their leads earthed, ignition off and fuel shut before you turn an engine by hand: one that fires throws the spanner. Keep fingers out of the ports.',
     'An engine set too early kicks back and overheats. If two figures leave you in doubt, take the later one; the maker’s comes before any of them.',

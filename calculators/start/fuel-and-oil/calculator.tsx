@@ -12,6 +12,7 @@ export default defineCalculator({
   title: 'Fuel and oil',
   purpose:
     'The oil for a ratio or a per cent, and what a part-filled tank of another ratio comes to when it is topped up.',
+  inHand: ['fuel'],
   alsoCalled: ['premix', 'petroil', 'two-stroke mix', 'oil ratio', '25:1', '50:1', 'mixing oil'],
   inputs,
   results,
@@ -33,6 +34,7 @@ export default defineCalculator({
     over: [1, 2, 3, 4, 5, 6, 8, 10, 15, 20],
     show: ['oil', 'oil-us', 'oil-imp', 'fuel-us', 'fuel-imp'],
   },
+  care: 'Petrol vapour: mix out of doors, no flame or spark.',
   cautions: [
     'Petrol vapour is heavier than air, creeps along the floor and takes fire from a flame or spark far off. Mix out of doors, engine cold, no smoking, can on the ground and the nozzle touching it, so that no charge of electricity builds up.',
     'Only a can made for fuel, closed and marked with what is in it and its ratio. Never a drinking bottle.',

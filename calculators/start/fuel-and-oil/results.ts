@@ -17,6 +17,7 @@ export const results = {
   },
   'oil-whole': {
     label: 'Oil to bring all to the ratio',
+    short: 'Oil for all of it',
     unit: 'ml',
     help: 'To put in with the petrol instead, so that the whole tank comes to the ratio wanted.',
     lead: true,

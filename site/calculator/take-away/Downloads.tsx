@@ -79,22 +79,24 @@ function Files(props: Props) {
   };
 
   return (
-    <div class="share" role="group" aria-label="Save as a file" ref={place}>
-      <span class="share-title">Save as a file</span>
-      {offersOf(props).map((offer) => (
-        <button
-          key={offer.label}
-          type="button"
-          disabled={refused !== undefined}
-          onClick={() => void make(offer)}
-        >
-          {offer.label}
-        </button>
-      ))}
-      <p class="share-state" role="status">
-        {refused ?? state}
-      </p>
-    </div>
+    <details class="act">
+      <summary>Save as …</summary>
+      <div class="share" role="group" aria-label="Save as a file" ref={place}>
+        {offersOf(props).map((offer) => (
+          <button
+            key={offer.label}
+            type="button"
+            disabled={refused !== undefined}
+            onClick={() => void make(offer)}
+          >
+            {offer.label}
+          </button>
+        ))}
+        <p class="share-state" role="status">
+          {refused ?? state}
+        </p>
+      </div>
+    </details>
   );
 }
 

@@ -40,7 +40,6 @@ function Sending({ calculator, refused, now }: Props) {
 
   return (
     <div class="share" role="group" aria-label="Engine sheet" ref={group}>
-      <span class="share-title">Engine sheet</span>
       {form === undefined ? (
         <button type="button" disabled={refused !== undefined} onClick={() => void fetchForm()}>
           Send figures to the sheet

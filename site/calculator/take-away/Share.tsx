@@ -1,18 +1,16 @@
 import { useState } from 'preact/hooks';
-import { toQuery } from '../../../calculators/frame/address.ts';
 import { bbcodeLink, markdownLink, plainSummary } from '../../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { whyNotShared } from '../../../calculators/frame/whose.ts';
 import { copyText, type Copied } from '../../browser/copy.ts';
 import { CopyState } from '../../browser/CopyState.tsx';
-import { siteAddress } from '../../browser/site-address.ts';
+import { addressOf } from '../address-of.ts';
 import type { Now } from '../state.ts';
 import { memo } from '../../../calculators/picture/memo.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
   readonly idPrefix: string;
-  readonly ownsAddress: boolean;
   readonly now: Now;
 }
 
@@ -23,16 +21,12 @@ const FORMS = {
   bbcode: 'BBCode',
 } as const;
 
-function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
+function Forms({ calculator, idPrefix, now }: Props) {
   const [copied, setCopied] = useState<Copied>();
 
   const textOf = (form: keyof typeof FORMS): string => {
     const { evaluation, lengths } = now();
-    const page = new URL(
-      ownsAddress ? '.' : siteAddress(`calculators/${calculator.slug}/`),
-      location.href.split(/[?#]/)[0],
-    );
-    const address = `${page.href}?${toQuery(evaluation)}`;
+    const address = addressOf(calculator, evaluation);
     if (form === 'link') return address;
     if (form === 'text') return plainSummary(calculator, evaluation, lengths, address);
     if (form === 'bbcode') return bbcodeLink(calculator, evaluation, lengths, address);
@@ -49,15 +43,20 @@ function Forms({ calculator, idPrefix, ownsAddress, now }: Props) {
   };
 
   return (
-    <div class="share" role="group" aria-label="Copy this calculation">
-      <span class="share-title">Copy this calculation as</span>
-      {(Object.keys(FORMS) as (keyof typeof FORMS)[]).map((form) => (
-        <button key={form} type="button" onClick={() => void copy(form)}>
-          {FORMS[form]}
-        </button>
-      ))}
-      <CopyState copied={copied} id={`${idPrefix}copy`} />
-    </div>
+    <details class="act">
+      <summary>Copy as …</summary>
+      <div class="share" role="group" aria-label="Copy this calculation">
+        {(Object.keys(FORMS) as (keyof typeof FORMS)[]).map((form) => (
+          <button key={form} type="button" onClick={() => void copy(form)}>
+            {FORMS[form]}
+          </button>
+        ))}
+        <p class="share-for">
+          Text for a message, Markdown or BBCode for a forum: each with its link.
+        </p>
+        <CopyState copied={copied} id={`${idPrefix}copy`} />
+      </div>
+    </details>
   );
 }
 

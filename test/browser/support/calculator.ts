@@ -1,7 +1,10 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
-/** Enters every calculator on the page, even one far below, and waits until it answers and is seen. */
+/**
+ * Enters every calculator on the page, even one far below, waits until it answers and is seen, and
+ * unfolds its groups.
+ */
 export async function settled(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const place of document.querySelectorAll('[data-calculator]')) {
@@ -11,6 +14,13 @@ export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('[data-calculator]:not([data-ready="true"]), [data-asked]').count())
     .toBe(0);
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>(
+      '.calc details:not(.errors, .help)',
+    )) {
+      fold.open = true;
+    }
+  });
 }
 
 export const field = (page: Page, key: string): Locator => page.locator(`input[name="${key}"]`);

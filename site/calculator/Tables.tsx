@@ -24,60 +24,6 @@ type Named = readonly [name: string, spec: ResultSpec];
 const specs = (calculator: AnyCalculator): Named[] =>
   Object.entries<ResultSpec>(calculator.results);
 
-function Single({
-  name,
-  spec,
-  calculator,
-  evaluation,
-  lengths,
-}: Props & { name: string; spec: ResultSpec }) {
-  const beside = spec.lead ? undefined : whoseBeside(calculator, evaluation, name);
-  const value = evaluation.results[name];
-  const words = wordsOf(spec, lengths);
-  return (
-    <div class={spec.lead ? 'lead' : 'result'}>
-      <dt>{words.label}</dt>
-      <dd>
-        <output name={name} aria-live="off">
-          {typeof value === 'number' ? (
-            <Figure value={value} spec={spec} spread={evaluation.spreads[name]} lengths={lengths} />
-          ) : (
-            <span class="none">none</span>
-          )}
-        </output>
-        {spec.lead ? null : <p class="result-help">{words.help}</p>}
-        {beside === undefined ? null : <p class="whose-beside">{beside}</p>}
-      </dd>
-    </div>
-  );
-}
-
-/** The results to be read first, large. */
-export function Leads({ calculator, evaluation, lengths }: Props) {
-  return (
-    <dl class="leads">
-      {specs(calculator)
-        .filter(([, spec]) => spec.lead && spec.table === undefined)
-        .map(([name, spec]) => (
-          <Single key={name} {...{ name, spec, calculator, evaluation, lengths }} />
-        ))}
-    </dl>
-  );
-}
-
-/** The other single results. */
-export function Others({ calculator, evaluation, lengths }: Props) {
-  const others = specs(calculator).filter(([, spec]) => !spec.lead && spec.table === undefined);
-  if (others.length === 0) return null;
-  return (
-    <dl class="results">
-      {others.map(([name, spec]) => (
-        <Single key={name} {...{ name, spec, calculator, evaluation, lengths }} />
-      ))}
-    </dl>
-  );
-}
-
 /** With so many columns of figures a row is stacked on a phone, each figure below its label. */
 const LEAST_TO_STACK = 3;
 
@@ -107,6 +53,11 @@ function cell(evaluation: Evaluation, name: string, { index, inner }: Row): numb
   return typeof entry === 'number' || entry === undefined ? entry : entry[(inner ?? 1) - 1];
 }
 
+function partsOf(id: string, { calculator, evaluation }: Pick<Props, 'calculator' | 'evaluation'>) {
+  const columns = specs(calculator).filter(([, spec]) => spec.table === id);
+  return { columns, rows: rowsOf(evaluation, columns) };
+}
+
 function Table({
   id,
   table,
@@ -114,8 +65,7 @@ function Table({
   evaluation,
   lengths,
 }: Props & { id: string; table: TableSpec }) {
-  const columns = specs(calculator).filter(([, spec]) => spec.table === id);
-  const rows = rowsOf(evaluation, columns);
+  const { columns, rows } = partsOf(id, { calculator, evaluation });
   if (rows.length === 0) return null;
   const besides = new Map(
     columns.map(([name]) => [name, whoseBeside(calculator, evaluation, name)] as const),
@@ -199,13 +149,26 @@ function Table({
   );
 }
 
-/** The results that come in rows. */
+/** The results that come in rows: the first table open, those of side questions folded. */
 export function Tables(props: Props) {
   return (
     <>
-      {Object.entries<TableSpec>(props.calculator.tables ?? {}).map(([id, table]) => (
-        <Table key={id} id={id} table={table} {...props} />
-      ))}
+      {Object.entries<TableSpec>(props.calculator.tables ?? {}).map(([id, table], index) => {
+        const whole = <Table key={id} id={id} table={table} {...props} />;
+        if (index === 0) return whole;
+        const { columns, rows } = partsOf(id, props);
+        return rows.length === 0 ? null : (
+          <details class="fold" key={id}>
+            <summary>
+              <span class="fold-name">{proseIn(table.caption, props.lengths)}</span>
+              <span class="fold-holds">
+                {columns.map(([, spec]) => wordsOf(spec, props.lengths).label).join(' · ')}
+              </span>
+            </summary>
+            {whole}
+          </details>
+        );
+      })}
     </>
   );
 }

@@ -1,0 +1,56 @@
+import type { Evaluation } from './evaluate.ts';
+import { shownText, showIn } from './format.ts';
+import { fieldUnit } from './field-unit.ts';
+import { showResult } from './show-result.ts';
+import { flatten } from './spreads.ts';
+import { resultLines } from './summary.ts';
+import type { AnyCalculator } from './types.ts';
+import type { LengthDisplay } from './units.ts';
+import { sharesOf, square, type Share } from './whence-line.ts';
+
+/** What the ± of one result is made of. */
+export interface Whence {
+  readonly name: string;
+  readonly label: string;
+  /** The figure with its ±. */
+  readonly text: string;
+  /** The largest first, those below a hundredth left out. */
+  readonly shares: readonly Share[];
+  /** What the ± would be if the worst reading were read twice as well; nothing where it has no field. */
+  readonly better?: { readonly label: string; readonly error: string; readonly text: string };
+}
+
+/**
+ * Where the ± of each result comes from: the shares of the variance, in order, and what it would be
+ * if the worst reading were read twice as well. That reading's part is then half of what it is, and
+ * the parts combine as the root of the sum of their squares.
+ */
+export function whence(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): readonly Whence[] {
+  const figures = flatten(evaluation.results);
+  return resultLines(calculator, evaluation, lengths).flatMap(({ name, flat, label, text }) => {
+    const parts = evaluation.parts[flat] ?? [];
+    const [worst, ...others] = parts;
+    if (!worst) return [];
+    const spec = calculator.results[name]!;
+    const spread = Math.sqrt((worst.contribution / 2) ** 2 + square(others));
+    const shown = showResult(figures.get(flat)!, spec, spread, lengths);
+    const found = { name: flat, label, text, shares: sharesOf(calculator, evaluation, parts) };
+    const base = worst.key.replace(/-\d+$/, '');
+    const error = evaluation.errorFields.find(
+      ({ key }) => key === `${worst.key}-error` || key === `${base}-error`,
+    );
+    if (error?.kind !== 'figure' || error.value === undefined || shown.spread === undefined) {
+      return [found];
+    }
+    const better = {
+      label: found.shares[0]!.label,
+      error: showIn(error.value / 2, fieldUnit(error.spec, lengths)),
+      text: shownText(shown),
+    };
+    return [{ ...found, better }];
+  });
+}

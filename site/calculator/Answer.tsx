@@ -1,0 +1,56 @@
+import { leadLines } from '../../calculators/frame/summary.ts';
+import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
+import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
+import { problemLines } from '../fields/Problems.tsx';
+import { Spoken } from '../browser/Spoken.tsx';
+import { CopyLink } from './CopyLink.tsx';
+import { Figure } from './Figure.tsx';
+import type { Now, State } from './state.ts';
+
+interface Props extends State {
+  readonly calculator: AnyCalculator;
+  readonly now: Now;
+}
+
+/** Letters of a figure with its unit beyond which the strip would need another line. */
+const LONG = 10;
+
+/** The strip that stays in sight: the main figure large, the others on one line, a link to copy. */
+export function Answer({ calculator, evaluation, lengths, now }: Props) {
+  const leads = Object.entries<ResultSpec>(calculator.results).filter(
+    ([, spec]) => spec.lead && spec.table === undefined,
+  );
+  const long = leads.some(([name, spec]) => {
+    const value = evaluation.results[name];
+    if (typeof value !== 'number') return false;
+    const { figure, unit } = showResult(value, spec, evaluation.spreads[name], lengths);
+    return `${figure} ${unit}`.length > LONG;
+  });
+  const problems = problemLines(evaluation);
+  return (
+    <div class="calc-answer" data-part="answer">
+      <dl class={long ? 'leads long' : 'leads'}>
+        {leads.map(([name, spec]) => {
+          const value = evaluation.results[name];
+          const { label, short } = wordsOf(spec, lengths);
+          return (
+            <div class="lead" key={name}>
+              <dt>{short ?? label}</dt>
+              <dd>
+                <output name={name} aria-live="off">
+                  {typeof value === 'number' ? (
+                    <Figure brief {...{ value, spec, lengths }} spread={evaluation.spreads[name]} />
+                  ) : (
+                    <span class="none">none</span>
+                  )}
+                </output>
+              </dd>
+            </div>
+          );
+        })}
+      </dl>
+      <CopyLink calculator={calculator} now={now} />
+      <Spoken lines={problems.length > 0 ? problems : leadLines(calculator, evaluation, lengths)} />
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import type { Field } from '../../calculators/frame/fields.ts';
+import { showsLengths } from '../../calculators/frame/lengths.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { Fields, Groups, type FieldHandlers } from '../fields/Fields.tsx';
+import { KeyRow } from '../fields/KeyRow.tsx';
+import { LengthsChoice } from '../fields/LengthsChoice.tsx';
+import { Errors } from '../fields/PlusMinus.tsx';
+import type { State } from './state.ts';
+
+interface Props extends State, FieldHandlers {
+  readonly calculator: AnyCalculator;
+}
+
+/** The fields under the picture: those that the page is about, or the first figure of all. */
+export function inHandOf({ inHand }: AnyCalculator, fields: readonly Field[]): readonly Field[] {
+  const first = fields.find(({ kind }) => kind === 'figure');
+  const keys: readonly string[] = inHand ?? [first?.key ?? ''];
+  return fields.filter(({ key }) => keys.includes(key) || keys.includes(key.replace(/-\d+$/, '')));
+}
+
+/** Whether the reader has fingers and no mouse: then a pad of digits covers the screen's foot. */
+const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
+
+const boxOf = (target: EventTarget | null): HTMLInputElement | undefined =>
+  target instanceof HTMLInputElement && target.type === 'text' ? target : undefined;
+
+/** The figure in hand, and the others folded in their groups. */
+export function Form({ calculator, evaluation, ...handlers }: Props) {
+  const { lengths, idPrefix } = handlers;
+  const { fields, errorFields, demonstration } = evaluation;
+  const inHand = inHandOf(calculator, fields);
+  const shared = { marked: !demonstration, ...handlers };
+  const [typing, setTyping] = useState<HTMLInputElement>();
+  const field = typing && fields.find(({ key }) => key === typing.name);
+  return (
+    <form
+      class="calc-form"
+      data-part="form"
+      aria-label={`Figures for: ${calculator.title}`}
+      onSubmit={(event) => event.preventDefault()}
+      onFocusIn={({ target }) => setTyping(touched() ? boxOf(target) : undefined)}
+      onFocusOut={() => setTyping(undefined)}
+    >
+      <div class="in-hand">
+        <Fields fields={inHand} {...shared} />
+      </div>
+      <Groups
+        fields={fields.filter((field) => !inHand.includes(field))}
+        side={calculator.folded}
+        {...shared}
+      />
+      {errorFields.length === 0 ? null : <Errors fields={errorFields} {...handlers} />}
+      {showsLengths(calculator) ? <LengthsChoice lengths={lengths} idPrefix={idPrefix} /> : null}
+      {field?.kind === 'figure' ? <KeyRow box={typing!} unit={field.spec.unit} /> : null}
+    </form>
+  );
+}

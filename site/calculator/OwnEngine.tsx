@@ -1,0 +1,45 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import { keepsSheet } from './use-own-sheet.ts';
+
+export interface OwnEngineProps {
+  readonly evaluation: Evaluation;
+  /** Name of the engine whose sheet fills some of the fields. */
+  readonly sheet: string | undefined;
+  readonly onDefaults: () => void;
+  readonly onOwn: () => Promise<string | undefined>;
+}
+
+/** Whose engine the figures are of, where a sheet is kept, and one press that changes it. */
+export function OwnEngine({ evaluation, sheet, onDefaults, onOwn }: OwnEngineProps) {
+  const [kept, setKept] = useState(false);
+  const [said, say] = useState('');
+  useEffect(() => setKept(keepsSheet()), []);
+  if (!kept) return null;
+  const { fields } = evaluation;
+  const filled = fields.filter(({ origin }) => origin === 'sheet').length;
+  const invented = fields.some(({ given, origin }) => given && origin === 'example');
+  const others = fields.some(({ origin }) => origin === 'link' || origin === 'example');
+  return (
+    <div class="own-engine">
+      {sheet !== undefined && filled > 0 ? (
+        <p>
+          {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
+        </p>
+      ) : null}
+      {sheet !== undefined && filled === 0 && invented ? (
+        <p>The figures are those of the invented engine of your sheet: {sheet}.</p>
+      ) : null}
+      {sheet !== undefined && (filled > 0 || invented) ? (
+        <button type="button" onClick={onDefaults}>
+          Use the defaults instead
+        </button>
+      ) : others ? (
+        <button type="button" onClick={() => void onOwn().then((words) => say(words ?? ''))}>
+          Put my engine in
+        </button>
+      ) : null}
+      {said === '' ? null : <p role="status">{said}</p>}
+    </div>
+  );
+}

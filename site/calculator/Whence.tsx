@@ -1,0 +1,44 @@
+import type { ComponentType } from 'preact';
+import { useState } from 'preact/hooks';
+import { whenceLine } from '../../calculators/frame/whence-line.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { failureWords } from '../browser/load-failure.ts';
+import type { State } from './state.ts';
+
+export interface WhenceProps extends State {
+  readonly calculator: AnyCalculator;
+}
+
+/** Says of the first result where its ± comes from; of all of them once somebody asks. */
+export function Whence(props: WhenceProps) {
+  const [list, setList] = useState<{ readonly All: ComponentType<WhenceProps> }>();
+  const [said, say] = useState('Working it out …');
+  const line = whenceLine(props.calculator, props.evaluation);
+  if (line === undefined) return null;
+  const fetch = async (): Promise<void> => {
+    try {
+      const { WhenceAll } = await import('./WhenceAll.tsx');
+      setList({ All: WhenceAll });
+    } catch (error) {
+      say(failureWords(error));
+    }
+  };
+  return (
+    <details
+      class="fold whence-fold"
+      onToggle={(event) => event.currentTarget.open && !list && void fetch()}
+    >
+      <summary>
+        <span class="fold-name">Where the ± comes from</span>
+        <span class="fold-holds">{line}</span>
+      </summary>
+      {list ? (
+        <list.All {...props} />
+      ) : (
+        <p>
+          {line}. <span role="status">{said}</span>
+        </p>
+      )}
+    </details>
+  );
+}

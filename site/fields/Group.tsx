@@ -1,0 +1,55 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Field } from '../../calculators/frame/fields.ts';
+import { inputLines } from '../../calculators/frame/summary.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { inSentence } from './field-text.ts';
+import { marksOf } from './whose-mark.ts';
+
+interface Props {
+  readonly heading: string;
+  readonly fields: readonly Field[];
+  readonly lengths: LengthDisplay;
+  readonly marked: boolean;
+  /** Whether it is a side question. */
+  readonly side: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** What a group holds, on one line. */
+const contents = (fields: readonly Field[], lengths: LengthDisplay): string =>
+  inputLines(fields, lengths)
+    .map(({ label, text }) => `${inSentence(label)} ${text}`)
+    .join(' · ');
+
+/**
+ * A group of fields, folded to a line that says what it holds and whose it is. It opens by itself
+ * where a field inside needs attention; what has been opened is never shut again.
+ */
+export function Group({ heading, fields, lengths, marked, side, children }: Props) {
+  const wrong = fields.some(({ problem }) => problem !== undefined);
+  const [open, setOpen] = useState(wrong);
+  useEffect(() => {
+    if (wrong) setOpen(true);
+  }, [wrong]);
+  return (
+    <details
+      class={side ? 'fold side' : 'fold'}
+      open={open}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>
+        <span class="fold-name">{heading}</span>
+        {marked
+          ? marksOf(fields).map((mark) => (
+              <span class={`whose-figure whose-${mark}`} key={mark}>
+                {mark}
+              </span>
+            ))
+          : null}
+        <span class="fold-holds">{contents(fields, lengths)}</span>
+      </summary>
+      {children}
+    </details>
+  );
+}

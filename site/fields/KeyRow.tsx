@@ -1,0 +1,56 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { units, type Quantity, type UnitName } from '../../calculators/frame/units.ts';
+
+interface Props {
+  readonly box: HTMLInputElement;
+  readonly unit: UnitName;
+}
+
+const SIGNS = ['−', '+', '×', '/', '(', ')'] as const;
+const OF_QUANTITY: Partial<Record<Quantity, readonly string[]>> = {
+  length: ['mm', 'in', 'thou'],
+  angle: ['°', '′'],
+  ratio: [':'],
+};
+
+/** Keys that a phone's pad of digits lacks, above it: signs, brackets and the units of the field. */
+export function KeyRow({ box, unit }: Props) {
+  const row = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const screen = window.visualViewport;
+    // Where a browser lays its keyboard over the page, the row is lifted above it.
+    const lift = (): void => {
+      const covered = screen ? innerHeight - screen.height - screen.offsetTop : 0;
+      row.current?.style.setProperty('bottom', `${String(Math.max(0, covered))}px`);
+    };
+    lift();
+    screen?.addEventListener('resize', lift);
+    screen?.addEventListener('scroll', lift);
+    return () => {
+      screen?.removeEventListener('resize', lift);
+      screen?.removeEventListener('scroll', lift);
+    };
+  }, []);
+
+  const press = (key: string): void => {
+    const { selectionStart: from, selectionEnd: to, value } = box;
+    box.setRangeText(key, from ?? value.length, to ?? value.length, 'end');
+    box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  };
+
+  return (
+    <div class="key-row" role="toolbar" aria-label="More keys" ref={row}>
+      {[...SIGNS, ...(OF_QUANTITY[units[unit].quantity] ?? [])].map((key) => (
+        <button
+          key={key}
+          type="button"
+          tabIndex={-1}
+          onMouseDown={(event) => event.preventDefault()}
+          onClick={() => press(/^\p{L}/u.test(key) ? ` ${key}` : key)}
+        >
+          {key}
+        </button>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,150 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { slugs } from './support/built.ts';
+import { settled } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+
+const screen = { width: 390, height: 844 } as const;
+const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
+
+/** How long each page was when its form stood before its picture, in px on the same screen. */
+const LONG: Readonly<Record<string, number>> = {
+  'piston-position': 6654,
+  'find-tdc': 6973,
+  'breaker-cam': 8649,
+  'coil-charge': 7946,
+  'plate-setting': 7950,
+  'plate-layout': 10227,
+  'degree-disc': 8092,
+  'float-level': 10459,
+  'air-and-jet': 8049,
+  'needle-and-clip': 9165,
+  'slide-balance': 6161,
+  'fuel-and-oil': 5363,
+  'port-timing': 10033,
+  compression: 9941,
+  'time-area': 8881,
+  'squish-velocity': 5856,
+};
+/** A page that was never longer is held to this. */
+const USUAL = 8000;
+
+interface Places {
+  readonly length: number;
+  readonly answer: number;
+  readonly picture: number;
+  readonly inHand: number;
+  readonly form: number;
+  readonly more: number;
+}
+
+const placesOf = (page: Page): Promise<Places> =>
+  page.evaluate(() => {
+    const box = (selector: string) => document.querySelector(selector)!.getBoundingClientRect();
+    const top = (selector: string): number => box(selector).top + scrollY;
+    const hand = [...document.querySelectorAll('.in-hand .field')].find((field) =>
+      field.querySelector('input[type="text"]'),
+    )!;
+    return {
+      length: document.documentElement.scrollHeight,
+      answer: box('[data-part="answer"]').height,
+      picture: top('[data-part="picture"]'),
+      inHand: hand.getBoundingClientRect().bottom + scrollY,
+      form: top('[data-part="form"]'),
+      more: top('.calc-more'),
+    };
+  });
+
+/** What reaches beyond the screen's sides, but for what is scrolled sideways within the page. */
+const cutOff = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('main *')]
+      .filter((part) => {
+        const { left, right, width } = part.getBoundingClientRect();
+        if (width === 0 || (left >= -1 && right <= innerWidth + 1)) return false;
+        return part.closest('.calc-picture, .spoken, .skip, thead, .copy-said') === null;
+      })
+      .map((part) => `${part.localName}.${part.className}: ${part.textContent!.slice(0, 40)}`),
+  );
+
+describe.each(slugs)('%s on a phone', (slug) => {
+  const path = `calculators/${slug}/`;
+
+  it('has answer, picture and figure in hand in that order, on one screen each', async () => {
+    await visit({ path, ...touch }, async (page) => {
+      const at = await placesOf(page);
+      expect(at.answer).toBeLessThanOrEqual(96);
+      expect(at.picture).toBeLessThanOrEqual(480);
+      expect(at.form).toBeGreaterThan(at.picture);
+      expect(at.more).toBeGreaterThan(at.form);
+      expect(at.inHand - at.picture).toBeLessThanOrEqual(screen.height - at.answer);
+      expect(at.length).toBeLessThanOrEqual((LONG[slug] ?? USUAL) / 2);
+    });
+  });
+
+  it('keeps its answer in sight, as low', async () => {
+    await visit({ path, ...touch }, async (page) => {
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
+      const strip = (await page.locator('[data-part="answer"]').boundingBox())!;
+      expect(Math.abs(strip.y)).toBeLessThanOrEqual(1);
+      expect(strip.height).toBeLessThanOrEqual(96);
+    });
+  });
+
+  it('cuts nothing off at 320 px, unfolded', async () => {
+    await visit({ path, viewport: { width: 320, height: 640 } }, async (page) => {
+      await settled(page);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+      expect(await cutOff(page)).toEqual([]);
+    });
+  });
+});
+
+describe('a group of fields', () => {
+  it('opens by itself where a link holds what cannot be read', async () => {
+    const path = 'calculators/piston-position/?travel=2.2mm&rod=abc';
+    await visit({ path, ...touch }, async (page) => {
+      await expect.poll(() => page.locator('input[name="rod"]').isVisible()).toBe(true);
+      expect(await page.locator('input[name="tilt"]').isVisible()).toBe(false);
+    });
+  });
+
+  it('opens without script', async () => {
+    const path = 'calculators/piston-position/';
+    await visit({ path, ...touch, javaScriptEnabled: false }, async (page) => {
+      await page.getByText('The engine', { exact: true }).click();
+      expect(await page.locator('input[name="rod"]').isVisible()).toBe(true);
+    });
+  });
+});
+
+describe('on a wide screen', () => {
+  it('the picture stays in sight while the form is scrolled', async () => {
+    const viewport = { width: 1280, height: 700 };
+    await visit({ path: 'calculators/time-area/', viewport }, async (page) => {
+      await settled(page);
+      await page.locator('input[name="inlet-count"]').scrollIntoViewIfNeeded();
+      const picture = (await page.locator('[data-part="picture"] svg').first().boundingBox())!;
+      expect(picture.y).toBeGreaterThanOrEqual(0);
+      expect(picture.y + picture.height).toBeLessThanOrEqual(viewport.height);
+    });
+  });
+
+  it('type in pictures is 13 to 14 px', async () => {
+    const viewport = { width: 1280, height: 900 };
+    for (const slug of slugs) {
+      await visit({ path: `calculators/${slug}/`, viewport }, async (page) => {
+        const sizes = await page.evaluate(() =>
+          [...document.querySelectorAll<SVGSVGElement>('.calc-picture .plot')].map((svg) => {
+            const { a } = svg.getScreenCTM()!;
+            return Number.parseFloat(getComputedStyle(svg).fontSize) * a;
+          }),
+        );
+        for (const size of sizes) {
+          expect(size, slug).toBeGreaterThan(10.9);
+          expect(size, slug).toBeLessThan(14.6);
+        }
+      });
+    }
+  });
+});
