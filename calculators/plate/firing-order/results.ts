@@ -14,6 +14,7 @@ export const results = {
   },
   uneven: {
     label: 'Longest less shortest interval',
+    short: 'Longest less shortest',
     unit: 'deg',
     help: '0 fires evenly. Cylinders that fire together count as one.',
     lead: true,
