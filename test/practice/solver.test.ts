@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { reckon } from '../../calculators/practice/reckoning.ts';
+import type { Player } from './player.ts';
+import { badReading, byHeights, byStop, carried, gapAlone, inOrder, timedFirst } from './solver.ts';
+
+const thousand = Array.from({ length: 1000 }, (_, i) => i * 7 + 1);
+const hundred = thousand.slice(0, 100);
+const right = ({ engine, bench }: Player): boolean => reckon(engine, bench).right;
+
+describe('hands that do everything right', () => {
+  it.each([
+    ['gap and time one cylinder', (seed: number) => inOrder(seed, 'gap')],
+    ['find the top by a stop', (seed: number) => byStop(seed, 'stop')],
+    ['carry a figure', carried],
+    ['put a worn heel right by the gap alone', gapAlone],
+  ] as const)('%s on a thousand engines', { timeout: 300_000 }, (_, play) => {
+    expect(thousand.filter((seed) => !right(play(seed)))).toEqual([]);
+  });
+
+  it('time three from one plate on a thousand engines', { timeout: 300_000 }, () => {
+    expect(thousand.filter((seed) => !right(inOrder(seed, 'plate')))).toEqual([]);
+  });
+
+  it.each([
+    ['find the top by equal heights', byHeights],
+    ['find the top on a disc off centre', (seed: number) => byStop(seed, 'disc')],
+    ['bring a set drilled 1° out to the others', (seed: number) => inOrder(seed, 'spacing')],
+  ] as const)('%s on a hundred engines', { timeout: 300_000 }, (_, play) => {
+    expect(hundred.filter((seed) => !right(play(seed)))).toEqual([]);
+  });
+
+  it('name the bad reading on a hundred engines', { timeout: 300_000 }, () => {
+    const missed = hundred.filter((seed) => {
+      const [{ engine, bench }, named] = badReading(seed);
+      return !reckon(engine, bench, named).right;
+    });
+    expect(missed).toEqual([]);
+  });
+});
+
+describe('hands as careful, in the wrong order', () => {
+  it('fail on every one of a thousand engines, and are told why', { timeout: 300_000 }, () => {
+    const passed = thousand.filter((seed) => {
+      const { engine, bench } = timedFirst(seed, 'gap');
+      const reckoning = reckon(engine, bench);
+      return reckoning.right || !reckoning.costs[0]!.say.includes('Gap first, then timing');
+    });
+    expect(passed).toEqual([]);
+  });
+});
