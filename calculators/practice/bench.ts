@@ -3,7 +3,7 @@
  * act makes a new bench of the old one. Nothing here is scripted; what happens follows from the
  * engine's geometry, its cam and its play.
  */
-import { angleAfter, angleBefore, bdcAfter, travelAt } from '../maths/slider-crank.ts';
+import { angleAfter, angleBefore, bdcAfter, travelAt } from '../maths/crank/slider-crank.ts';
 import { between, chanceOf } from './chance.ts';
 import type { Engine } from './engine.ts';
 import { driven, drivenThrough } from './play.ts';

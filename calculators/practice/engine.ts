@@ -3,9 +3,9 @@
  * behaviour shows. The same number and task are the same engine for ever, so no draw below may be
  * left out, added between others or moved.
  */
-import { opensBefore, type BreakerCam } from '../maths/breaker-cam.ts';
-import { arcForTiming, timingAt } from '../maths/plate-setting.ts';
-import { travelBefore, type SliderCrank } from '../maths/slider-crank.ts';
+import { opensBefore, type BreakerCam } from '../maths/ignition/breaker-cam.ts';
+import { arcForTiming, timingAt } from '../maths/plate/plate-setting.ts';
+import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { between, chanceOf, eitherWay, stepped, whole } from './chance.ts';
 import { crankTasks, tasks, type CrankTask } from './tasks.ts';
 

@@ -1,7 +1,7 @@
 /** What the reader can see of an engine: never more than the instruments show. */
-import { openingAt } from '../maths/breaker-cam.ts';
-import { readingOf } from '../maths/indicator-tilt.ts';
-import { bdcAfter } from '../maths/slider-crank.ts';
+import { openingAt } from '../maths/ignition/breaker-cam.ts';
+import { readingOf } from '../maths/crank/indicator-tilt.ts';
+import { bdcAfter } from '../maths/crank/slider-crank.ts';
 import { gapOf, type Bench } from './bench.ts';
 import { between, chanceOf } from './chance.ts';
 import { degreesAlong, type Engine } from './engine.ts';

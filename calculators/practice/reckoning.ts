@@ -1,7 +1,7 @@
 /** The truth, once the work is done: how far off it is, and what it was that cost the most. */
-import { opensBefore } from '../maths/breaker-cam.ts';
-import { positionAt } from '../maths/plate-setting.ts';
-import { angleAfter, angleBefore, degreesPerMillimetre } from '../maths/slider-crank.ts';
+import { opensBefore } from '../maths/ignition/breaker-cam.ts';
+import { positionAt } from '../maths/plate/plate-setting.ts';
+import { angleAfter, angleBefore, degreesPerMillimetre } from '../maths/crank/slider-crank.ts';
 import { gapOf, type Bench } from './bench.ts';
 import { degreesAlong, targetAngle, type Engine } from './engine.ts';
 import { discExactly, eccentric, wrapped } from './instruments.ts';

@@ -1,5 +1,5 @@
 /** Three throttle slides with their adjusters, drill shanks to try under them, and cables that hang. */
-import { balanceSlides } from '../maths/slide-balance.ts';
+import { balanceSlides } from '../maths/carburettor/slide-balance.ts';
 import { between, chanceOf, stepped } from './chance.ts';
 import { driven } from './play.ts';
 import type { Cost, Line, Reckoning } from './reckoning.ts';

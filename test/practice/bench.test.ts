@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/breaker-cam.ts';
+import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/ignition/breaker-cam.ts';
 import { eccentric, fitOf, lampPower, opening } from '../../calculators/practice/instruments.ts';
 import { firesAt, reckon } from '../../calculators/practice/reckoning.ts';
 import { gapOf, setUp } from '../../calculators/practice/bench.ts';

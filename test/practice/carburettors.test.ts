@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fuelLevel, tangBend } from '../../calculators/maths/float-level.ts';
+import { fuelLevel, tangBend } from '../../calculators/maths/carburettor/float-level.ts';
 import {
   gaugeShows,
   inventFloat,

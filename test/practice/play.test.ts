@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { travelAt } from '../../calculators/maths/slider-crank.ts';
+import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { setUp, type Bench } from '../../calculators/practice/bench.ts';
 import { inventEngine } from '../../calculators/practice/engine.ts';
 import { driven, drivenThrough } from '../../calculators/practice/play.ts';

@@ -1,4 +1,4 @@
-import { positionAt, settlePlate, timingAt } from '../../calculators/maths/plate-setting.ts';
+import { positionAt, settlePlate, timingAt } from '../../calculators/maths/plate/plate-setting.ts';
 import { Player } from './player.ts';
 import type { CrankTask } from '../../calculators/practice/tasks.ts';
 
