@@ -1,5 +1,10 @@
 /** One float with its tang, gauged upside down, then filled and read in a sight tube. */
-import { fuelLevel, tangRatio, type FloatLever, type FuelFeed } from '../maths/carburettor/float-level.ts';
+import {
+  fuelLevel,
+  tangRatio,
+  type FloatLever,
+  type FuelFeed,
+} from '../maths/carburettor/float-level.ts';
 import { between, chanceOf, eitherWay, stepped } from './chance.ts';
 import type { Cost, Reckoning } from './reckoning.ts';
 import { tasks } from './tasks.ts';

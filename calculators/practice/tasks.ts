@@ -20,6 +20,10 @@ export type TaskName = (typeof taskNames)[number];
 export const isCrankTask = (name: TaskName): name is CrankTask =>
   (crankTasks as readonly string[]).includes(name);
 
+/** Whether points and lamp have a part in a task. */
+export const hasPoints = (name: CrankTask): boolean =>
+  !['stop', 'heights', 'disc', 'figure'].includes(name);
+
 /** A place in an article: its slug, and the heading if not its beginning. */
 export interface Reading {
   readonly article: string;
