@@ -211,7 +211,7 @@ export function FloatBench({ number, places, finished, onFinish }: Props) {
                   <Press
                     key={by}
                     repeats
-                    label={`Bend the tang ${Math.abs(by)} mm ${by > 0 ? 'towards' : 'away from'} the needle`}
+                    label={`Bend the tang ${signed(by, 2)} mm, ${by > 0 ? 'towards' : 'away from'} the needle`}
                     onPress={() => act({ act: 'bend', by })}
                   >
                     {signed(by, 2)}

@@ -243,7 +243,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
         ref={wheel}
         class={`crank-wheel${blurred ? ' blurred' : ''}`}
         role="slider"
-        tabIndex={0}
+        tabindex={0}
         aria-label="Crank, with the degree disc"
         aria-valuemin={-180}
         aria-valuemax={180}

@@ -1,3 +1,4 @@
+import { submergedDepth } from '../../calculators/maths/carburettor/float-level.ts';
 import type { Float, FloatBench } from '../../calculators/practice/float.ts';
 
 interface Props {
@@ -20,10 +21,9 @@ export function FloatDrawing({ float, bench, gauge, tube }: Props) {
   const across = Math.sqrt(lever.floatArea) * SCALE;
   const middle = PIVOT + lever.pivotToFloat * SCALE;
   const left = Math.round(middle - across / 2);
-  /** As it was last to be seen: by the gauge empty, by the fuel's own level when full. */
-  const far = gauge ?? undefined;
-  const lower =
-    far !== undefined ? FACE + far * SCALE : FACE + tube! * SCALE + lever.floatDepth * SCALE * 0.62;
+  /** The far face: where the gauge has it, or as deep in the fuel as the card's float swims. */
+  const far = gauge ?? (tube ?? 0) + submergedDepth(lever, float.card.feed);
+  const lower = FACE + far * SCALE;
   const top = Math.round(lower - lever.floatDepth * SCALE);
   const floor = HEIGHT - 22;
   const level = tube === undefined ? undefined : Math.round(FACE + tube * SCALE);
@@ -57,13 +57,13 @@ export function FloatDrawing({ float, bench, gauge, tube }: Props) {
       <circle class="part" cx={PIVOT} cy={FACE + 14} r={5} />
       <path class="part" d={`M${needle - 4} ${FACE - 24}h8v26l-4 8l-4 -8z`} />
       {level !== undefined && <path class="fuel-line" d={`M58 ${level}H290M318 ${level}h14`} />}
-      {far !== undefined && (
+      {gauge !== undefined && (
         <path
           class="dimension"
           d={`M${left - 10} ${FACE}V${Math.round(lower)}M${left - 16} ${Math.round(lower)}h20`}
         />
       )}
-      <text x={346} y={FACE - 8} text-anchor="end">
+      <text x={8} y={FACE - 8}>
         gasket face
       </text>
       <text x={8} y={HEIGHT - 6}>

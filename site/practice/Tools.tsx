@@ -39,17 +39,20 @@ function Screw({
   move: (by: number) => void;
 }) {
   const [fine, coarse] = steps;
-  const button = (by: number) => (
-    <Press
-      key={by}
-      repeats
-      label={`${name}: ${Math.abs(by)} ${unit === '°' ? 'degrees' : unit} ${by > 0 ? more : less}`}
-      onPress={() => move(by)}
-    >
-      {signed(by, Math.abs(by) < 1 ? (fine === 0.25 ? 2 : fine === 0.05 ? 2 : 1) : 0)}
-      {unit === '°' ? '°' : ` ${unit}`}
-    </Press>
-  );
+  const decimals = fine >= 1 ? 0 : 2;
+  const button = (by: number) => {
+    const figure = `${signed(by, decimals)}${unit === '°' ? '°' : ` ${unit}`}`;
+    return (
+      <Press
+        key={by}
+        repeats
+        label={`${name}: ${figure}, ${by > 0 ? more : less}`}
+        onPress={() => move(by)}
+      >
+        {figure}
+      </Press>
+    );
+  };
   return (
     <div class="screw" role="group" aria-label={name}>
       <p>

@@ -12,14 +12,14 @@ export function Turning({ turn }: Props) {
     <div class="turning-bar">
       <div class="turn-steps" role="group" aria-label="Turn the crank backwards">
         {STEPS.map((step) => (
-          <Press key={step} repeats label={`Backwards ${step} degrees`} onPress={() => turn(-step)}>
+          <Press key={step} repeats label={`−${step}°, backwards`} onPress={() => turn(-step)}>
             −{step}°
           </Press>
         ))}
       </div>
       <div class="turn-steps" role="group" aria-label="Turn the crank forwards">
         {[...STEPS].reverse().map((step) => (
-          <Press key={step} repeats label={`Forwards ${step} degrees`} onPress={() => turn(step)}>
+          <Press key={step} repeats label={`+${step}°, forwards`} onPress={() => turn(step)}>
             +{step}°
           </Press>
         ))}
