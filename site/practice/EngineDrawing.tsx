@@ -250,6 +250,8 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
         aria-valuenow={shown}
         aria-valuetext={heard(engine, bench)}
         onKeyDown={key}
+        // Within a picture browsers pass over touch-action, and would scroll the page under the finger.
+        onTouchMove={(event) => event.preventDefault()}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           from.current = angleOf(event);
