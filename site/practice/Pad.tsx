@@ -1,7 +1,9 @@
+import { fixed } from '../../calculators/frame/format.ts';
 import type { Act, Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
+import { hasPoints } from '../../calculators/practice/tasks.ts';
 import { Press } from './Press.tsx';
-import { discWords, mm } from './words.ts';
+import { signed } from './words.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -12,6 +14,7 @@ interface Props {
 /** The note pad: readings as they stood. */
 export function Pad({ engine, bench, act }: Props) {
   const several = engine.card.cylinders > 1;
+  const points = hasPoints(engine.task);
   return (
     <section class="tool pad">
       <h3>Note pad</h3>
@@ -23,12 +26,13 @@ export function Pad({ engine, bench, act }: Props) {
       ) : (
         <div class="table-wrap" role="region" aria-label="Readings" tabIndex={0}>
           <table>
+            <caption>Disc: − before its 0, + after it</caption>
             <thead>
               <tr>
                 {several && <th scope="col">Cyl.</th>}
-                <th scope="col">Indicator</th>
+                <th scope="col">Dial, mm</th>
                 <th scope="col">Disc</th>
-                <th scope="col">Lamp</th>
+                {points && <th scope="col">Lamp</th>}
                 <th scope="col">Turned</th>
                 <th scope="col" class="no-print">
                   <span class="spoken">Strike out</span>
@@ -39,9 +43,9 @@ export function Pad({ engine, bench, act }: Props) {
               {bench.notes.map((note, index) => (
                 <tr key={index}>
                   {several && <td>{note.cylinder + 1}</td>}
-                  <td>{note.dial === undefined ? '–' : mm(note.dial)}</td>
-                  <td>{discWords(note.disc)}</td>
-                  <td>{note.lamp}</td>
+                  <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
+                  <td>{signed(note.disc, 2)}°</td>
+                  {points && <td>{note.lamp}</td>}
                   <td>{note.way > 0 ? 'forwards' : 'back'}</td>
                   <td class="no-print">
                     <Press

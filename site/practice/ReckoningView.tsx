@@ -48,8 +48,6 @@ function Truths({
             <th scope="col">{truthName}</th>
             <th scope="col">{setName}</th>
             <th scope="col">Out by</th>
-            {spread !== undefined && <th scope="col">Your ±</th>}
-            <th scope="col">Verdict</th>
           </tr>
         </thead>
         <tbody>
@@ -64,20 +62,15 @@ function Truths({
                 </td>
                 <td>
                   {fixed(set, 2)}
+                  {spread !== undefined && ` ± ${fixed(spread, 2)}`}
                   {u}
                 </td>
-                <td>
+                <td class={right ? 'right' : 'not-right'}>
+                  <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
                   {signed(error, 2)}
                   {u}
+                  <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
                 </td>
-                {spread !== undefined && (
-                  <td>
-                    {fixed(spread, 2)}
-                    {u}
-                    {Math.abs(error) <= spread ? ', holds' : ', too small'}
-                  </td>
-                )}
-                <td class={right ? 'right' : 'not-right'}>{right ? '✓ right' : '✗ out'}</td>
               </tr>
             );
           })}
