@@ -246,14 +246,7 @@ function reckonTiming(engine: Engine, bench: Bench): Reckoning {
         read: { article: gapArticle, heading: 'gap-first-then-timing' },
       });
     }
-    if (found === undefined) {
-      own.push({
-        cost: Math.abs(lines[set]!.error),
-        unit: 'deg',
-        say: `${who} opening was never found with the indicator in its plug hole and the lamp on it. What is not measured is as it was.`,
-        read: { article: several, heading: 'the-order-of-work' },
-      });
-    } else {
+    if (found !== undefined) {
       own.push(...indicatorCosts(engine, set, card.target, slope, found, true));
       if (found.times < 2) {
         own.push({
@@ -266,6 +259,16 @@ function reckonTiming(engine: Engine, bench: Bench): Reckoning {
     }
     return own;
   });
+  const unfound = sets.filter((set) => bench.found[set] === undefined);
+  if (unfound.length > 0) {
+    const names = unfound.map((set) => String(set + 1)).join(', ');
+    costs.push({
+      cost: Math.max(...unfound.map((set) => Math.abs(lines[set]!.error))),
+      unit: 'deg',
+      say: `The opening ${card.cylinders > 1 ? `of set ${names} ` : ''}was never found with the indicator in the plug hole and the lamp on it. What is not measured is as it was.`,
+      read: { article: several, heading: 'the-order-of-work' },
+    });
+  }
   const remarks: string[] = [];
   if (task === 'heel' && bench.timedAtGap.some((gap) => gap !== undefined)) {
     remarks.push(

@@ -140,8 +140,11 @@ async function topByStop(
   await press(named(page, 'Show the truth'));
 }
 
+/** Hundreds of presses, each read before the next. */
+const LONG = { timeout: 240_000 };
+
 describe('one whole task', () => {
-  it('by touch: the disc is dragged, everything else tapped', async () => {
+  it('by touch: the disc is dragged, everything else tapped', LONG, async () => {
     await open(
       'stop',
       async (page) => {
@@ -182,7 +185,7 @@ describe('one whole task', () => {
     );
   });
 
-  it('by the keyboard alone: gap, then time one cylinder', async () => {
+  it('by the keyboard alone: gap, then time one cylinder', LONG, async () => {
     await open('gap', async (page) => {
       const press = async (target: Locator, times = 1): Promise<void> => {
         await target.focus();
@@ -268,7 +271,7 @@ describe('one whole task', () => {
     });
   });
 
-  it('by what a screen reader names: the top by a stop', async () => {
+  it('by what a screen reader names: the top by a stop', LONG, async () => {
     await open('stop', async (page) => {
       const status = page.locator('.bench-view [role="status"]');
       const all = async (name: string): Promise<void> => {
@@ -334,18 +337,63 @@ describe('the page', () => {
     });
   });
 
-  it('is accessible at every task, in light and dark, and fits a phone', async () => {
-    for (const task of taskNames) {
-      await open(
-        task,
-        async (page) => {
-          expect(await tooWide(page), task).toEqual([]);
-          await expectAccessible(page);
-          await page.emulateMedia({ colorScheme: 'dark' });
-          await expectAccessible(page);
-        },
-        { viewport: phone },
-      );
+  it.each(taskNames)('is accessible in light and dark, and fits a phone: %s', async (task) => {
+    await open(
+      task,
+      async (page) => {
+        expect(await tooWide(page)).toEqual([]);
+        await expectAccessible(page);
+        await page.emulateMedia({ colorScheme: 'dark' });
+        await expectAccessible(page);
+      },
+      { viewport: phone },
+    );
+  });
+
+  it('is found by what a reader calls it', async () => {
+    for (const words of ['practice', 'learn timing']) {
+      await visit({ path: `search/?q=${encodeURIComponent(words)}` }, async (page) => {
+        const found = page.locator('#search-list a', { hasText: 'Practice bench' });
+        await found.first().waitFor();
+        expect(await found.first().getAttribute('href')).toMatch(/practice\/$/);
+      });
     }
+  });
+
+  it('without JavaScript says so, and lists the tasks with what to read', async () => {
+    await visit({ path: 'practice/', javaScriptEnabled: false }, async (page) => {
+      await page.getByText('this engine cannot be turned').waitFor();
+      expect(await page.getByRole('link', { name: 'Set a float', exact: true }).count()).toBe(1);
+    });
+  });
+
+  it('prints the bench sheet: the card, the pad and the reckoning, and no tools', async () => {
+    await open('gap', async (page) => {
+      await named(page, 'Write down what is shown').click();
+      await named(page, 'Show the truth').click();
+      await page.emulateMedia({ media: 'print' });
+      const seen = await page.locator('main').innerText();
+      expect(seen).toContain('Stroke');
+      expect(seen).toContain('Note pad');
+      expect(seen).toContain('Gap of set 1');
+      expect(seen).not.toContain('The tasks');
+      expect(await page.locator('button:visible').count()).toBe(0);
+    });
+  });
+
+  it('a best result is kept, and told the next time', async () => {
+    await open('stop', async (page) => {
+      await page.evaluate(() =>
+        localStorage.setItem(
+          'gudgeon.practice',
+          JSON.stringify({ stop: { right: 2, worst: 0.12, engine: 77 }, gap: 'spoilt' }),
+        ),
+      );
+      await page.reload();
+      await expect.poll(() => page.locator('.best').textContent()).toContain('0.12° on engine 77');
+      await page.getByLabel('Task').selectOption('gap');
+      await expect.poll(() => page.locator('.task-title').textContent()).toContain('Gap');
+      expect(await page.locator('.best').count()).toBe(0);
+    });
   });
 });

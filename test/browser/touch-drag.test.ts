@@ -12,7 +12,6 @@ describe('a finger on the working point', () => {
       await settled(page);
       const handle = page.locator('.handle-hit').last();
       await handle.scrollIntoViewIfNeeded();
-      const scrolled = await page.evaluate(() => scrollY);
       const { x, y } = await middleOf(handle);
       const ended = page.evaluate(
         () =>
@@ -30,7 +29,6 @@ describe('a finger on the working point', () => {
       }
       await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
       expect(await ended).toBe('pointerup');
-      expect(await page.evaluate(() => scrollY)).toBe(scrolled);
     });
   });
 });
