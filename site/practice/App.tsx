@@ -119,7 +119,7 @@ export function App({ places }: Props) {
         </p>
       </form>
       <h2 class="task-title">
-        {tasks[task].title}, engine {engine}
+        Engine {engine}: {tasks[task].title}
       </h2>
       {best && (
         <p class="best no-print">

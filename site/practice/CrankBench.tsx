@@ -76,24 +76,26 @@ export function CrankBench({ number, task, places, finished, onFinish }: Props) 
       />
       {!finished && (
         <div class="practice-bench no-print">
-          <div class="bench-view">
-            <EngineDrawing
-              engine={engine}
-              bench={bench}
-              leaf={leaf}
-              blurred={blurred}
-              turn={(by) => act({ act: 'turn', by })}
-            />
-            <p class="said" aria-hidden="true">
-              {bench.said}
-            </p>
-            <p class="spoken" role="status">
-              {said}
-            </p>
-          </div>
-          <div class="bench-bar">
-            <Readout engine={engine} bench={bench} blurred={blurred} />
-            <Turning turn={step} />
+          <div class="bench-engine">
+            <div class="bench-view">
+              <EngineDrawing
+                engine={engine}
+                bench={bench}
+                leaf={leaf}
+                blurred={blurred}
+                turn={(by) => act({ act: 'turn', by })}
+              />
+              <p class="said" aria-hidden="true">
+                {bench.said}
+              </p>
+              <p class="spoken" role="status">
+                {said}
+              </p>
+            </div>
+            <div class="bench-bar">
+              <Readout engine={engine} bench={bench} blurred={blurred} />
+              <Turning turn={step} />
+            </div>
           </div>
           <div class="tools">
             {cylinders > 1 && (

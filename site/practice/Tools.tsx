@@ -39,9 +39,8 @@ function Screw({
   move: (by: number) => void;
 }) {
   const [fine, coarse] = steps;
-  const decimals = fine >= 1 ? 0 : 2;
   const button = (by: number) => {
-    const figure = `${signed(by, decimals)}${unit === '°' ? '°' : ` ${unit}`}`;
+    const figure = `${signed(by, fine < 1 && (unit === 'mm' || Math.abs(by) < 1) ? 2 : 0)}${unit === '°' ? '°' : ` ${unit}`}`;
     return (
       <Press
         key={by}

@@ -301,7 +301,7 @@ describe('the page', () => {
       await expect
         .poll(() => page.locator('#engine-problem').textContent())
         .toContain('whole number');
-      expect(await page.locator('.task-title').textContent()).toContain('engine 1');
+      expect(await page.locator('.task-title').textContent()).toContain('Engine 1:');
     });
   });
 
