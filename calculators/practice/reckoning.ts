@@ -1,5 +1,7 @@
 /** The truth, once the work is done: how far off it is, and what it was that cost the most. */
-import { opensBefore } from '../maths/ignition/breaker-cam.ts';
+import { demoCoil, DEMO_SPEED } from '../demo-engine.ts';
+import { dwellAngle, dwellPercent, opensBefore } from '../maths/ignition/breaker-cam.ts';
+import { chargeTime, currentAfter, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { positionAt } from '../maths/plate/plate-setting.ts';
 import { angleAfter, angleBefore, degreesPerMillimetre } from '../maths/crank/slider-crank.ts';
 import { gapOf, type Bench } from './bench.ts';
@@ -221,6 +223,14 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
   return finish([result], [], costs);
 }
 
+/** What a gap that is out does to the coil, which needs the dwell. */
+function coilRemark({ hidden: { cam } }: Engine, set: number, gap: number): string {
+  const primary = { ...demoCoil, ballast: 0 };
+  const time = chargeTime(dwellAngle(cam, gap), cam.speedRatio, DEMO_SPEED);
+  const share = (100 * currentAfter(primary, time)) / finalCurrent(primary);
+  return `With its gap of ${gap.toFixed(2)} mm set ${set + 1} stays shut for ${dwellPercent(cam, gap).toFixed(0)} % of a turn: at ${DEMO_SPEED} rpm its coil comes to ${share.toFixed(0)} % of its full current.`;
+}
+
 function reckonTiming(engine: Engine, bench: Bench): Reckoning {
   const { card, hidden, task } = engine;
   const aim = targetAngle(engine);
@@ -269,7 +279,9 @@ function reckonTiming(engine: Engine, bench: Bench): Reckoning {
       read: { article: several, heading: 'the-order-of-work' },
     });
   }
-  const remarks: string[] = [];
+  const remarks = gaps.flatMap(({ right, set: gap }, set) =>
+    right ? [] : [coilRemark(engine, set, gap)],
+  );
   if (task === 'heel' && bench.timedAtGap.some((gap) => gap !== undefined)) {
     remarks.push(
       'Plate and set needed no move: the worn heel had closed the gap, and with the gap put right the timing is back where it was.',

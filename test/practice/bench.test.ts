@@ -167,3 +167,12 @@ it('a name of a task is kept for ever', () => {
     'float',
   ]);
 });
+
+it('a gap that is out is told by the dwell that the coil is left', () => {
+  const engine = inventEngine(4711, 'gap');
+  const { remarks } = reckon(engine, setUp(engine));
+  expect(remarks.join()).toMatch(/stays shut for \d\d % of a turn: at 6000 rpm/);
+  // A turn takes 10 ms at 6000 rpm, and the demo coil's time constant is 8 mH / 4 Ω = 2 ms.
+  const [, shut, reached] = /for (\d+) % of a turn.*comes to (\d+) %/.exec(remarks[0]!)!;
+  expect(100 * (1 - Math.exp(-Number(shut) / 10 / 2))).toBeCloseTo(Number(reached), -0.5);
+});
