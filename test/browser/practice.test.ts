@@ -362,7 +362,9 @@ describe('the page', () => {
 
   it('without JavaScript says so, and lists the tasks with what to read', async () => {
     await visit({ path: 'practice/', javaScriptEnabled: false }, async (page) => {
-      await page.getByText('this engine cannot be turned').waitFor();
+      const said = page.locator('main .noscript');
+      await said.waitFor({ state: 'visible' });
+      expect(await said.textContent()).toContain('this engine cannot be turned');
       expect(await page.getByRole('link', { name: 'Set a float', exact: true }).count()).toBe(1);
     });
   });
