@@ -190,7 +190,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
           move={(by) => act({ act: 'slot', by })}
         />
       )}
-      <p class="field-note">
+      <p class="screw-ways">
         The line is {mm(engine.card.plateRadius, 0)} from the middle of the shaft
         {engine.card.cylinders > 1 && `, the slots ${mm(engine.card.slotRadius, 1)}`}. The cam is on
         the crankshaft.
