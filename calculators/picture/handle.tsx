@@ -92,6 +92,8 @@ export function Handle(props: HandleProps) {
       aria-valuemax={max}
       aria-valuenow={value}
       aria-valuetext={valueText}
+      // Within a picture browsers pass over touch-action, and would scroll the page under the finger.
+      onTouchMove={(event) => event.preventDefault()}
       onPointerDown={press}
       onPointerMove={move}
       onPointerUp={props.onEnd}

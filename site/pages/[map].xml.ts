@@ -15,6 +15,7 @@ export const GET: APIRoute = async ({ site }) => {
     ...calculators.map(({ slug }) => `calculators/${slug}/`),
     'articles/',
     ...articles.map(({ id }) => `articles/${id}/`).sort(),
+    'practice/',
     'glossary/',
     'sources/',
   ];

@@ -2,6 +2,7 @@ import { getCollection } from 'astro:content';
 import type { Input, ResultSpec } from '../../calculators/frame/types.ts';
 import { calculators } from '../all-calculators.ts';
 import type { Found, SearchIndex } from './finder.ts';
+import { taskNames, tasks } from '../../calculators/practice/tasks.ts';
 import { tradeWords } from './trade-words.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -35,6 +36,23 @@ export async function searchIndex(): Promise<SearchIndex> {
       title: data.term,
       purpose: data.meaning,
       also: data.also.join(', '),
+      text: '',
+    })),
+    {
+      url: 'practice/',
+      kind: 'practice' as const,
+      title: 'Practice bench',
+      purpose:
+        'An invented engine to find the top of, to gap and to time, which shows how far off you were.',
+      also: 'practice, practise, learn timing, exercise, training, try it',
+      text: '',
+    },
+    ...taskNames.map((name) => ({
+      url: `practice/?task=${name}`,
+      kind: 'practice' as const,
+      title: tasks[name].title,
+      purpose: tasks[name].aim,
+      also: 'practice',
       text: '',
     })),
   ];

@@ -5,6 +5,7 @@ const KINDS: Readonly<Record<Found['kind'], string>> = {
   calculator: 'Calculator',
   article: 'Article',
   term: 'Glossary',
+  practice: 'Practice bench',
 };
 
 const form = document.querySelector<HTMLFormElement>('#search-form')!;

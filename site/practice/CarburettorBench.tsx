@@ -1,0 +1,233 @@
+import { useMemo, useState } from 'preact/hooks';
+import { fixed } from '../../calculators/frame/format.ts';
+import {
+  gaugeShows,
+  inventFloat,
+  reckonFloat,
+  setUpFloat,
+  tubeShows,
+  workFloat,
+  type FloatAct,
+} from '../../calculators/practice/float.ts';
+import type { Reckoning } from '../../calculators/practice/reckoning.ts';
+import {
+  DRILLS,
+  drillFits,
+  inventSlides,
+  reckonSlides,
+  setUpSlides,
+  workSlides,
+  type SlidesAct,
+} from '../../calculators/practice/slides.ts';
+import { Card } from './Card.tsx';
+import { Finish } from './Finish.tsx';
+import { FloatDrawing } from './FloatDrawing.tsx';
+import type { Places } from './places.ts';
+import { Press } from './Press.tsx';
+import { floatQueries, slidesQueries } from './queries.ts';
+import { SlidesDrawing } from './SlidesDrawing.tsx';
+import { useSaid } from './use-said.ts';
+import { mm, signed } from './words.ts';
+
+interface Props {
+  readonly number: number;
+  readonly places: Places;
+  readonly finished: boolean;
+  readonly onFinish: (reckoning: Reckoning, spread: number | undefined) => void;
+}
+
+const FIT = {
+  loose: 'passes with room',
+  drags: 'just drags',
+  'no-go': 'does not pass',
+} as const;
+
+/** Three slides, their adjusters and a set of drills. */
+export function SlidesBench({ number, places, finished, onFinish }: Props) {
+  const slides = useMemo(() => inventSlides(number), [number]);
+  const [bench, setBench] = useState(() => setUpSlides(slides));
+  const [drill, setDrill] = useState(slides.card.target);
+  const [acts, count] = useState(0);
+  const act = (what: SlidesAct): void => {
+    setBench((before) => workSlides(slides, before, what));
+    count((before) => before + 1);
+  };
+  const take = (by: number): void => {
+    const next = DRILLS.find((each) => Math.abs(each - drill - by) < 0.01);
+    if (next !== undefined) setDrill(next);
+    act({ act: 'try', drill: next ?? drill });
+  };
+  const fit = `The ${fixed(drill, 1)} mm shank ${FIT[drillFits(bench, drill)]} under slide ${bench.slide + 1}.`;
+  const said = useSaid(`${bench.said} ${fit}`, acts);
+  const { card } = slides;
+  return (
+    <>
+      <Card
+        task="slides"
+        number={number}
+        places={places}
+        queries={slidesQueries(card)}
+        rows={[
+          ['Opening wanted', mm(card.target, 1)],
+          ['Thread of each adjuster', `${mm(card.thread, 1)} a turn`],
+        ]}
+      />
+      {!finished && (
+        <div class="practice-bench no-print">
+          <div class="bench-view">
+            <SlidesDrawing bench={bench} drill={drill} />
+            <p class="fit" aria-hidden="true">
+              {fit}
+            </p>
+            <p class="said" aria-hidden="true">
+              {bench.said}
+            </p>
+            <p class="spoken" role="status">
+              {said}
+            </p>
+          </div>
+          <div class="tools">
+            <section class="tool">
+              <h3>Which slide</h3>
+              <div class="presses" role="group" aria-label="The shank is under">
+                {bench.turns.map((_, slide) => (
+                  <Press
+                    key={slide}
+                    pressed={bench.slide === slide}
+                    onPress={() => act({ act: 'slide', slide })}
+                  >
+                    Slide {slide + 1}
+                  </Press>
+                ))}
+              </div>
+            </section>
+            <section class="tool">
+              <h3>Drill shank of {fixed(drill, 1)} mm</h3>
+              <div class="presses" role="group" aria-label="Drill shank">
+                <Press repeats onPress={() => take(-0.1)}>
+                  0.1 mm thinner
+                </Press>
+                <Press repeats onPress={() => take(0.1)}>
+                  0.1 mm thicker
+                </Press>
+                <Press onPress={() => act({ act: 'grip' })}>Work the grip</Press>
+              </div>
+            </section>
+            <section class="tool">
+              <h3>
+                Adjuster of slide {bench.slide + 1}: {signed(bench.turns[bench.slide]!, 3)} turns
+              </h3>
+              <div class="screw-steps" role="group" aria-label="Adjuster">
+                {[
+                  [-0.5, '½ shut'],
+                  [-0.0625, '1⁄16 shut'],
+                  [0.0625, '1⁄16 open'],
+                  [0.5, '½ open'],
+                ].map(([by, words]) => (
+                  <Press
+                    key={by}
+                    repeats
+                    label={`Adjuster, turns: ${words}`}
+                    onPress={() => act({ act: 'adjust', by: by as number })}
+                  >
+                    {words}
+                  </Press>
+                ))}
+              </div>
+              <p class="screw-ways">Screwed out, it lifts the slide.</p>
+            </section>
+          </div>
+        </div>
+      )}
+      {!finished && (
+        <Finish task="slides" finish={(spread) => onFinish(reckonSlides(slides, bench), spread)} />
+      )}
+    </>
+  );
+}
+
+/** One float, its tang, a gauge and a sight tube. */
+export function FloatBench({ number, places, finished, onFinish }: Props) {
+  const float = useMemo(() => inventFloat(number), [number]);
+  const [bench, setBench] = useState(setUpFloat);
+  const act = (what: FloatAct): void => setBench((before) => workFloat(before, what));
+  const { lever, feed, level } = float.card;
+  const gauge = gaugeShows(float, bench);
+  const tube = tubeShows(float, bench);
+  const shown =
+    tube === undefined
+      ? `Upside down and empty, the gauge shows ${mm(gauge!, 1)} from the gasket face to the far edge of the float.`
+      : `Upright and full, the tube shows the fuel ${mm(tube, 2)} below the gasket face.`;
+  const said = useSaid(`${bench.said} ${shown}`, bench.acts);
+  return (
+    <>
+      <Card
+        task="float"
+        number={number}
+        places={places}
+        queries={floatQueries(float.card, gauge)}
+        rows={[
+          ['Fuel below the gasket face', mm(level, 1)],
+          ['Pivot to needle', mm(lever.pivotToNeedle, 1)],
+          ['Pivot to float', mm(lever.pivotToFloat, 1)],
+          ['Float, mass', `${fixed(lever.floatMass, 1)} g`],
+          ['Float, area', `${fixed(lever.floatArea, 0)} mm²`],
+          ['Float, depth', mm(lever.floatDepth, 1)],
+          ['Seat', mm(feed.seat, 1)],
+          ['Head of fuel', mm(feed.head, 0)],
+          ['Density', `${feed.density} kg/m³`],
+        ]}
+      />
+      {!finished && (
+        <div class="practice-bench no-print">
+          <div class="bench-view">
+            <FloatDrawing float={float} bench={bench} gauge={gauge} tube={tube} />
+            <p class="fit" aria-hidden="true">
+              {shown}
+            </p>
+            <p class="said" aria-hidden="true">
+              {bench.said}
+            </p>
+            <p class="spoken" role="status">
+              {said}
+            </p>
+          </div>
+          <div class="tools">
+            <section class="tool">
+              <h3>Carburettor</h3>
+              <div class="presses">
+                <Press pressed={!bench.filled} onPress={() => act({ act: 'drain' })}>
+                  Drain, turn upside down
+                </Press>
+                <Press pressed={bench.filled} onPress={() => act({ act: 'fill' })}>
+                  Set upright, fill
+                </Press>
+              </div>
+            </section>
+            <section class="tool">
+              <h3>Tang, bent {signed(bench.bend, 2)} mm at the needle</h3>
+              <div class="screw-steps" role="group" aria-label="Tang">
+                {[-0.5, -0.05, 0.05, 0.5].map((by) => (
+                  <Press
+                    key={by}
+                    repeats
+                    label={`Bend the tang ${signed(by, 2)} mm, ${by > 0 ? 'towards' : 'away from'} the needle`}
+                    onPress={() => act({ act: 'bend', by })}
+                  >
+                    {signed(by, 2)}
+                  </Press>
+                ))}
+              </div>
+              <p class="screw-ways">
+                + towards the needle: the valve shuts sooner, and the fuel stands lower.
+              </p>
+            </section>
+          </div>
+        </div>
+      )}
+      {!finished && (
+        <Finish task="float" finish={(spread) => onFinish(reckonFloat(float, bench), spread)} />
+      )}
+    </>
+  );
+}

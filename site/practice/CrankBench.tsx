@@ -1,0 +1,144 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { setUp, type Act } from '../../calculators/practice/bench.ts';
+import { inventEngine } from '../../calculators/practice/engine.ts';
+import { lampWord } from '../../calculators/practice/instruments.ts';
+import { reckon, type Reckoning } from '../../calculators/practice/reckoning.ts';
+import { hasPoints, type CrankTask } from '../../calculators/practice/tasks.ts';
+import { work } from '../../calculators/practice/work.ts';
+import { Card } from './Card.tsx';
+import { cardRows } from './card-rows.ts';
+import { EngineDrawing } from './EngineDrawing.tsx';
+import { Finish } from './Finish.tsx';
+import { Pad } from './Pad.tsx';
+import type { Places } from './places.ts';
+import { Press } from './Press.tsx';
+import { crankQueries } from './queries.ts';
+import { Readout } from './Readout.tsx';
+import { DiscTool, PlugHole, PointsTool } from './Tools.tsx';
+import { Turning } from './Turning.tsx';
+import { useSaid } from './use-said.ts';
+import { heard } from './words.ts';
+
+interface Props {
+  readonly number: number;
+  readonly task: CrankTask;
+  readonly places: Places;
+  readonly finished: boolean;
+  readonly onFinish: (reckoning: Reckoning, spread: number | undefined) => void;
+}
+
+const KICK_MS = 450;
+
+/** The bench with a crank on it. */
+export function CrankBench({ number, task, places, finished, onFinish }: Props) {
+  const engine = useMemo(() => inventEngine(number, task), [number, task]);
+  const [bench, setBench] = useState(() => setUp(engine));
+  const [leaf, tryLeaf] = useState<number>();
+  const [blurred, blur] = useState(false);
+  const [words, setWords] = useState('');
+  const latest = useRef(bench);
+
+  const act = (what: Act): void => {
+    const before = latest.current;
+    const after = work(engine, before, what);
+    latest.current = after;
+    setBench(after);
+    const lamp = lampWord(engine, after);
+    const changed = !hasPoints(task) || lamp === lampWord(engine, before) ? '' : `Lamp ${lamp}. `;
+    setWords(`${changed}${after.said}`);
+  };
+  /** A press of a button says where it has led; a drag or a key of the crank is heard by itself. */
+  const step = (by: number): void => {
+    act({ act: 'turn', by });
+    setWords(`${latest.current.said} ${heard(engine, latest.current)}`);
+  };
+  const kick = (): void => {
+    act({ act: 'kick' });
+    blur(true);
+  };
+  useEffect(() => {
+    if (!blurred) return;
+    const timer = setTimeout(() => blur(false), KICK_MS);
+    return () => clearTimeout(timer);
+  }, [blurred]);
+  const said = useSaid(words, bench.acts);
+  const ignition = hasPoints(task);
+  const { cylinders } = engine.card;
+
+  return (
+    <>
+      <Card
+        task={task}
+        number={number}
+        places={places}
+        queries={crankQueries(engine, bench)}
+        rows={cardRows(engine)}
+      />
+      {!finished && (
+        <div class="practice-bench no-print">
+          <div class="bench-engine">
+            <div class="bench-view">
+              <EngineDrawing
+                engine={engine}
+                bench={bench}
+                leaf={leaf}
+                blurred={blurred}
+                turn={(by) => act({ act: 'turn', by })}
+              />
+              <p class="said" aria-hidden="true">
+                {bench.said}
+              </p>
+              <p class="spoken" role="status">
+                {said}
+              </p>
+            </div>
+            <div class="bench-bar">
+              <Readout engine={engine} bench={bench} blurred={blurred} />
+              <Turning turn={step} />
+            </div>
+          </div>
+          <div class="tools">
+            {cylinders > 1 && (
+              <section class="tool">
+                <h3>At which cylinder</h3>
+                <div class="presses" role="group" aria-label="Indicator and lamp are on">
+                  {Array.from({ length: cylinders }, (_, cylinder) => (
+                    <Press
+                      key={cylinder}
+                      pressed={bench.cylinder === cylinder}
+                      onPress={() => act({ act: 'cylinder', cylinder })}
+                    >
+                      Cylinder {cylinder + 1}
+                    </Press>
+                  ))}
+                </div>
+              </section>
+            )}
+            <section class="tool">
+              <h3>Turning it over</h3>
+              <p>
+                Drag the disc, roll the wheel over it, or use its arrow keys (Page up and Page down
+                for 10°, Shift for 0.1°). The steps are a spanner’s; held, they go on.
+              </p>
+              <div class="presses">
+                <Press onPress={kick}>Kick it over</Press>
+              </div>
+            </section>
+            <PlugHole engine={engine} bench={bench} act={act} />
+            <DiscTool bench={bench} act={act} />
+            {ignition && (
+              <PointsTool engine={engine} bench={bench} leaf={leaf} act={act} tryLeaf={tryLeaf} />
+            )}
+          </div>
+        </div>
+      )}
+      <Pad engine={engine} bench={bench} act={act} />
+      {!finished && (
+        <Finish
+          task={task}
+          finish={(spread, answer) => onFinish(reckon(engine, latest.current, answer), spread)}
+        />
+      )}
+    </>
+  );
+}

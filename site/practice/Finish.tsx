@@ -1,0 +1,78 @@
+import { useState } from 'preact/hooks';
+import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
+import { Press } from './Press.tsx';
+
+interface Props {
+  readonly task: TaskName;
+  readonly finish: (spread: number | undefined, answer: number | undefined) => void;
+}
+
+const LARGEST = 20;
+
+/** A figure as typed, with a point or a comma; nothing for an empty box. */
+const typed = (text: string): number | undefined =>
+  text.trim() === '' ? undefined : Number(text.trim().replace(',', '.').replace('±', ''));
+
+/** The reader's own ± or answer, and the way to the truth. */
+export function Finish({ task, finish }: Props) {
+  const [text, setText] = useState('');
+  const [answer, setAnswer] = useState<number>();
+  const [problem, setProblem] = useState('');
+  const { unit, cylinders } = tasks[task];
+  const reckon = (): void => {
+    const spread = typed(text);
+    if (spread !== undefined && !(spread >= 0 && spread <= LARGEST)) {
+      setProblem(
+        `A ± is a figure from 0 to ${LARGEST}, such as 0.5. Correct it, or leave the box empty.`,
+      );
+      return;
+    }
+    if (task === 'reading' && answer === undefined) {
+      setProblem('Say first which of the four readings is bad.');
+      return;
+    }
+    setProblem('');
+    finish(spread, answer);
+  };
+  return (
+    <section class="tool finish no-print">
+      <h3>The reckoning</h3>
+      {task === 'reading' ? (
+        <fieldset class="answers">
+          <legend>The bad reading is that of</legend>
+          {Array.from({ length: cylinders }, (_, i) => (
+            <label key={i}>
+              <input
+                type="radio"
+                name="bad-reading"
+                checked={answer === i}
+                onChange={() => setAnswer(i)}
+              />
+              <span>cylinder {i + 1}</span>
+            </label>
+          ))}
+        </fieldset>
+      ) : (
+        <label class="own-spread">
+          <span>How sure are you? ± in {unit === 'deg' ? 'degrees of crank' : 'mm'}</span>
+          <input
+            type="text"
+            inputMode="decimal"
+            name="spread"
+            autocomplete="off"
+            value={text}
+            aria-invalid={problem !== ''}
+            aria-describedby={problem === '' ? undefined : 'finish-problem'}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+        </label>
+      )}
+      <p class="field-problem" id="finish-problem" role="alert" hidden={problem === ''}>
+        {problem}
+      </p>
+      <Press class="primary" onPress={reckon}>
+        Show the truth
+      </Press>
+    </section>
+  );
+}

@@ -1,0 +1,67 @@
+import { fixed } from '../../calculators/frame/format.ts';
+import type { Act, Bench } from '../../calculators/practice/bench.ts';
+import type { Engine } from '../../calculators/practice/engine.ts';
+import { hasPoints } from '../../calculators/practice/tasks.ts';
+import { Press } from './Press.tsx';
+import { signed } from './words.ts';
+
+interface Props {
+  readonly engine: Engine;
+  readonly bench: Bench;
+  readonly act: (act: Act) => void;
+}
+
+/** The note pad: readings as they stood. */
+export function Pad({ engine, bench, act }: Props) {
+  const several = engine.card.cylinders > 1;
+  const points = hasPoints(engine.task);
+  return (
+    <section class="tool pad">
+      <h3>Note pad</h3>
+      <div class="presses no-print">
+        <Press onPress={() => act({ act: 'note' })}>Write down what is shown</Press>
+      </div>
+      {bench.notes.length === 0 ? (
+        <p>Nothing written yet.</p>
+      ) : (
+        <div class="table-wrap" role="region" aria-label="Readings" tabIndex={0}>
+          <table>
+            <caption>Disc: − before its 0, + after it</caption>
+            <thead>
+              <tr>
+                {several && <th scope="col">Cyl.</th>}
+                <th scope="col">Dial, mm</th>
+                <th scope="col">Disc</th>
+                {points && <th scope="col">Lamp</th>}
+                <th scope="col">Turned</th>
+                <th scope="col" class="no-print">
+                  <span class="spoken">Strike out</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {bench.notes.map((note, index) => (
+                <tr key={index}>
+                  {several && <td>{note.cylinder + 1}</td>}
+                  <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
+                  <td>{signed(note.disc, 2)}°</td>
+                  {points && <td>{note.lamp}</td>}
+                  <td>{note.way > 0 ? 'forwards' : 'back'}</td>
+                  <td class="no-print">
+                    <Press
+                      class="strike"
+                      label={`Strike out line ${index + 1}`}
+                      onPress={() => act({ act: 'strike-out', note: index })}
+                    >
+                      ×
+                    </Press>
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+    </section>
+  );
+}

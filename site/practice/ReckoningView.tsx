@@ -1,0 +1,159 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { fixed } from '../../calculators/frame/format.ts';
+import type { Cost, Line, Reckoning } from '../../calculators/practice/reckoning.ts';
+import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
+import { copyText, type Copied } from '../browser/copy.ts';
+import { CopyState } from '../browser/CopyState.tsx';
+import { siteAddress } from '../browser/site-address.ts';
+import { writeAddress } from './address.ts';
+import type { Places } from './places.ts';
+import { Press } from './Press.tsx';
+import { signed } from './words.ts';
+
+interface Props {
+  readonly task: TaskName;
+  readonly number: number;
+  readonly reckoning: Reckoning;
+  /** What the reader trusts the work to, in the unit of the lines; none where it was not said. */
+  readonly spread: number | undefined;
+  readonly places: Places;
+  readonly onAgain: () => void;
+  readonly onAnother: () => void;
+}
+
+const unitOf = (unit: 'deg' | 'mm'): string => (unit === 'deg' ? '°' : ' mm');
+
+function Truths({
+  caption,
+  lines,
+  spread,
+  truthName = 'True',
+  setName = 'Set',
+}: {
+  caption: string;
+  lines: readonly Line[];
+  spread: number | undefined;
+  truthName?: string;
+  setName?: string;
+}) {
+  return (
+    <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
+      <table class="reckoned">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span class="spoken">What</span>
+            </th>
+            <th scope="col">{truthName}</th>
+            <th scope="col">{setName}</th>
+            <th scope="col">Out by</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ label, unit, truth, set, error, right }) => {
+            const u = unitOf(unit);
+            return (
+              <tr key={label}>
+                <th scope="row">{label}</th>
+                <td>
+                  {fixed(truth, 2)}
+                  {u}
+                </td>
+                <td>
+                  {fixed(set, 2)}
+                  {spread !== undefined && ` ± ${fixed(spread, 2)}`}
+                  {u}
+                </td>
+                <td class={right ? 'right' : 'not-right'}>
+                  <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
+                  {signed(error, 2)}
+                  {u}
+                  <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function CostItem({ cost, places }: { cost: Cost; places: Places }) {
+  const { article, heading } = cost.read;
+  return (
+    <li>
+      <b>
+        {fixed(cost.cost, 2)}
+        {unitOf(cost.unit)}.
+      </b>{' '}
+      {cost.say}{' '}
+      <a
+        href={siteAddress(`articles/${article}/${heading === undefined ? '' : `#${heading}`}`)}
+        target="_blank"
+      >
+        {places.articles[article]}
+      </a>
+    </li>
+  );
+}
+
+/** The truth beside what was set, what cost the most, and how to send the engine on. */
+export function ReckoningView(props: Props) {
+  const { task, number, reckoning, spread, places, onAgain, onAnother } = props;
+  const { lines, gaps, costs, remarks, right } = reckoning;
+  const head = useRef<HTMLHeadingElement>(null);
+  const [copied, setCopied] = useState<Copied>();
+  useEffect(() => head.current?.focus(), []);
+  const share = async (): Promise<void> => {
+    const address = siteAddress(`practice/${writeAddress({ engine: number, task })}`);
+    setCopied(await copyText('Link', address));
+  };
+  const unit = lines[0]!.unit;
+  return (
+    <section class="reckoning" data-part="reckoning">
+      <h2 tabIndex={-1} ref={head}>
+        {right ? 'Right: within the tolerance' : 'Not right yet'}
+      </h2>
+      <Truths
+        caption={`${tasks[task].title}, engine ${number}`}
+        lines={lines}
+        spread={task === 'reading' ? undefined : spread}
+        setName={task === 'reading' ? 'Written' : task === 'figure' ? 'Stands at' : 'Set'}
+      />
+      {gaps.length > 0 && <Truths caption="The gaps" lines={gaps} spread={undefined} />}
+      {spread !== undefined && task !== 'reading' && (
+        <p>
+          {lines.every(({ error }) => Math.abs(error) <= spread)
+            ? `Your ±${fixed(spread, 2)}${unitOf(unit)} holds the truth.`
+            : `Your ±${fixed(spread, 2)}${unitOf(unit)} was too small: the truth lies outside it.`}
+        </p>
+      )}
+      {costs.length > 0 && (
+        <>
+          <h3>{right ? 'What cost the most' : 'What it was'}</h3>
+          <ul class="costs">
+            {costs.slice(0, 4).map((cost) => (
+              <CostItem key={cost.say} cost={cost} places={places} />
+            ))}
+          </ul>
+        </>
+      )}
+      {costs.length === 0 && right && <p>Nothing that can be named cost anything worth telling.</p>}
+      {costs.length === 0 && !right && (
+        <p>The work was done in order; what is left is in how near each setting was brought.</p>
+      )}
+      {remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+      <div class="presses no-print">
+        <Press onPress={onAnother}>Another engine</Press>
+        <Press onPress={onAgain}>This engine again</Press>
+        <Press onPress={() => void share()}>Copy a link to engine {number}</Press>
+        <Press onPress={() => print()}>Print the bench sheet</Press>
+      </div>
+      <CopyState copied={copied} />
+    </section>
+  );
+}

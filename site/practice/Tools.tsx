@@ -1,0 +1,200 @@
+import type { Act, Bench, InHole } from '../../calculators/practice/bench.ts';
+import type { Engine } from '../../calculators/practice/engine.ts';
+import { fitOf, LEAVES } from '../../calculators/practice/instruments.ts';
+import { fixed } from '../../calculators/frame/format.ts';
+import { PlateDrawing } from './PlateDrawing.tsx';
+import { Press } from './Press.tsx';
+import { mm, signed } from './words.ts';
+
+interface Props {
+  readonly engine: Engine;
+  readonly bench: Bench;
+  readonly leaf: number | undefined;
+  readonly act: (act: Act) => void;
+  readonly tryLeaf: (leaf: number | undefined) => void;
+}
+
+const FIT = {
+  loose: 'goes in loose',
+  drags: 'goes in and drags: tight',
+  'no-go': 'does not go in',
+} as const;
+
+/** A screw with two steps either way. */
+function Screw({
+  name,
+  stands,
+  less,
+  more,
+  steps,
+  unit,
+  move,
+}: {
+  name: string;
+  stands: string;
+  less: string;
+  more: string;
+  steps: readonly [fine: number, coarse: number];
+  unit: string;
+  move: (by: number) => void;
+}) {
+  const [fine, coarse] = steps;
+  const button = (by: number) => {
+    const figure = `${signed(by, fine < 1 && (unit === 'mm' || Math.abs(by) < 1) ? 2 : 0)}${unit === '°' ? '°' : ` ${unit}`}`;
+    return (
+      <Press
+        key={by}
+        repeats
+        label={`${name}: ${figure}, ${by > 0 ? more : less}`}
+        onPress={() => move(by)}
+      >
+        {figure}
+      </Press>
+    );
+  };
+  return (
+    <div class="screw" role="group" aria-label={name}>
+      <p>
+        <b>{name}</b> <span class="screw-stands">{stands}</span>
+      </p>
+      <div class="screw-steps">{[-coarse, -fine, fine, coarse].map(button)}</div>
+      <p class="screw-ways">
+        − {less}, + {more}
+      </p>
+    </div>
+  );
+}
+
+const HOLE: Readonly<Record<InHole, string>> = {
+  nothing: 'Nothing',
+  indicator: 'Indicator',
+  stop: 'Positive stop',
+};
+
+export function PlugHole({ engine, bench, act }: Pick<Props, 'engine' | 'bench' | 'act'>) {
+  const ways: readonly InHole[] =
+    engine.task === 'heights' ? ['nothing', 'indicator'] : ['nothing', 'indicator', 'stop'];
+  return (
+    <section class="tool">
+      <h3>In the plug hole</h3>
+      <div class="presses" role="group" aria-label="In the plug hole">
+        {ways.map((way) => (
+          <Press
+            key={way}
+            pressed={bench.inHole === way}
+            onPress={() => act({ act: 'put', inHole: way })}
+          >
+            {HOLE[way]}
+          </Press>
+        ))}
+      </div>
+      {bench.inHole === 'indicator' && (
+        <div class="presses">
+          <Press onPress={() => act({ act: 'zero' })}>Zero the indicator here</Press>
+          {!bench.upright && (
+            <Press onPress={() => act({ act: 'straighten' })}>Set the indicator upright</Press>
+          )}
+        </div>
+      )}
+      {bench.inHole === 'indicator' && !bench.upright && (
+        <p>The indicator leans out of the line of the bore.</p>
+      )}
+    </section>
+  );
+}
+
+export function DiscTool({ bench, act }: Pick<Props, 'bench' | 'act'>) {
+  return (
+    <section class="tool">
+      <h3>The disc</h3>
+      <Screw
+        name="Disc on the crank"
+        stands={`shifted ${signed(bench.discShift, 2)}°`}
+        less="against the turning"
+        more="the way the engine turns"
+        steps={[0.25, 5]}
+        unit="°"
+        move={(by) => act({ act: 'disc', by })}
+      />
+      <div class="presses">
+        <Press onPress={() => act({ act: 'disc-zero' })}>Shift the disc to 0 here</Press>
+      </div>
+    </section>
+  );
+}
+
+export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
+  const set = bench.cylinder;
+  const who = engine.card.cylinders > 1 ? ` of set ${set + 1}` : '';
+  return (
+    <section class="tool">
+      <h3>The points{who}</h3>
+      <div class="presses" role="group" aria-label="The coil’s wire">
+        <Press pressed={bench.coil} onPress={() => act({ act: 'coil', on: true })}>
+          Coil’s wire on
+        </Press>
+        <Press pressed={!bench.coil} onPress={() => act({ act: 'coil', on: false })}>
+          Coil’s wire off
+        </Press>
+      </div>
+      <p>
+        The lamp has a battery of its own.{' '}
+        {bench.coil
+          ? 'With the coil’s wire on, its winding lies across the points.'
+          : 'With the coil’s wire off, it is lit while the points are shut.'}
+      </p>
+      <div class="leaves" role="group" aria-label={`Feeler gauge between the contacts${who}, mm`}>
+        {LEAVES.map((each) => (
+          <Press
+            key={each}
+            label={`Leaf of ${fixed(each, 2)} mm`}
+            pressed={leaf === each}
+            onPress={() => tryLeaf(leaf === each ? undefined : each)}
+          >
+            {fixed(each, 2)}
+          </Press>
+        ))}
+      </div>
+      <p class="fit" role="status">
+        {leaf === undefined
+          ? 'Feeler gauge: no leaf in hand.'
+          : `The ${fixed(leaf, 2)} mm leaf ${FIT[fitOf(engine, bench, leaf)]}.`}
+      </p>
+      <Screw
+        name={`Gap screw${who}`}
+        stands={`turned ${signed(bench.screws[set]!, 0)}°`}
+        less="narrower"
+        more="wider"
+        steps={[5, 30]}
+        unit="°"
+        move={(by) => act({ act: 'screw', by })}
+      />
+      <PlateDrawing engine={engine} bench={bench} />
+      <Screw
+        name="Plate"
+        stands={`${signed(bench.plate, 2)} mm at the line`}
+        less="later"
+        more="earlier"
+        steps={[0.05, 0.5]}
+        unit="mm"
+        move={(by) => act({ act: 'plate', by })}
+      />
+      {engine.card.cylinders > 1 && (
+        <Screw
+          name={`Set ${set + 1} in its slot`}
+          stands={`moved ${signed(bench.slots[set]!, 2)} mm`}
+          less="later"
+          more="earlier"
+          steps={[0.05, 0.5]}
+          unit="mm"
+          move={(by) => act({ act: 'slot', by })}
+        />
+      )}
+      <p class="screw-ways">
+        The line is {mm(engine.card.plateRadius, 0)} from the middle of the shaft
+        {engine.card.cylinders > 1 && `, the slots ${mm(engine.card.slotRadius, 1)}`}. The cam is on
+        the crankshaft.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,34 @@
+import { fixed } from '../../calculators/frame/format.ts';
+import type { Bench } from '../../calculators/practice/bench.ts';
+import type { Engine } from '../../calculators/practice/engine.ts';
+import { dialShows, discShows, lampWord } from '../../calculators/practice/instruments.ts';
+import { hasPoints } from '../../calculators/practice/tasks.ts';
+
+export const signed = (value: number, decimals: number): string =>
+  `${value > 0 ? '+' : ''}${fixed(value, decimals)}`;
+
+export const mm = (value: number, decimals = 2): string => `${fixed(value, decimals)} mm`;
+
+/** What the disc shows, in words that need no sign. */
+export function discWords(angle: number): string {
+  if (angle === 0) return '0°';
+  return `${fixed(Math.abs(angle), 2)}° ${angle < 0 ? 'before' : 'after'} 0`;
+}
+
+export function dialWords(engine: Engine, bench: Bench): string {
+  if (bench.inHole === 'nothing') return 'none fitted';
+  if (bench.inHole === 'stop') return 'stop fitted';
+  const shown = dialShows(engine, bench);
+  return shown === undefined ? 'out of reach' : mm(shown);
+}
+
+/** All that can be read, as it is heard. */
+export function heard(engine: Engine, bench: Bench): string {
+  const parts = [
+    ...(bench.inHole === 'indicator' ? [`Indicator ${dialWords(engine, bench)}`] : []),
+    `disc ${discWords(discShows(engine, bench))}`,
+    ...(engine.task === 'disc' ? [`pointer B ${discWords(discShows(engine, bench, 'B'))}`] : []),
+    ...(hasPoints(engine.task) ? [`lamp ${lampWord(engine, bench)}`] : []),
+  ];
+  return parts.join(', ');
+}

@@ -1,0 +1,401 @@
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { tdcReading } from '../../calculators/maths/crank/find-tdc.ts';
+import { gapOf, setUp } from '../../calculators/practice/bench.ts';
+import { inventEngine, targetAngle } from '../../calculators/practice/engine.ts';
+import { inventFloat } from '../../calculators/practice/float.ts';
+import { firesAt } from '../../calculators/practice/reckoning.ts';
+import { inventSlides } from '../../calculators/practice/slides.ts';
+import { isCrankTask, taskNames } from '../../calculators/practice/tasks.ts';
+import { expectAccessible } from './support/axe.ts';
+import { tooWide } from './support/enlarged.ts';
+import { phone, visit } from './support/page.ts';
+
+const ENGINE = 4711;
+
+const open = (
+  task: string,
+  body: (page: Page) => Promise<void>,
+  options = {},
+  engine = ENGINE,
+): Promise<void> =>
+  visit({ path: `practice/?engine=${engine}&task=${task}`, ...options }, async (page) => {
+    await page.locator('[data-practice][data-ready]').waitFor();
+    await expect.poll(() => page.locator('[data-asked]').count()).toBe(0);
+    await body(page);
+  });
+
+const crank = (page: Page): Locator => page.getByRole('slider', { name: /^Crank/ });
+const said = async (page: Page): Promise<string> =>
+  (await crank(page).getAttribute('aria-valuetext')) ?? '';
+const named = (page: Page, name: string | RegExp): Locator =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+
+/** Degrees after the disc's zero, as the crank's own words tell it. */
+function discOf(words: string): number {
+  const [, figure, side] = /disc ([\d.]+)°(?: (before|after) 0)?/.exec(words)!;
+  return side === 'before' ? -Number(figure) : Number(figure);
+}
+const dialOf = (words: string): number | undefined => {
+  const figure = /Indicator (−?[\d.]+) mm/.exec(words)?.[1];
+  return figure === undefined ? undefined : Number(figure.replace('−', '-'));
+};
+const lit = (words: string): boolean => words.includes('lamp lit');
+const verdict = (page: Page): Promise<string | null> =>
+  page.locator('[data-part="reckoning"] h2').textContent();
+
+/** Everything that can be read in the page as it stands, by eye or by a program. */
+const source = (page: Page): Promise<string> =>
+  page.evaluate(() => document.documentElement.outerHTML);
+
+function numbersOf(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(numbersOf);
+}
+
+/** What is hidden of an engine in one task, each figure to three decimals. */
+function secrets(task: (typeof taskNames)[number]): string[] {
+  const told = (value: number): boolean => Math.abs(value * 100 - Math.round(value * 100)) < 1e-9;
+  const figures = (): number[] => {
+    if (task === 'slides') return numbersOf(inventSlides(ENGINE).hidden);
+    if (task === 'float') return numbersOf(inventFloat(ENGINE).hidden);
+    const engine = inventEngine(ENGINE, task);
+    const bench = setUp(engine);
+    const sets = engine.hidden.tops.map((_, set) => set);
+    return [
+      ...numbersOf(engine.hidden),
+      targetAngle(engine),
+      ...sets.map((set) => firesAt(engine, bench, set)),
+      ...sets.map((set) => gapOf(engine, bench, set)),
+    ];
+  };
+  return figures()
+    .filter((figure) => !told(figure))
+    .map((figure) => Math.abs(figure).toFixed(3));
+}
+
+describe('what is hidden', () => {
+  it.each(taskNames)('is in no part of the page before the reckoning: %s', async (task) => {
+    await open(task, async (page) => {
+      if (isCrankTask(task)) {
+        await named(page, 'Indicator').click();
+        await crank(page).press('PageUp');
+        await named(page, 'Write down what is shown').click();
+      }
+      const text = await source(page);
+      expect(secrets(task).length).toBeGreaterThan(1);
+      expect(secrets(task).filter((figure) => text.includes(figure))).toEqual([]);
+      expect(text).not.toMatch(/camPlay|rodPlay|discZero|stopHeight|middles|screwRate/);
+      expect(await page.locator('[data-part="reckoning"]').count()).toBe(0);
+      expect(
+        await page.evaluate(() =>
+          Object.keys(globalThis).filter((key) => /engine|hidden/i.test(key)),
+        ),
+      ).toEqual([]);
+    });
+  });
+
+  it('would be seen if it were there', async () => {
+    await open('gap', async (page) => {
+      const [first] = secrets('gap');
+      await page.evaluate((figure) => {
+        document.querySelector('main')!.setAttribute('data-truth', `${figure}9`);
+      }, first);
+      const text = await source(page);
+      expect(secrets('gap').filter((figure) => text.includes(figure))).toContain(first);
+    });
+  });
+});
+
+/** The top by a stop, with whatever hands: the readings on both sides, and the disc shifted. */
+async function topByStop(
+  page: Page,
+  forwards: () => Promise<void>,
+  backwards: () => Promise<void>,
+  press: (target: Locator) => Promise<void>,
+): Promise<void> {
+  await press(named(page, 'Positive stop'));
+  expect(await named(page, 'Positive stop').getAttribute('aria-pressed')).toBe('true');
+  const middles: number[] = [];
+  for (let pair = 0; pair < 2; pair += 1) {
+    await forwards();
+    const before = discOf(await said(page));
+    await press(named(page, 'Write down what is shown'));
+    await backwards();
+    const after = discOf(await said(page));
+    await press(named(page, 'Write down what is shown'));
+    middles.push(tdcReading(-before, after, 'both-ways'));
+  }
+  const top = (middles[0]! + middles[1]!) / 2;
+  const steps = Math.round(top / 0.25);
+  for (let i = 0; i < Math.abs(steps); i += 1) {
+    await press(
+      named(
+        page,
+        `Disc on the crank: ${steps > 0 ? '+0.25°, the way the engine turns' : '−0.25°, against the turning'}`,
+      ),
+    );
+  }
+  await press(named(page, 'Show the truth'));
+}
+
+/** Hundreds of presses, each read before the next. */
+const LONG = { timeout: 240_000 };
+
+describe('one whole task', () => {
+  it('by touch: the disc is dragged, everything else tapped', LONG, async () => {
+    await open(
+      'stop',
+      async (page) => {
+        const touch = await page.context().newCDPSession(page);
+        const send = (type: string, points: { x: number; y: number }[]): Promise<unknown> =>
+          touch.send('Input.dispatchTouchEvent', {
+            type: type as 'touchStart',
+            touchPoints: points,
+          });
+        const drag = async (way: 1 | -1): Promise<void> => {
+          await crank(page).scrollIntoViewIfNeeded();
+          for (let round = 0; round < 12; round += 1) {
+            const box = (await page.locator('.crank-hit').boundingBox())!;
+            const [x, y, r] = [box.x + box.width / 2, box.y + box.height / 2, box.width * 0.4];
+            const at = (degrees: number): { x: number; y: number } => ({
+              x: x + r * Math.sin((way * degrees * Math.PI) / 180),
+              y: y - r * Math.cos((way * degrees * Math.PI) / 180),
+            });
+            const words = await said(page);
+            await send('touchStart', [at(0)]);
+            for (let degrees = 10; degrees <= 120; degrees += 10) {
+              await send('touchMove', [at(degrees)]);
+            }
+            await send('touchEnd', []);
+            if (round > 0 && (await said(page)) === words) return;
+          }
+        };
+        await topByStop(
+          page,
+          () => drag(1),
+          () => drag(-1),
+          (target) => target.tap(),
+        );
+        expect(await verdict(page)).toContain('Right');
+        expect(await tooWide(page)).toEqual([]);
+      },
+      { viewport: phone, hasTouch: true, isMobile: true },
+    );
+  });
+
+  it('by the keyboard alone: gap, then time one cylinder', LONG, async () => {
+    await open('gap', async (page) => {
+      const press = async (target: Locator, times = 1): Promise<void> => {
+        await target.focus();
+        for (let i = 0; i < times; i += 1) await page.keyboard.press('Enter');
+      };
+      const key = async (name: string, until: (words: string) => boolean): Promise<number> => {
+        await crank(page).focus();
+        for (let i = 0; i < 400; i += 1) {
+          if (until(await said(page))) return i;
+          await page.keyboard.press(name);
+        }
+        throw new Error(`${name} did not bring it about`);
+      };
+      await press(named(page, 'Coil’s wire off'));
+      await key('PageUp', lit);
+      await key('PageUp', (words) => !lit(words));
+      const open = await key('PageUp', lit);
+      await key('PageUp', (words) => !lit(words));
+      await crank(page).focus();
+      for (let i = 0; i < open / 2; i += 1) await page.keyboard.press('PageUp');
+
+      const { gap, target } = inventEngine(ENGINE, 'gap').card;
+      await press(named(page, `Leaf of ${gap.toFixed(2)} mm`));
+      const fit = page.locator('.fit');
+      for (let i = 0; i < 90 && !(await fit.textContent())!.includes('tight'); i += 1) {
+        const wider = (await fit.textContent())!.includes('not go in');
+        await press(named(page, `Gap screw: ${wider ? '+5°, wider' : '−5°, narrower'}`));
+      }
+      expect(await fit.textContent()).toContain('tight');
+
+      await press(named(page, 'Indicator'));
+      if ((await named(page, 'Set the indicator upright').count()) > 0) {
+        await press(named(page, 'Set the indicator upright'));
+      }
+      await key('PageUp', (words) => dialOf(words) === undefined);
+      await key('PageUp', (words) => dialOf(words) !== undefined);
+      let last = Infinity;
+      await key('ArrowUp', (words) => {
+        const now = dialOf(words)!;
+        const risen = now > last;
+        last = now;
+        return risen;
+      });
+      for (let i = 0; i < 30; i += 1) await page.keyboard.press('ArrowDown');
+      last = Infinity;
+      let still = 0;
+      await key('ArrowUp', (words) => {
+        const now = dialOf(words)!;
+        still = now < last ? 0 : still + 1;
+        last = now;
+        return still > 3;
+      });
+      await press(named(page, 'Zero the indicator here'));
+
+      const opens = async (): Promise<number> => {
+        await key('PageUp', lit);
+        await key('PageUp', (words) => !lit(words));
+        for (let i = 0; i < 2; i += 1) await page.keyboard.press('PageDown');
+        await key('ArrowUp', (words) => !lit(words));
+        await page.keyboard.press('PageDown');
+        await key('ArrowUp', (words) => !lit(words));
+        for (let i = 0; i < 2; i += 1) await page.keyboard.press('ArrowDown');
+        await key('Shift+ArrowUp', (words) => !lit(words));
+        return dialOf(await said(page))!;
+      };
+      for (let round = 0; round < 4; round += 1) {
+        const found = await opens();
+        const off = target - found;
+        if (Math.abs(off) < 0.04) break;
+        // Some 5° for a mm near there, 0.06° for each step of the screw: nearer at each round.
+        const steps = Math.round((off * 5) / 0.062);
+        await press(
+          named(page, `Plate: ${steps > 0 ? '+0.05 mm, earlier' : '−0.05 mm, later'}`),
+          Math.abs(steps),
+        );
+      }
+      await page.getByLabel(/^How sure/).focus();
+      await page.keyboard.type('0.8');
+      await press(named(page, 'Show the truth'));
+      expect(await verdict(page)).toContain('Right');
+      expect(await page.locator('[data-part="reckoning"]').textContent()).toContain('Your ±');
+      await expectAccessible(page);
+    });
+  });
+
+  it('by what a screen reader names: the top by a stop', LONG, async () => {
+    await open('stop', async (page) => {
+      const status = page.locator('.bench-view [role="status"]');
+      const all = async (name: string): Promise<void> => {
+        for (let i = 0; i < 60; i += 1) {
+          const words = await said(page);
+          await named(page, name).click();
+          if ((await said(page)) === words && i > 0) break;
+        }
+        await expect.poll(() => status.textContent()).toContain('The piston rests on the stop.');
+      };
+      await topByStop(
+        page,
+        () => all('+10°, forwards'),
+        () => all('−10°, backwards'),
+        (target) => target.click(),
+      );
+      expect(await page.evaluate(() => document.activeElement?.localName)).toBe('h2');
+      expect(await verdict(page)).toContain('Right');
+    });
+  });
+});
+
+describe('the page', () => {
+  it('says what of an address it cannot read, and opens an engine all the same', async () => {
+    await visit({ path: 'practice/?engine=lots&task=nonsense' }, async (page) => {
+      await page.locator('[data-practice][data-ready]').waitFor();
+      await expect
+        .poll(() => page.locator('#engine-problem').textContent())
+        .toContain('whole number');
+      expect(await page.locator('.task-title').textContent()).toContain('Engine 1:');
+    });
+  });
+
+  it('keeps engine and task in the address, and goes back', async () => {
+    await open('stop', async (page) => {
+      await page.getByLabel('Task').selectOption('plate');
+      expect(page.url()).toContain(`?engine=${ENGINE}&task=plate`);
+      await page.getByLabel('Engine number').fill('12');
+      await named(page, 'Fetch it').click();
+      expect(page.url()).toContain('?engine=12&task=plate');
+      await page.goBack();
+      await page.goBack();
+      await expect.poll(() => page.locator('.task-title').textContent()).toContain('by a stop');
+    });
+  });
+
+  it('tells what was wrong, and keeps the best in this browser only', async () => {
+    await open('stop', async (page) => {
+      await named(page, 'Show the truth').click();
+      expect(await verdict(page)).toContain('Not right');
+      expect(await page.locator('.costs').textContent()).toContain('Halve an arc');
+      expect(await page.evaluate(() => localStorage.getItem('gudgeon.practice'))).toBeNull();
+      await expectAccessible(page);
+    });
+  });
+
+  it('is heard briefly: a drag of the crank says nothing by itself', async () => {
+    await open('stop', async (page) => {
+      const status = page.locator('.bench-view [role="status"]');
+      for (let i = 0; i < 5; i += 1) await crank(page).press('PageUp');
+      await page.waitForTimeout(700);
+      expect((await status.textContent())!.trim()).toBe('');
+    });
+  });
+
+  it.each(taskNames)('is accessible in light and dark, and fits a phone: %s', async (task) => {
+    await open(
+      task,
+      async (page) => {
+        expect(await tooWide(page)).toEqual([]);
+        await expectAccessible(page);
+        await page.emulateMedia({ colorScheme: 'dark' });
+        await expectAccessible(page);
+      },
+      { viewport: phone },
+    );
+  });
+
+  it('is found by what a reader calls it', async () => {
+    for (const words of ['practice', 'learn timing']) {
+      await visit({ path: `search/?q=${encodeURIComponent(words)}` }, async (page) => {
+        const found = page.locator('#search-list a', { hasText: 'Practice bench' });
+        await found.first().waitFor();
+        expect(await found.first().getAttribute('href')).toMatch(/practice\/$/);
+      });
+    }
+  });
+
+  it('without JavaScript says so, and lists the tasks with what to read', async () => {
+    await visit({ path: 'practice/', javaScriptEnabled: false }, async (page) => {
+      const said = page.locator('main .noscript');
+      await said.waitFor({ state: 'visible' });
+      expect(await said.textContent()).toContain('this engine cannot be turned');
+      expect(await page.getByRole('link', { name: 'Set a float', exact: true }).count()).toBe(1);
+    });
+  });
+
+  it('prints the bench sheet: the card, the pad and the reckoning, and no tools', async () => {
+    await open('gap', async (page) => {
+      await named(page, 'Write down what is shown').click();
+      await named(page, 'Show the truth').click();
+      await page.emulateMedia({ media: 'print' });
+      const seen = await page.locator('main').innerText();
+      expect(seen).toContain('Stroke');
+      expect(seen).toContain('Note pad');
+      expect(seen).toContain('Gap of set 1');
+      expect(seen).not.toContain('The tasks');
+      expect(await page.locator('button:visible').count()).toBe(0);
+    });
+  });
+
+  it('a best result is kept, and told the next time', async () => {
+    await open('stop', async (page) => {
+      await page.evaluate(() =>
+        localStorage.setItem(
+          'gudgeon.practice',
+          JSON.stringify({ stop: { right: 2, worst: 0.12, engine: 77 }, gap: 'spoilt' }),
+        ),
+      );
+      await page.reload();
+      await expect.poll(() => page.locator('.best').textContent()).toContain('0.12° on engine 77');
+      await page.getByLabel('Task').selectOption('gap');
+      await expect.poll(() => page.locator('.task-title').textContent()).toContain('Gap');
+      expect(await page.locator('.best').count()).toBe(0);
+    });
+  });
+});

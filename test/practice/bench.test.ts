@@ -1,0 +1,178 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/ignition/breaker-cam.ts';
+import { eccentric, fitOf, lampPower, opening } from '../../calculators/practice/instruments.ts';
+import { firesAt, reckon } from '../../calculators/practice/reckoning.ts';
+import { gapOf, setUp } from '../../calculators/practice/bench.ts';
+import { inventEngine, targetAngle } from '../../calculators/practice/engine.ts';
+import { inventFloat } from '../../calculators/practice/float.ts';
+import { inventSlides } from '../../calculators/practice/slides.ts';
+import { crankTasks, taskNames, tasks } from '../../calculators/practice/tasks.ts';
+import { work } from '../../calculators/practice/work.ts';
+import { Player } from './player.ts';
+
+const KEPT = new URL('kept-engines.json', import.meta.url);
+
+/** Figures to ten digits: the sines of two machines may differ in the sixteenth. */
+const keptText = (): string =>
+  JSON.stringify(
+    [0, 4711, 999_999].map((number) => ({
+      number,
+      engines: crankTasks.map((task) => inventEngine(number, task)),
+      slides: inventSlides(number),
+      float: inventFloat(number),
+    })),
+    (_, value: unknown) => (typeof value === 'number' ? Number(value.toPrecision(10)) : value),
+  );
+
+describe('an engine', () => {
+  it('is the same for ever: these were written down', () => {
+    expect(JSON.parse(keptText())).toEqual(JSON.parse(readFileSync(KEPT, 'utf8')));
+  });
+
+  it('differs from its neighbours', () => {
+    const numbers = Array.from({ length: 500 }, (_, i) => i);
+    const lobes = numbers.map((number) => inventEngine(number, 'gap').hidden.cam.top);
+    expect(new Set(lobes).size).toBe(numbers.length);
+    const steps = lobes.slice(1).map((lobe, i) => Math.abs(lobe - lobes[i]!));
+    expect(Math.min(...steps)).not.toBe(Math.max(...steps));
+    const mean = lobes.reduce((sum, lobe) => sum + lobe, 0) / lobes.length;
+    expect(mean).toBeGreaterThan(107);
+    expect(mean).toBeLessThan(113);
+  });
+
+  it('is one that can be set: every task on a thousand of them', () => {
+    for (let number = 0; number < 1000; number += 1) {
+      for (const task of crankTasks) {
+        const engine = inventEngine(number, task);
+        const bench = setUp(engine);
+        expect(bench.travels).toHaveLength(tasks[task].cylinders);
+        expect(targetAngle(engine)).toBeGreaterThan(14);
+        expect(targetAngle(engine)).toBeLessThan(32);
+        bench.travels.forEach((_, set) => {
+          const gap = gapOf(engine, bench, set);
+          expect(gap).toBeGreaterThan(0.1);
+          expect(gap).toBeLessThan(engine.hidden.cam.lift - 0.1);
+        });
+      }
+    }
+  });
+
+  it('is not right as it comes, but where the task is to name a reading', () => {
+    for (let number = 0; number < 200; number += 1) {
+      for (const task of crankTasks) {
+        const engine = inventEngine(number, task);
+        expect(reckon(engine, setUp(engine)).right, `${task} ${number}`).toBe(false);
+      }
+    }
+  });
+});
+
+describe('the points', () => {
+  it('open where the maths package has them open, the play taken up forwards', () => {
+    for (const number of [3, 30, 300]) {
+      const player = new Player(number, 'gap');
+      player.lampOn();
+      player.until(1, () => player.lamp() === 'lit');
+      player.until(1, () => player.lamp() === 'out');
+      player.turn(-6);
+      player.until(0.01, () => player.lamp() === 'out');
+      const { crank } = player.bench;
+      const fires = firesAt(player.engine, player.bench, 0);
+      expect((((-crank - fires) % 360) + 360.02) % 360).toBeLessThan(0.04);
+    }
+  });
+
+  it('open earlier by what the maths package says for a wider gap', () => {
+    const engine = inventEngine(5, 'gap');
+    const before = setUp(engine);
+    const after = work(engine, before, { act: 'screw', by: 1 });
+    const { cam } = engine.hidden;
+    const wider = gapOf(engine, after, 0) - gapOf(engine, before, 0);
+    const earlier = firesAt(engine, after, 0) - firesAt(engine, before, 0);
+    expect(earlier).toBeCloseTo(crankDegreesPerGap(cam, gapOf(engine, before, 0)) * wider, 3);
+    expect(earlier).toBeCloseTo(
+      opensBefore(cam, gapOf(engine, after, 0)) - opensBefore(cam, gapOf(engine, before, 0)),
+      9,
+    );
+  });
+
+  it('are gauged by the leaf that is nearest, with the heel on the lobe', () => {
+    const player = new Player(8, 'heel');
+    player.lampOn();
+    player.ontoLobe();
+    const wide = opening(player.engine, player.bench);
+    expect(wide).toBeCloseTo(gapOf(player.engine, player.bench, 0), 9);
+    expect(fitOf(player.engine, player.bench, wide)).toBe('drags');
+    expect(fitOf(player.engine, player.bench, wide - 0.02)).toBe('loose');
+    expect(fitOf(player.engine, player.bench, wide + 0.02)).toBe('no-go');
+  });
+
+  it('tell the lamp next to nothing while the coil’s wire is on', () => {
+    const player = new Player(8, 'gap');
+    const seen = new Set<number>();
+    for (let turn = 0; turn < 360; turn += 2) {
+      player.turn(2);
+      seen.add(lampPower(player.engine, player.bench));
+    }
+    expect(Math.min(...seen)).toBeGreaterThan(0.8);
+    expect(seen.size).toBe(2);
+  });
+});
+
+describe('the disc', () => {
+  it('shows the true angle where it is centred', () => {
+    for (const angle of [-170, -3, 0, 44, 271]) {
+      expect(eccentric(angle, 0, 77, 78)).toBeCloseTo(angle, 9);
+    }
+  });
+
+  it('off centre is right in the mean of two opposite pointers, to the second order', () => {
+    for (let angle = 0; angle < 360; angle += 15) {
+      const mean = (eccentric(angle, 1, 40, 78) + eccentric(angle + 180, 1, 40, 78) - 180) / 2;
+      expect(Math.abs(mean - angle)).toBeLessThan(0.006);
+    }
+    const off = Array.from({ length: 360 }, (_, i) => Math.abs(eccentric(i, 1, 40, 78) - i));
+    // The most is asin(e / r), as for any circle read about another centre.
+    expect(Math.max(...off)).toBeCloseTo((Math.asin(1 / 78) * 180) / Math.PI, 3);
+  });
+});
+
+it('the last reading come to backwards is told with what it cost', () => {
+  const player = new Player(12, 'gap');
+  player.lampOn();
+  player.setGap(player.card.gap);
+  player.zeroIndicator();
+  player.until(2, () => player.lamp() === 'lit');
+  player.until(2, () => player.lamp() === 'out');
+  player.until(-0.1, () => player.lamp() === 'lit');
+  const { costs } = reckon(player.engine, player.bench);
+  const { camPlay } = player.engine.hidden;
+  const told = costs.find(({ say }) => say.includes('backwards'));
+  expect(told!.cost).toBeGreaterThan(camPlay);
+});
+
+it('a name of a task is kept for ever', () => {
+  expect(taskNames).toEqual([
+    'stop',
+    'heights',
+    'disc',
+    'figure',
+    'gap',
+    'heel',
+    'plate',
+    'spacing',
+    'reading',
+    'slides',
+    'float',
+  ]);
+});
+
+it('a gap that is out is told by the dwell that the coil is left', () => {
+  const engine = inventEngine(4711, 'gap');
+  const { remarks } = reckon(engine, setUp(engine));
+  expect(remarks.join()).toMatch(/stays shut for \d\d % of a turn: at 6000 rpm/);
+  // A turn takes 10 ms at 6000 rpm, and the demo coil's time constant is 8 mH / 4 Ω = 2 ms.
+  const [, shut, reached] = /for (\d+) % of a turn.*comes to (\d+) %/.exec(remarks[0]!)!;
+  expect(100 * (1 - Math.exp(-Number(shut) / 10 / 2))).toBeCloseTo(Number(reached), -0.5);
+});

@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { fromQuery } from '../../calculators/frame/address.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { setUp } from '../../calculators/practice/bench.ts';
+import { inventEngine, LAST_ENGINE } from '../../calculators/practice/engine.ts';
+import { inventFloat } from '../../calculators/practice/float.ts';
+import { inventSlides } from '../../calculators/practice/slides.ts';
+import { isCrankTask, taskNames, tasks, type TaskName } from '../../calculators/practice/tasks.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
+import { readAddress, writeAddress } from '../../site/practice/address.ts';
+import { crankQueries, floatQueries, slidesQueries } from '../../site/practice/queries.ts';
+import { byStop, inOrder } from './solver.ts';
+
+const article = (slug: string): string =>
+  readFileSync(new URL(`../../content/articles/${slug}.mdx`, import.meta.url), 'utf8');
+
+/** The headings of an article as the site names them in addresses. */
+const anchors = (text: string): string[] =>
+  [...text.matchAll(/^#{2,3} (.+)$/gm)].map(([, words]) =>
+    words!
+      .toLowerCase()
+      .replaceAll(/[^\p{L}\p{N} -]/gu, '')
+      .replaceAll(' ', '-'),
+  );
+
+describe('what a task sends the reader to', () => {
+  it.each(taskNames)('%s: places in articles that are there', (name) => {
+    for (const { article: slug, heading } of tasks[name].read) {
+      const text = article(slug);
+      if (heading !== undefined) expect(anchors(text)).toContain(heading);
+    }
+  });
+
+  it('every article that opens the bench names a task', () => {
+    const opened = [
+      'finding-top-dead-centre',
+      'gap-dwell-and-timing',
+      'setting-several-cylinders',
+    ].flatMap((slug) => [...article(slug).matchAll(/\/practice\/\?task=([a-z]+)/g)]);
+    expect(opened.length).toBeGreaterThan(3);
+    for (const [, name] of opened) expect(taskNames).toContain(name);
+  });
+});
+
+describe('the address', () => {
+  it('comes back as it was written', () => {
+    for (const task of taskNames) {
+      for (const engine of [0, 1, 4711, LAST_ENGINE]) {
+        expect(readAddress(writeAddress({ engine, task }))).toEqual({ engine, task, problem: '' });
+      }
+    }
+  });
+
+  it.each([
+    '?engine=-1',
+    '?engine=1.5',
+    '?engine=1000000',
+    '?engine=',
+    '?engine=1e3',
+    '?engine= 1',
+  ])('says so where the engine is no engine: %s', (search) => {
+    expect(readAddress(search)).toMatchObject({ engine: 1, task: 'stop' });
+    expect(readAddress(search).problem).toContain('whole number');
+  });
+
+  it('says so where the task is none', () => {
+    for (const name of ['', 'Stop', 'constructor', '<b>']) {
+      expect(readAddress(`?engine=7&task=${encodeURIComponent(name)}`)).toMatchObject({
+        engine: 7,
+        task: 'stop',
+      });
+      expect(readAddress(`?task=${encodeURIComponent(name)}`).problem).toContain('no task');
+    }
+  });
+});
+
+describe('the calculators at hand', () => {
+  const read = (slug: string, query: string) =>
+    evaluate(calculatorBySlug(slug), fromQuery(query.slice(1)), { lengths: 'mm' });
+  const queriesOf = (task: TaskName): Readonly<Record<string, string>> => {
+    if (task === 'slides') return slidesQueries(inventSlides(4711).card);
+    if (task === 'float') return floatQueries(inventFloat(4711).card, 21.3);
+    const engine = inventEngine(4711, task);
+    return crankQueries(engine, setUp(engine));
+  };
+
+  it.each(taskNames)('%s: take every figure that they are opened with', (task) => {
+    const queries = queriesOf(task);
+    for (const slug of tasks[task].calculators) {
+      expect(queries[slug], slug).toBeDefined();
+      expect(read(slug, queries[slug]!).problems, slug).toEqual([]);
+    }
+  });
+
+  it('take what stands on the pad: readings of the points, and of the disc', () => {
+    const { engine, bench } = inOrder(21, 'plate');
+    const notes = [0, 1, 2].map((cylinder) => ({
+      cylinder,
+      dial: 2 + cylinder / 10,
+      disc: -20,
+      lamp: 'out',
+      way: 1 as const,
+      rising: true,
+    }));
+    const plate = read(
+      'plate-setting',
+      crankQueries(engine, { ...bench, notes })['plate-setting']!,
+    );
+    expect(plate.problems).toEqual([]);
+    expect(plate.values['fired']).toEqual([2, 2.1, 2.2]);
+
+    const stopped = byStop(21, 'stop');
+    const disc = read('find-tdc', crankQueries(stopped.engine, stopped.bench)['find-tdc']!);
+    expect(disc.problems).toEqual([]);
+    expect(disc.values['before']).not.toBe(44);
+  });
+
+  it('are told nothing that the card and the pad do not tell', () => {
+    for (const task of taskNames.filter(isCrankTask)) {
+      const { hidden } = inventEngine(4711, task);
+      const text = Object.values(queriesOf(task)).join(' ');
+      for (const figure of [hidden.geometry.stroke, hidden.geometry.rodLength, ...hidden.gaps]) {
+        expect(text).not.toContain(figure.toFixed(3));
+      }
+    }
+  });
+});
