@@ -63,8 +63,9 @@ export function measuredSpreads(
     if (cyclic === undefined || figure === undefined) return figure;
     return figure - cyclic * Math.round((figure - known.get(name)!) / cyclic);
   };
+  const decided = calculator.decide?.(values);
   const model = (figures: readonly number[]) => {
-    const computed = calculator.compute(withReadings(values, measured, figures));
+    const computed = calculator.compute(withReadings(values, measured, figures), decided);
     const flat = flatten(computed as Record<string, ResultValue>);
     return names.map((name) => unwound(name, flat.get(name)));
   };
@@ -78,7 +79,7 @@ export function measuredSpreads(
     const spec = specOf(name);
     const own = spec?.spreadFrom === undefined ? 0 : results[spec.spreadFrom];
     const spread = uncertain[i]?.plusMinus;
-    if (spread === undefined || spec?.bare || spec?.jumps) return;
+    if (spread === undefined || spec?.bare || spec?.jumps || spec?.standard) return;
     spreads[name] = Math.hypot(spread, typeof own === 'number' ? own : 0);
   });
   return spreads;

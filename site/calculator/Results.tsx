@@ -2,7 +2,7 @@ import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { rowLabel } from '../../calculators/frame/summary.ts';
+import { figureText, rowLabel } from '../../calculators/frame/summary.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -52,15 +52,37 @@ function Single({
   );
 }
 
+/** A column that leads: its figures in a line. Programs read them in the table. */
+function LeadColumn({
+  name,
+  spec,
+  evaluation,
+  lengths,
+}: Props & { name: string; spec: ResultSpec }) {
+  const value = evaluation.results[name];
+  const figures = Array.isArray(value) ? (value as readonly number[]) : [];
+  return (
+    <div class="lead">
+      <dt>{wordsOf(spec, lengths).label}</dt>
+      <dd class={figures.length === 0 ? 'none' : 'lead-column'}>
+        {figures.length === 0
+          ? 'none'
+          : figures.map((figure) => figureText(figure, spec, undefined, lengths)).join(', ')}
+      </dd>
+    </div>
+  );
+}
+
 /** The results to be read first, large. */
 export function Leads({ calculator, evaluation, lengths }: Props) {
   return (
     <dl class="leads">
       {specs(calculator)
-        .filter(([, spec]) => spec.lead && spec.table === undefined)
-        .map(([name, spec]) => (
-          <Single key={name} {...{ name, spec, calculator, evaluation, lengths }} />
-        ))}
+        .filter(([, spec]) => spec.lead)
+        .map(([name, spec]) => {
+          const Lead = spec.table === undefined ? Single : LeadColumn;
+          return <Lead key={name} {...{ name, spec, calculator, evaluation, lengths }} />;
+        })}
     </dl>
   );
 }
