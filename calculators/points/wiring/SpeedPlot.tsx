@@ -15,6 +15,7 @@ const HEIGHT = 270;
 const SAMPLES = 60;
 const LEAST_RPM = 50;
 const MOST_RPM = 30_000;
+const SCALE_STEP = 2500;
 /** Room above the field for the names of the speeds. */
 const NAMES = 20;
 
@@ -29,8 +30,9 @@ export function SpeedPlot(props: PictureProps<Inputs, typeof results>) {
   const shut = computed['shut-current'] as number;
   const idle = computed['idle-current'] as number;
   const current = computed['coil-current'] as number;
-  const fastest = useFrozen(Math.min(MOST_RPM, 1.25 * Math.max(v.rpm, v.idle)));
-  const speeds = evenly(LEAST_RPM, Math.max(fastest, 2 * LEAST_RPM), SAMPLES);
+  // In whole steps, so that a step of the speed is seen against the scale.
+  const fastest = useFrozen(SCALE_STEP * Math.ceil((1.15 * Math.max(v.rpm, v.idle)) / SCALE_STEP));
+  const speeds = evenly(LEAST_RPM, fastest, SAMPLES);
   const turnTo = (rpm: number): void => {
     set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, rpm < 2000 ? 10 : 50))));
   };
