@@ -85,6 +85,20 @@ export const demoCam = {
 /** V, Ω and mH; A. */
 export const demoCoil = { volts: 12, resistance: 4, inductance: 8, limit: 4 } as const;
 
+/**
+ * From battery to coils: m there and back, mm², mΩ of switch, fuse and joints together, °C of the
+ * wire, Ah. Per cent of each turn of the cam that the points are shut, and rpm at idle.
+ */
+export const demoWiring = {
+  length: 3.2,
+  area: 1,
+  contacts: 30,
+  temperature: 30,
+  capacity: 9,
+  dwellPercent: 55.6,
+  idle: 1200,
+} as const;
+
 /** Before the top: the piston's travel, and what it comes to as a disc and the rotor's rim show it. */
 export const demoTiming = {
   travel: 2.2,
@@ -135,6 +149,19 @@ export const demoJets = {
   clips: 5,
   clipPitch: 1,
   slideTravel: 24,
+} as const;
+
+/**
+ * A drawer of jets, all stamped alike or nearly so: by pin, mm; by the seconds that 100 cc take under
+ * 300 mm; by the number on them. The first is measured the same each way.
+ */
+export const demoDrawer = {
+  bores: [1.1, 1.125, 1.08, 1.115, 1.105, 1.17, 1.09, 1.14],
+  times: [62, 59.5, 64.5, 60.5, 61.5, 55, 63, 57.5],
+  numbers: [110, 112, 108, 112, 110, 115, 110, 112],
+  volume: 100,
+  head: 300,
+  coefficient: 0.7,
 } as const;
 
 export const demoSlides = {

@@ -49,7 +49,10 @@ describe('one demo engine: the sheet and every calculator have the same figure',
     .map((key) => {
       const places = calculators.flatMap(({ slug, inputs }) => {
         const input = inputFor(key, slug);
-        return input !== undefined && inputs[input] ? [`${slug} ${input}`] : [];
+        // What may be left empty has no figure until the sheet gives one.
+        return input !== undefined && inputs[input] && inputs[input].kind !== 'optional'
+          ? [`${slug} ${input}`]
+          : [];
       });
       return [key, places] as const;
     })
@@ -74,7 +77,7 @@ describe('one demo engine: the sheet and every calculator have the same figure',
 
 /** Figures under different names that mean the same part of the engine. */
 const same: readonly (readonly string[])[] = [
-  ['coil-charge rpm', 'time-area rpm', 'squish-velocity rpm'],
+  ['coil-charge rpm', 'time-area rpm', 'squish-velocity rpm', 'wiring rpm'],
   ['coil-charge rpm', 'firing-order rpm'],
   ['plate-setting cylinders', 'firing-order cylinders'],
   ['compression bore', 'time-area bore', 'squish-velocity bore'],
@@ -103,7 +106,8 @@ const same: readonly (readonly string[])[] = [
   ['piston-position angle', 'plate-setting target-angle'],
   ['piston-position rotor', 'degree-disc rotor'],
   ['plate-layout radius#1', 'plate-setting slot-radius'],
-  ['air-and-jet jet', 'needle-and-clip main-jet'],
+  ['air-and-jet jet', 'needle-and-clip main-jet', 'jet-set known-bore', 'jet-set bore'],
+  ['air-and-jet number', 'jet-set known-number', 'jet-set number'],
   ['needle-and-clip needle-diameter', 'needle-and-clip second-diameter'],
   ['fuel-and-oil ratio', 'float-level oil-ratio'],
 ];
@@ -144,6 +148,11 @@ const derived: readonly (readonly [string, number, number, number])[] = (
     ['plate-setting fired-angle#1', result('plate-setting as-found-1'), 0.25],
     ['plate-setting fired-angle#2', result('plate-setting as-found-2'), 0.25],
     ['plate-setting fired-angle#3', result('plate-setting as-found-3'), 0.25],
+    [
+      'wiring dwell-percent',
+      (100 * figure('breaker-cam dwell') * figure('wiring lobes')) / 360,
+      0.05,
+    ],
     ['plate-setting plate-radius', figure('plate-layout outside') / 2, 0],
     ['plate-layout heel-radius', figure('breaker-cam base') / 2, 0],
     ['fuel-and-oil percent', 100 / figure('fuel-and-oil ratio'), 0],

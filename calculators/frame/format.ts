@@ -60,6 +60,8 @@ export interface Manner {
   readonly signed?: boolean;
   /** Whether it is itself a ±, shown as a result: then it has no more digits than any other ±. */
   readonly bare?: boolean;
+  /** Whether it is a standard's size: then it has the decimals that the standard gives it. */
+  readonly standard?: boolean;
   /** Figures that stand in the same column and share its unit. */
   readonly among?: readonly number[];
 }
@@ -74,8 +76,9 @@ export function showFigure(
   decimals: number,
   lengths: LengthDisplay,
   spread?: number,
-  { signed = false, bare = false, among = [] }: Manner = {},
+  { signed = false, bare = false, standard = false, among = [] }: Manner = {},
 ): Shown {
+  if (standard) return { figure: inputDigits(value, unit), unit };
   const together = [value, ...among, ...(spread === undefined ? [] : [spread])];
   const inUnit = shownUnit(together, unit, lengths);
   const shown = toShown(value, inUnit);

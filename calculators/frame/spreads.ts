@@ -77,8 +77,9 @@ export function measuredUncertainty(
     if (cyclic === undefined || figure === undefined) return figure;
     return figure - cyclic * Math.round((figure - known.get(name)!) / cyclic);
   };
+  const decided = calculator.decide?.(values);
   const model = (figures: readonly number[]) => {
-    const computed = calculator.compute(withReadings(values, measured, figures));
+    const computed = calculator.compute(withReadings(values, measured, figures), decided);
     const flat = flatten(computed as Record<string, ResultValue>);
     return names.map((name) => unwound(name, flat.get(name)));
   };
@@ -92,7 +93,7 @@ export function measuredUncertainty(
   names.forEach((name, i) => {
     const spec = specOf(name);
     const found = uncertain[i];
-    if (found === undefined || spec?.bare || spec?.jumps) return;
+    if (found === undefined || spec?.bare || spec?.jumps || spec?.standard) return;
     const from = spec?.spreadFrom;
     const own = from === undefined ? 0 : results[from];
     const ofOwn = typeof own === 'number' ? Math.abs(own) : 0;

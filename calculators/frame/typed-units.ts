@@ -127,6 +127,7 @@ export const typedUnits: Partial<Record<Quantity, Spellings>> = {
   time: { ms: 'ms', μs: 'µs', us: 'µs', s: 's', min: 'min', h: 'h', hour: 'h', hours: 'h' },
   speed: { rpm: 'rpm', 'rev/min': 'rpm', 'r/min': 'rpm', '1/min': 'rpm' },
   current: { A: 'A', mA: 'mA', amp: 'A', amps: 'A' },
+  charge: { Ah: 'Ah', mAh: 'mAh' },
   voltage: { V: 'V', mV: 'mV', kV: 'kV', volt: 'V', volts: 'V' },
   resistance: {
     ohm: 'ohm',

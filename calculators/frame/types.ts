@@ -119,6 +119,11 @@ export interface ResultSpec {
   readonly cyclic?: number;
   /** Set where it goes in jumps, as an order does: no ± can be told of it. */
   readonly jumps?: true;
+  /**
+   * A size out of a standard's list, which steps: a wire, a fuse. It has no ±, and shows the decimals
+   * that it has and no others: 0.75, 1, 2.5. Where a reading moves it, it moves by a whole step.
+   */
+  readonly standard?: boolean;
   /** A word for people that follows the figure, such as "early" or "BTDC". */
   readonly word?: (value: number) => string;
 }
@@ -268,7 +273,12 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly fieldOf: Readonly<Record<string, string & keyof I>>;
   // Methods rather than function properties from here on, so that one calculator can stand where
   // any calculator is taken.
-  compute(values: ValuesOf<I>): ComputedOf<R>;
+  /**
+   * What is decided once, by the readings as they are, and stands while a ± moves them: which jets make
+   * the set. Without it a ± would tell how far another choice lies, and not how sure this one is.
+   */
+  decide?(values: ValuesOf<I>): unknown;
+  compute(values: ValuesOf<I>, decided?: unknown): ComputedOf<R>;
   readonly restsOn?: RestsOn<NoInfer<I>, NoInfer<R>>;
   /**
    * Remarks for people that follow from the result: pass or fail, what to do next. What is read

@@ -13,6 +13,7 @@ export type Quantity =
   | 'time'
   | 'speed'
   | 'current'
+  | 'charge'
   | 'voltage'
   | 'resistance'
   | 'inductance'
@@ -59,6 +60,8 @@ export const units = {
   ft: plain('length', 'ft'),
   deg: unit('angle', '°', { factor: 'deg', token: 'deg', spaced: false }),
   mm2: unit('area', 'mm²', { factor: 'mm²', token: 'mm2' }),
+  /** Of a wire, which is sold by mm² everywhere: it has no twin in inches. */
+  wire: unit('area', 'mm²', { factor: 'mm²', token: 'mm2' }),
   in2: unit('area', 'in²', { factor: 'in²', token: 'in2' }),
   cc: plain('volume', 'cc'),
   cuin: unit('volume', 'cu in', { factor: 'cu in', token: 'cuin' }),
@@ -71,11 +74,15 @@ export const units = {
   kPa: plain('pressure', 'kPa'),
   degC: unit('temperature', '°C', { factor: '°C', token: 'degC' }),
   ms: plain('time', 'ms'),
+  s: plain('time', 's'),
+  min: plain('time', 'min'),
   h: plain('time', 'h'),
   rpm: plain('speed', 'rpm'),
   A: plain('current', 'A'),
+  Ah: plain('charge', 'Ah'),
   V: plain('voltage', 'V'),
   ohm: unit('resistance', 'Ω', { factor: 'ohm', token: 'ohm' }),
+  mohm: unit('resistance', 'mΩ', { factor: 'mohm', token: 'mohm' }),
   mH: plain('inductance', 'mH'),
   mJ: plain('energy', 'mJ'),
   W: plain('power', 'W'),
@@ -154,6 +161,7 @@ export const quantityNouns: Readonly<Record<Quantity, string>> = {
   time: 'a time',
   speed: 'a speed',
   current: 'a current',
+  charge: 'a charge',
   voltage: 'a voltage',
   resistance: 'a resistance',
   inductance: 'an inductance',

@@ -62,7 +62,7 @@ export const carburettorFigures = {
     max: 6,
     why: 'no jet is smaller or larger',
     step: 0.01,
-    fills: { 'air-and-jet': 'jet', 'needle-and-clip': 'main-jet' },
+    fills: { 'air-and-jet': 'jet', 'needle-and-clip': 'main-jet', 'jet-set': 'size' },
   },
   'jet-tolerance': {
     group: bowl,

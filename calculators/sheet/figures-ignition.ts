@@ -46,7 +46,7 @@ export const ignitionFigures = {
     why: 'a breaker cam has from one to twelve',
     whole: true,
     step: 1,
-    fills: { 'breaker-cam': 'lobes', 'coil-charge': 'lobes' },
+    fills: { 'breaker-cam': 'lobes', 'coil-charge': 'lobes', wiring: 'lobes' },
   },
   'speed-ratio': {
     group: cam,
@@ -61,6 +61,7 @@ export const ignitionFigures = {
       'breaker-cam': 'speed-ratio',
       'coil-charge': 'speed-ratio',
       'plate-setting': 'speed-ratio',
+      wiring: 'speed-ratio',
     },
   },
   lift: {
@@ -241,7 +242,7 @@ export const ignitionFigures = {
     max: 100,
     why: 'less is a short circuit, and more lets too little current through',
     step: 0.1,
-    fills: { 'coil-charge': 'resistance' },
+    fills: { 'coil-charge': 'resistance', wiring: 'resistance' },
   },
   'resistance-tolerance': { group: coil, ...tolerance('Resistance within ±', 'ohm', 20, 0.1) },
   inductance: {
@@ -253,7 +254,7 @@ export const ignitionFigures = {
     max: 1000,
     why: 'no ignition coil has less or more',
     step: 0.5,
-    fills: { 'coil-charge': 'inductance' },
+    fills: { 'coil-charge': 'inductance', wiring: 'inductance' },
   },
   'plug-gap': {
     group: coil,

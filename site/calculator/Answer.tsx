@@ -1,6 +1,6 @@
-import { leadLines } from '../../calculators/frame/summary.ts';
+import { figureText, leadLines } from '../../calculators/frame/summary.ts';
 import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
-import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
+import type { AnyCalculator, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import { CopyLink } from './CopyLink.tsx';
@@ -15,11 +15,16 @@ interface Props extends State {
 /** Letters of a figure with its unit beyond which the strip would need another line. */
 const LONG = 10;
 
+/** A column that leads: its figures in a line. Programs read them in the table. */
+function columnWords(value: ResultValue | undefined, write: (figure: number) => string) {
+  const figures = Array.isArray(value) ? (value as readonly number[]) : [];
+  if (figures.length === 0) return <span class="none">none</span>;
+  return <span class="lead-column">{figures.map(write).join(', ')}</span>;
+}
+
 /** The strip that stays in sight: the main figure large, the others on one line, a link to copy. */
 export function Answer({ calculator, evaluation, lengths, now }: Props) {
-  const leads = Object.entries<ResultSpec>(calculator.results).filter(
-    ([, spec]) => spec.lead && spec.table === undefined,
-  );
+  const leads = Object.entries<ResultSpec>(calculator.results).filter(([, spec]) => spec.lead);
   const long = leads.some(([name, spec]) => {
     const value = evaluation.results[name];
     if (typeof value !== 'number') return false;
@@ -37,13 +42,21 @@ export function Answer({ calculator, evaluation, lengths, now }: Props) {
             <div class="lead" key={name}>
               <dt>{short ?? label}</dt>
               <dd>
-                <output name={name} aria-live="off">
-                  {typeof value === 'number' ? (
-                    <Figure brief {...{ value, spec, lengths }} spread={evaluation.spreads[name]} />
-                  ) : (
-                    <span class="none">none</span>
-                  )}
-                </output>
+                {spec.table === undefined ? (
+                  <output name={name} aria-live="off">
+                    {typeof value === 'number' ? (
+                      <Figure
+                        brief
+                        {...{ value, spec, lengths }}
+                        spread={evaluation.spreads[name]}
+                      />
+                    ) : (
+                      <span class="none">none</span>
+                    )}
+                  </output>
+                ) : (
+                  columnWords(value, (figure) => figureText(figure, spec, undefined, lengths))
+                )}
               </dd>
             </div>
           );

@@ -24,6 +24,7 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['port timing', 'port duration', 'port map', 'porting'],
   ['slide balance', 'carburettor balance', 'synchronising', 'synchronizing', 'carb sync'],
   ['jet needle', 'needle', 'clip position', 'needle position'],
+  ['jet', 'main jet', 'jets', 'jetting'],
   ['altitude', 'elevation', 'height above the sea'],
   ['flywheel', 'rotor', 'magneto rotor'],
   ['thou', 'mil', 'thousandth of an inch'],
@@ -39,5 +40,8 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['ring gap', 'end gap', 'ring end gap'],
   ['rebore', 'oversize', 'oversize piston'],
   ['ovality', 'out of round', 'oval bore'],
+  ['wiring', 'loom', 'harness', 'cable', 'wire'],
+  ['earth', 'ground', 'frame', 'chassis'],
+  ['battery', 'accumulator'],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];

@@ -77,4 +77,11 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
       'ring-gap ring-expansion ring-temperature',
     'cold per-mille hot ring-gap-hot',
   ],
+  [
+    'wiring',
+    'volts current length area temperature contacts coils resistance inductance dwell-percent ' +
+      'lobes speed-ratio rpm capacity share',
+    'drop drop-percent at-load coil-current shut-current hours',
+  ],
+  ['jet-set', 'jets bore-1 bore-3 wanted', 'chosen-1 chosen-3 spread'],
 ];

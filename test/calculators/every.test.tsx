@@ -40,6 +40,19 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       expect(leads.length + Object.keys(calculator.tables ?? {}).length).toBeGreaterThan(0);
     });
 
+    it('shows a column that leads in a line, and leaves its figures for programs in the table', () => {
+      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const { document } = parseHTML(`<body>${html}</body>`);
+      for (const [name, spec] of Object.entries(calculator.results)) {
+        const value = defaults.results[name];
+        if (!spec.lead || spec.table === undefined || !Array.isArray(value)) continue;
+        const line = document.querySelector('.lead-column');
+        expect(line?.textContent.split(', ')).toHaveLength(value.length);
+        expect(line?.querySelector('data')).toBeNull();
+        expect(document.querySelectorAll(`data[data-name="${name}-1"]`)).toHaveLength(1);
+      }
+    });
+
     it('keeps its keys apart', () => {
       const all = Object.entries<Input>(calculator.inputs).flatMap(([key, input]) => [
         ...(input.kind === 'series' ? seriesKeys(key, input.most, input.first) : [key]),

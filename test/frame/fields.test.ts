@@ -374,7 +374,7 @@ describe('the ± of each reading', () => {
     expect(of({ 'gap-error': '9' })['share-1']).toBe(0);
   });
 
-  it('is joined in a series too, and never stands beside what is itself a ±', () => {
+  it('is joined in a series too, and never stands beside what is itself a ± or a standard’s size', () => {
     const { share, grid } = calculator.results;
     const other = (results: object) =>
       run({ 'width-error': '0', 'gap-error': '0.05' }, {}, {
@@ -385,6 +385,8 @@ describe('the ± of each reading', () => {
     expect(joined['share-2']).toBeCloseTo(Math.hypot(0.3, 0.1), 6);
     const bare = other({ share: { ...share, bare: true }, grid: { ...grid, bare: true } });
     expect(Object.keys(bare).filter((name) => /^(?:share|grid)/.test(name))).toEqual([]);
+    const size = other({ share: { ...share, standard: true } });
+    expect(Object.keys(size).filter((name) => name.startsWith('share'))).toEqual([]);
     const absent = other({ share: { ...share, spreadFrom: 'rest' } });
     expect(absent['share-2']).toBeCloseTo(0.1, 6);
   });

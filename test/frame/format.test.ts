@@ -47,6 +47,32 @@ describe('a result as people read it', () => {
   });
 });
 
+describe('a size out of a standard', () => {
+  const standard = { standard: true };
+
+  it.each([
+    [0.75, 'wire', '0.75 mm²'],
+    [1, 'wire', '1 mm²'],
+    [2.5, 'wire', '2.5 mm²'],
+    [7.5, 'A', '7.5 A'],
+    [20, 'A', '20 A'],
+    [3.2, 'mm', '3.2 mm'],
+  ] as const)(
+    '%d %s is %s whatever its decimals, its readings and the lengths',
+    (size, unit, text) => {
+      for (const lengths of ['mm', 'in'] as const) {
+        expect(shownText(showFigure(size, unit, 0, lengths, undefined, standard))).toBe(text);
+        expect(shownText(showFigure(size, unit, 1, lengths, 0.4, standard))).toBe(text);
+      }
+    },
+  );
+
+  it('of a wire is in mm² in every field too', () => {
+    expect(displayUnit('wire', 'in')).toBe('wire');
+    expect(showInput(2.5, 'wire', 'in')).toBe('2.5 mm²');
+  });
+});
+
 describe('a figure with its unit', () => {
   it('has a space before it where one belongs, and none where there is no unit', () => {
     expect(withUnit('2.2', 'mm')).toBe('2.2 mm');

@@ -149,6 +149,7 @@ const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {
     hours: 'hour',
   },
   A: { A: 'A', a: 'A', mA: 'mA', ma: 'mA', amp: 'A', amps: 'A' },
+  Ah: { Ah: 'A hour', AH: 'A hour', mAh: 'mA hour' },
   V: { V: 'V', v: 'V', mV: 'mV', kV: 'kV', volt: 'V', volts: 'V' },
   ohm: {
     ohm: 'ohm',
@@ -172,6 +173,7 @@ const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {
 
 const token: Partial<Record<UnitName, string>> = {
   mm2: 'mm^2',
+  Ah: 'A hour',
   'kg/m3': 'kg/m^3',
 };
 

@@ -56,6 +56,8 @@ const kinks: Readonly<Record<string, string>> = {
   'firing-order primary': 'length of a polygon that closes, an amount without its sign',
   'firing-order primary-left': 'length of a polygon that closes, an amount without its sign',
   'firing-order secondary': 'length of a polygon that closes, an amount without its sign',
+  'jet-set next-spread': 'between the widest and the narrowest, whichever they are',
+  'jet-set spread': 'between the widest and the narrowest, whichever they are',
   'needle-and-clip equal-at': 'not above full throttle',
   'piston-clearance ovality': 'an amount without its sign, of whichever height is the worst',
   'piston-clearance taper': 'between the widest and the narrowest, whichever they are',
@@ -66,6 +68,7 @@ const kinks: Readonly<Record<string, string>> = {
   'slide-balance tightest': 'of the tightest cable, whichever that is',
   'slide-balance turn': 'against the slide that needs the least work, whichever that is',
   'slide-balance work': 'amounts without their sign',
+  'wiring ballast-for': 'nil as long as none is needed',
 };
 
 type Source = () => number;
@@ -115,9 +118,13 @@ function randomState(calculator: AnyCalculator, source: Source): Evaluation {
   throw new Error(`${calculator.slug}: no engine found at random`);
 }
 
-function computed(calculator: AnyCalculator, values: AnyValues): ReadonlyMap<string, number> {
+function computed(
+  calculator: AnyCalculator,
+  values: AnyValues,
+  decided: unknown,
+): ReadonlyMap<string, number> {
   try {
-    return flatten(calculator.compute(values) as Record<string, ResultValue>);
+    return flatten(calculator.compute(values, decided) as Record<string, ResultValue>);
   } catch (problem) {
     if (problem instanceof MathsError) return new Map();
     throw problem;
@@ -139,6 +146,7 @@ function draw(
 ): ReadonlyMap<string, Drawn> {
   const normal = randomNormal.source(randomLcg(seed))();
   const errors = errorsOf(state);
+  const decided = calculator.decide?.(state.values);
   const found = new Map<string, number[]>();
   for (let trial = 0; trial < trials; trial += 1) {
     const values: Record<string, AnyValues[string]> = { ...state.values };
@@ -148,7 +156,7 @@ function draw(
       if (typeof value === 'number') values[key] = move(value);
       else if (Array.isArray(value)) values[key] = (value as number[]).map(move);
     }
-    for (const [name, figure] of computed(calculator, values)) {
+    for (const [name, figure] of computed(calculator, values, decided)) {
       if (Number.isFinite(figure)) found.set(name, [...(found.get(name) ?? []), figure]);
     }
   }

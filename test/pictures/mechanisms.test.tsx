@@ -510,3 +510,132 @@ describe('a piston in its bore', () => {
     expect(bore.texts.map(({ words }) => words)).toContain('52.040');
   });
 });
+
+describe('the circuit from battery to points', () => {
+  const circuit = (texts: Record<string, string>) => picture('wiring', texts)[0]!;
+  const wires = (sheet: Sheet) => shapesOf(sheet, 'wire').flatMap(({ lines }) => lines);
+
+  it.each([1, 2, 3, 6])(
+    'feeds each of %d coils from one wire, and earths each at its points',
+    (coils) => {
+      const sheet = circuit({ coils: String(coils) });
+      const words = sheet.texts.map((text) => text.words);
+      expect(words.filter((word) => /^coil \d: \d\.\d\d A$/.test(word))).toHaveLength(coils);
+      const joints = shapesOf(sheet, 'joint').map(middleOf);
+      const onBus = joints.filter(([x]) => x === joints[0]![0]);
+      expect(onBus).toHaveLength(coils);
+      const bus = wires(sheet).find((line) => line.some(([x]) => x === onBus[0]![0]))!;
+      const foot = Math.max(...bus.map(([, y]) => y));
+      expect(foot).toBe(onBus.at(-1)![1]);
+    },
+  );
+
+  it('leaves no wire hanging: each end lies on another line, a contact or a plate', () => {
+    for (const earth of ['negative', 'positive']) {
+      const sheet = circuit({ coils: '2', ballast: '1.5', earth });
+      const all = sheet.shapes.filter(({ classes }) => !classes.includes('pointer'));
+      const loose = wires(sheet).flatMap((line) =>
+        [line[0]!, line.at(-1)!].filter(
+          (end) =>
+            all.filter(({ lines }) =>
+              lines.some((other) =>
+                other.some((point, i) => {
+                  if (i === 0) return false;
+                  const [from, to] = [other[i - 1]!, point];
+                  const span = distance(from, to);
+                  return Math.abs(distance(from, end) + distance(end, to) - span) < 0.3;
+                }),
+              ),
+            ).length < 1,
+        ),
+      );
+      expect(loose).toEqual([]);
+    }
+  });
+
+  it('turns the battery, and the way of the current, with the earth', () => {
+    const longFirst = (earth: string): boolean => {
+      const plates = shapesOf(circuit({ earth, coils: '1' }), 'plates').flatMap(
+        ({ lines }) => lines,
+      );
+      const battery = plates.filter((line) => line.every(([x, y]) => x > 300 && y < 90));
+      const widths = battery
+        .toSorted((a, b) => a[0]![1] - b[0]![1])
+        .map((line) => distance(line[0]!, line.at(-1)!));
+      expect(widths).toHaveLength(4);
+      return widths[0]! > widths[1]!;
+    };
+    expect([longFirst('negative'), longFirst('positive')]).toEqual([true, false]);
+    const signs = (earth: string): string[] =>
+      circuit({ earth })
+        .texts.map(({ words }) => words)
+        .filter((word) => /^[+−]$/.test(word));
+    expect([signs('negative'), signs('positive')]).toEqual([
+      ['+', '−'],
+      ['−', '+'],
+    ]);
+  });
+
+  it('bears volts and amperes that add up', () => {
+    const sheet = circuit({
+      volts: '12',
+      current: '8',
+      length: '5.8',
+      area: '1',
+      temperature: '20',
+      contacts: '20',
+      coils: '2',
+    });
+    const words = sheet.texts.map((text) => text.words);
+    expect(words).toContain('battery 12.0 V');
+    expect(words).toContain('lost on the way 0.96 V');
+    expect(words).toContain('at the coils 11.04 V');
+    expect(words).toContain('8.00 A');
+    expect(words).toContain('fuse 15 A');
+  });
+});
+
+describe('jets in a row', () => {
+  const bores = [1.1, 1.2, 1.15, 1.4];
+  const [sheet] = picture('jet-set', {
+    jets: '4',
+    wanted: '2',
+    by: 'pin',
+    tolerance: '10',
+    'bore-error': '0.01',
+    ...Object.fromEntries(bores.map((mm, i) => [`bore-${i + 1}`, String(mm)])),
+  });
+
+  it('stand as high as they are wide, to one scale, each between the ends of its ±', () => {
+    const marks = shapesOf(sheet!, 'found-mark').map(middleOf);
+    const rate = (marks[0]![1] - marks[3]![1]) / 0.3;
+    bores.forEach((bore, i) => {
+      expect((marks[0]![1] - marks[i]![1]) / rate, `jet ${i + 1}`).toBeCloseTo(bore - 1.1, 2);
+    });
+    const bars = shapesOf(sheet!, 'turned-line').flatMap(({ lines }) => lines);
+    const upright = bars.filter(
+      (line) => line.every(([x]) => x === line[0]![0]) && line.length > 1,
+    );
+    upright.forEach((line, i) => {
+      const ys = line.map(([, y]) => y);
+      expect((Math.max(...ys) - Math.min(...ys)) / rate).toBeCloseTo(0.02, 2);
+      expect((Math.max(...ys) + Math.min(...ys)) / 2).toBeCloseTo(marks[i]![1], 1);
+    });
+    expect(upright).toHaveLength(4);
+  });
+
+  it('have a column each behind those of the set, and a line at its widest and its narrowest', () => {
+    const columns = shapesOf(sheet!, 'shut-part').filter((column) => {
+      const { top, bottom } = boxOf(column);
+      return bottom - top > 100;
+    });
+    const marks = shapesOf(sheet!, 'found-mark').map(middleOf);
+    const inSet = [1, 2].map((jet) => marks[jet]!);
+    expect(columns).toHaveLength(2);
+    columns.forEach((column, i) => expect(middleOf(column)[0]).toBeCloseTo(inSet[i]![0], 1));
+    const ends = shapesOf(sheet!, 'rule-line').flatMap(({ lines }) =>
+      lines.map((line) => line[0]![1]),
+    );
+    for (const [, y] of inSet) expect(ends.some((end) => Math.abs(end - y) < TOUCH)).toBe(true);
+  });
+});

@@ -239,6 +239,11 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     'piston-clearance ring-gap',
     'piston-clearance height',
     'port-timing height',
+    // The sheet has the volts at the coil; here they are those of the battery.
+    'wiring volts',
+    // The bore of a jet and the height of liquid on its bench are no cylinder's and no float valve's.
+    'jet-set bore',
+    'jet-set head',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {
     const unfilled = calculators.flatMap(({ slug, inputs }) =>

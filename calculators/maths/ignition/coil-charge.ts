@@ -166,6 +166,19 @@ export function sparksPerMinute(lobes: number, speedRatio: number, rpm: number):
 }
 
 /**
+ * Mean current, A, with the points shut for `time` out of every `period` ms and the current starting
+ * from nothing each time: what an ammeter shows of a running coil. What flows after the points open
+ * comes from the coil and the condenser, not from the battery.
+ */
+export function meanCurrent(primary: Primary, time: number, period: number): number {
+  const tau = timeConstant(primary);
+  const ratio = time / tau;
+  // Integral of 1 − e^(−x) from 0 to ratio.
+  const shape = ratio + Math.expm1(-ratio);
+  return (finalCurrent(primary) * tau * shape) / period;
+}
+
+/**
  * Mean heat in the winding itself, W, with the points shut for `time` out of every `period` ms and
  * the current starting from nothing each time. With the engine stopped and the points shut it is
  * `stoppedHeat`.

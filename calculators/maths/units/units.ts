@@ -12,7 +12,7 @@ const MILLIMETRE_OF_MERCURY = (13.5951 * STANDARD_GRAVITY) / 1000;
 
 /**
  * For each quantity, how much of its home unit is in one of each unit: mm, degrees, mm², cc, g, kPa,
- * ms, rpm, A, V, ohm, mH, mJ, W, m/s, kg/m³, 1 and millionths for each K. The only factors in the house: what is typed, what
+ * ms, rpm, A, Ah, V, ohm, mH, mJ, W, m/s, kg/m³, 1 and millionths for each K. The only factors in the house: what is typed, what
  * is shown and what the articles work out all go through them.
  *
  * Source: NIST Special Publication 811 (2008), Appendix B.8. Exact there, or worked out here from
@@ -54,6 +54,7 @@ const FACTORS = {
   time: { ms: 1, s: 1000, µs: 0.001, min: 60_000, h: 3_600_000 },
   speed: { rpm: 1, Hz: 60, 'rad/s': 30 / Math.PI },
   current: { A: 1, mA: 0.001 },
+  charge: { Ah: 1, mAh: 0.001 },
   voltage: { V: 1, mV: 0.001, kV: 1000 },
   resistance: { ohm: 1, mohm: 0.001, kohm: 1000, Mohm: 1e6 },
   inductance: { mH: 1, H: 1000, µH: 0.001 },

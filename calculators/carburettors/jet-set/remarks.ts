@@ -1,0 +1,51 @@
+import { fixed } from '../../frame/format.ts';
+import { Absent, type Known, type Remark } from '../../frame/types.ts';
+import { chosenOf, isRejected, type Computed, type Values } from './compute.ts';
+
+const listed = (words: readonly string[]): string =>
+  words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+
+const jets = (numbers: readonly number[]): string =>
+  `${numbers.length === 1 ? 'jet' : 'jets'} ${listed(numbers.map(String))}`;
+
+function ofTheSet(v: Values, computed: Computed): string | undefined {
+  const chosen = chosenOf(computed);
+  if (chosen.length === 0) return undefined;
+  return `Fit ${jets(chosen)}: of all sets of ${String(v.wanted)} their areas differ least, by ${fixed(computed.spread as number, 1)} per cent of the mean.`;
+}
+
+function ofTheNext(computed: Computed, { spreads }: Known): string | undefined {
+  const { spread, 'next-spread': next } = computed;
+  if (spread instanceof Absent || next instanceof Absent) return undefined;
+  const more = (next as number) - (spread as number);
+  const doubt = Math.hypot(spreads.spread ?? 0, spreads['next-spread'] ?? 0);
+  return more > 0 && more < doubt
+    ? `The next best set differs by ${fixed(next as number, 1)} per cent, nearer to the best than the readings can tell. Either will do; measure finer if you want to know.`
+    : undefined;
+}
+
+function ofTheRejected(v: Values, computed: Computed): string | undefined {
+  if (computed.against instanceof Absent) return undefined;
+  const out = (computed.against as readonly number[]).flatMap((each, i) =>
+    isRejected(v, each) ? [i + 1] : [],
+  );
+  if (out.length === 0) return undefined;
+  return `Put ${jets(out)} aside, marked: more than ${fixed(v.tolerance, 1)} per cent of area from ${v.size === undefined ? 'the set' : 'the size wanted'}.`;
+}
+
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'which jets to fit', say: () => ofTheSet(v, computed) },
+  { about: 'whether another set is as good', quiet: true, say: () => ofTheNext(computed, known) },
+  { about: 'which jets to reject', say: () => ofTheRejected(v, computed) },
+];
+
+/** What becomes of one jet. */
+export function ofJet(v: Values, computed: Computed, index: number, known: Known): string {
+  if (computed.against instanceof Absent) return '';
+  const against = (computed.against as readonly number[])[index - 1]!;
+  const sure = known.spreads[`against-${String(index)}`] ?? 0;
+  const near =
+    Math.abs(Math.abs(against) - v.tolerance) < sure ? ' (too near to the limit to be sure)' : '';
+  if (isRejected(v, against)) return `reject: too ${against > 0 ? 'large' : 'small'}${near}`;
+  return `${chosenOf(computed).includes(index) ? 'in the set' : 'spare'}${near}`;
+}

@@ -1,0 +1,196 @@
+import { fixed, inputDigits } from '../../frame/format.ts';
+import { Absent } from '../../frame/types.ts';
+import { textWidth } from '../../picture/text-width.ts';
+import type { Computed, Values } from './compute.ts';
+
+export const WIDTH = 360;
+/** The feed, from the battery at the right to the coils at the left. */
+const FEED = 46;
+const BATTERY = 330;
+/** Down the left, from the feed to every coil. */
+const BUS = 16;
+/** The wire of the first coil, and from one coil to the next. */
+const FIRST = 164;
+const PITCH = 82;
+/** Across a coil: ballast, primary, points, condenser and plug. */
+const BALLAST = { from: 30, to: 66 } as const;
+const PRIMARY = { from: 82, to: 138 } as const;
+const POINTS = 192;
+const CONDENSER = 262;
+const PLUG = 336;
+
+const TURNS = 4;
+const TURN = (PRIMARY.to - PRIMARY.from) / TURNS;
+
+/** IEC 60617: earth, general; its foot is 12 below. */
+const earth = (x: number, y: number): string => `M${x} ${y}v4m-9 0h18m-15 4h12m-9 4h6`;
+/** IEC 60617: winding, four half circles to the right from `x`, above the line (1) or below it (0). */
+const winding = (x: number, y: number, side: 0 | 1): string =>
+  `M${x} ${y}${`a${TURN / 2} ${TURN / 2} 0 0 ${side} ${TURN} 0`.repeat(TURNS)}`;
+/** An arrow's head in the middle of a wire, pointing along it. */
+const head = (x: number, y: number, dx: number, dy: number): string =>
+  dx === 0 ? `M${x} ${y + 6 * dy}l-5 ${-11 * dy}h10z` : `M${x + 6 * dx} ${y}l${-11 * dx} -5v10z`;
+
+/** Words that have room between two places, or nothing. */
+const ifRoom = (words: string, room: number): string => (textWidth(words) <= room ? words : '');
+
+interface CoilProps {
+  readonly y: number;
+  readonly number: number;
+  readonly ampere: number;
+  readonly ballast: number;
+  /** 1 where current flows from the feed to earth, −1 where the feed is the negative side. */
+  readonly way: 1 | -1;
+}
+
+/** One coil with its points shut, its condenser and its plug; the first bears the names. */
+function Coil({ y, number, ampere, ballast, way }: CoilProps) {
+  const high = y - 30;
+  const named = number === 1;
+  const start = ballast > 0 ? BALLAST.to : BUS;
+  return (
+    <g class="coil">
+      <path
+        class="wire"
+        d={`M${PRIMARY.from} ${y - 20}H${PRIMARY.from - 6}V${high}H${PLUG}V${y - 14}M${PLUG} ${y - 2}v4${earth(PLUG, y + 2)}`}
+      />
+      <path
+        class="wire"
+        d={`${winding(PRIMARY.from, y - 20, 0)}h10V${y}M${POINTS} ${y}H${CONDENSER}v14M${CONDENSER} ${y + 20}V${y + 34}H${POINTS}${earth(POINTS, y + 34)}`}
+      />
+      <path class="plates" d={`M${CONDENSER - 9} ${y + 14}h18m-18 6h18`} />
+      <path class="plates" d={`M${PRIMARY.from + 2} ${y - 10}H${PRIMARY.to - 2}`} />
+      <path class="pointer" d={`${head(PLUG, y - 15, 0, 1)}${head(PLUG, y - 1, 0, -1)}`} />
+      {ballast > 0 ? (
+        <>
+          <rect
+            class="part"
+            x={BALLAST.from}
+            y={y - 6}
+            width={BALLAST.to - BALLAST.from}
+            height={12}
+          />
+          <text x={(BALLAST.from + BALLAST.to) / 2} y={y - 11} text-anchor="middle">
+            {ifRoom(`${inputDigits(ballast, 'ohm')} Ω`, 52)}
+          </text>
+        </>
+      ) : null}
+      <path
+        class="wire wire-live"
+        d={`${ballast > 0 ? `M${BUS} ${y}H${BALLAST.from}` : ''}M${start} ${y}H${PRIMARY.from}${winding(PRIMARY.from, y, 1)}H${POINTS}v10h-7M${POINTS} ${y + 26}l-8 -19M${POINTS} ${y + 26}V${y + 34}`}
+      />
+      <path class="pointer" d={head(168, y, way, 0)} />
+      {[BUS, PRIMARY.to + 10, POINTS].map((x) => (
+        <circle key={x} class="joint" cx={x} cy={y} r={3} />
+      ))}
+      <circle class="joint" cx={POINTS} cy={y + 34} r={3} />
+      <text x={BALLAST.from - 4} y={y + 22}>
+        {`coil ${String(number)}: ${fixed(ampere, 2)} A`}
+      </text>
+      {named ? (
+        <>
+          <text x={POINTS + 8} y={y + 22}>
+            points
+          </text>
+          <text x={CONDENSER + 14} y={y + 30}>
+            condenser
+          </text>
+          <text x={PLUG - 12} y={y - 4} text-anchor="end">
+            plug
+          </text>
+        </>
+      ) : null}
+    </g>
+  );
+}
+
+interface Props {
+  readonly values: Values;
+  readonly computed: Computed;
+}
+
+/**
+ * The circuit as it stands with the ignition on and all points shut: battery, fuse, switch, coils, and
+ * for each its points, condenser and plug, by the symbols of IEC 60617. Volts and amperes beside it.
+ */
+export function Circuit({ values: v, computed }: Props) {
+  const height = FIRST + PITCH * (v.coils - 1) + 54;
+  const positive = v.earth === 'negative';
+  const way = positive ? 1 : -1;
+  const [load, drop, left] = [computed.load, computed.drop, computed['at-load']] as number[];
+  const each = left! / (v.resistance + v.ballast);
+  const fuse =
+    computed.fuse instanceof Absent
+      ? 'fuse'
+      : `fuse ${inputDigits(computed.fuse as number, 'A')} A`;
+  const wire = `${inputDigits(v.length, 'm')} m, ${inputDigits(v.area, 'wire')} mm²`;
+  const last = FIRST + PITCH * (v.coils - 1);
+  const [long, short] = [12, 6] as const;
+  const [top, foot] = positive ? [long, short] : [short, long];
+  const plate = (half: number, y: number): string => `M${BATTERY - half} ${y}h${2 * half}`;
+  return (
+    <svg
+      class="plot wiring-circuit"
+      viewBox={`0 0 ${String(WIDTH)} ${String(height)}`}
+      role="img"
+      aria-label={`Circuit of ${String(v.coils)} ${v.coils === 1 ? 'coil' : 'coils'}, ${v.earth} to earth, ignition on and all points shut: battery ${fixed(v.volts, 1)} volts, ${fixed(load!, 1)} amperes through fuse, switch and wire, which lose ${fixed(drop!, 2)} volts, so that ${fixed(left!, 1)} volts reach the coils.`}
+    >
+      <text x={8} y={16} class="axis-text">
+        Ignition on, all points shut
+      </text>
+      <path class="wire wire-live" d={`M${BATTERY} 66V${FEED}H${BUS}V${last}M${BATTERY} 87V94`} />
+      <path class="wire" d={earth(BATTERY, 94)} />
+      <path
+        class="plates"
+        d={`${plate(top, 66)}${plate(foot, 73)}${plate(top, 80)}${plate(foot, 87)}`}
+      />
+      <rect class="part" x={256} y={FEED - 6} width={30} height={12} />
+      <path class="wire wire-live" d={`M256 ${FEED}h30`} />
+      <rect class="zone" x={183} y={FEED - 4} width={28} height={8} />
+      <path class="wire wire-live" d={`M182 ${FEED}l30 -3.5`} />
+      <circle class="found-mark" cx={182} cy={FEED} r={3.5} />
+      <circle class="found-mark" cx={212} cy={FEED} r={3.5} />
+      <path class="pointer" d={head(232, FEED, -way, 0)} />
+      <path class="pointer" d={head(BUS, 120, 0, way)} />
+      <g aria-hidden="true">
+        <text x={BATTERY + 14} y={62} class="axis-text">
+          {positive ? '+' : '−'}
+        </text>
+        <text x={BATTERY + 14} y={101} class="axis-text">
+          {positive ? '−' : '+'}
+        </text>
+        <text x={BATTERY - 18} y={80} text-anchor="end">
+          {`battery ${fixed(v.volts, 1)} V`}
+        </text>
+        <text x={271} y={32} text-anchor="middle">
+          {fuse}
+        </text>
+        <text x={197} y={32} text-anchor="middle">
+          switch
+        </text>
+        <text x={26} y={38}>
+          {ifRoom(wire, 140)}
+        </text>
+        <text x={26} y={64} class="dimension-text">
+          {`lost on the way ${fixed(drop!, 2)} V`}
+        </text>
+        <text x={26} y={82} class="dimension-text">
+          {`${fixed(load!, 2)} A`}
+        </text>
+        <text x={26} y={112} class="dimension-text">
+          {`at the coils ${fixed(left!, 2)} V`}
+        </text>
+      </g>
+      {Array.from({ length: v.coils }, (_, i) => (
+        <Coil
+          key={i}
+          y={FIRST + PITCH * i}
+          number={i + 1}
+          ampere={each}
+          ballast={v.ballast}
+          way={way}
+        />
+      ))}
+    </svg>
+  );
+}

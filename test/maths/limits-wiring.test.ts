@@ -1,0 +1,145 @@
+import { hoursAt, hoursByRule } from '../../calculators/maths/wiring/battery.ts';
+import { fuseFor } from '../../calculators/maths/wiring/fuse.ts';
+import { settledCurrent, voltsLeft } from '../../calculators/maths/wiring/supply.ts';
+import {
+  copperResistance,
+  greatestResistance,
+  smallestWire,
+  STANDARD_WIRES,
+  warmth,
+} from '../../calculators/maths/wiring/wire.ts';
+import { holdsTo, range } from './limits.ts';
+
+const supply = { volts: 12, coils: 3, ohms: 4, others: 0 };
+
+holdsTo([
+  {
+    of: ['temperature'],
+    run: warmth,
+    takes: [-60, 200],
+    refuses: [-60.1, 200.1, NaN],
+    says: range('The temperature of the wire', 'from -60 to 200 °C'),
+  },
+  {
+    of: ['length'],
+    run: (length) => copperResistance(length, 1, 20),
+    takes: [0, 1000],
+    refuses: [-0.1, 1001, NaN],
+    says: range('The length of wire', 'from 0 to 1000 m'),
+  },
+  {
+    of: ['length'],
+    run: (length) => greatestResistance(STANDARD_WIRES[0]!, length, 20),
+    takes: [0, 1000],
+    refuses: [-0.1, 1001, NaN],
+    says: range('The length of wire', 'from 0 to 1000 m'),
+  },
+  {
+    of: ['area'],
+    run: (area) => copperResistance(1, area, 20),
+    takes: [0.001, 1000],
+    refuses: [0, -1, 1001, NaN],
+    says: range('The cross-section of the wire', 'more than 0 and at most 1000 mm²'),
+  },
+  {
+    code: 'no-wire',
+    of: ['length', 'loss'],
+    run: (least) => smallestWire(({ bears }) => bears >= least),
+    takes: [0, 73],
+    refuses: [73.1],
+    says: /Even 16 mm² would lose more than you allow, or bear too little/,
+  },
+  {
+    of: ['current'],
+    run: (current) => fuseFor(current, 0.7),
+    takes: [0.001, 28],
+    refuses: [0, -1, 10_001, NaN],
+    says: range('The current through the fuse', 'more than 0 and at most 10000 A'),
+  },
+  {
+    code: 'no-fuse',
+    of: ['current', 'coils'],
+    run: (current) => fuseFor(current, 0.7),
+    takes: [28],
+    refuses: [28.1],
+    says: /A blade fuse of 40 A does not carry 28\.1 A for long/,
+  },
+  {
+    of: ['load'],
+    run: (load) => fuseFor(1, load),
+    takes: [0.1, 1],
+    refuses: [0, -0.1, 1.01, NaN],
+    says: range('The share of its rating that a fuse carries', 'more than 0 and at most 1'),
+  },
+  {
+    of: ['volts'],
+    run: (volts) => settledCurrent({ ...supply, volts }, 0.1),
+    takes: [0.001, 1000],
+    refuses: [0, -1, 1001, NaN],
+    says: range('The voltage', 'more than 0 and at most 1000 V'),
+  },
+  {
+    of: ['coils'],
+    run: (coils) => settledCurrent({ ...supply, coils }, 0.1),
+    takes: [0, 100],
+    refuses: [-1, 101, NaN],
+    says: range('The number of coils', 'from 0 to 100'),
+  },
+  {
+    of: ['ohms'],
+    run: (ohms) => settledCurrent({ ...supply, ohms }, 0.1),
+    takes: [0.001, 1000],
+    refuses: [0, -1, 1001, NaN],
+    says: range('The resistance of a coil and its ballast', 'more than 0 and at most 1000 ohm'),
+  },
+  {
+    of: ['others'],
+    run: (others) => settledCurrent({ ...supply, others }, 0.1),
+    takes: [0, 1000],
+    refuses: [-0.1, 1001, NaN],
+    says: range('The other current', 'from 0 to 1000 A'),
+  },
+  {
+    of: ['series'],
+    run: (series) => settledCurrent(supply, series),
+    takes: [0, 1000],
+    refuses: [-0.1, 1001, NaN],
+    says: range('The resistance of wire and contacts', 'from 0 to 1000 ohm'),
+  },
+  {
+    code: 'nothing-left',
+    of: ['current', 'others', 'length', 'contacts'],
+    run: (current) => voltsLeft(12, current, 2),
+    takes: [0, 5.99],
+    refuses: [6, 7, NaN],
+    says: /Wire and contacts of 2 ohm cannot carry .*: at 12 V no more than 6 A would flow/,
+  },
+  {
+    of: ['capacity'],
+    run: (capacity) => hoursAt(capacity, 1),
+    takes: [0.001, 10_000],
+    refuses: [0, -1, 10_001, NaN],
+    says: range('The capacity of the battery', 'more than 0 and at most 10000 Ah'),
+  },
+  {
+    of: ['current'],
+    run: (current) => hoursAt(9, current),
+    takes: [0.001, 10_000],
+    refuses: [0, -1, 10_001, NaN],
+    says: range('The current drawn', 'more than 0 and at most 10000 A'),
+  },
+  {
+    of: ['ratedHours'],
+    run: (rated) => hoursByRule(9, 1, rated, 1.2),
+    takes: [0.001, 1000],
+    refuses: [0, -1, 1001, NaN],
+    says: range('The hours for which the capacity is given', 'more than 0 and at most 1000 h'),
+  },
+  {
+    of: ['exponent'],
+    run: (exponent) => hoursByRule(9, 1, 10, exponent),
+    takes: [1, 2],
+    refuses: [0.99, 2.01, NaN],
+    says: range('The exponent of the rule', 'from 1 to 2'),
+  },
+]);

@@ -1,0 +1,131 @@
+import { evaluate, max, mean, min, type Unit } from 'mathjs';
+import { bestSet } from '../../calculators/maths/carburettor/jet-set.ts';
+import {
+  areaByFlow,
+  areaOfBore,
+  boreOfArea,
+  flowThrough,
+} from '../../calculators/maths/carburettor/orifice.ts';
+import type { OutsideCheck } from './types.ts';
+
+const topic = 'jet-set';
+
+/** Every choice of `count` of the places from `from` on. */
+function choices(places: number, count: number, from = 0): number[][] {
+  if (count === 0) return [[]];
+  const found: number[][] = [];
+  for (let first = from; first <= places - count; first += 1) {
+    for (const rest of choices(places, count - 1, first + 1)) found.push([first, ...rest]);
+  }
+  return found;
+}
+
+interface Tried {
+  readonly chosen: readonly number[];
+  readonly spread: number;
+}
+
+/** The set that spreads least, every one tried, the sums by mathjs. */
+function everyTried(bores: readonly number[], wanted: number): Tried {
+  const areas = bores.map((bore) => (Math.PI * bore ** 2) / 4);
+  const all = choices(areas.length, wanted).map((chosen): Tried => {
+    const those = chosen.map((place) => areas[place]!);
+    return { chosen, spread: (100 * (max(those) - min(those))) / Number(mean(those)) };
+  });
+  return all.reduce((best, each) => (each.spread < best.spread - 1e-9 ? each : best));
+}
+
+const bags: readonly (readonly [wanted: number, bores: readonly number[]])[] = [
+  [3, [1.1, 1.125, 1.08, 1.115, 1.105, 1.17, 1.09, 1.14]],
+  [2, [0.95, 1.2, 1.03, 0.98, 1.11, 1.07]],
+  [4, [1.05, 1.3, 0.9, 1.02, 1.18, 0.97, 1.25, 1.11, 1.4, 1.14, 0.88, 1.21]],
+  [6, [2.1, 1.95, 2.3, 2.05, 1.8, 2.2, 2.15, 1.9, 2.25, 2.0]],
+  [3, [1.2, 1.1, 1.2, 1.1, 1.1, 1.2]],
+];
+
+const setChecks = bags.flatMap(([wanted, bores]): OutsideCheck[] => {
+  const what = `${String(wanted)} of ${String(bores.length)} jets, ${bores.join(' ')} mm`;
+  const source = `Every one of the ${String(choices(bores.length, wanted).length)} sets tried, largest, smallest and mean by mathjs 15.2.0`;
+  const found = () => bestSet(bores.map(areaOfBore), wanted);
+  return [
+    {
+      topic,
+      what: `least spread of area of ${what}`,
+      source,
+      kind: 'library',
+      unit: '%',
+      expected: () => everyTried(bores, wanted).spread,
+      ours: () => found().spread,
+      tolerance: 1e-9,
+    },
+    ...Array.from({ length: wanted }, (_, i): OutsideCheck => ({
+      topic,
+      what: `jet ${String(i + 1)} of the best set of ${what}`,
+      source,
+      kind: 'library',
+      unit: 'number',
+      expected: () => everyTried(bores, wanted).chosen[i]! + 1,
+      ours: () => found().chosen[i]! + 1,
+      tolerance: 0,
+    })),
+  ];
+});
+
+const BOOK =
+  'A. K. Choudhary and O. Prakash, Fluid Mechanics, 2nd edition, S. K. Kataria & Sons, New Delhi, 2009, chapter 6 (Orifices)';
+
+export const checks: readonly OutsideCheck[] = [
+  ...setChecks,
+  {
+    topic,
+    what: 'flow of an orifice of 20 mm under 1 m of water, coefficient 0.611',
+    source: `${BOOK}, example 6.7: 0.85 litres a second are measured, and the coefficient comes to 0.611`,
+    kind: 'published',
+    unit: 'cc/s',
+    expected: 850,
+    ours: () => flowThrough(areaOfBore(20), { head: 1000, coefficient: 0.611 }),
+    tolerance: 0.7,
+    why: 'three digits of the coefficient; the book has 9.81 m/s²',
+  },
+  {
+    topic,
+    what: 'bore of the orifice that fills 1 m of a tank 1.5 m wide in 25 s under 10 m, coefficient 0.643',
+    source: `${BOOK}, example 6.8: the orifice has 10 cm, and the coefficient comes to 0.643`,
+    kind: 'published',
+    unit: 'mm',
+    expected: 100,
+    ours: () => {
+      const volume = (Math.PI / 4) * 150 ** 2 * 100;
+      return boreOfArea(areaByFlow(volume, 25, { head: 10_000, coefficient: 0.643 }));
+    },
+    tolerance: 0.06,
+    why: 'three digits of the coefficient; the book has 9.81 m/s²',
+  },
+  {
+    topic,
+    what: 'flow of a jet of 1.1 mm under 300 mm, coefficient 0.7',
+    source: 'mathjs 15.2.0 with units: 0.7 × area × the root of 2 × 9.80665 m/s² × head',
+    kind: 'library',
+    unit: 'cc/s',
+    expected: () =>
+      (evaluate('0.7 * pi / 4 * (1.1 mm)^2 * sqrt(2 * 9.80665 m/s^2 * 300 mm)') as Unit).toNumber(
+        'cm^3/s',
+      ),
+    ours: () => flowThrough(areaOfBore(1.1), { head: 300, coefficient: 0.7 }),
+    tolerance: 1e-9,
+  },
+  {
+    topic,
+    what: 'time that a jet of half the area takes for the same volume',
+    source: 'By hand: the flow goes with the area, so twice the 62 s',
+    kind: 'hand-worked',
+    unit: 's',
+    expected: 124,
+    ours: () => {
+      const bench = { head: 250, coefficient: 0.7 };
+      const area = areaByFlow(100, 62, bench) / 2;
+      return 100 / flowThrough(area, bench);
+    },
+    tolerance: 1e-9,
+  },
+];
