@@ -1,5 +1,6 @@
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import type { Field, FigureField } from '../../calculators/frame/fields.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { fieldId, FieldNotes } from './FieldNotes.tsx';
 import type { FieldHandlers } from './Fields.tsx';
@@ -42,7 +43,7 @@ export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props
     <div class="field-rows">
       {heads.map((field) => (
         <p class="field-help" id={helpOf(field)} key={field.key}>
-          <b>{field.spec.inRow.heading}:</b> {field.spec.help}
+          <b>{field.spec.inRow.heading}:</b> {proseIn(field.spec.help, lengths)}
         </p>
       ))}
       <div class="field-line field-heads" aria-hidden="true">
@@ -97,7 +98,7 @@ export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props
         spec.measure === undefined ? null : (
           <details class="field-measure" key={key}>
             <summary>How to measure it</summary>
-            <p>{spec.measure}</p>
+            <p>{proseIn(spec.measure, lengths)}</p>
           </details>
         ),
       )}

@@ -39,5 +39,7 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['ring gap', 'end gap', 'ring end gap'],
   ['rebore', 'oversize', 'oversize piston'],
   ['ovality', 'out of round', 'oval bore'],
+  ['hole pattern', 'bolt pattern', 'hole spacing', 'hole centres', 'screw holes'],
+  ['gasket template', 'cut a gasket', 'make a gasket', 'gasket pattern', 'paper gasket'],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];
