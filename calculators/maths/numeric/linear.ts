@@ -124,7 +124,7 @@ export function leverage(row: readonly number[], inverse: Rows): number {
 }
 
 /** Steps after which a fit that has not settled is left where it is. */
-const MOST_STEPS = 200;
+const MOST_STEPS = 60;
 /** A step below this share of the size of the figures changes nothing. */
 const SETTLED = 1e-13;
 

@@ -371,7 +371,7 @@ function unfolded(net: Net, start: readonly Place[]): Laid {
 
 /** A misfit beyond which the start may be to blame rather than a reading, mm. */
 const DOUBTFUL = 0.5;
-const MORE_STARTS = 6;
+const MORE_STARTS = 3;
 
 /** The places that fit best of all that some starts lead to. */
 function bestPlaces(holes: number, net: Net): Laid {
