@@ -517,7 +517,8 @@ describe('a part with its hole pattern', () => {
     { 'bulge-1': '4', 'bulge-3': '-3' },
     { about: 'hole', 'centre-hole': '5', 'circle-holes': '1 2 3 4' },
     { holes: '4', distances: '6', outline: 'none' },
-  ].map((texts) => {
+  ].map((given) => {
+    const texts = given as Record<string, string>;
     const calculator = calculators.find(({ slug }) => slug === 'hole-pattern')!;
     const { results, values } = evaluate(calculator, texts, { lengths: 'mm' });
     const sheet = picture('hole-pattern', texts)[0]!;
