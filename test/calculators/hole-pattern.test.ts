@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { fromQuery, fromTexts, originsIn } from '../../calculators/frame/address.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
@@ -70,14 +69,12 @@ describe('a plate copied by caliper', () => {
   });
 
   it('goes on to the layout of a plate, which has the same places', () => {
-    const [link] = holePattern.onward!(state.values as never);
+    const [link] = holePattern.onwards!(state.values as never, state.results as never);
     expect(link!.slug).toBe('plate-layout');
-    const query = fromTexts(link!.texts, state);
-    expect(query).not.toContain('example');
     const there = evaluate(
       plateLayout,
-      { ...fromQuery(query), outside: '92', bore: '20', slots: '0' },
-      { ...reading, origins: originsIn(query) },
+      { ...link!.query, outside: '92', bore: '20', slots: '0' },
+      reading,
     );
     expect(there.problems).toEqual([]);
     expect(there.values.sets).toBe(3);
@@ -97,13 +94,13 @@ describe('a plate copied by caliper', () => {
 
   it('makes nobody answer for the example’s figures there', () => {
     const untouched = evaluate(holePattern, { about: 'circle' }, reading);
-    const [link] = holePattern.onward!(untouched.values as never);
-    expect(fromTexts(link!.texts, untouched)).toMatch(/&example=all$/);
+    const [link] = holePattern.onwards!(untouched.values as never, untouched.results as never);
+    for (const key of Object.keys(holePattern.inputs)) expect(link!.from).toContain(key);
   });
 
   it('offers no plate where the holes make no such sets, and says so', () => {
     const other = stateOf({ ...texts, sets: '4' });
-    expect(holePattern.onward!(other.values as never)).toEqual([]);
+    expect(holePattern.onwards!(other.values as never, other.results as never)).toEqual([]);
     expect(remarksOf(holePattern, other).join()).toContain('do not make 4 like sets');
     expect(remarksOf(holePattern, state).join()).toContain('3 like sets of 2');
   });

@@ -41,6 +41,7 @@ export function onwards(v: Values): readonly Onward[] {
       words: 'Lay out a breaker plate with these places',
       query: Object.fromEntries([
         ['sets', String(v.sets)],
+        ...(v.sets > 1 ? [['turning', 'anticlockwise']] : []),
         ['start', `${figure(wrapped(directions[0]!))}deg`],
         ...numbered('spacing', 'deg', spacing, 2),
         ...(v.outline === 'round' && v.outside >= 20 && v.outside <= 400
