@@ -35,6 +35,7 @@ const ATTEMPTS = 500;
 const TRIALS = 400;
 /** Those that integrate or lay out a whole plate take longer. */
 const FEWER_TRIALS: Readonly<Record<string, number>> = {
+  'hole-pattern': 60,
   'plate-layout': 120,
   'port-timing': 120,
   'squish-velocity': 120,
@@ -56,6 +57,7 @@ const kinks: Readonly<Record<string, string>> = {
   'firing-order primary': 'length of a polygon that closes, an amount without its sign',
   'firing-order primary-left': 'length of a polygon that closes, an amount without its sign',
   'firing-order secondary': 'length of a polygon that closes, an amount without its sign',
+  'hole-pattern least-metal': 'of the thinnest place, whichever that is',
   'needle-and-clip equal-at': 'not above full throttle',
   'piston-clearance ovality': 'an amount without its sign, of whichever height is the worst',
   'piston-clearance taper': 'between the widest and the narrowest, whichever they are',
