@@ -35,7 +35,7 @@ const ATTEMPTS = 500;
 const TRIALS = 400;
 /** Those that integrate or lay out a whole plate take longer. */
 const FEWER_TRIALS: Readonly<Record<string, number>> = {
-  'hole-pattern': 60,
+  'hole-pattern': 120,
   'plate-layout': 120,
   'port-timing': 120,
   'squish-velocity': 120,
