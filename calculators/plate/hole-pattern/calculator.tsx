@@ -28,6 +28,7 @@ export default defineCalculator({
   ],
   inputs,
   folded,
+  inHand: ['distances', 'distance'],
   results,
   restsOn,
   tables: {
