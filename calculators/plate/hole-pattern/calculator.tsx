@@ -28,7 +28,7 @@ export default defineCalculator({
   ],
   inputs,
   folded,
-  inHand: ['distances', 'distance'],
+  inHand: ['distances', 'a', 'b', 'distance'],
   results,
   restsOn,
   tables: {
