@@ -3,7 +3,8 @@ import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
 import { pathOf } from './paths.ts';
-import type { Drawing, Layer } from './shapes.ts';
+import type { Drawing, Layer, Shape } from './shapes.ts';
+import { tilesOf, type Size } from './tiles.ts';
 import { CAPITAL } from './to-svg.ts';
 
 /** Sheets of paper, mm, upright. A4: ISO 216. Letter: 8.5 × 11 in (ANSI/ASME Y14.1, size A). */
@@ -59,35 +60,31 @@ export function assertFits(
   );
 }
 
-/**
- * Drawings at true scale as a PDF, one a page. The library is fetched only when a file is wanted.
- * The same drawings always give the same bytes: the dates inside are fixed.
- *
- * @throws MathsError `too-large-for-paper`.
- */
-export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise<Uint8Array> {
-  drawings.forEach((drawing) => {
-    assertFits(drawing, paper);
-  });
-  const { PDFDocument, StandardFonts, degrees, grayscale } = await import('pdf-lib');
+type Library = typeof import('pdf-lib');
+
+/** A document that says who made it, and draws shapes. The dates inside are fixed. */
+async function started(library: Library, title: string) {
+  const { PDFDocument, StandardFonts, degrees, grayscale } = library;
   const document = await PDFDocument.create();
   const never = new Date(0);
-  document.setTitle(drawings[0]?.title ?? '');
+  document.setTitle(title);
   document.setAuthor(SITE_NAME);
   document.setCreator(SITE_NAME);
   document.setProducer(SITE_NAME);
   document.setCreationDate(never);
   document.setModificationDate(never);
   const font = await document.embedFont(StandardFonts.Helvetica);
-  for (const drawing of drawings) {
-    const upright = placing(drawing, paper) === 'upright';
-    const { width: short, height: long } = papers[paper];
-    const [width, height] = upright ? [short, long] : [long, short];
-    const page = document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
-    /** Where the drawing's own zero lies on the sheet, mm from its lower left corner. */
-    const x0 = (width - drawing.width) / 2 - drawing.left;
-    const y0 = (height - drawing.height) / 2 - drawing.bottom;
-    for (const shape of drawing.shapes) {
+  const addPage = ({ width, height }: Size) =>
+    document.addPage([width * POINTS_PER_MM, height * POINTS_PER_MM]);
+
+  /** Draws shapes with their own zero at `x0`, `y0`, mm from the lower left corner of the sheet. */
+  const draw = (
+    page: ReturnType<typeof addPage>,
+    shapes: readonly Shape[],
+    x0: number,
+    y0: number,
+  ): void => {
+    for (const shape of shapes) {
       if (shape.kind === 'text') {
         const size = shape.height / CAPITAL;
         const long = font.widthOfTextAtSize(shape.text, size);
@@ -112,6 +109,68 @@ export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise
         ...(dash === undefined ? {} : { borderDashArray: dash }),
       });
     }
+  };
+  return { document, addPage, draw };
+}
+
+/**
+ * Drawings at true scale as a PDF, one a page. The library is fetched only when a file is wanted.
+ * The same drawings always give the same bytes: the dates inside are fixed.
+ *
+ * @throws MathsError `too-large-for-paper`.
+ */
+export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise<Uint8Array> {
+  drawings.forEach((drawing) => {
+    assertFits(drawing, paper);
+  });
+  const { document, addPage, draw } = await started(
+    await import('pdf-lib'),
+    drawings[0]?.title ?? '',
+  );
+  for (const drawing of drawings) {
+    const { width: short, height: long } = papers[paper];
+    const sheet =
+      placing(drawing, paper) === 'upright'
+        ? { width: short, height: long }
+        : { width: long, height: short };
+    const x0 = (sheet.width - drawing.width) / 2 - drawing.left;
+    const y0 = (sheet.height - drawing.height) / 2 - drawing.bottom;
+    draw(addPage(sheet), drawing.shapes, x0, y0);
+  }
+  return document.save();
+}
+
+/**
+ * A drawing at true scale on as many sheets as it takes, to be joined: each with its own bars that
+ * prove the scale, and with crosses where it lies over its neighbours.
+ *
+ * @param drawing With its bars: goes on one sheet where there is room.
+ * @param bare The same without them, for several.
+ */
+export async function toTiledPdf(
+  drawing: Drawing,
+  bare: Drawing,
+  paper: Paper,
+): Promise<Uint8Array> {
+  if (placing(drawing, paper) !== undefined) return toPdf([drawing], paper);
+  const library = await import('pdf-lib');
+  const { clip, endPath, popGraphicsState, pushGraphicsState, rectangle } = library;
+  const { document, addPage, draw } = await started(library, drawing.title);
+  const { width: short, height: long } = papers[paper];
+  const plan = tilesOf(bare, { width: short, height: long }, MARGIN);
+  for (const tile of plan.tiles) {
+    const page = addPage(plan.sheet);
+    draw(page, tile.frame, 0, 0);
+    const corner = [tile.x, tile.y, plan.window.width, plan.window.height];
+    const [x, y, width, height] = corner.map((mm) => mm * POINTS_PER_MM) as [
+      number,
+      number,
+      number,
+      number,
+    ];
+    page.pushOperators(pushGraphicsState(), rectangle(x, y, width, height), clip(), endPath());
+    draw(page, [...bare.shapes, ...plan.joins], tile.x - tile.left, tile.y - tile.bottom);
+    page.pushOperators(popGraphicsState());
   }
   return document.save();
 }

@@ -3,7 +3,8 @@ import { cutText, LONGEST, plainText, type Field } from './fields.ts';
 import { numberAndUnit, withoutMarks } from './parse.ts';
 import { isHomeUnit } from './typed-units.ts';
 import { isExample } from './whose.ts';
-import { units } from './units.ts';
+import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './readings.ts';
+import { units, type UnitName } from './units.ts';
 
 /**
  * The key that names those figures of an address which nobody gave, so that a link makes nobody
@@ -86,9 +87,17 @@ function valueText(field: Field): string {
 export function addressText(field: Field): string {
   if (field.heldOver) return valueText(field);
   if (field.kind !== 'figure') return withoutMarks(field.text);
-  const pieces = numberAndUnit(field.text);
-  if (!pieces || !isHomeUnit(pieces.unit, field.spec.unit)) return withoutMarks(field.text).trim();
-  return `${pieces.number}${units[field.spec.unit].token}`;
+  const { unit } = field.spec;
+  const several = field.readings && inOneUnit(readingParts(field.text) ?? []);
+  if (several) return several.map((one) => oneText(one, unit)).join(BETWEEN);
+  return oneText(field.problem === undefined ? withoutEnd(field.text) : field.text, unit);
+}
+
+/** A bare figure with its home unit. */
+function oneText(text: string, unit: UnitName): string {
+  const pieces = numberAndUnit(text);
+  if (!pieces || !isHomeUnit(pieces.unit, unit)) return withoutMarks(text).trim();
+  return `${pieces.number}${units[unit].token}`;
 }
 
 const encode = (text: string): string =>

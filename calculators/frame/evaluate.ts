@@ -1,10 +1,12 @@
 import { MathsError } from '../maths/numeric/errors.ts';
+import { repeatedReadings } from '../maths/numeric/repeated-readings.ts';
 import {
   choiceField,
   figureField,
   listField,
   type Field,
   type FieldSpec,
+  type FigureField,
   type Given,
   type Held,
   type Reading,
@@ -23,6 +25,7 @@ import {
   type Origin,
   type ResultSpec,
   type ResultValue,
+  type SeriesInput,
 } from './types.ts';
 import type { LengthDisplay } from './units.ts';
 
@@ -122,6 +125,12 @@ interface Gathered {
 const offered = (value: number, { min, max }: FieldSpec): number =>
   Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : min;
 
+const rowOf = ({ label, first = 1 }: SeriesInput, of: string, i: number) => ({
+  of,
+  index: i + first,
+  heading: label,
+});
+
 function gatherInput(
   key: string,
   input: Input,
@@ -158,35 +167,42 @@ function gatherInput(
     return;
   }
 
-  const noteError = (members: readonly number[] | undefined): void => {
-    const nothing = members ? members.length === 0 : values[key] === undefined;
+  /** The ± of a reading: the instrument's own, joined by that of the spread of several. */
+  const noteError = (of: readonly FigureField[], inSeries: boolean): void => {
+    const there = of.filter(({ value }) => value !== undefined);
     const ofError = errorKey(key);
-    if (input.error === undefined || !applies || (nothing && texts[ofError] === undefined)) return;
+    if (input.error === undefined || !applies) return;
+    if (there.length === 0 && texts[ofError] === undefined) return;
     const spec = errorSpec(input);
     const field = figureField(ofError, spec, given(ofError), input.error, options);
     errorFields.push(field);
-    const error = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
-    if (!(error > 0) || nothing) return;
-    if (members) members.forEach((_, index) => measured.push({ key, index, error }));
-    else measured.push({ key, error });
+    const own = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
+    of.forEach(({ value, readings }, index) => {
+      const error = Math.hypot(own, readings ? repeatedReadings(readings).ofMean : 0);
+      if (error > 0 && value !== undefined) {
+        measured.push({ key, error, ...(inSeries ? { index } : {}) });
+      }
+    });
   };
 
   if (input.kind === 'series') {
     const count = Math.max(0, Math.min(input.most, Math.floor(input.count(values)) || 0));
     const members = seriesKeys(key, count, input.first).map((member, i) => {
-      const spec = { ...input, label: input.member(i + 1, values) };
+      const row = input.row === undefined ? {} : { inRow: rowOf(input, input.row, i) };
+      const spec = { ...input, label: input.member(i + 1, values), ...row };
       const fallback = offered(input.default(i + 1, values), input);
-      return take(member, (from) => figureField(member, spec, from, fallback, options)).value!;
+      return take(member, (from) => figureField(member, spec, from, fallback, options));
     });
-    values[key] = members;
-    noteError(members);
+    values[key] = members.map(({ value }) => value!);
+    noteError(members, true);
     return;
   }
 
   const spec = input.kind === 'optional' ? { ...input, optional: true } : input;
   const fallback = input.kind === 'optional' ? undefined : input.default;
-  values[key] = take(key, (from) => figureField(key, spec, from, fallback, options)).value;
-  noteError(undefined);
+  const field = take(key, (from) => figureField(key, spec, from, fallback, options));
+  values[key] = field.value;
+  noteError([field], false);
 }
 
 /** Replaces what is not a finite number by a sentence, so that no NaN reaches the page. */

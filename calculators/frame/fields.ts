@@ -4,6 +4,8 @@ import { edgeIn, withUnit } from './format.ts';
 import { IMPLIED, parse, quote } from './parse.ts';
 import { proseIn } from './prose.ts';
 import type { Sums } from './sums.ts';
+import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
+import { MOST_READINGS, repeatedReadings } from '../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
 import { quantityNouns, units, type LengthDisplay } from './units.ts';
 
@@ -21,11 +23,14 @@ export type FieldSpec = Pick<
   | 'whole'
   | 'step'
   | 'assumed'
+  | 'error'
 > & {
   readonly optional?: boolean;
   readonly list?: number;
   /** Whether it is the ± of another field. */
   readonly isError?: boolean;
+  /** The row it stands in with others, and its own heading there. */
+  readonly inRow?: { readonly of: string; readonly index: number; readonly heading: string };
 };
 
 interface FieldBase {
@@ -52,6 +57,8 @@ export interface FigureField extends FieldBase {
   readonly kind: 'figure';
   readonly spec: FieldSpec;
   readonly value: number | undefined;
+  /** The readings whose mean the value is, in the home unit, where several were given. */
+  readonly readings?: readonly number[];
 }
 
 export interface ListField extends FieldBase {
@@ -126,7 +133,12 @@ export interface Given {
 }
 
 type Read<T> =
-  | { readonly kind: 'value'; readonly value: T; readonly problem?: string }
+  | {
+      readonly kind: 'value';
+      readonly value: T;
+      readonly problem?: string;
+      readonly readings?: readonly number[];
+    }
   | { readonly kind: 'bad'; readonly sentence: string };
 
 const bad = (sentence: string): Read<never> => ({ kind: 'bad', sentence });
@@ -145,6 +157,7 @@ export function stand<T>(
   heldOver: boolean;
   unread: boolean;
   problem?: string;
+  readings?: readonly number[];
 } {
   const still = { heldOver: false, unread: false };
   if (text === undefined) {
@@ -159,18 +172,49 @@ export function stand<T>(
   return { ...waiting, heldOver: held !== undefined, problem: found.sentence };
 }
 
-const without = <T>({ value, problem }: { value: T; problem?: string }) =>
-  problem === undefined ? { value } : { value, problem };
+const without = <T>({ value, problem, readings }: Extract<Read<T>, { kind: 'value' }>) => ({
+  value,
+  ...(problem === undefined ? {} : { problem }),
+  ...(readings === undefined ? {} : { readings }),
+});
+
+/** Reads several readings of one quantity: their mean counts, and their spread. */
+function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Reading): Read<number> {
+  const { label } = spec;
+  if (spec.error === undefined) {
+    return bad(
+      `${capital(label)} takes one figure, and ${typed.length} were typed. Type the one that counts.`,
+    );
+  }
+  if (typed.length > MOST_READINGS) {
+    return bad(
+      `${capital(label)} takes at most ${MOST_READINGS} readings; ${typed.length} were typed. Leave some out, or type their mean.`,
+    );
+  }
+  const parts = inOneUnit(typed);
+  if (!parts) {
+    return bad(
+      `Some readings of ${label.charAt(0).toLowerCase()}${label.slice(1)} have units and others none. Type the unit after each.`,
+    );
+  }
+  const readings: number[] = [];
+  let problem: string | undefined;
+  for (const part of parts) {
+    const one = readOne(spec, part, reading);
+    if (one.kind === 'bad') return one;
+    readings.push(one.value!);
+    problem ??= one.problem;
+  }
+  const value = repeatedReadings(readings).mean;
+  return { kind: 'value', value, readings, ...(problem === undefined ? {} : { problem }) };
+}
 
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
 export const IN_OR_THOU = ' in or thou';
 
 /** Reads one figure. */
-function readOne(
-  spec: FieldSpec,
-  typed: string,
-  { lengths, sums }: Reading,
-): Read<number | undefined> {
+function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number | undefined> {
+  const { lengths, sums } = reading;
   if (typed.trim() === '') {
     if (spec.optional) return { kind: 'value', value: undefined };
     return bad(
@@ -178,13 +222,15 @@ function readOne(
     );
   }
   if (typed.length > LONGEST) return bad(tooLong(spec.label));
+  const several = readingParts(typed);
+  if (several) return readRepeated(spec, several, reading);
   const [bare, implied] = typed.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const parsed = parse(typed, spec.unit, () => exampleWords(spec, lengths), sums);
+  const parsed = parse(withoutEnd(typed), spec.unit, () => exampleWords(spec, lengths), sums);
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);
   return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };

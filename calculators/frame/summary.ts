@@ -60,7 +60,9 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
     return { label, text: field.value.map((v) => showIn(v, shown, step)).join(', ') };
   }
   if (field.value === undefined) return undefined;
-  return { label, text: showIn(field.value, shown, step) };
+  const text = showIn(field.value, shown, step);
+  const count = field.readings?.length;
+  return { label, text: count === undefined ? text : `${text} (mean of ${count} readings)` };
 }
 
 /** Inputs, as lines for people; none for one that has no figure yet. */

@@ -52,6 +52,11 @@ export interface SeriesInput extends Omit<NumberInput, 'kind' | 'default'> {
   /** First index in the keys; 1 unless given. */
   readonly first?: number;
   readonly default: (index: number, values: AnyValues) => number;
+  /**
+   * Neighbours with the same word here stand side by side in one row for each index, headed by the
+   * word and its number: “Distance 3”, from hole, to hole, how far.
+   */
+  readonly row?: string;
   /** Label of one member; index counts from 1. */
   readonly member: (index: number, values: AnyValues) => string;
 }

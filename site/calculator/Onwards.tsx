@@ -24,6 +24,7 @@ function addressOf({ slug, query, from }: Onward, { fields }: Evaluation): strin
 export function Onwards({ calculator, evaluation }: Props) {
   if (!calculator.onwards || !evaluation.computed) return null;
   const ways = calculator.onwards(evaluation.values as never, evaluation.results as never);
+  if (ways.length === 0) return null;
   return (
     <ul class="onwards">
       {ways.map((way) => (

@@ -3,9 +3,9 @@ import type { Field } from '../../calculators/frame/fields.ts';
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
 
 /** Ids of what describes a field: its help always, its mark and its problem when it has one. */
-export function describedBy(id: string, field: Field, mark?: string): string {
+export function describedBy(id: string, field: Field, mark?: string, help = `${id}-help`): string {
   const marked = mark === undefined ? '' : ` ${id}-mark`;
-  return `${id}-help${marked}${field.problem === undefined ? '' : ` ${id}-problem`}`;
+  return `${help}${marked}${field.problem === undefined ? '' : ` ${id}-problem`}`;
 }
 
 /** Says beside a field's name whose its figure is. */

@@ -2,6 +2,7 @@ import type { Field } from '../../calculators/frame/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { memo } from '../../calculators/picture/memo.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
+import { FieldRows, inRows } from './FieldRows.tsx';
 import { FigureInput } from './FigureInput.tsx';
 import { Group } from './Group.tsx';
 import { ListInput } from './ListInput.tsx';
@@ -55,9 +56,13 @@ const OneField = memo(FieldOfAnyKind, 3);
 export function Fields({ fields, ...handlers }: Props) {
   return (
     <>
-      {fields.map((field) => (
-        <OneField key={field.key} field={field} {...handlers} />
-      ))}
+      {inRows(fields).map((part) =>
+        Array.isArray(part) ? (
+          <FieldRows key={part[0]!.key} fields={part} markOf={markOf} {...handlers} />
+        ) : (
+          <OneField key={part.key} field={part} {...handlers} />
+        ),
+      )}
     </>
   );
 }

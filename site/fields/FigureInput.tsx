@@ -1,7 +1,9 @@
+import type { TargetedMouseEvent } from 'preact';
 import { useState } from 'preact/hooks';
 import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
+import { BETWEEN, withoutEnd } from '../../calculators/frame/readings.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
@@ -24,13 +26,14 @@ interface Draft {
   readonly lengths: LengthDisplay;
 }
 
-export function FigureInput({ field, lengths, idPrefix, mark, onText, onCommit }: Props) {
+type Typing = Pick<Props, 'field' | 'lengths' | 'onText'>;
+
+/** What is typed into a figure's box, and its steps up and down. */
+function useTyping({ field, lengths, onText }: Typing) {
   const [draft, setDraft] = useState<Draft>();
   const { key, spec } = field;
-  const id = fieldId(idPrefix, key);
   const shown = fieldUnit(spec, lengths);
   const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
-
   const type = (typed: string): void => {
     const kept = textToKeep(typed, field, lengths);
     setDraft({ typed, kept, lengths });
@@ -44,6 +47,43 @@ export function FigureInput({ field, lengths, idPrefix, mark, onText, onCommit }
     const high = edgeIn(spec.max, shown, -1, spec.step);
     type(plainText(Math.min(high, Math.max(low, next))));
   };
+  return { text: live ? live.typed : textInField(field, lengths), type, step };
+}
+
+interface AgainProps {
+  readonly field: FigureField;
+  readonly name: string;
+  readonly typing: ReturnType<typeof useTyping>;
+}
+
+/** Makes room for one more reading of the same quantity: a phone's keys for figures have no semicolon. */
+function Again({ field, name, typing }: AgainProps) {
+  if (field.spec.error === undefined) return null;
+  const more = (event: TargetedMouseEvent<HTMLButtonElement>): void => {
+    const box = event.currentTarget.parentElement?.querySelector('input');
+    // The example's figure is no reading: it gives way to the reader's first.
+    if (field.origin === 'example') box?.select();
+    else typing.type(`${withoutEnd(typing.text)}${BETWEEN} `);
+    box?.focus();
+  };
+  return (
+    <button type="button" class="again" aria-label={`Another reading of ${name}`} onClick={more}>
+      again
+    </button>
+  );
+}
+
+interface BoxProps extends Props {
+  /** Id of the help that describes it, where that is not its own. */
+  readonly help?: string | undefined;
+  readonly typing: ReturnType<typeof useTyping>;
+}
+
+/** The box itself. */
+function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: BoxProps) {
+  const { key } = field;
+  const id = fieldId(idPrefix, key);
+  const { text, type, step } = typing;
   const keys = (event: KeyboardEvent): void => {
     if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
@@ -55,6 +95,52 @@ export function FigureInput({ field, lengths, idPrefix, mark, onText, onCommit }
       onCommit();
     }
   };
+  return (
+    <input
+      id={id}
+      name={key}
+      type="text"
+      inputMode="decimal"
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck={false}
+      value={text}
+      aria-invalid={field.problem === undefined ? undefined : 'true'}
+      aria-describedby={describedBy(id, field, mark, help)}
+      onInput={(event) => type(event.currentTarget.value)}
+      onChange={onCommit}
+      onKeyDown={keys}
+    />
+  );
+}
+
+/** A box in a row of others: its name and help stand once above them all. */
+export function FigureInRow(props: Omit<BoxProps, 'typing'>) {
+  const { field, mark, idPrefix } = props;
+  const id = fieldId(idPrefix, field.key);
+  const typing = useTyping(props);
+  return (
+    <span class={`field-box${field.spec.whole ? ' field-short' : ''}`}>
+      <label class="spoken" for={id}>
+        {field.spec.label}
+      </label>
+      <FigureBox {...props} typing={typing} />
+      {mark === undefined ? null : (
+        <span class="spoken">
+          <Mark id={id} mark={mark} />
+        </span>
+      )}
+    </span>
+  );
+}
+
+export function FigureInput(props: Props) {
+  const { field, lengths, idPrefix, mark } = props;
+  const { key, spec } = field;
+  const id = fieldId(idPrefix, key);
+  const shown = fieldUnit(spec, lengths);
+  const typing = useTyping(props);
+  const { step } = typing;
   const name = inSentence(spec.label);
   /** A press leaves the focus, and a phone's keyboard, where they are. */
   const holdFocus = (event: MouseEvent): void => event.preventDefault();
@@ -76,22 +162,9 @@ export function FigureInput({ field, lengths, idPrefix, mark, onText, onCommit }
           −
         </button>
         <span class="field-box">
-          <input
-            id={id}
-            name={key}
-            type="text"
-            inputMode="decimal"
-            autocomplete="off"
-            autocapitalize="off"
-            spellcheck={false}
-            value={live ? live.typed : textInField(field, lengths)}
-            aria-invalid={field.problem === undefined ? undefined : 'true'}
-            aria-describedby={describedBy(id, field, mark)}
-            onInput={(event) => type(event.currentTarget.value)}
-            onChange={onCommit}
-            onKeyDown={keys}
-          />
+          <FigureBox {...props} typing={typing} />
           {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
+          <Again field={field} name={name} typing={typing} />
         </span>
         <button
           type="button"

@@ -27,6 +27,10 @@ export function Errors({ fields, ...handlers }: Props) {
         Each ± below is carried through to the results: readings are taken as independent and
         combined as the root of the sum of their squares.
       </p>
+      <p>
+        Read it more than once where you can. “again” in a box makes room for one more reading,
+        after a semicolon: the mean of all counts, and their spread is joined to the ± given here.
+      </p>
       {shown ? (
         <Fields fields={fields} {...handlers} />
       ) : (

@@ -6,11 +6,19 @@ import {
   type ListField,
 } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { inputDigits, showIn } from '../../calculators/frame/format.ts';
+import { fixed, inputDigits, showIn, shownUnit, withUnit } from '../../calculators/frame/format.ts';
+import { BETWEEN, inOneUnit, readingParts } from '../../calculators/frame/readings.ts';
+import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readings.ts';
+import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { IMPLIED, numberAndUnit, parse, withoutMarks } from '../../calculators/frame/parse.ts';
 import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
 import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
-import { units, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+import {
+  toShown,
+  units,
+  type LengthDisplay,
+  type UnitName,
+} from '../../calculators/frame/units.ts';
 
 /** A label within a sentence. */
 export const inSentence = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
@@ -52,8 +60,15 @@ function textIn(
  * digits as an input has; one typed in a unit of its own (18 thou) stays as it was typed.
  */
 export function textInField(field: FigureField, lengths: LengthDisplay): string {
+  const shown = fieldUnit(field.spec, lengths);
+  const several = field.readings && inOneUnit(readingParts(field.text) ?? []);
+  if (several) {
+    return several
+      .map((part, i) => textIn(part, field.readings![i], field.spec, shown))
+      .join(`${BETWEEN} `);
+  }
   const read = field.problem === undefined ? field.value : undefined;
-  return textIn(field.text, read, field.spec, fieldUnit(field.spec, lengths));
+  return textIn(field.text, read, field.spec, shown);
 }
 
 /** The same for several figures in one field. */
@@ -81,6 +96,13 @@ export function textToKeep(
 ): string {
   const shown = fieldUnit(spec, lengths);
   if (shown === spec.unit) return typed;
+  const several = readingParts(typed);
+  if (several) {
+    const parts = inOneUnit(several);
+    return parts
+      ? parts.map((part) => textToKeep(part, { spec }, lengths)).join(`${BETWEEN} `)
+      : typed;
+  }
   const pieces = numberAndUnit(typed);
   if (pieces?.unit !== '') {
     if (!looksLikeSum(typed) || isFigure(typed, spec) || sumWithUnit(typed)) return typed;
@@ -104,6 +126,7 @@ export function listToKeep(typed: string, field: ListField, lengths: LengthDispl
 /** How a text with a unit, a comma or a fraction was read: “= 2.21 mm”. */
 export function readAs(field: FigureField, lengths: LengthDisplay): string | undefined {
   if (field.problem !== undefined || field.value === undefined) return undefined;
+  if (field.readings) return readAsMean(field.readings, field.spec.unit, lengths);
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
   if (!pieces) return `= ${showIn(field.value, unit)}`;
@@ -115,3 +138,22 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   }
   return home && !/[,/⁄¼-¾⅐-⅞]/u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
 }
+
+/** What several readings say together: their mean, their range, and how sure it is. */
+function readAsMean(readings: readonly number[], unit: UnitName, lengths: LengthDisplay): string {
+  const { count, mean, lowest, highest, standardError, ofMean, ofOne } = repeatedReadings(readings);
+  if (!(ofMean > 0)) {
+    return `Mean of ${count} readings, all alike: ${showIn(mean, shownUnit([mean], unit, lengths))}. No spread is added to the ± of the instrument.`;
+  }
+  const shown = shownUnit([mean, highest], unit, lengths);
+  const plus = (of: number): string => showSpread(of, shown);
+  return (
+    `Mean of ${count} readings: ${showIn(mean, shown)}, from ${inputDigits(lowest, shown).replace('-', '−')} to ${showIn(highest, shown)}. ` +
+    `Standard error ${plus(standardError)}: by Student’s t good to ± ${plus(ofMean)}, where one reading alone would be ± ${plus(ofOne)}. ` +
+    `The ± of the instrument is joined to it.`
+  );
+}
+
+/** A ± with no more digits than any has. */
+const showSpread = (value: number, shown: UnitName): string =>
+  withUnit(fixed(toShown(value, shown), decimalsFor(toShown(value, shown))), shown);

@@ -43,5 +43,7 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['wiring', 'loom', 'harness', 'cable', 'wire'],
   ['earth', 'ground', 'frame', 'chassis'],
   ['battery', 'accumulator'],
+  ['hole pattern', 'bolt pattern', 'hole spacing', 'hole centres', 'screw holes'],
+  ['gasket template', 'cut a gasket', 'make a gasket', 'gasket pattern', 'paper gasket'],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];

@@ -29,6 +29,11 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
     'sets start spacing-2 outside bore radius-1 angle-1 drill-1',
     'x-1-1 y-1-1 x-2-1 y-2-1 chord-1 square corner',
   ],
+  [
+    'hole-pattern',
+    'holes hole-1 hole-12 distances a-1 b-1 distance-1 distance-40 span',
+    'x-1 y-1 x-3 y-3 misfit-1 misfit-3 rms',
+  ],
   ['degree-disc', 'outside inside rotor stroke rod marks', ''],
   [
     'float-level',

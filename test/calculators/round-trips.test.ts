@@ -40,6 +40,9 @@ function textFor(input: Input, isError: boolean, next: Next): string {
     : figure();
 }
 
+/** Where most figures drawn at random make no engine at all: distances that hold no pattern. */
+const seldom: Readonly<Record<string, number>> = { 'hole-pattern': 30 };
+
 /** The results, and which of them there are none of, in whatever words. */
 const there = ({ results }: Evaluation): Record<string, unknown> =>
   Object.fromEntries(
@@ -51,7 +54,7 @@ const there = ({ results }: Evaluation): Record<string, unknown> =>
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
   '%s',
-  (_, calculator) => {
+  (slug, calculator) => {
     it('gives the same values, results and ± after a link, whatever is typed and hidden', () => {
       const next = spreader(51_104);
       const keys = [...knownKeys(calculator)];
@@ -79,7 +82,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         );
         if (before.computed) computed += 1;
       }
-      expect(computed).toBeGreaterThan(each / 10);
+      expect(computed).toBeGreaterThan(each / (seldom[slug] ?? 10));
     });
   },
 );

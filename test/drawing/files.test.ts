@@ -2,12 +2,22 @@ import DxfParser, { type IArcEntity, type ICircleEntity } from 'dxf-parser';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { toDxf } from '../../calculators/drawing/to-dxf.ts';
-import { assertFits, placing, toPdf } from '../../calculators/drawing/to-pdf.ts';
+import {
+  assertFits,
+  MARGIN,
+  placing,
+  toPdf,
+  toTiledPdf,
+} from '../../calculators/drawing/to-pdf.ts';
 import { toSvg } from '../../calculators/drawing/to-svg.ts';
 import { discDrawing, strips, tapeDrawing } from '../../calculators/plate/degree-disc/drawing.ts';
 import { holePlaces } from '../../calculators/maths/plate/plate-layout.ts';
 import { tapeLength } from '../../calculators/maths/crank/degree-disc.ts';
 import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
+import { tilesOf } from '../../calculators/drawing/tiles.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import { codeOf } from '../maths/code-of.ts';
 import { longestRun, renderPdf } from './render-pdf.ts';
 import { sampleDrawing, samplePlate } from './sample-plate.ts';
@@ -246,5 +256,116 @@ describe('disc and tape', async () => {
     expect(pages[0]!.words).toContain('2.2 mm before');
     expect(pages[1]!.words).toContain('Strip 2');
     expect(await toPdf([disc, tape], 'a4')).toEqual(bytes);
+  });
+});
+
+describe('a hole pattern', async () => {
+  const valuesOf = (texts: Record<string, string>) =>
+    evaluate(holePattern, texts, { lengths: 'mm' }).values as never;
+  const small = valuesOf({ 'bulge-1': '3', 'bulge-3': '-2', bore: '0' });
+  const drawing = patternDrawing(small);
+  const { results, values } = evaluate(holePattern, {}, { lengths: 'mm' });
+  const [xs, ys] = [results.x, results.y] as readonly (readonly number[])[];
+  const diameters = values.hole as readonly number[];
+
+  it('has every hole where it was fitted, in SVG and DXF', async () => {
+    const { document } = parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, ''));
+    const dxf = new DxfParser().parseSync(await toDxf(drawing))!;
+    const circles = dxf.entities.filter(
+      (entity): entity is ICircleEntity => entity.type === 'CIRCLE' && entity.layer === 'CUT',
+    );
+    diameters.forEach((diameter, i) => {
+      const hole = document.getElementById(`hole-${i + 1}`);
+      expect(Number(hole?.getAttribute('cx'))).toBeCloseTo(xs![i]!, 5);
+      expect(Number(hole?.getAttribute('cy'))).toBeCloseTo(-ys![i]!, 5);
+      const match = circles.filter(
+        ({ center, radius }) =>
+          Math.hypot(center.x - xs![i]!, center.y - ys![i]!) < 1e-5 && radius === diameter / 2,
+      );
+      expect(match).toHaveLength(1);
+    });
+  });
+
+  it('has an outline that is closed, of straight and round edges that meet', async () => {
+    const dxf = new DxfParser().parseSync(await toDxf(drawing))!;
+    const ends = dxf.entities.flatMap((entity) => {
+      if (entity.layer !== 'CUT') return [];
+      if (entity.type === 'LINE') {
+        return (entity as unknown as { vertices: { x: number; y: number }[] }).vertices.map(
+          ({ x, y }) => [x, y] as const,
+        );
+      }
+      if (entity.type !== 'ARC') return [];
+      const { center, radius, startAngle, endAngle } = entity as IArcEntity;
+      return [startAngle, endAngle].map(
+        (angle) =>
+          [center.x + radius * Math.cos(angle), center.y + radius * Math.sin(angle)] as const,
+      );
+    });
+    expect(ends).toHaveLength(16);
+    for (const [x, y] of ends) {
+      const together = ends.filter(([u, v]) => Math.hypot(u - x, v - y) < 1e-4);
+      expect(together).toHaveLength(2);
+    }
+  });
+
+  it('goes on one sheet where there is room', async () => {
+    const pages = await renderPdf(await toTiledPdf(drawing, barePattern(small), 'a4'), DPI);
+    expect(pages).toHaveLength(1);
+    expect(barError(longestRun(pages[0]!, 'across'), 100)).toBeLessThan(1.5 * DOT);
+  });
+
+  it('goes on several where it is larger, each with its bars and its place', async () => {
+    const large = valuesOf({ outline: 'round', outside: '380' });
+    const bytes = await toTiledPdf(patternDrawing(large), barePattern(large), 'a4');
+    const pages = await renderPdf(bytes, 150);
+    expect(pages.length).toBeGreaterThan(2);
+    pages.forEach((page, i) => {
+      expect(page.words).toContain(`Sheet ${i + 1} of ${pages.length}`);
+      expect(page.words).toContain('Print at 100 %, not fitted to the page, then measure both.');
+    });
+    expect(await toTiledPdf(patternDrawing(large), barePattern(large), 'a4')).toEqual(bytes);
+  });
+
+  it.each([
+    [400, 300],
+    [190, 900],
+    [1000, 1000],
+  ])('covers %d by %d mm whole, neighbours lying over each other', (width, height) => {
+    const whole = { title: '', left: -17, bottom: 5, width, height, shapes: [] };
+    const { tiles, window, sheet } = tilesOf(whole, { width: 210, height: 297 }, MARGIN);
+    const holds = (x: number, y: number): number =>
+      tiles.filter(
+        ({ left, bottom }) =>
+          x >= left && x <= left + window.width && y >= bottom && y <= bottom + window.height,
+      ).length;
+    for (let i = 0; i <= 20; i += 1) {
+      for (let j = 0; j <= 20; j += 1) {
+        expect(holds(-17 + (width * i) / 20, 5 + (height * j) / 20)).toBeGreaterThan(0);
+      }
+    }
+    for (const { x, y } of tiles) {
+      expect(x + window.width).toBeLessThanOrEqual(sheet.width - MARGIN + 1e-9);
+      expect(y + window.height).toBeLessThanOrEqual(sheet.height - MARGIN + 1e-9);
+    }
+  });
+
+  it('has crosses on a sheet that stand in the same place of the drawing on its neighbour', () => {
+    const whole = { title: '', left: 0, bottom: 0, width: 400, height: 200, shapes: [] };
+    const { tiles, window, joins } = tilesOf(whole, { width: 210, height: 297 }, MARGIN);
+    const middles = joins.flatMap((shape) =>
+      shape.kind === 'line' && shape.y1 === shape.y2 ? [[(shape.x1 + shape.x2) / 2, shape.y1]] : [],
+    );
+    expect(middles.length).toBeGreaterThan(1);
+    for (const [x, y] of middles) {
+      const on = tiles.filter(
+        ({ left, bottom }) =>
+          x! - left > 3 &&
+          left + window.width - x! > 3 &&
+          y! > bottom &&
+          y! < bottom + window.height,
+      );
+      expect(on.length).toBeGreaterThan(1);
+    }
   });
 });

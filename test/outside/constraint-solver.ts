@@ -81,3 +81,110 @@ export function solvedAngle(barrel: PistonInBarrel, edge: number, side: 'down' |
 function degreesFromUp({ x, y }: Place): number {
   return (Math.atan2(x, y) * 180) / Math.PI;
 }
+
+const hole = (index: number): string => `hole-${index}`;
+
+/**
+ * Holes held by distances between their centres, near the places given: hole 1 at 0 0 and hole 2 on
+ * +X. Holes are counted from 1.
+ */
+export function solvedPattern(
+  near: readonly (readonly [number, number])[],
+  legs: readonly (readonly [from: number, to: number, length: number])[],
+): readonly Place[] {
+  const primitives: SketchPrimitive[] = [
+    ...near.map(([x, y], i): SketchPrimitive => ({
+      id: hole(i + 1),
+      type: 'point',
+      x,
+      y,
+      fixed: i === 0,
+    })),
+    { id: 'level', type: 'coordinate_y', p_id: hole(2), y: 0 },
+    ...legs.map(([from, to, distance], i): SketchPrimitive => ({
+      id: `leg-${i}`,
+      type: 'p2p_distance',
+      p1_id: hole(from),
+      p2_id: hole(to),
+      distance,
+    })),
+  ];
+  return near.map((_, i) => solve(primitives, hole(i + 1)));
+}
+
+interface Round extends Place {
+  readonly radius: number;
+}
+
+/**
+ * How far a place lies from an edge that touches two lands below them: straight, or round and standing
+ * out by `bulge` beyond the straight one. The middle of a round edge is sought by its distances from
+ * the lands' middles and from the straight edge, which is sought as two points square to it.
+ */
+export function solvedTangent(a: Round, b: Round, bulge: number, from: Place): number {
+  const touch = (at: 'touch-a' | 'touch-b'): Place =>
+    solve(
+      [
+        { id: 'a', type: 'point', x: a.x, y: a.y, fixed: true },
+        { id: 'b', type: 'point', x: b.x, y: b.y, fixed: true },
+        { id: 'touch-a', type: 'point', x: a.x, y: a.y - a.radius, fixed: false },
+        { id: 'touch-b', type: 'point', x: b.x, y: b.y - b.radius, fixed: false },
+        { id: 'edge', type: 'line', p1_id: 'touch-a', p2_id: 'touch-b' },
+        { id: 'spoke-a', type: 'line', p1_id: 'a', p2_id: 'touch-a' },
+        { id: 'spoke-b', type: 'line', p1_id: 'b', p2_id: 'touch-b' },
+        { id: 'ra', type: 'p2p_distance', p1_id: 'a', p2_id: 'touch-a', distance: a.radius },
+        { id: 'rb', type: 'p2p_distance', p1_id: 'b', p2_id: 'touch-b', distance: b.radius },
+        { id: 'square-a', type: 'perpendicular_ll', l1_id: 'edge', l2_id: 'spoke-a' },
+        { id: 'square-b', type: 'perpendicular_ll', l1_id: 'edge', l2_id: 'spoke-b' },
+      ],
+      at,
+    );
+  const [ta, tb] = [touch('touch-a'), touch('touch-b')];
+  const length = Math.hypot(tb.x - ta.x, tb.y - ta.y);
+  const normal = { x: (tb.y - ta.y) / length, y: -(tb.x - ta.x) / length };
+  const above = (place: Place): number =>
+    -((place.x - ta.x) * normal.x + (place.y - ta.y) * normal.y);
+  if (bulge === 0) return above(from);
+  // For each radius the solver places the middle; the one is sought whose edge stands out enough.
+  const middle = (radius: number): Place => {
+    const side = bulge > 0 ? -1 : 1;
+    return solve(
+      [
+        { id: 'a', type: 'point', x: a.x, y: a.y, fixed: true },
+        { id: 'b', type: 'point', x: b.x, y: b.y, fixed: true },
+        {
+          id: 'middle',
+          type: 'point',
+          x: (a.x + b.x) / 2 + normal.x * (bulge + side * radius),
+          y: (a.y + b.y) / 2 + normal.y * (bulge + side * radius),
+          fixed: false,
+        },
+        {
+          id: 'to-a',
+          type: 'p2p_distance',
+          p1_id: 'middle',
+          p2_id: 'a',
+          distance: radius + side * a.radius,
+        },
+        {
+          id: 'to-b',
+          type: 'p2p_distance',
+          p1_id: 'middle',
+          p2_id: 'b',
+          distance: radius + side * b.radius,
+        },
+      ],
+      'middle',
+    );
+  };
+  const standsOut = (radius: number): number =>
+    bulge > 0 ? radius - above(middle(radius)) : -above(middle(radius)) - radius;
+  let [low, high] = [40, 2000];
+  for (let i = 0; i < 60; i += 1) {
+    const half = (low + high) / 2;
+    if (Math.abs(standsOut(half)) > Math.abs(bulge)) low = half;
+    else high = half;
+  }
+  const centre = middle(high);
+  return Math.abs(Math.hypot(from.x - centre.x, from.y - centre.y) - high);
+}

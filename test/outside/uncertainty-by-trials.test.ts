@@ -35,6 +35,7 @@ const ATTEMPTS = 500;
 const TRIALS = 400;
 /** Those that integrate or lay out a whole plate take longer. */
 const FEWER_TRIALS: Readonly<Record<string, number>> = {
+  'hole-pattern': 120,
   'plate-layout': 120,
   'port-timing': 120,
   'squish-velocity': 120,
@@ -58,6 +59,7 @@ const kinks: Readonly<Record<string, string>> = {
   'firing-order secondary': 'length of a polygon that closes, an amount without its sign',
   'jet-set next-spread': 'between the widest and the narrowest, whichever they are',
   'jet-set spread': 'between the widest and the narrowest, whichever they are',
+  'hole-pattern least-metal': 'of the thinnest place, whichever that is',
   'needle-and-clip equal-at': 'not above full throttle',
   'piston-clearance ovality': 'an amount without its sign, of whichever height is the worst',
   'piston-clearance taper': 'between the widest and the narrowest, whichever they are',

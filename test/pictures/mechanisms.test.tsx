@@ -639,3 +639,45 @@ describe('jets in a row', () => {
     for (const [, y] of inSet) expect(ends.some((end) => Math.abs(end - y) < TOUCH)).toBe(true);
   });
 });
+
+describe('a part with its hole pattern', () => {
+  const states = [
+    {},
+    { 'bulge-1': '4', 'bulge-3': '-3' },
+    { about: 'hole', 'centre-hole': '5', 'circle-holes': '1 2 3 4' },
+    { holes: '4', distances: '6', outline: 'none' },
+  ].map((given) => {
+    const texts = given as Record<string, string>;
+    const calculator = calculators.find(({ slug }) => slug === 'hole-pattern')!;
+    const { results, values } = evaluate(calculator, texts, { lengths: 'mm' });
+    const sheet = picture('hole-pattern', texts)[0]!;
+    const holes = sheet.shapes.filter(({ classes }) =>
+      classes.some((name) => name === 'picked' || name === 'drawn'),
+    );
+    return { sheet, holes, values, xs: results.x as number[], ys: results.y as number[] };
+  });
+
+  it('has its holes to one scale, where they were fitted and as wide as they are', () => {
+    for (const { holes, values, xs, ys } of states) {
+      const diameters = values.hole as number[];
+      // The picker draws each hole last, and in order.
+      const spots = holes.slice(-diameters.length);
+      const middles = spots.map(middleOf);
+      const scale = distance(middles[0]!, middles[2]!) / Math.hypot(xs[2]!, ys[2]!);
+      middles.forEach(([x, y], i) => {
+        expect((x - middles[0]![0]) / scale).toBeCloseTo(xs[i]!, 1);
+        expect((middles[0]![1] - y) / scale).toBeCloseTo(ys[i]!, 1);
+        const { left, right } = boxOf(spots[i]!);
+        expect((right - left) / scale).toBeCloseTo(diameters[i]!, 1);
+      });
+    }
+  });
+
+  it('tells the places of the hole that is picked, from hole 1', () => {
+    for (const { sheet, xs, ys } of states) {
+      const words = sheet.texts.map((text) => text.words);
+      expect(words).toContain(xs[2]!.toFixed(2));
+      expect(words).toContain(ys[2]!.toFixed(2));
+    }
+  });
+});

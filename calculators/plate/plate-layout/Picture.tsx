@@ -7,7 +7,7 @@ import { Handle } from '../../picture/handle.tsx';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { beside, round, type Box } from '../../picture/boxes.ts';
 import { drawingOf } from './files.ts';
-import { HolePicker, type HoleSpot } from './HolePicker.tsx';
+import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
 import { setLabels } from './set-labels.ts';
 import type { results } from './results.ts';
@@ -20,6 +20,11 @@ const HANDLE = 8;
 
 const length = (value: number, lengths: LengthDisplay): string =>
   showFixed(value, 'mm', 2, lengths);
+
+interface SetHole extends HoleSpot {
+  readonly set: number;
+  readonly hole: number;
+}
 
 const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
 
@@ -37,7 +42,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const directions = computed.direction as readonly number[];
 
   const spots = x.flatMap((row, s) =>
-    row.map((across, h): HoleSpot => {
+    row.map((across, h): SetHole => {
       const up = y[s]![h]!;
       const name = `${String(s + 1)}-${String(h + 1)}`;
       return {
@@ -54,7 +59,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const number = String(spot.hole + 1);
 
   /** Of a hole, or of the handle on it. */
-  const roundOf = (each: HoleSpot): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
+  const roundOf = (each: SetHole): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));

@@ -2,8 +2,6 @@ import type { TargetedKeyboardEvent, TargetedMouseEvent } from 'preact';
 
 /** A hole in the picture, in user units. */
 export interface HoleSpot {
-  readonly set: number;
-  readonly hole: number;
   readonly x: number;
   readonly y: number;
   readonly radius: number;
@@ -13,11 +11,18 @@ export interface HoleSpot {
   readonly words: string;
 }
 
+interface Label {
+  readonly x: number;
+  readonly y: number;
+  /** What stands there in place of the name. */
+  readonly words?: string;
+}
+
 interface Props {
   readonly spots: readonly HoleSpot[];
   readonly picked: number;
   /** Where the names stand for which there is room, by name. */
-  readonly labels: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
+  readonly labels: ReadonlyMap<string, Label>;
   readonly width: number;
   readonly height: number;
   readonly idPrefix: string;
@@ -33,20 +38,20 @@ const STEPS: Readonly<Record<string, number>> = {
 
 interface NameProps {
   readonly spot: HoleSpot;
-  readonly at: { readonly x: number; readonly y: number } | undefined;
+  readonly at: Label | undefined;
 }
 
 const Name = ({ spot, at }: NameProps) =>
   at ? (
     <text class="on-screen" x={at.x} y={at.y}>
-      {spot.name}
+      {at.words ?? spot.name}
     </text>
   ) : null;
 
 /** All holes as one list to pick from: by tap, the nearest; by keyboard, one after the other. */
 export function HolePicker(props: Props) {
   const { spots, picked, labels, width, height, idPrefix, onPick } = props;
-  const id = (index: number): string => `${idPrefix}hole-${spots[index]!.name}`;
+  const id = (index: number): string => `${idPrefix}spot-${spots[index]!.name}`;
 
   const tap = (event: TargetedMouseEvent<SVGGElement>): void => {
     const matrix = event.currentTarget.ownerSVGElement?.getScreenCTM();

@@ -1,0 +1,116 @@
+import { BAR_FOOT, provingBars } from './proving-bar.ts';
+import { line, text, type Drawing, type Shape } from './shapes.ts';
+
+export interface Size {
+  /** mm. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What one sheet shows. */
+export interface Tile {
+  /** Lower left corner of its window, in the drawing’s own mm. */
+  readonly left: number;
+  readonly bottom: number;
+  /** The same on the sheet, mm from its lower left corner. */
+  readonly x: number;
+  readonly y: number;
+  /** The sheet’s own bars, lettering and the edge of its window, in mm of the sheet. */
+  readonly frame: readonly Shape[];
+}
+
+export interface Tiling {
+  readonly sheet: Size;
+  readonly window: Size;
+  /** Row by row from the top, each from the left. */
+  readonly tiles: readonly Tile[];
+  /** Crosses that neighbours share, in the drawing’s own mm. */
+  readonly joins: readonly Shape[];
+}
+
+/** What neighbours show both, mm. */
+const OVERLAP = 10;
+/** Room for the bar that goes up the sheet, mm. */
+const BAR_SIDE = 8;
+const ARM = 3;
+
+/** How many windows cover a length, neighbours lying over each other. */
+const windowsOver = (length: number, window: number): number =>
+  Math.max(1, Math.ceil((length - OVERLAP - 1e-9) / (window - OVERLAP)));
+
+const windowOn = ({ width, height }: Size, margin: number): Size => ({
+  width: width - 2 * margin - BAR_SIDE,
+  height: height - 2 * margin - BAR_FOOT - BAR_SIDE,
+});
+
+const cross = (x: number, y: number): readonly Shape[] => [
+  line('position', x - ARM, y, x + ARM, y),
+  line('position', x, y - ARM, x, y + ARM),
+];
+
+/**
+ * A drawing over as few sheets as it takes, upright or across, with its middle in theirs.
+ *
+ * @param paper Upright.
+ * @param margin What no printer prints on, at every edge, mm.
+ */
+export function tilesOf(drawing: Drawing, paper: Size, margin: number): Tiling {
+  const across = { width: paper.height, height: paper.width };
+  const count = (sheet: Size): readonly [number, number] => {
+    const { width, height } = windowOn(sheet, margin);
+    return [windowsOver(drawing.width, width), windowsOver(drawing.height, height)];
+  };
+  const sheets = ([columns, rows]: readonly [number, number]): number => columns * rows;
+  const sheet = sheets(count(across)) < sheets(count(paper)) ? across : paper;
+  const window = windowOn(sheet, margin);
+  const [columns, rows] = count(sheet);
+  const stepX = window.width - OVERLAP;
+  const stepY = window.height - OVERLAP;
+  const left = drawing.left - (columns * stepX + OVERLAP - drawing.width) / 2;
+  const top = drawing.bottom + drawing.height + (rows * stepY + OVERLAP - drawing.height) / 2;
+  const [x, y] = [margin + BAR_SIDE, margin + BAR_FOOT + BAR_SIDE];
+  const total = columns * rows;
+  const tiles = Array.from({ length: total }, (_, i): Tile => {
+    const [row, column] = [Math.floor(i / columns), i % columns];
+    const [right, up] = [x + window.width, y + window.height];
+    return {
+      left: left + column * stepX,
+      bottom: top - row * stepY - window.height,
+      x,
+      y,
+      frame: [
+        ...provingBars(margin + 1, margin + BAR_FOOT),
+        text(
+          margin + 106,
+          margin + BAR_FOOT - 4,
+          2.4,
+          `Sheet ${i + 1} of ${total}: row ${row + 1}, column ${column + 1}.`,
+        ),
+        text(
+          margin + 106,
+          margin + BAR_FOOT - 7.6,
+          2.4,
+          'Lay the crosses of neighbours on each other.',
+        ),
+        line('scrap', x, y, right, y),
+        line('scrap', right, y, right, up),
+        line('scrap', right, up, x, up),
+        line('scrap', x, up, x, y),
+      ],
+    };
+  });
+  const within = (from: number, step: number, of: number): number[] =>
+    Array.from({ length: of }, (_, i) =>
+      [0.25, 0.75].map((part) => from + (i + part) * step),
+    ).flat();
+  const bottom = top - (rows * stepY + OVERLAP);
+  const joins = [
+    ...Array.from({ length: columns - 1 }, (_, i) => left + (i + 1) * stepX + OVERLAP / 2).flatMap(
+      (at) => within(bottom + OVERLAP / 2, stepY, rows).flatMap((on) => cross(at, on)),
+    ),
+    ...Array.from({ length: rows - 1 }, (_, i) => top - (i + 1) * stepY - OVERLAP / 2).flatMap(
+      (at) => within(left + OVERLAP / 2, stepX, columns).flatMap((on) => cross(on, at)),
+    ),
+  ];
+  return { sheet, window, tiles, joins };
+}

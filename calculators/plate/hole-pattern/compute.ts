@@ -1,0 +1,167 @@
+import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
+import { memoize } from '../../frame/memoize.ts';
+import { MathsError } from '../../maths/numeric/errors.ts';
+import { asRead, betweenCentres, fitHoles } from '../../maths/plate/hole-pattern.ts';
+import type { Pattern, Place, Span } from '../../maths/plate/hole-pattern.ts';
+import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
+import { pitchCircle } from '../../maths/plate/pitch-circle.ts';
+import type { inputs } from './inputs.ts';
+import { edgesOf, thinnest } from './part.ts';
+import type { results } from './results.ts';
+
+export type Values = ValuesOf<typeof inputs>;
+
+/** How each distance was measured: as most were, but for those named. */
+function spanOf(v: Values, number: number): Span {
+  const other = (['inside', 'outside', 'centres'] as const).find((way) =>
+    v[`at-${way}`].includes(number),
+  );
+  return other ?? v.span;
+}
+
+/** The pattern that the inputs describe. */
+export const patternOf = (v: Values): Pattern => ({
+  diameters: v.hole,
+  distances: v.distance.map((read, k) => ({
+    from: v.a[k]!,
+    to: v.b[k]!,
+    read,
+    span: spanOf(v, k + 1),
+  })),
+});
+
+const DEGREES = 180 / Math.PI;
+
+const noSuchHole = (key: string, number: number, count: number): MathsError =>
+  new MathsError(
+    'no-such-hole',
+    [key],
+    `There is no hole ${number}: the holes are numbered from 1 to ${count}. Type another number.`,
+  );
+
+export interface Centre extends Place {
+  /** The hole that lies there, from 0. */
+  readonly hole?: number;
+  /** The circle about it: of the holes named, or of all others. */
+  readonly pitchRadius: number;
+  /** Root mean square of how far these lie off it, mm. */
+  readonly rms: number;
+}
+
+const mean = (figures: readonly number[]): number =>
+  figures.reduce((sum, figure) => sum + figure, 0) / figures.length;
+
+/** The circle through some places about a centre that is given. */
+function circleAbout(centre: Place, places: readonly Place[]): Pick<Centre, 'pitchRadius' | 'rms'> {
+  const radii = places.map(({ x, y }) => Math.hypot(x - centre.x, y - centre.y));
+  const pitchRadius = mean(radii);
+  return { pitchRadius, rms: Math.sqrt(mean(radii.map((radius) => (radius - pitchRadius) ** 2))) };
+}
+
+/** The centre from which radii and angles are counted, and the circle about it. */
+export function centreOf(v: Values, places: readonly Place[]): Centre {
+  const named = [...new Set(v['circle-holes'])];
+  for (const number of named) {
+    if (number > places.length) throw noSuchHole('circle-holes', number, places.length);
+  }
+  const round =
+    named.length > 0 ? named.map((number) => number - 1) : places.map((_, index) => index);
+  const placesOf = (holes: readonly number[]) => holes.map((hole) => places[hole]!);
+  if (v.about === 'hole') {
+    const hole = v['centre-hole'] - 1;
+    const place = places[hole];
+    if (!place) throw noSuchHole('centre-hole', v['centre-hole'], places.length);
+    const others = round.filter((other) => other !== hole);
+    return {
+      ...place,
+      hole,
+      ...circleAbout(place, others.length > 0 ? placesOf(others) : [place]),
+    };
+  }
+  const on = placesOf(round);
+  if (v.about === 'circle') {
+    const { x, y, radius, rms } = pitchCircle(on);
+    return { x, y, pitchRadius: radius, rms };
+  }
+  const middle = { x: mean(on.map(({ x }) => x)), y: mean(on.map(({ y }) => y)) };
+  return { ...middle, ...circleAbout(middle, on) };
+}
+
+/** Radius and angle of each hole, from the line to hole 1, or to hole 2 where 1 is the centre. */
+export function polarOf(places: readonly Place[], centre: Centre) {
+  const first = places[centre.hole === 0 ? 1 : 0]!;
+  const zero = Math.atan2(first.y - centre.y, first.x - centre.x);
+  return places.map(({ x, y }, hole) => {
+    if (hole === centre.hole) return { radius: 0, angle: 0 };
+    const turn = (Math.atan2(y - centre.y, x - centre.x) - zero) * DEGREES;
+    return { radius: Math.hypot(x - centre.x, y - centre.y), angle: wrapped(turn) };
+  });
+}
+
+/** Just short of the line of hole 1 the count begins: holes often stand square or opposite to it. */
+const BEFORE = 10;
+const wrapped = (angle: number): number => ((((angle + BEFORE) % 360) + 360) % 360) - BEFORE;
+
+/** The maths package's names of a distance's parts, by what their fields are called here. */
+const parts: Readonly<Record<string, string>> = { from: 'a', to: 'b', read: 'distance' };
+
+/** Tells an error about distance 2 of that distance's own fields. */
+export function atFields<T>(work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof MathsError)) throw error;
+    const keys = error.quantities.map((quantity) =>
+      quantity.replace(/^(from|to|read)(?=-\d+$|$)/, (name) => parts[name]!),
+    );
+    throw new MathsError(error.code, keys, error.message);
+  }
+}
+
+/** The holes as fitted: asked for by results, picture, remarks and files alike. */
+export const fitted = memoize(fitHoles, 200);
+
+const holesReach = (places: readonly Place[], v: Values): Reach =>
+  reachOf(
+    places.map(({ x, y }, i): Edge => ({
+      kind: 'arc',
+      x,
+      y,
+      radius: v.hole[i]! / 2,
+      from: 0,
+      to: 360,
+      hollow: false,
+    })),
+  );
+
+export function compute(v: Values): ComputedOf<typeof results> {
+  return atFields(() => {
+    const pattern = patternOf(v);
+    const { places, misfits, checked, rms, spare } = fitted(pattern);
+    const centre = centreOf(v, places);
+    const polar = polarOf(places, centre);
+    const edges = edgesOf(v, places, centre);
+    const reach = edges.length > 0 ? reachOf(edges) : holesReach(places, v);
+    const metal = thinnest(v, places, centre, edges);
+    return {
+      rms,
+      spare,
+      'least-metal': metal.wall,
+      x: places.map(({ x }) => x),
+      y: places.map(({ y }) => y),
+      radius: polar.map(({ radius }) => radius),
+      angle: polar.map(({ angle }) => angle),
+      fitted: pattern.distances.map((distance, k) =>
+        asRead(pattern, distance, betweenCentres(pattern, distance) - misfits[k]!),
+      ),
+      misfit: misfits,
+      checked: checked.map((share) => 100 * share),
+      'centre-x': centre.x,
+      'centre-y': centre.y,
+      'pitch-radius': centre.pitchRadius,
+      'off-circle': centre.rms,
+      across: reach.right - reach.left,
+      upright: reach.top - reach.bottom,
+    };
+  });
+}

@@ -1,0 +1,108 @@
+import { BAR_ACROSS, BAR_FOOT, BAR_UP, provingBars } from '../../drawing/proving-bar.ts';
+import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { sayNumber } from '../../maths/numeric/rounding.ts';
+import type { Place } from '../../maths/plate/hole-pattern.ts';
+import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
+import { centreOf, fitted, patternOf, type Values } from './compute.ts';
+import { edgesOf } from './part.ts';
+
+const LETTER = 2.4;
+/** How far a centre line runs beyond its hole, mm (ISO 128-2: beyond the outline of the feature). */
+export const BEYOND = 2;
+
+const edgeShape = (edge: Edge, i: number): Shape => {
+  const name = `edge-${i + 1}`;
+  if (edge.kind === 'line') return line('cut', edge.x1, edge.y1, edge.x2, edge.y2, name);
+  const { x, y, radius, from, to } = edge;
+  return to - from >= 360
+    ? circle('cut', x, y, radius, name)
+    : { kind: 'arc', layer: 'cut', x, y, radius, from, to, name };
+};
+
+const cross = ({ x, y }: Place, arm: number): readonly Shape[] => [
+  line('centre', x - arm, y, x + arm, y),
+  line('centre', x, y - arm, x, y + arm),
+];
+
+/** The part as fitted: its edge, its holes and their centre lines, and what it reaches over. */
+export function partOf(v: Values): {
+  readonly shapes: readonly Shape[];
+  readonly reach: Reach;
+  readonly places: readonly Place[];
+  readonly edges: readonly Edge[];
+} {
+  const { places } = fitted(patternOf(v));
+  const centre = centreOf(v, places);
+  const edges = edgesOf(v, places, centre);
+  const bore = v.outline === 'none' ? 0 : v.bore;
+  const rims = places.map(({ x, y }, i) => circle('cut', x, y, v.hole[i]! / 2, `hole-${i + 1}`));
+  const round: Edge[] = places.map(({ x, y }, i) => ({
+    kind: 'arc',
+    x,
+    y,
+    radius: v.hole[i]! / 2,
+    from: 0,
+    to: 360,
+    hollow: false,
+  }));
+  const part = reachOf([...edges, ...round]);
+  const { x, y, pitchRadius } = centre;
+  // One so flat that it runs far beyond the part shows nothing.
+  const most = Math.hypot(part.right - part.left, part.top - part.bottom);
+  const circled = v.about !== 'middle' && pitchRadius > 0.1 && pitchRadius < most;
+  const pitch: Edge = { kind: 'arc', x, y, radius: pitchRadius, from: 0, to: 360, hollow: false };
+  return {
+    places,
+    edges,
+    reach: circled ? reachOf([...edges, ...round, pitch]) : part,
+    shapes: [
+      ...edges.map(edgeShape),
+      ...rims,
+      ...(bore > 0 ? [circle('cut', centre.x, centre.y, bore / 2, 'bore')] : []),
+      ...(circled ? [circle('centre', centre.x, centre.y, centre.pitchRadius)] : []),
+      ...(v.about === 'circle' ? cross(centre, 4) : []),
+      ...places.flatMap((place, i) => cross(place, v.hole[i]! / 2 + BEYOND)),
+    ],
+  };
+}
+
+/** Room round the part for the bars and the lettering, mm. */
+const GAP = 8;
+
+const titleOf = (holes: number): string =>
+  `Pattern of ${holes} holes, seen from the side that was measured`;
+
+const names = (v: Values, places: readonly Place[]): readonly Shape[] =>
+  places.map(({ x, y }, i) =>
+    text(x + v.hole[i]! / 2 + 0.8, y + 0.8, LETTER, `${i + 1}: ${sayNumber(v.hole[i]!)} mm`),
+  );
+
+/** The part at true scale, each hole with its number and diameter, and nothing round it. */
+export function barePattern(v: Values): Drawing {
+  const { shapes, reach, places } = partOf(v);
+  return {
+    title: titleOf(places.length),
+    left: reach.left - GAP,
+    bottom: reach.bottom - GAP,
+    width: reach.right - reach.left + 2 * GAP,
+    height: reach.top - reach.bottom + 2 * GAP,
+    shapes: [...shapes, ...names(v, places)],
+  };
+}
+
+/** The same with its title, and the bars that prove the scale. */
+export function patternDrawing(v: Values): Drawing {
+  const bare = barePattern(v);
+  const { title, left } = bare;
+  const bar = bare.bottom - 1;
+  const right = Math.max(left + bare.width, left + BAR_ACROSS + 1);
+  const top = Math.max(bare.bottom + bare.height, bar + BAR_UP) + 6;
+  return {
+    title,
+    left: left - 4,
+    bottom: bar - BAR_FOOT,
+    width: right - left + 4,
+    height: top - bar + BAR_FOOT,
+    shapes: [...bare.shapes, ...provingBars(left - 2, bar), text(left, top - 4, 3, title)],
+  };
+}

@@ -1,0 +1,117 @@
+import { fixed, showFixed } from '../../frame/format.ts';
+import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
+import { nextDistance, withoutDistance } from '../../maths/plate/hole-pattern.ts';
+import { centreOf, fitted, patternOf, type Values } from './compute.ts';
+import { edgesOf, thinnest } from './part.ts';
+import type { results } from './results.ts';
+import { setsOf } from './to-plate.ts';
+
+type Computed = ComputedOf<typeof results>;
+
+/** A misfit beyond so many times its own ± is no chance: one in some hundreds. */
+const DOUBTFUL = 3;
+/** Two that stand out by nearly the same cannot be told apart. */
+const AS_MUCH = 0.95;
+
+/** A distance whose misreading leaves less than this share over is hardly checked, per cent. */
+const LITTLE = 4;
+
+interface Suspects {
+  /** Numbers of the distances that stand out most, from 0. */
+  readonly which: readonly number[];
+  /** How many times its own ± the misfit of the first is. */
+  readonly times: number;
+}
+
+/** The distances whose misfit is furthest beyond its ±; nothing without a ± or a check. */
+export function suspects(
+  computed: Computed,
+  { spreads }: Pick<Known, 'spreads'>,
+): Suspects | undefined {
+  const misfits = computed.misfit as readonly number[];
+  const checked = computed.checked as readonly number[];
+  const times = misfits.map((misfit, k) => {
+    const spread = spreads[`misfit-${k + 1}`] ?? 0;
+    return spread > 0 && checked[k]! > 0.01 ? Math.abs(misfit) / spread : 0;
+  });
+  const most = Math.max(...times);
+  if (!(most > 0)) return undefined;
+  return {
+    which: times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : [])),
+    times: most,
+  };
+}
+
+const named = (v: Values, k: number): string => `distance ${k + 1} (hole ${v.a[k]!} to ${v.b[k]!})`;
+
+const together = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+
+/** Whether a distance is misread, and which. */
+function ofTheReadings(v: Values, computed: Computed, known: Known): string {
+  const spare = computed.spare as number;
+  if (spare < 1) {
+    return 'No distance checks another, so a misread one would not show. Measure one of them a second time, or one more.';
+  }
+  const found = suspects(computed, known);
+  if (!found) return 'Give the distances a ±: without one nothing says whether they agree.';
+  const { which, times } = found;
+  if (times <= DOUBTFUL) return 'The distances agree within their ±: none looks misread.';
+  if (which.length > 1) {
+    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${together(which.slice(0, 4).map((k) => named(v, k)))} stand out alike. Measure these again, or one more.`;
+  }
+  const k = which[0]!;
+  const without = withoutDistance(patternOf(v), k);
+  const say = (figure: number): string => showFixed(figure, 'mm', 2, known.lengths);
+  const others = without
+    ? ` Without it the others agree to ${say(without.rms)}, and make it ${say(without.read)} where ${say(v.distance[k]!)} was read.`
+    : '';
+  const tilted =
+    without && without.read < v.distance[k]!
+      ? 'a caliper held askew or over a burr'
+      : 'a slip of the jaw';
+  return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others} It may be misread, belong to another pair of holes, or come of ${tilted}.`;
+}
+
+/** Distances that hardly any other checks. */
+function ofTheChecks(v: Values, computed: Computed): string | undefined {
+  if ((computed.spare as number) < 1) return undefined;
+  const weak = (computed.checked as readonly number[]).flatMap((share, k) =>
+    share < LITTLE ? [k] : [],
+  );
+  if (weak.length === 0) return undefined;
+  const some = together(weak.slice(0, 3).map((k) => named(v, k)));
+  return `Little checks ${some}${weak.length > 3 ? ` and ${weak.length - 3} more` : ''}: misread there, the places would move and next to nothing would show. Measure ${weak.length === 1 ? 'it' : 'each'} twice and give both.`;
+}
+
+/** Which distance would help most. */
+function ofTheNext(v: Values): string | undefined {
+  const pattern = patternOf(v);
+  const next = nextDistance(pattern, fitted(pattern));
+  if (!next || next.then > 0.85 * next.now) return undefined;
+  const less = Math.round((1 - next.then / next.now) * 100);
+  return `Hole ${next.hole} is held least. To measure from hole ${next.from} to ${next.to} as well would make its place surer by ${less} %.`;
+}
+
+function ofTheMetal(v: Values, { lengths }: Known): string {
+  const { places } = fitted(patternOf(v));
+  const middle = centreOf(v, places);
+  const { wall, between } = thinnest(v, places, middle, edgesOf(v, places, middle));
+  return `The metal is thinnest between ${between.join(' and ')}: ${showFixed(wall, 'mm', 2, lengths)}.`;
+}
+
+function ofTheSets(v: Values): string | undefined {
+  if (v.sets < 2) return undefined;
+  const sets = setsOf(v);
+  return sets
+    ? `The holes make ${v.sets} like sets of ${sets.holes.length} about the centre: each lies within ${fixed(Math.max(0.01, sets.worst), 2)} mm of its like.`
+    : `The holes do not make ${v.sets} like sets about this centre: they cannot be shared out evenly, or lie more than 1 mm from alike. Check the number of sets and the centre.`;
+}
+
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'whether a distance is misread', say: () => ofTheReadings(v, computed, known) },
+  { about: 'which distances nothing checks', quiet: true, say: () => ofTheChecks(v, computed) },
+  { about: 'which distance to measure next', quiet: true, say: () => ofTheNext(v) },
+  { about: 'where the metal is thinnest', quiet: true, say: () => ofTheMetal(v, known) },
+  { about: 'whether the holes make like sets', quiet: true, say: () => ofTheSets(v) },
+];

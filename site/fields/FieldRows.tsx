@@ -1,0 +1,107 @@
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import type { Field, FigureField } from '../../calculators/frame/fields.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import { units } from '../../calculators/frame/units.ts';
+import { fieldId, FieldNotes } from './FieldNotes.tsx';
+import type { FieldHandlers } from './Fields.tsx';
+import { FigureInRow } from './FigureInput.tsx';
+import { readAs } from './field-text.ts';
+
+type Row = NonNullable<FigureField['spec']['inRow']>;
+type RowField = FigureField & { readonly spec: { readonly inRow: Row } };
+
+const isInRow = (field: Field): field is RowField =>
+  field.kind === 'figure' && field.spec.inRow !== undefined;
+
+/** Fields in order, neighbours of the same rows gathered into one list. */
+export function inRows(fields: readonly Field[]): (Field | RowField[])[] {
+  const parts: (Field | RowField[])[] = [];
+  for (const field of fields) {
+    const last = parts.at(-1);
+    if (!isInRow(field)) parts.push(field);
+    else if (Array.isArray(last) && last[0]!.spec.inRow.of === field.spec.inRow.of) {
+      last.push(field);
+    } else parts.push([field]);
+  }
+  return parts;
+}
+
+interface Props extends FieldHandlers {
+  readonly fields: readonly RowField[];
+  readonly markOf: (field: Field) => string | undefined;
+}
+
+/** Several series side by side, a row for each index: short boxes under headings said once. */
+export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props) {
+  const { lengths, idPrefix } = handlers;
+  const { of } = fields[0]!.spec.inRow;
+  const heads = [...new Map(fields.map((field) => [field.spec.inRow.heading, field])).values()];
+  const indices = [...new Set(fields.map(({ spec }) => spec.inRow.index))];
+  const helpOf = ({ key }: RowField): string => `${idPrefix}${key.replace(/-\d+$/, '')}-help`;
+  const markIn = (field: RowField): string | undefined => (marked ? markOf(field) : undefined);
+  return (
+    <div class="field-rows">
+      {heads.map((field) => (
+        <p class="field-help" id={helpOf(field)} key={field.key}>
+          <b>{field.spec.inRow.heading}:</b> {proseIn(field.spec.help, lengths)}
+        </p>
+      ))}
+      <div class="field-line field-heads" aria-hidden="true">
+        <span class="field-number">No.</span>
+        {heads.map(({ key, spec }) => {
+          const { label } = units[fieldUnit(spec, lengths)];
+          return (
+            <span key={key} class={spec.whole ? 'field-short' : undefined}>
+              {label === '' ? spec.inRow.heading : `${spec.inRow.heading}, ${label}`}
+            </span>
+          );
+        })}
+      </div>
+      {indices.map((index) => {
+        const row = fields.filter(({ spec }) => spec.inRow.index === index);
+        const wrong = row.some(({ problem }) => problem !== undefined);
+        const example = row.some((field) => markIn(field) === 'example');
+        return (
+          <div
+            class={`field field-in-row${wrong ? ' field-wrong' : ''}`}
+            role="group"
+            aria-label={`${of} ${String(index)}`}
+            key={index}
+          >
+            <div class="field-line">
+              <span class="field-number" aria-hidden="true">
+                {index}
+                {example ? <span class="whose-figure">example</span> : null}
+              </span>
+              {row.map((field) => (
+                <FigureInRow
+                  key={field.key}
+                  {...handlers}
+                  field={field}
+                  mark={markIn(field)}
+                  help={helpOf(field)}
+                />
+              ))}
+            </div>
+            {row.map((field) => (
+              <FieldNotes
+                key={field.key}
+                id={fieldId(idPrefix, field.key)}
+                field={field}
+                note={readAs(field, lengths)}
+              />
+            ))}
+          </div>
+        );
+      })}
+      {heads.map(({ key, spec }) =>
+        spec.measure === undefined ? null : (
+          <details class="field-measure" key={key}>
+            <summary>How to measure it</summary>
+            <p>{proseIn(spec.measure, lengths)}</p>
+          </details>
+        ),
+      )}
+    </div>
+  );
+}

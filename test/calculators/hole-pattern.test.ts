@@ -1,0 +1,175 @@
+import { describe, expect, it } from 'vitest';
+import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { flatten } from '../../calculators/frame/spreads.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
+import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
+import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
+import { reading, whole } from './states.ts';
+
+const pairsOf = (holes: number): [number, number][] =>
+  Array.from({ length: holes }, (_, b) =>
+    Array.from({ length: b }, (__, a): [number, number] => [a + 1, b + 1]),
+  ).flat();
+
+/** Every distance between places, read between centres. */
+function textsOf(places: readonly (readonly [number, number])[], more: Texts = {}): Texts {
+  const pairs = pairsOf(places.length);
+  return {
+    holes: String(places.length),
+    distances: String(pairs.length),
+    span: 'centres',
+    outline: 'none',
+    ...Object.fromEntries(places.map((_, i) => [`hole-${i + 1}`, '4'])),
+    ...Object.fromEntries(
+      pairs.flatMap(([a, b], k) => {
+        const [from, to] = [places[a - 1]!, places[b - 1]!];
+        return [
+          [`a-${k + 1}`, String(a)],
+          [`b-${k + 1}`, String(b)],
+          [`distance-${k + 1}`, String(Math.hypot(from[0] - to[0], from[1] - to[1]))],
+        ];
+      }),
+    ),
+    ...more,
+  };
+}
+
+const stateOf = (texts: Texts) => {
+  const state = evaluate(holePattern, texts, reading);
+  return evaluate(holePattern, whole(state), reading);
+};
+
+const polar = (radius: number, degrees: number): [number, number] => [
+  radius * Math.cos((degrees * Math.PI) / 180),
+  radius * Math.sin((degrees * Math.PI) / 180),
+];
+
+/** A breaker plate: its bore as hole 1, then three sets of two holes, 118° and 124° on. */
+const plate: [number, number][] = [
+  [0, 0],
+  ...[20, 138, 262].flatMap((set) => [polar(31.5, set), polar(25, set - 24)]),
+];
+
+describe('a plate copied by caliper', () => {
+  const texts = textsOf(plate, { about: 'hole', 'centre-hole': '1', sets: '3', 'hole-1': '28' });
+  const state = stateOf(texts);
+
+  it('has its radii and angles from the bore', () => {
+    const found = flatten(state.results);
+    for (const [hole, radius] of [
+      [2, 31.5],
+      [3, 25],
+      [6, 31.5],
+    ] as const) {
+      expect(found.get(`radius-${hole}`)).toBeCloseTo(radius, 7);
+    }
+    expect(found.get('angle-2')).toBeCloseTo(0, 9);
+    // Hole 3 lies before the line of its set, and hole 3 is up: so the next set is 118° back.
+    expect(found.get('angle-4')).toBeCloseTo(360 - 118, 6);
+  });
+
+  it('goes on to the layout of a plate, which has the same places', () => {
+    const [link] = holePattern.onwards!(state.values as never, state.results as never);
+    expect(link!.slug).toBe('plate-layout');
+    const there = evaluate(
+      plateLayout,
+      { ...link!.query, outside: '92', bore: '20', slots: '0' },
+      reading,
+    );
+    expect(there.problems).toEqual([]);
+    expect(there.values.sets).toBe(3);
+    const laid = flatten(there.results);
+    const places = [1, 2, 3].flatMap((set) =>
+      [1, 2].map((hole) => [laid.get(`x-${set}-${hole}`)!, laid.get(`y-${set}-${hole}`)!] as const),
+    );
+    const distances = (all: readonly (readonly [number, number])[]): number[] =>
+      pairsOf(all.length)
+        .map(([a, b]) =>
+          Math.hypot(all[a - 1]![0] - all[b - 1]![0], all[a - 1]![1] - all[b - 1]![1]),
+        )
+        .sort((a, b) => a - b);
+    const wanted = distances(plate.slice(1));
+    distances(places).forEach((one, i) => expect(one).toBeCloseTo(wanted[i]!, 2));
+  });
+
+  it('makes nobody answer for the example’s figures there', () => {
+    const untouched = evaluate(holePattern, { about: 'circle' }, reading);
+    const [link] = holePattern.onwards!(untouched.values as never, untouched.results as never);
+    for (const key of Object.keys(holePattern.inputs)) expect(link!.from).toContain(key);
+  });
+
+  it('offers no plate where the holes make no such sets, and says so', () => {
+    const other = stateOf({ ...texts, sets: '4' });
+    expect(holePattern.onwards!(other.values as never, other.results as never)).toEqual([]);
+    expect(remarksOf(holePattern, other).join()).toContain('do not make 4 like sets');
+    expect(remarksOf(holePattern, state).join()).toContain('3 like sets of 2');
+  });
+});
+
+describe('a misread distance', () => {
+  const places: [number, number][] = [
+    [0, 0],
+    [66, 0],
+    [72, 48],
+    [-4, 52],
+    [33, 29],
+    [60, 76],
+  ];
+  const right = textsOf(places);
+  const k = pairsOf(6).findIndex(([a, b]) => a === 2 && b === 6) + 1;
+  const wrong = { ...right, [`distance-${k}`]: String(Number(right[`distance-${k}`]) + 3) };
+
+  it('is pointed out, with what the others make of it', () => {
+    const said = remarksOf(holePattern, stateOf(wrong)).join(' ');
+    expect(said).toContain(`Look again at distance ${k} (hole 2 to 6)`);
+    expect(said).toContain(`make it ${Number(right[`distance-${k}`]).toFixed(2)} mm where`);
+  });
+
+  it('is none where all agree', () => {
+    expect(remarksOf(holePattern, stateOf(right)).join(' ')).toContain('none looks misread');
+  });
+
+  it('is not guessed at where nothing checks the distances', () => {
+    const three = textsOf(places.slice(0, 3));
+    expect(remarksOf(holePattern, stateOf(three)).join(' ')).toContain(
+      'No distance checks another',
+    );
+    const four = textsOf(places.slice(0, 4));
+    const off = { ...four, 'distance-2': String(Number(four['distance-2']) + 2) };
+    expect(remarksOf(holePattern, stateOf(off)).join(' ')).toContain(
+      'nothing tells which is at fault',
+    );
+  });
+});
+
+describe('what cannot be', () => {
+  const problem = (texts: Texts) => evaluate(holePattern, texts, reading).problems[0]!;
+  it.each([
+    [{ 'a-3': '5', 'b-3': '5' }, 'b-3', 'from hole 5 to itself'],
+    [{ 'b-2': '7' }, 'b-2', 'goes to hole 7, and there are 5 holes'],
+    [{ holes: '6' }, 'distances', 'Measure also from hole 4 to 6 and from 5 to 6.'],
+    [{ about: 'hole', 'centre-hole': '9' }, 'centre-hole', 'There is no hole 9'],
+    [{ about: 'circle', 'circle-holes': '1 2' }, 'circle-holes', 'three holes or more'],
+    [{ outline: 'round', outside: '60' }, 'outside', 'no metal between'],
+    [{ bore: '60' }, 'bore', 'no metal between'],
+    [{ 'bulge-2': '60' }, 'bulge-2', 'cannot bulge by 60 mm'],
+    [{ span: 'outside', 'distance-7': '5' }, 'distance-7', 'over the furthest edges'],
+  ] as const)('%j is said at %s', (texts, key, words) => {
+    expect(problem(texts as Texts).sentence).toContain(words);
+    expect(problem(texts as Texts).key).toBe(key);
+  });
+
+  it('comes back by naming the distances that were taken another way', () => {
+    const state = evaluate(holePattern, {}, reading);
+    const found = flatten(state.results);
+    const over = (state.values.distance as readonly number[])[0]! + 2 * 6.5;
+    const mixed = evaluate(
+      holePattern,
+      { ...whole(state), 'distance-1': String(over), 'at-outside': '1' },
+      reading,
+    );
+    for (const [name, figure] of flatten(mixed.results)) {
+      expect(figure, name).toBeCloseTo(found.get(name)!, name.startsWith('fitted-1') ? -2 : 7);
+    }
+  });
+});
