@@ -1,4 +1,12 @@
-/** A crank by its pins, degrees from pin 1 the way it turns. */
+import {
+  cranks as cranksOf,
+  fromMiddle,
+  mostOf,
+  type Order,
+} from '../calculators/maths/crank/engine-balance.ts';
+import { firingOf, topAngles } from '../calculators/maths/crank/firing-order.ts';
+
+/** A crank of a row of cylinders by its pins, degrees from pin 1 the way it turns. */
 export interface Crank {
   readonly name: string;
   readonly pins: readonly number[];
@@ -9,32 +17,36 @@ export const cranks: readonly Crank[] = [
   { name: 'Twin at 180°', pins: [0, 180] },
   { name: 'Twin at 360°', pins: [0, 0] },
   { name: 'Triple at 120°', pins: [0, 240, 120] },
-  { name: 'Four at 90°', pins: [0, 180, 90, 270] },
+  { name: 'Four at 90°', pins: [0, 180, 270, 90] },
 ];
 
-/** How far the crank turns from the top of cylinder 1 to that of each, degrees from 0 below 360. */
-export const topsOf = ({ pins }: Crank): readonly number[] => pins.map((pin) => (360 - pin) % 360);
+const firing = ({ pins }: Crank) =>
+  firingOf(
+    topAngles(
+      pins,
+      pins.map(() => 0),
+    ),
+  );
 
-/** The order in which the cylinders come to the top: `1, 2 and 3` together as `1 + 2`. */
+/** The order in which the cylinders fire, those that fire together joined: `1 + 2`. */
 export function firingOrder(crank: Crank): string {
-  const tops = topsOf(crank);
-  const places = [...new Set(tops)].sort((a, b) => a - b);
-  return places
-    .map((place) => tops.flatMap((top, i) => (top === place ? [String(i + 1)] : [])).join(' + '))
-    .join(', ');
+  const { order, intervals } = firing(crank);
+  return order
+    .map((cylinder, i) => `${i === 0 ? '' : intervals[i - 1] === 0 ? ' + ' : ', '}${cylinder}`)
+    .join('');
 }
 
+/** The different intervals between its firings, degrees. */
+export const intervalsOf = (crank: Crank): readonly number[] => [
+  ...new Set(firing(crank).intervals.filter((interval) => interval > 0)),
+];
+
 /**
- * How many cylinders' worth of shaking is left in sum, and in pitches of the row as a couple, for
- * the force that comes `times` a turn (1 primary, 2 secondary). Vectors one pin long each, added.
+ * What is left of the shaking of one order: force in those of one cylinder, couple in those of one
+ * cylinder at an arm of one pitch.
  */
-export function leftOver({ pins }: Crank, times: 1 | 2): { force: number; couple: number } {
-  const middle = (pins.length - 1) / 2;
-  const sum = (arm: (index: number) => number): number =>
-    Math.hypot(
-      ...[Math.cos, Math.sin].map((side) =>
-        pins.reduce((all, pin, i) => all + arm(i) * side((times * pin * Math.PI) / 180), 0),
-      ),
-    );
-  return { force: sum(() => 1), couple: sum((index) => index - middle) };
+export function leftOver({ pins }: Crank, order: Order): { force: number; couple: number } {
+  const throws = pins.map((pin, place) => ({ pin, lean: 0, place }));
+  const most = (weights: readonly number[]): number => mostOf(cranksOf(throws, order, weights));
+  return { force: most(pins.map(() => 1)), couple: most(fromMiddle(throws)) };
 }

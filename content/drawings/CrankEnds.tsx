@@ -93,7 +93,7 @@ export default function CrankEnds() {
     <LineDrawing
       id="crank-ends"
       title="Four cranks from the end and from the side, with their firing orders"
-      description="Each crank is seen from its end, turning clockwise, with pin 1 at the top, and from its side. Twin at 180 degrees: one pin up and one down, a spark every half turn. Twin at 360 degrees: both pins up, both cylinders fire together. Triple at 120 degrees: pin 2 stands 240 degrees ahead, which is 120 behind, so that it reaches the top next; the order is 1, 2, 3. Four at 90 degrees with pins at 0, 180, 90 and 270: the order is 1, 4, 2, 3, a spark every quarter turn."
+      description="Each crank is seen from its end, turning clockwise, with pin 1 at the top, and from its side. Twin at 180 degrees: one pin up and one down, a spark every half turn. Twin at 360 degrees: both pins up, both cylinders fire together. Triple at 120 degrees: pin 2 stands 240 degrees ahead, which is 120 behind, so that it reaches the top next; the order is 1, 2, 3. Four at 90 degrees with pins at 0, 180, 270 and 90: the order is 1, 3, 2, 4, a spark every quarter turn."
       height={2 * PANEL.high - 24}
     >
       {cranks.map((crank, i) => (

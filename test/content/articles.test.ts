@@ -116,6 +116,41 @@ const dangers: readonly (readonly [article: string, ...said: RegExp[]])[] = [
     /oil before the first turn/i,
     /under pressure and under vacuum/i,
   ],
+  [
+    'first-fire',
+    /a garage with its door open is not out of doors/i,
+    /reach it without passing the engine/i,
+    /a hand, a glove or a rag is no board/i,
+    /stalls the engine by gear and brake is \*\*not\*\* there/i,
+    /the third way and the last/i,
+    /straightens a stiff leg/i,
+    /do not reach across it/i,
+    /ears and eyes covered/i,
+  ],
+  [
+    'gaskets-and-tags',
+    /asbestos/i,
+    /never scrape them dry/i,
+    /no iron where petrol is or was/i,
+    /never hold it by hand/i,
+    /never hammer it through/i,
+    /it gives a shock/i,
+  ],
+  [
+    'battery-to-plug',
+    /battery disconnected/i,
+    /rated for 1000 V/,
+    /never turn the engine with a lead open to nothing/i,
+    /pacemaker/i,
+    /fuse sits next to the battery/i,
+  ],
+  [
+    'crank-of-your-own',
+    /parts under a press fly/i,
+    /nut or bolt that holds/i,
+    /fingers out of ports/i,
+  ],
+  ['clearances', /nothing is turned dry/i, /maker's limits rule/i, /break with sharp ends/i],
 ];
 
 it.each(dangers)('%s warns of what can hurt', (article, ...said) => {
