@@ -32,7 +32,7 @@ export const pointsSteps = {
     after: {},
     waitsFor: ['leak'],
     calculators: ['firing-order', 'plate-layout', 'degree-disc'],
-    articles: ['making-a-breaker-plate'],
+    articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
   },
   coil: {
     stage: 'points',
@@ -67,7 +67,7 @@ export const pointsSteps = {
     },
     after: {},
     calculators: ['coil-charge'],
-    articles: ['coils-and-condensers'],
+    articles: ['coils-and-condensers', 'battery-to-plug'],
   },
   gap: {
     stage: 'points',

@@ -33,7 +33,7 @@ export const proofSteps = {
     after: {},
     waitsFor: ['oil'],
     calculators: ['piston-clearance'],
-    articles: ['proving-a-mixed-engine'],
+    articles: ['clearances', 'proving-a-mixed-engine'],
   },
   'ring-gap': {
     stage: 'geometry',
@@ -65,7 +65,7 @@ export const proofSteps = {
         'A bore made wider opens the ring’s gap by about three times the change of diameter.',
     },
     calculators: ['piston-clearance'],
-    articles: ['proving-a-mixed-engine'],
+    articles: ['clearances', 'proving-a-mixed-engine'],
   },
   squish: {
     stage: 'geometry',

@@ -53,7 +53,7 @@ export const startSteps = {
       slides: 'A cable that was moved may hold a slide open.',
     },
     calculators: [],
-    articles: ['opening-all-slides-together'],
+    articles: ['first-fire', 'opening-all-slides-together'],
     list: true,
   },
   fuel: {
@@ -104,7 +104,7 @@ export const startSteps = {
       fuel: 'There has to be oil in the fuel, and the right amount.',
     },
     calculators: [],
-    articles: ['which-circuit-at-which-throttle'],
+    articles: ['first-fire', 'which-circuit-at-which-throttle'],
     list: true,
   },
   after: {

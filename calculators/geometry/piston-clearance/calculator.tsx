@@ -72,5 +72,5 @@ export default defineCalculator({
     'A liner in an aluminium barrel grows by something between the two metals. A barrel that is pulled out of round by its studs is measured with a plate bolted on as tight as the head.',
     'Expansions of iron and aluminium from a handbook (Callister and Rethwisch, 3rd edition, table B.6), of piston alloy from a piston maker’s data, of other pistons and all limits common practice. The maker’s figure rules.',
   ],
-  articles: ['proving-a-mixed-engine', 'squish-and-compression'],
+  articles: ['clearances', 'proving-a-mixed-engine'],
 });

@@ -74,5 +74,5 @@ export default defineCalculator({
     'What a shaking engine does to its frame hangs on its mounting. Compare one layout or factor with another here, and take no single force for a limit.',
     'Method of the direct and reverse cranks, from the theory of machines. It is checked against summed accelerations, a rigid-body solver and published cases.',
   ],
-  articles: ['making-a-breaker-plate', 'setting-several-cylinders'],
+  articles: ['crank-of-your-own', 'making-a-breaker-plate', 'setting-several-cylinders'],
 });

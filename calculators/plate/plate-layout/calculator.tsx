@@ -82,5 +82,5 @@ export default defineCalculator({
     'Metal is measured between drilled edges. A countersink, a washer or the body of a set needs more room than its hole: draw it on the template.',
     'A set that is not quite in its place is mended in its slot. The plate only has to bring every set within the reach of that slot.',
   ],
-  articles: ['making-a-breaker-plate'],
+  articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
 });

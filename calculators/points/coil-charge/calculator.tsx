@@ -127,5 +127,5 @@ export default defineCalculator({
     'The voltage is that at the coil while current flows. A generator at idle, a weak battery and old wiring leave less than the label.',
     'Not all of the stored energy reaches the plug: the condenser, the windings and the rotor gap or lead take a good part.',
   ],
-  articles: ['coils-and-condensers', 'how-the-points-make-the-spark'],
+  articles: ['coils-and-condensers', 'how-the-points-make-the-spark', 'battery-to-plug'],
 });

@@ -45,5 +45,5 @@ export default defineCalculator({
     'What is in the tank already is known no better than your dipstick and its label. Drain what is old or of unknown ratio.',
     'Stir-up, warmth and how well the oil mixes are not in it. Petrol keeps for weeks, not for a winter.',
   ],
-  articles: ['fuel-and-oil'],
+  articles: ['fuel-and-oil', 'first-fire'],
 });
