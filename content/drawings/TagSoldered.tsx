@@ -28,45 +28,58 @@ function Heated() {
   );
 }
 
-/** The insulated screw of a plate, put together, in section. */
+/** The live screw of a set, put together, in section; what is tinted is insulation. */
 function PutTogether() {
+  const both = [-1, 1] as const;
   return (
     <g>
-      <Hatching id="tag-plate" />
+      <Hatching id="tag-set" />
       <Hatching id="tag-screw" leans="left" pitch={5} />
-      <Cut d={`M24 ${TOP + 62}H${X - 22}V${TOP + 86}H24Z`} hatching="tag-plate" />
-      <Cut d={`M${X + 22} ${TOP + 62}H256V${TOP + 86}H${X + 22}Z`} hatching="tag-plate" />
+      {both.map((side) => (
+        <Cut
+          key={side}
+          d={`M${X + side * 22} ${TOP + 41}H${X + side * 104}V${TOP + 65}H${X + side * 22}Z`}
+          hatching="tag-set"
+        />
+      ))}
       <Cut
-        d={`M${X - 10} ${TOP + 18}V${TOP + 142}H${X + 10}V${TOP + 18}H${X + 24}V${TOP}H${X - 24}V${TOP + 18}Z`}
+        d={`M${X - 10} ${TOP + 18}V${TOP + 122}H${X + 10}V${TOP + 18}H${X + 24}V${TOP}H${X - 24}V${TOP + 18}Z`}
         hatching="tag-screw"
       />
-      {[-1, 1].map((side) => (
+      {both.map((side) => (
         <g key={side}>
           <path
-            class="port-transfer edge"
-            d={`M${X + side * 12} ${TOP + 48}H${X + side * 44}V${TOP + 60}H${X + side * 20}V${TOP + 88}H${X + side * 12}Z`}
-          />
-          <path
-            class="port-transfer edge"
-            d={`M${X + side * 12} ${TOP + 90}H${X + side * 44}V${TOP + 102}H${X + side * 12}Z`}
+            class="part"
+            d={`M${X + side * 11} ${TOP + 27}H${X + side * 44}V${TOP + 39}H${X + side * 11}Z`}
           />
           <path
             class="part"
-            d={`M${X + side * 11} ${TOP + 104}H${X + side * 30}V${TOP + 124}H${X + side * 11}Z`}
+            d={`M${X + side * 11} ${TOP + 41}H${X + side * 20}V${TOP + 65}H${X + side * 11}Z`}
+          />
+          <path
+            class="part"
+            d={`M${X + side * 11} ${TOP + 67}H${X + side * 44}V${TOP + 79}H${X + side * 11}Z`}
+          />
+          <path
+            class="edge edge-filled"
+            d={`M${X + side * 11} ${TOP + 88}H${X + side * 28}V${TOP + 106}H${X + side * 11}Z`}
           />
         </g>
       ))}
-      <path class="part" d={`M${X - 34} ${TOP + 20}H${X - 11}V${TOP + 25}H${X - 34}Z`} />
-      <path class="part" d={`M${X + 11} ${TOP + 20}H240V${TOP + 25}H${X + 11}Z`} />
       <path
-        class="part"
-        d={`M${X - 30} ${TOP + 27}H${X - 11}V${TOP + 46}H${X - 30}ZM${X + 11} ${TOP + 27}H${X + 30}V${TOP + 46}H${X + 11}Z`}
+        class="edge edge-filled"
+        d={`M20 ${TOP + 20}H${X - 11}V${TOP + 25}H20ZM${X + 11} ${TOP + 20}H${X + 24}V${TOP + 25}H${X + 11}Z`}
       />
-      <Label words="tag" at={[352, 240]} anchor="end" to={[226, TOP + 21]} ends="arrow" />
-      <Label words="metal collar" at={[352, 268]} anchor="end" to={[X + 24, TOP + 37]} />
-      <Label words="plate" at={[352, 336]} anchor="end" to={[248, TOP + 74]} />
-      <Label words="insulating bush" at={[4, 410]} to={[X - 16, TOP + 78]} />
-      <Label words="insulating washer" at={[352, 390]} anchor="end" to={[X + 36, TOP + 96]} />
+      <path
+        class="edge edge-filled"
+        d={`M${X - 28} ${TOP + 81}H${X - 11}V${TOP + 86}H${X - 28}ZM${X + 11} ${TOP + 81}H${X + 110}V${TOP + 86}H${X + 11}Z`}
+      />
+      <Label words="arm’s spring" at={[4, TOP]} to={[40, TOP + 20]} ends="arrow" />
+      <Label words="insulating washers" at={[352, TOP + 4]} anchor="end" to={[X + 40, TOP + 32]} />
+      <Label words="set" at={[352, TOP + 52]} anchor="end" to={[X + 98, TOP + 52]} />
+      <Label words="tag" at={[352, TOP + 104]} anchor="end" to={[X + 106, TOP + 86]} ends="arrow" />
+      <Label words="insulating bush" at={[4, TOP + 140]} to={[X - 15, TOP + 58]} />
+      <Label words="nut" at={[X + 50, TOP + 132]} to={[X + 22, TOP + 98]} />
     </g>
   );
 }
@@ -77,8 +90,8 @@ export default function TagSoldered() {
     <LineDrawing
       id="tag-soldered"
       title="How a tag is soldered, and how it sits on its screw afterwards"
-      description="Above: the tag lies in a wooden peg by itself, without its insulating washers. The wire is hooked through its hole. The iron heats tag and wire from below, and the solder is touched to the metal above, where it melts and flows. Below, in section: the screw through the plate, with an insulating bush in the hole and an insulating washer on the other side. The tag lies under the screw's head, on a metal collar, and touches the plate nowhere."
-      height={424}
+      description="Above: the tag lies in a wooden peg by itself, without its insulating washers. The wire is hooked through its hole. The iron heats tag and wire from below, and the solder is touched to the metal above, where it melts and flows. Below, in section: the live screw through the set, with an insulating bush in the hole and an insulating washer on either side. The arm's spring lies under the screw's head, the tag under its nut, and both touch the set nowhere."
+      height={392}
     >
       <text class="axis-text" x={4} y={14}>
         Soldered: washers off
