@@ -95,5 +95,5 @@ export default defineCalculator({
     'Peukert’s rule is a rule: it holds for a whole discharge at one current, at about 20 °C, of a sound lead battery. A cold or old one gives less.',
     'The maker’s diagram and the law of the road come first where there are any.',
   ],
-  articles: ['coils-and-condensers', 'how-the-points-make-the-spark'],
+  articles: ['battery-to-plug', 'coils-and-condensers', 'how-the-points-make-the-spark'],
 });
