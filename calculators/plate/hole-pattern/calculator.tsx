@@ -74,5 +74,5 @@ export default defineCalculator({
     'The pattern is seen from the side on which it was measured. For the other side turn the template over; the numbers run the other way round.',
     'The ± comes of the readings alone. It says nothing of a part that is bent, or a gasket that has shrunk: steel rule readings over the longest distance show that.',
   ],
-  articles: ['making-a-breaker-plate'],
+  articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
 });
