@@ -5,7 +5,7 @@ export interface Found {
   readonly id: number;
   /** Address below the site's root. */
   readonly url: string;
-  readonly kind: 'calculator' | 'article' | 'term' | 'practice';
+  readonly kind: 'calculator' | 'article' | 'term' | 'practice' | 'fault' | 'step' | 'page';
   readonly title: string;
   /** Shown under the title. */
   readonly purpose: string;
