@@ -25,12 +25,31 @@ describe('the fault finder', () => {
   it('shows what a link names, with all that leads to it', async () => {
     await visit({ path: `${path}#no-spark-contacts`, viewport: phone }, async (page) => {
       await page.locator('#no-spark-contacts').waitFor({ state: 'visible' });
-      for (const { id } of actions) {
-        await page.evaluate((hash) => {
-          location.hash = hash;
-        }, id);
-        await page.locator(`#${id}`).waitFor({ state: 'visible' });
-      }
+      const hidden = await page.evaluate(
+        async (ids) => {
+          const gone: string[] = [];
+          for (const id of ids) {
+            const changed = new Promise((done) =>
+              addEventListener('hashchange', done, { once: true }),
+            );
+            // By way of what is not there, so that the address always changes.
+            location.hash = `${id}-`;
+            await changed;
+            const told = new Promise((done) =>
+              addEventListener('hashchange', done, { once: true }),
+            );
+            location.hash = id;
+            await told;
+            await new Promise((done) => setTimeout(done));
+            if (!document.getElementById(id)!.checkVisibility()) gone.push(id);
+            for (const part of document.querySelectorAll('main details'))
+              part.removeAttribute('open');
+          }
+          return gone;
+        },
+        actions.map(({ id }) => id),
+      );
+      expect(hidden).toEqual([]);
     });
   });
 
