@@ -86,7 +86,7 @@ export const polarity: Action = {
   id: 'polarity',
   cause: 'The two low-tension wires of the coil are swapped',
   act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage.',
-  step: 'coil',
+  step: 'leads',
   article: 'coils-and-condensers',
 };
 
@@ -110,7 +110,7 @@ export const leads: Action = {
   id: 'leads',
   cause: 'Leads swapped: the spark comes to a cylinder whose piston is elsewhere',
   act: 'Follow each lead from its coil to the plug of the same cylinder, and each coil’s wire to its own set. The sheet prints the leads in firing order. Turn forwards to each set’s opening: the piston of that cylinder must be just below its top.',
-  step: 'timing',
+  step: 'leads',
   article: 'setting-several-cylinders',
 };
 

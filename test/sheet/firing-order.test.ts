@@ -3,7 +3,7 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { readOrder } from '../../calculators/sheet/boxes.ts';
-import { judge } from '../../calculators/sheet/judge.ts';
+import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { setEven } from '../../calculators/sheet/sets.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
@@ -66,6 +66,11 @@ describe('a firing order', () => {
       'Firing order: 1-3-2-4\nLeads in firing order: coil 1 to plug 1, coil 3 to plug 3, coil 2 to plug 2, coil 4 to plug 4',
     );
   });
+});
+
+it('is what the step of the leads is done to', () => {
+  expect(targetWords(told(four, '1324'), 'leads', 'mm')).toMatch(/^Leads in firing order: coil 1 /);
+  expect(targetWords(four, 'leads', 'mm')).toBeUndefined();
 });
 
 describe('sets and the firing order', () => {
