@@ -34,7 +34,7 @@ export const startSteps = {
   },
   leads: {
     stage: 'start',
-    title: 'Put the leads on in firing order',
+    title: 'Put each lead on its plug',
     why: 'A spark that comes to another cylinder finds its piston elsewhere: the engine does not start, spits back or kicks back. A coil with its two low-tension wires swapped asks for more voltage.',
     how: [
       'Follow the wire of each set to its coil, and the lead of each coil to its plug: set, coil and plug are those of one cylinder. Mark each lead.',

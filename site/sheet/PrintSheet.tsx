@@ -148,7 +148,7 @@ export function PrintSheet({ engine, lengths }: Props) {
         <span>Firing order: {orderText(engine.firingOrder) || '______'}</span>
         <span>Date: __________</span>
         <span>By: __________</span>
-        {leads === undefined ? null : <span>{leads}</span>}
+        {leads === undefined ? null : <span class="paper-leads">{leads}</span>}
       </p>
       <Figures engine={engine} lengths={lengths} />
       <Steps engine={engine} lengths={lengths} />
