@@ -6,6 +6,7 @@ import {
   type ListField,
   type Reading as HowToRead,
 } from '../frame/fields.ts';
+import { orderParts, orderProblem } from './firing-order.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { strokeOf } from './geometry.ts';
 import { cylindersOf, LIMITS, type Engine } from './model.ts';
@@ -142,7 +143,7 @@ export const isRefused = ({ problem }: FigureField | ListField): boolean => prob
 
 const orderSpec: FieldSpec = {
   label: 'Firing order',
-  help: 'Cylinder numbers in the order in which they fire, such as 1 3 2 or 1-3-2. Leave empty if not known.',
+  help: 'Cylinder numbers in the order in which they fire: 1-3-2, 1,3,2, 1 3 2 or 132. Leave empty if not known.',
   unit: 'count',
   min: 1,
   max: MOST_CYLINDERS,
@@ -154,21 +155,14 @@ const orderSpec: FieldSpec = {
 
 /** The firing order as its field reads it: every cylinder once, or nothing. */
 export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
-  const parts = text.split(/[\s,;–—-]+/u).filter((part) => part !== '');
-  const field = readList('firing-order', orderSpec, parts.join(' '), [], [], how);
-  const cylinders = cylindersOf(engine);
-  const ranked = [...field.value].sort((a, b) => a - b);
-  const whole = ranked.length === cylinders && ranked.every((member, i) => member === i + 1);
-  const fits = text.trim() === '' || whole || isRefused(field);
-  const problem = fits
-    ? field.problem
-    : `The firing order must name each cylinder from 1 to ${String(cylinders)} once, since the sheet has ${String(cylinders)}. Type them with spaces or dashes between, or change the number of cylinders.`;
+  const parts = orderParts(text);
+  const wrong = text.trim() === '' ? undefined : orderProblem(parts, cylindersOf(engine));
+  const read = wrong === undefined ? parts.join(' ') : '';
   return {
-    ...field,
+    ...readList('firing-order', orderSpec, read, [], [], how),
     text,
     heldOver: false,
-    value: isRefused(field) || !fits ? [] : field.value,
-    ...(problem === undefined ? {} : { problem: orTooLong(problem, ORDER, text) }),
+    ...(wrong === undefined ? {} : { problem: orTooLong(wrong, ORDER, text) }),
   };
 }
 

@@ -14,6 +14,7 @@ import {
 } from './boxes.ts';
 import { SheetError } from './errors.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { orderText } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import {
   checkedAt,
@@ -44,7 +45,7 @@ const forget = (engine: Engine, place: string): Engine =>
 
 /** The firing order again, by the number of cylinders that the sheet has now. */
 function fitOrder(engine: Engine): Engine {
-  const text = engine.unread[ORDER] ?? engine.firingOrder.join(' ');
+  const text = engine.unread[ORDER] ?? orderText(engine.firingOrder);
   if (text === '') return engine;
   const field = readOrder(engine, text, { lengths: 'mm' });
   return !isRefused(field)

@@ -12,7 +12,7 @@ import {
   type Verdict,
 } from './judge-words.ts';
 import { aimOf } from './judge-together.ts';
-import { directionsOf } from './sets.ts';
+import { directionsOf, orderAgainstSets } from './sets.ts';
 
 const say = (angle: number): string => withUnit(String(Number(fixed(angle, 2))), 'deg');
 
@@ -70,7 +70,7 @@ export function judgeSpacing(given: Case): Judgement {
   const { engine, reading, entries, tolerance, lengths } = given;
   const directions = directionsOf(engine)!;
   const lobes = engine.figures.lobes ?? 1;
-  const shared = sharedPlaces(directions, lobes);
+  const shared = [...sharedPlaces(directions, lobes), ...[orderAgainstSets(engine) ?? []].flat()];
   const known = allOf(entries);
   if (!known) {
     const open = unfinished(entries);

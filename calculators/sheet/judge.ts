@@ -4,6 +4,7 @@ import { sentenceIn } from '../frame/sentence.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
+import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
 import { judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
 import { judgeSpacing, spacingWords } from './judge-plate.ts';
@@ -169,6 +170,7 @@ export function targetWords(
     figures[key] === undefined
       ? '…'
       : showInput(figures[key], sheetFigures[key].unit, lengths, sheetFigures[key].step);
+  if (id === 'leads') return leadWords(engine);
   if (!reading) {
     return own?.map((key) => `${sheetFigures[key].label.toLowerCase()} ${show(key)}`).join(', ');
   }

@@ -1,5 +1,6 @@
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { setFigure } from './edit.ts';
+import { fromFirst, orderText } from './firing-order.ts';
 import { cylindersOf, type Engine } from './model.ts';
 
 /** The figures that hold where each set but the first belongs, for so many cylinders. */
@@ -19,13 +20,47 @@ export function directionsOf(engine: Engine): readonly number[] | undefined {
   return [0, ...(others as number[])];
 }
 
-/** Directions of sets that fire evenly by a cam at crank speed, for sets 2, 3, …. */
-export const evenDirections = (cylinders: number): readonly number[] =>
-  setKeys(cylinders).map((_, i) => Number(((360 * (i + 1)) / cylinders).toFixed(6)));
+/**
+ * Directions of sets that fire evenly by a cam at crank speed, for sets 2, 3, …: in the firing order
+ * where the sheet has it, else as they are numbered.
+ */
+export const evenDirections = (engine: Engine): readonly number[] => {
+  const cylinders = cylindersOf(engine);
+  const { firingOrder } = engine;
+  const turn = (set: number): number =>
+    firingOrder.length === cylinders
+      ? (firingOrder.indexOf(set) - firingOrder.indexOf(1) + cylinders) % cylinders
+      : set - 1;
+  return setKeys(cylinders).map((_, i) => Number(((360 * turn(i + 2)) / cylinders).toFixed(6)));
+};
 
 /** The engine with its sets said to stand evenly round the plate. */
 export const setEven = (engine: Engine): Engine => {
-  const cylinders = cylindersOf(engine);
-  const even = evenDirections(cylinders);
-  return setKeys(cylinders).reduce((so, key, i) => setFigure(so, key, even[i]), engine);
+  const even = evenDirections(engine);
+  return setKeys(cylindersOf(engine)).reduce((so, key, i) => setFigure(so, key, even[i]), engine);
 };
+
+/** Sets nearer than this fire together, degrees of the plate. */
+const TOGETHER = 1;
+
+/** What to say where the sets, as the sheet has them, do not come round in the firing order. */
+export function orderAgainstSets(engine: Engine): string | undefined {
+  const directions = directionsOf(engine);
+  const cylinders = cylindersOf(engine);
+  if (directions === undefined || cylinders < 3 || engine.firingOrder.length !== cylinders) {
+    return undefined;
+  }
+  // A set may stand a lobe further on and fire at the same moment.
+  const round = 360 / (engine.figures.lobes ?? 1);
+  const places = directions
+    .map((direction, i) => ({ set: i + 1, at: ((direction % round) + round) % round }))
+    .sort((a, b) => a.at - b.at);
+  const apart = places.every(
+    ({ at }, i) => (i === 0 ? at + round - places.at(-1)!.at : at - places[i - 1]!.at) >= TOGETHER,
+  );
+  const stands = fromFirst(places.map(({ set }) => set));
+  const fires = fromFirst(engine.firingOrder);
+  return !apart || orderText(stands) === orderText(fires)
+    ? undefined
+    : `The firing order in the sheet is ${orderText(engine.firingOrder)}, and by their directions the sets come round as ${orderText(stands)}, the way the cam turns. One of the two is wrong: correct it before a hole is drilled.`;
+}

@@ -32,6 +32,25 @@ export const startSteps = {
     calculators: [],
     articles: ['coils-and-condensers'],
   },
+  leads: {
+    stage: 'start',
+    title: 'Put each lead on its plug',
+    why: 'A spark that comes to another cylinder finds its piston elsewhere: the engine does not start, spits back or kicks back. A coil with its two low-tension wires swapped asks for more voltage.',
+    how: [
+      'Follow the wire of each set to its coil, and the lead of each coil to its plug: set, coil and plug are those of one cylinder. Mark each lead.',
+      'Coil polarity: on a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points.',
+      'Prove it: every plug in its cap, on bare metal of the engine and away from the plug holes, fuel shut. Turn forwards by hand: each plug sparks as its own piston comes near its top, one after the other in the firing order.',
+    ],
+    tool: 'Tags or paint, a rod in the plug hole to feel the piston',
+    caution:
+      'Never hold a lead by hand: the high voltage can hurt, and is a danger to anyone with a pacemaker, who keeps away. Ignition on only while you look.',
+    after: {
+      coil: 'A coil that was changed has had its wires and its lead off.',
+    },
+    waitsFor: ['timing'],
+    calculators: ['firing-order'],
+    articles: ['coils-and-condensers', 'setting-several-cylinders'],
+  },
   stop: {
     stage: 'start',
     title: 'Prove that it can be stopped',
@@ -100,6 +119,7 @@ export const startSteps = {
       screws: 'An idle screw that was turned may hold its slide open.',
       slides: 'A slide that was moved may not shut.',
       plug: 'A plug out of gap may not fire, and a flooded engine is the danger then.',
+      leads: 'Leads that were moved may be swapped.',
       stop: 'There has to be a proven way to stop it.',
       fuel: 'There has to be oil in the fuel, and the right amount.',
     },

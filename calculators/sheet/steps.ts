@@ -113,6 +113,7 @@ export const order: readonly StepId[] = [
   'screws',
   'slides',
   'plug',
+  'leads',
   'stop',
   'fuel',
   'start',

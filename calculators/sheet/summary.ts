@@ -2,6 +2,7 @@ import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { leadWords, orderText } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
 import { cylindersOf, type Engine, type Entry } from './model.ts';
 import { concerned, progressOf, stateWords } from './progress.ts';
@@ -52,10 +53,11 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
 /** The whole sheet as a text fit for a message, with the link to it. */
 export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
   const begun = order.filter((id) => isBegun(engine, id));
+  const leads = leadWords(engine);
   const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
   return [
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
-    ...(engine.firingOrder.length > 0 ? [`Firing order: ${engine.firingOrder.join(' ')}`] : []),
+    ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),
     ...figureKeys
       .filter((key) => engine.figures[key] !== undefined && appliesTo(key, cylindersOf(engine)))
       .map((key) => figureLine(engine, key, lengths)),

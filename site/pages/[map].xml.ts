@@ -11,6 +11,9 @@ export const GET: APIRoute = async ({ site }) => {
   const articles = await getCollection('articles');
   const paths = [
     '',
+    'sheet/',
+    'first-start/',
+    'faults/',
     'calculators/',
     ...calculators.map(({ slug }) => `calculators/${slug}/`),
     'articles/',

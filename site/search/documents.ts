@@ -3,6 +3,7 @@ import type { Input, ResultSpec } from '../../calculators/frame/types.ts';
 import { calculators } from '../all-calculators.ts';
 import type { Found, SearchIndex } from './finder.ts';
 import { taskNames, tasks } from '../../calculators/practice/tasks.ts';
+import { jobPlaces } from './job-places.ts';
 import { tradeWords } from './trade-words.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -11,6 +12,7 @@ export async function searchIndex(): Promise<SearchIndex> {
   const articles = (await getCollection('articles')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
   const terms = (await getCollection('glossary')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
   const list: Omit<Found, 'id'>[] = [
+    ...jobPlaces(),
     ...calculators.map((calculator) => ({
       url: `calculators/${calculator.slug}/`,
       kind: 'calculator' as const,

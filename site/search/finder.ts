@@ -5,7 +5,7 @@ export interface Found {
   readonly id: number;
   /** Address below the site's root. */
   readonly url: string;
-  readonly kind: 'calculator' | 'article' | 'term' | 'practice';
+  readonly kind: 'calculator' | 'article' | 'term' | 'practice' | 'fault' | 'step' | 'page';
   readonly title: string;
   /** Shown under the title. */
   readonly purpose: string;
@@ -74,6 +74,10 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
   return (question) => {
     const ways = waysOfAsking(question, alike);
     const all = ask(ways, 'AND');
-    return (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
+    const found = (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
+    // What is called exactly as it was typed stands first.
+    const called = ({ title, also }: Found): boolean =>
+      [title, ...also.split(',')].some((name) => plain(name) === plain(question));
+    return [...found.filter(called), ...found.filter((thing) => !called(thing))];
   };
 }

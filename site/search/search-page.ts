@@ -6,6 +6,9 @@ const KINDS: Readonly<Record<Found['kind'], string>> = {
   article: 'Article',
   term: 'Glossary',
   practice: 'Practice bench',
+  fault: 'Fault finder',
+  step: 'Step of the job',
+  page: 'Page',
 };
 
 const form = document.querySelector<HTMLFormElement>('#search-form')!;

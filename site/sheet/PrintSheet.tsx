@@ -3,6 +3,7 @@ import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
+import { leadWords, orderText } from '../../calculators/sheet/firing-order.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
 import { concerned, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
@@ -136,6 +137,7 @@ function Steps({ engine, lengths }: Props) {
 /** The sheet on one side of A4 or Letter: what is known, and boxes for a pen for the rest. */
 export function PrintSheet({ engine, lengths }: Props) {
   const notes = engine.notes.trim();
+  const leads = leadWords(engine);
   const more = engine.kept.length - MOST_KEPT;
   return (
     <div class="paper" aria-hidden="true">
@@ -143,9 +145,10 @@ export function PrintSheet({ engine, lengths }: Props) {
       <p class="paper-name">
         <b>{engine.name}</b>
         {engine.invented ? ' (invented)' : ''}
-        <span>Firing order: {engine.firingOrder.join(' ') || '______'}</span>
+        <span>Firing order: {orderText(engine.firingOrder) || '______'}</span>
         <span>Date: __________</span>
         <span>By: __________</span>
+        {leads === undefined ? null : <span class="paper-leads">{leads}</span>}
       </p>
       <Figures engine={engine} lengths={lengths} />
       <Steps engine={engine} lengths={lengths} />

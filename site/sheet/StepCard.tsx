@@ -134,9 +134,7 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
   if (missing.length === 0) return null;
   const sets = setKeys(engine.figures.cylinders ?? 1);
   const asksForSets = missing.some((key) => sets.includes(key));
-  const even = evenDirections(sets.length + 1).map((direction) =>
-    showInput(direction, 'deg', lengths),
-  );
+  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
   return (
     <>
       <p class="missing">

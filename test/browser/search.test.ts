@@ -36,6 +36,25 @@ describe('the search page', () => {
     });
   });
 
+  it.each([
+    ['no spark', 'faults/#no-spark'],
+    ['weak spark', 'faults/#poor-spark'],
+    ['kicks back', 'faults/#kicks-back'],
+    ['will not idle', 'faults/#will-not-idle'],
+    ['runs on two', 'faults/#one-dead'],
+    ['floods', 'faults/#floods'],
+    ['plug black', 'faults/#plugs'],
+    ['first start', 'first-start/'],
+    ['runs on', 'faults/#runs-on'],
+    ['set the points gap', 'sheet/#step-gap'],
+  ])('“%s” finds %s among the first three of everything', async (question, url) => {
+    await visit({ path: `search/?q=${encodeURIComponent(question)}` }, async (page) => {
+      await page.locator('#search-list a').first().waitFor();
+      const first = (await links(page)).slice(0, 3).join(' ');
+      expect(first).toMatch(new RegExp(`/${url}( |$)`));
+    });
+  });
+
   it('says when there is nothing, and runs nothing from the question', async () => {
     const question = '"><img src=x onerror=window.hit=1>zzzqqq';
     await visit({ path: `search/?q=${encodeURIComponent(question)}` }, async (page) => {

@@ -128,7 +128,7 @@ async function wholeJob(page: Page, hands: Hands): Promise<void> {
   expect(await page.getAttribute('body', 'data-printed')).toBe('yes');
   const paper = await readPdf(await page.pdf({ format: 'A4' }));
   expect(paper.pages).toBe(1);
-  for (const text of ['Bench twin', 'Firing order: 1 2', '0.41', '0.38', '179.6', '25 : 1']) {
+  for (const text of ['Bench twin', 'Firing order: 1-2', '0.41', '0.38', '179.6', '25 : 1']) {
     expect(paper.text).toContain(text);
   }
   expect(paper.text.match(/ Done /g)?.length).toBeGreaterThanOrEqual(order.length - 1);

@@ -48,7 +48,8 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
       for (const text of [
         'Demo: club triple',
         '(invented)',
-        '1 3 2',
+        '1-2-3',
+        'coil 2 to plug 2',
         '104 mm',
         `${demoSheet().figures.gap} mm ± 0.03 mm`,
       ]) {

@@ -399,7 +399,9 @@ it('says the whole in a text fit for a message', () => {
   const text = sheetSummary(demoSheet(), 'mm', 'https://here.test/sheet/#engine=1.x');
   expect(text).toContain('Demo: club triple (invented engine)');
   expect(text).toContain('Stroke: 51 mm');
-  expect(text).toContain('Firing order: 1 2 3');
+  expect(text).toContain(
+    'Firing order: 1-2-3\nLeads in firing order: coil 1 to plug 1, coil 2 to plug 2, coil 3 to plug 3\n',
+  );
   expect(text.endsWith('https://here.test/sheet/#engine=1.x')).toBe(true);
   expect(text).not.toMatch(/undefined|NaN|null/);
   expect(stepLine(read('gap', 0.4), 'gap', 'mm')).toBe(

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { checklist } from '../../content/first-start/checklist.ts';
-import { faults } from '../../content/first-start/faults.ts';
+import { symptoms } from '../../content/faults/symptoms.ts';
 import { runaway } from '../../content/first-start/runaway.ts';
 import { signGroups } from '../../content/first-start/signs.ts';
 
@@ -11,24 +11,17 @@ const hasCalculator = (slug: string): boolean =>
   globSync(`calculators/*/${slug}/calculator.tsx`).length === 1;
 const hasArticle = (slug: string): boolean => existsSync(`content/articles/${slug}.mdx`);
 
-describe('what a step or a fault leads to is there', () => {
+describe('what a step leads to is there', () => {
   it.each(order)('%s', (id) => {
     const { calculators, articles } = steps[id];
     expect(calculators.length + articles.length, 'something behind it').toBeGreaterThan(0);
     expect(steps[id].calculators.filter((slug) => !hasCalculator(slug))).toEqual([]);
     expect(steps[id].articles.filter((slug) => !hasArticle(slug))).toEqual([]);
   });
-
-  it.each(faults.map((fault) => [fault.id, fault] as const))('%s', (_, { looks }) => {
-    for (const { step, calculator } of looks) {
-      expect(step ?? calculator, 'a figure to measure').toBeDefined();
-      if (calculator !== undefined) expect(hasCalculator(calculator)).toBe(true);
-    }
-  });
 });
 
 describe('the first start page warns of what can hurt', () => {
-  const all = JSON.stringify([checklist, signGroups, faults, runaway]).toLowerCase();
+  const all = JSON.stringify([checklist, signGroups, runaway]).toLowerCase();
 
   it.each([
     'carbon monoxide',
@@ -51,7 +44,7 @@ describe('one truth each, in the words of the sheet and of the first start', () 
     ...order.map((id) => [`step ${id}`, JSON.stringify(steps[id])] as const),
     ...figureKeys.map((key) => [`figure ${key}`, JSON.stringify(sheetFigures[key])] as const),
     ['list', JSON.stringify(checklist)],
-    ['faults', JSON.stringify(faults)],
+    ['faults', JSON.stringify(symptoms)],
     ['signs', JSON.stringify(signGroups)],
     ['runaway', JSON.stringify(runaway)],
   ];

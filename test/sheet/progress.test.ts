@@ -89,7 +89,7 @@ const moves: Readonly<Record<StepId, readonly StepId[]>> = {
   // New seals and gaskets: what had to come off for them.
   leak: ['top', 'squish', 'exhaust', 'gap', 'timing', 'start'],
   plate: ['gap', 'timing'],
-  coil: ['stop', 'start'],
+  coil: ['leads', 'stop', 'start'],
   gap: ['timing', 'start'],
   // A set that was moved in its slot.
   timing: ['gap', 'start'],
@@ -100,6 +100,7 @@ const moves: Readonly<Record<StepId, readonly StepId[]>> = {
   screws: ['slides', 'stop', 'start'],
   slides: ['screws', 'stop', 'start'],
   plug: ['start'],
+  leads: ['start'],
   stop: ['start'],
   fuel: ['start'],
   start: ['after'],
@@ -112,6 +113,7 @@ const alsoFirst: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
   top: ['oil'],
   clearance: ['oil'],
   plate: ['leak'],
+  leads: ['timing'],
 };
 
 const edges = order.flatMap((other) => moves[other].map((id) => [other, id] as const));

@@ -35,7 +35,7 @@ function standing(engine: Engine, box: Box): unknown {
     case 'reading':
       return readingOf(engine, box.step)[box.moment][box.index] ?? undefined;
     case 'order':
-      return engine.firingOrder.length === 0 ? undefined : engine.firingOrder.join(' ');
+      return engine.firingOrder.length === 0 ? undefined : engine.firingOrder.join('-');
     case 'name':
       return engine.name === UNNAMED ? undefined : engine.name;
     case 'notes':
@@ -53,10 +53,11 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   if (box.kind === 'notes') return length > 0 && length <= LIMITS.notes ? text : undefined;
   if (box.kind === 'order') {
     const cylinders = engine.figures.cylinders ?? 1;
-    const members = text.match(/\d+/gu)?.map(Number) ?? [];
-    const plain = /^[\s,;–—\d-]*$/u.test(text);
+    const runs = text.match(/\d+/gu) ?? [];
+    const members = (runs.length === 1 ? [...runs[0]!] : runs).map(Number);
+    const plain = /^[\s,;:./–—−\d-]*$/u.test(text);
     const whole = [...members].sort((a, b) => a - b).every((member, i) => member === i + 1);
-    return plain && whole && members.length === cylinders ? members.join(' ') : undefined;
+    return plain && whole && members.length === cylinders ? members.join('-') : undefined;
   }
   const { min, max, unit, whole } =
     box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
@@ -177,7 +178,7 @@ describe('a text that is refused', () => {
     expect(three.firingOrder).toEqual([1, 3, 2]);
     const four = setFigure(three, 'cylinders', 4);
     expect(four.firingOrder).toEqual([]);
-    expect(four.unread['order:firing']).toBe('1 3 2');
+    expect(four.unread['order:firing']).toBe('1-3-2');
     expect(setFigure(four, 'cylinders', 3).firingOrder).toEqual([1, 3, 2]);
   });
 

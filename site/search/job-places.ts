@@ -1,0 +1,77 @@
+import { order, steps } from '../../calculators/sheet/steps.ts';
+import { actionsOf } from '../../content/faults/types.ts';
+import { symptoms } from '../../content/faults/symptoms.ts';
+import type { Found } from './finder.ts';
+
+type Place = Omit<Found, 'id'>;
+
+const pages: readonly Place[] = [
+  {
+    url: 'first-start/',
+    kind: 'page',
+    title: 'First start',
+    purpose:
+      'The list to tick before the first kick, what the engine says, and two ways to stop it.',
+    also: 'first start, starting up, start up, first kick, checklist',
+    text: '',
+  },
+  {
+    url: 'first-start/#signs',
+    kind: 'page',
+    title: 'What the engine says',
+    purpose:
+      'Sound, spark, smoke, plugs and temperature: what each means, and what to check first.',
+    also: 'symptoms, signs, smoke, noises, plug colours',
+    text: '',
+  },
+  {
+    url: 'first-start/#runaway',
+    kind: 'page',
+    title: 'If it runs away',
+    purpose: 'What to do when it revs by itself, in order.',
+    also: 'runaway, screams, how to stop it',
+    text: '',
+  },
+  {
+    url: 'faults/',
+    kind: 'page',
+    title: 'Fault finder',
+    purpose: 'From what you notice to the figure to measure, by yes or no.',
+    also: 'troubleshooting, fault finding, diagnosis, what is wrong',
+    text: '',
+  },
+  {
+    url: 'sheet/',
+    kind: 'page',
+    title: 'Engine sheet',
+    purpose:
+      'Your engine’s figures, the order of work, readings as found and as left, one sheet to print.',
+    also: 'log, readings, job sheet, firing order, leads',
+    text: '',
+  },
+];
+
+/** What can be found beside calculators, articles and terms: symptoms, steps of the job, and pages. */
+export function jobPlaces(): Place[] {
+  return [
+    ...pages,
+    ...symptoms.map((symptom) => ({
+      url: `faults/#${symptom.id}`,
+      kind: 'fault' as const,
+      title: symptom.title,
+      purpose: symptom.first.ask,
+      also: symptom.also.join(', '),
+      text: actionsOf(symptom)
+        .map(({ cause }) => cause)
+        .join(', '),
+    })),
+    ...order.map((id) => ({
+      url: `sheet/#step-${id}`,
+      kind: 'step' as const,
+      title: steps[id].title,
+      purpose: steps[id].why,
+      also: steps[id].reading?.label ?? '',
+      text: steps[id].tool,
+    })),
+  ];
+}

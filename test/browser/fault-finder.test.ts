@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { formerIds, symptoms } from '../../content/faults/symptoms.ts';
+import { actionsOf } from '../../content/faults/types.ts';
+import { documentOf } from './support/built.ts';
+import { phone, visit } from './support/page.ts';
+import { readPdf } from './support/pdf.ts';
+import { keepEngines, ready } from './support/sheet.ts';
+
+const path = 'faults/';
+const actions = symptoms.flatMap((symptom) =>
+  actionsOf(symptom).map(({ id, cause }) => ({ id: `${symptom.id}-${id}`, cause })),
+);
+const bare = (text: string): string => text.replaceAll(/\s+/g, '');
+
+describe('the fault finder', () => {
+  it('holds each symptom and each action once, as it is served', () => {
+    const ids = [...documentOf('faults/index.html').querySelectorAll('main [id]')].map(
+      ({ id }) => id,
+    );
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+    for (const { id } of [...symptoms, ...actions]) expect(ids).toContain(id);
+  });
+
+  it('shows what a link names, with all that leads to it', async () => {
+    await visit({ path: `${path}#no-spark-contacts`, viewport: phone }, async (page) => {
+      await page.locator('#no-spark-contacts').waitFor({ state: 'visible' });
+      const hidden = await page.evaluate(
+        async (ids) => {
+          const gone: string[] = [];
+          for (const id of ids) {
+            const changed = new Promise((done) =>
+              addEventListener('hashchange', done, { once: true }),
+            );
+            // By way of what is not there, so that the address always changes.
+            location.hash = `${id}-`;
+            await changed;
+            const told = new Promise((done) =>
+              addEventListener('hashchange', done, { once: true }),
+            );
+            location.hash = id;
+            await told;
+            await new Promise((done) => setTimeout(done));
+            if (!document.getElementById(id)!.checkVisibility()) gone.push(id);
+            for (const part of document.querySelectorAll('main details'))
+              part.removeAttribute('open');
+          }
+          return gone;
+        },
+        actions.map(({ id }) => id),
+      );
+      expect(hidden).toEqual([]);
+    });
+  });
+
+  it('is gone through by keyboard and without JavaScript, one answer open at a time', async () => {
+    await visit({ path, viewport: phone, javaScriptEnabled: false }, async (page) => {
+      const symptom = page.locator('#kicks-back');
+      await symptom.locator('> summary').focus();
+      await page.keyboard.press('Enter');
+      const answers = symptom.locator('> .question > .fault-answer');
+      await answers.first().locator('> summary').focus();
+      await page.keyboard.press('Space');
+      await page.locator('#kicks-back-gap').waitFor({ state: 'visible' });
+      await answers.nth(1).locator('> summary').click();
+      await page.locator('#kicks-back-gap').waitFor({ state: 'hidden' });
+      expect(await page.locator('.fault-own:visible').count()).toBe(0);
+    });
+  });
+
+  it('holds an answer against the reader’s own sheet, and says nothing where there is none', async () => {
+    await visit({ path: `${path}#no-spark-contacts` }, async (page) => {
+      await page.locator('#no-spark-contacts').waitFor({ state: 'visible' });
+      expect(await page.locator('.fault-own:visible').count()).toBe(0);
+      await page.goto(new URL('../sheet/', page.url()).href);
+      await ready(page);
+      await keepEngines(page, { ...demoSheet(), id: 'e-1', invented: false, name: 'Bench triple' });
+      await page.goto(new URL('../faults/#no-spark-contacts', page.url()).href);
+      const own = page.locator('#no-spark-contacts .fault-own');
+      await own.waitFor({ state: 'visible' });
+      expect(await own.textContent()).toContain('By the sheet of Bench triple: ');
+      expect(await own.textContent()).toContain('0.35 mm ± 0.03 mm');
+    });
+  });
+
+  it('goes on paper whole, and stands as before after it', async () => {
+    await visit({ path }, async (page) => {
+      const text = bare((await readPdf(await page.pdf({ format: 'A4' }))).text);
+      for (const { id, cause } of actions) expect(text, id).toContain(bare(cause).slice(0, 25));
+      expect(await page.locator('main details[open]').count()).toBe(0);
+      expect(await page.locator('.fault-answer[name]').count()).toBeGreaterThan(100);
+    });
+  });
+});
+
+it('the first start page still answers to the ids of its symptoms', () => {
+  const page = documentOf('first-start/index.html');
+  for (const [old, now] of Object.entries(formerIds)) {
+    expect(page.getElementById(old)?.querySelector('a')?.getAttribute('href'), old).toContain(
+      `faults/#${now}`,
+    );
+  }
+});
+
+it.each(['index.html', 'sheet/index.html', 'first-start/index.html'])('%s leads to it', (file) => {
+  const main = documentOf(file).querySelector('main')!;
+  expect(main.querySelector('a[href*="faults/"]')).not.toBeNull();
+  expect(documentOf(file).querySelector('header a[href*="faults/"]')).not.toBeNull();
+});
