@@ -230,7 +230,8 @@ function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number 
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const parsed = parse(withoutEnd(typed), spec.unit, () => exampleWords(spec, lengths), sums);
+  const figure = spec.error === undefined ? typed : withoutEnd(typed);
+  const parsed = parse(figure, spec.unit, () => exampleWords(spec, lengths), sums);
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);
   return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };

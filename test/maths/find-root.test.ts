@@ -139,6 +139,16 @@ describe('findRoot', () => {
     );
   });
 
+  it('does not look for ever between ends without number', () => {
+    for (const [low, high] of [
+      [0, Infinity],
+      [-Infinity, 1],
+      [0, Number.NaN],
+    ] as const) {
+      expect(thrown(() => findRoot((x) => x - 3, low, high)).code).toBe('no-crossing');
+    }
+  });
+
   it('says so when nothing is crossed, with both ends', () => {
     for (const f of [(x: number) => x * x + 1, (x: number) => -x * x - 1, () => Number.NaN]) {
       const error = thrown(() => findRoot(f, -1, 1.5));

@@ -426,6 +426,13 @@ describe('the outline round lands', () => {
     expect(only).toMatchObject({ kind: 'arc', x: 1, y: 2, radius: 50, from: 0, to: 360 });
   });
 
+  it('takes a bulge that no straightedge shows for a straight edge', () => {
+    const lands = [0, 30].map((x) => ({ x, y: 0, radius: 5 }));
+    for (const bulge of [5e-324, -7.4e-323, 1e-9]) {
+      expect(landOutline(lands, [bulge])).toEqual(landOutline(lands, [0]));
+    }
+  });
+
   it('refuses a bulge that no smooth edge has, and names the hole', () => {
     const error = thrown(() => landOutline(lands, [0, 45]));
     expect([error.code, ...error.quantities]).toEqual(['bulge-too-large', 'bulge-2']);

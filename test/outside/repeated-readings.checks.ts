@@ -48,7 +48,7 @@ const factors: readonly OutsideCheck[] = (
   what: `The ± of the mean of ${count} readings over its standard error, 95 times in 100`,
   source: `${GUM}, annex G, table G.2, ${count - 1} degrees of freedom, p = 95 %`,
   kind: 'published',
-  unit: '',
+  unit: '1',
   expected,
   ours: () => repeatedReadings(unitScatter(count)).ofMean,
   tolerance: 0.005,

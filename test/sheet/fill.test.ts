@@ -244,6 +244,8 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     // The bore of a jet and the height of liquid on its bench are no cylinder's and no float valve's.
     'jet-set bore',
     'jet-set head',
+    // The large hole in a cover.
+    'hole-pattern bore',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {
     const unfilled = calculators.flatMap(({ slug, inputs }) =>

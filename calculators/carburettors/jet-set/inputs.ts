@@ -114,7 +114,7 @@ export const inputs = {
     group: groups.bench,
     label: 'The number means',
     help: 'Diameter in hundredths of a millimetre, or flow: then twice the number passes twice as much.',
-    options: { size: 'Diameter, 0.01 mm', flow: 'Flow' },
+    options: { size: 'Diameter', flow: 'Flow' },
     default: 'size',
     when: byNumber,
   }),

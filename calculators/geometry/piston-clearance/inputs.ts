@@ -66,7 +66,7 @@ export const inputs = {
     label: 'Piston',
     help: 'Diameter of the skirt at the height the maker gives, square to the gudgeon pin; else at its widest.',
     measure:
-      'Micrometer on the skirt, square to the pin. A piston is neither round nor straight: try a few millimetres up and down, and take the largest.',
+      'Micrometer on the skirt, square to the pin. A piston is neither round nor straight: try a little further up and down, and take the largest.',
     default: demoClearance.piston,
     error: 0.005,
   },

@@ -16,7 +16,8 @@ import { MathsError } from './errors.ts';
  * @param tolerance Half-width, in the unit of `low`, at which the search may stop. The default of 0
  *   runs down to neighbouring numbers.
  * @returns The end of the last bracket at which `f` is nearer to zero.
- * @throws MathsError `no-crossing` when `f` has the same sign at both ends or is not a number there.
+ * @throws MathsError `no-crossing` when `f` has the same sign at both ends or is not a number there,
+ *   and when an end is not a finite number.
  */
 export function findRoot(
   f: (x: number) => number,
@@ -28,11 +29,14 @@ export function findRoot(
   let other = { x: high, y: f(high) };
   if (newest.y === 0) return newest.x;
   if (other.y === 0) return other.x;
-  if (Math.sign(newest.y) !== -Math.sign(other.y)) {
+  // An end without number would never come nearer.
+  const endless = !Number.isFinite(low) || !Number.isFinite(high);
+  if (endless || Math.sign(newest.y) !== -Math.sign(other.y)) {
+    const where = endless ? 'within reach' : `between ${low} and ${high}`;
     throw new MathsError(
       'no-crossing',
       [],
-      `No answer lies between ${low} and ${high} for these figures. Check them for a slip of the pen or of the unit.`,
+      `No answer lies ${where} for these figures. Check them for a slip of the pen or of the unit.`,
     );
   }
   let dropped = other;

@@ -76,6 +76,9 @@ interface Bent {
   readonly edge: Edge;
 }
 
+/** A bulge, mm, that no straightedge shows. */
+const STRAIGHT = 1e-6;
+
 const bulgeError = (hole: number, bulge: number): MathsError =>
   new MathsError(
     'bulge-too-large',
@@ -89,7 +92,7 @@ function bent(lands: readonly Land[], rope: Rope, bulge: number): Bent {
   const [a, b] = [lands[from]!, lands[to]!];
   const [nx, ny] = [Math.cos(normal), Math.sin(normal)];
   const start = { x: a.x + a.radius * nx, y: a.y + a.radius * ny };
-  if (bulge === 0) {
+  if (Math.abs(bulge) < STRAIGHT) {
     const end = { x: b.x + b.radius * nx, y: b.y + b.radius * ny };
     const edge: Edge = { kind: 'line', x1: start.x, y1: start.y, x2: end.x, y2: end.y };
     return { leaves: normal, arrives: normal, edge };

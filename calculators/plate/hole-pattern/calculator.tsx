@@ -66,7 +66,7 @@ export default defineCalculator({
   downloads,
   cautions: [
     'Old gaskets and their dust may hold asbestos. Never scrape, sand, wire-brush or blow one off dry: wet it, lift it off whole, bag it, and follow the rules of your country.',
-    'A cover that seals fuel, oil or exhaust may leak by a hole that is half a millimetre out. Offer the first copy up dry on the part before you trust it.',
+    'A cover that seals fuel, oil or exhaust may leak by a hole that is only a little out. Offer the first copy up dry on the part before you trust it.',
   ],
   limits: [
     'All distances count alike, and holes are taken as round and square to the face. A hole that is drawn oval has no one centre: measure to it over the nearest and the furthest edge, and give both.',

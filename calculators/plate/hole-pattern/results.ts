@@ -61,7 +61,7 @@ export const results = {
   misfit: {
     label: 'Left over',
     unit: 'mm',
-    help: 'Measured less fitted.',
+    help: 'Measured less fitted: + where it was measured too long.',
     table: 'readings',
     signed: true,
     decimals: 3,

@@ -1,4 +1,5 @@
-import { fixed, inputDigits } from '../../frame/format.ts';
+import { fixed, inputDigits, showInput } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
 import { Absent } from '../../frame/types.ts';
 import { textWidth } from '../../picture/text-width.ts';
 import type { Computed, Values } from './compute.ts';
@@ -107,13 +108,14 @@ function Coil({ y, number, ampere, ballast, way }: CoilProps) {
 interface Props {
   readonly values: Values;
   readonly computed: Computed;
+  readonly lengths: LengthDisplay;
 }
 
 /**
  * The circuit as it stands with the ignition on and all points shut: battery, fuse, switch, coils, and
  * for each its points, condenser and plug, by the symbols of IEC 60617. Volts and amperes beside it.
  */
-export function Circuit({ values: v, computed }: Props) {
+export function Circuit({ values: v, computed, lengths }: Props) {
   const height = FIRST + PITCH * (v.coils - 1) + 54;
   const positive = v.earth === 'negative';
   const way = positive ? 1 : -1;
@@ -123,7 +125,7 @@ export function Circuit({ values: v, computed }: Props) {
     computed.fuse instanceof Absent
       ? 'fuse'
       : `fuse ${inputDigits(computed.fuse as number, 'A')} A`;
-  const wire = `${inputDigits(v.length, 'm')} m, ${inputDigits(v.area, 'wire')} mm²`;
+  const wire = `${showInput(v.length, 'm', lengths, 0.1)}, ${inputDigits(v.area, 'wire')} mm²`;
   const last = FIRST + PITCH * (v.coils - 1);
   const [long, short] = [12, 6] as const;
   const [top, foot] = positive ? [long, short] : [short, long];

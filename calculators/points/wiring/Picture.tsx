@@ -8,7 +8,7 @@ import { SpeedPlot } from './SpeedPlot.tsx';
 export function Picture(props: PictureProps<Inputs, typeof results>) {
   return (
     <>
-      <Circuit values={props.values} computed={props.results} />
+      <Circuit values={props.values} computed={props.results} lengths={props.lengths} />
       <SpeedPlot {...props} />
     </>
   );
