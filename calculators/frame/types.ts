@@ -256,6 +256,14 @@ export interface Onward {
   readonly from: readonly string[];
 }
 
+/** What a field held, told in another way. */
+export interface Carried {
+  /** The input whose figure it is. */
+  readonly from: string;
+  /** The same figure for the input that now applies, in its home unit. */
+  readonly to: Readonly<Record<string, number>>;
+}
+
 export interface Calculator<I extends Inputs = Inputs, R extends Results = Results> {
   readonly slug: string;
   readonly title: string;
@@ -290,6 +298,16 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
    * outside of a remark's own `say` counts for all of them.
    */
   remarks?(values: ValuesOf<I>, results: ComputedOf<R>, known: Known): readonly (string | Remark)[];
+  /**
+   * What becomes of the figures given when a choice is about to take another option: each told in the
+   * way that is chosen, so that a change converts them and throws none away.
+   */
+  carry?(
+    choice: string,
+    option: string,
+    values: ValuesOf<I>,
+    results: ComputedOf<R>,
+  ): readonly Carried[];
   /** Where the figures can be taken from here. */
   onwards?(values: ValuesOf<I>, results: ComputedOf<R>): readonly Onward[];
   picture(props: PictureProps<NoInfer<I>, NoInfer<R>>): VNode;

@@ -8,6 +8,8 @@ import {
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
 import type { Held } from '../../calculators/frame/fields.ts';
+import { carriedOver } from '../../calculators/frame/carry.ts';
+import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { Answer } from './Answer.tsx';
@@ -55,6 +57,9 @@ const typedOver = ({ texts, origins, held }: Given, typed: Texts): Given => ({
   origins: { ...origins, ...allFrom(typed, 'yours') },
   held,
 });
+
+/** A number as a text that a field can hold. */
+const written = (value: number): string => String(Number(value.toFixed(6)));
 
 /** While the picture is dragged, the figures follow at a pace that can be read, and leave the frames to it. */
 const FOLLOW_MS = 150;
@@ -137,15 +142,45 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     }));
   }, [own]);
 
+  const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
+  const latest = useRef(state);
+  latest.current = state;
+  const now = useCallback(() => latest.current, []);
+  const asked = useRef(given);
+  asked.current = given;
   const change = useCallback((key: string, text: string, byPicture: boolean) => {
     byHand.current = true;
     setDragged(byPicture);
     setGiven((before) => typedOver(before, { [key]: text }));
   }, []);
-  const onText = useCallback((key: string, text: string) => change(key, text, false), [change]);
+  const onText = useCallback(
+    (key: string, text: string) => {
+      const carried = carriedOver(calculator, latest.current.evaluation, key, text);
+      byHand.current = true;
+      setDragged(false);
+      setGiven((before) => {
+        const after = typedOver(before, { [key]: text });
+        return {
+          ...after,
+          texts: { ...after.texts, ...carried.texts },
+          origins: { ...after.origins, ...carried.originsOf(after.origins) },
+        };
+      });
+    },
+    [calculator],
+  );
+  /** A handle stops where the figures would become impossible. */
   const onSet = useCallback(
-    (key: string, value: number) => change(key, String(Number(value.toFixed(6))), true),
-    [change],
+    (key: string, value: number) => {
+      const { evaluation: shown } = latest.current;
+      const from = shown.computed ? numberAt(calculator, shown, key) : undefined;
+      const base = asked.current;
+      const possible = (each: number): boolean =>
+        evaluated(typedOver(base, { [key]: written(each) })).computed;
+      const held = from === undefined ? value : lastPossible(from, value, possible);
+      change(key, written(held), true);
+    },
+    [calculator, change, evaluated],
   );
   const onDefaults = useCallback(() => {
     byHand.current = true;
@@ -168,10 +203,6 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   }, [calculator, setOwn]);
 
   // The answer comes first. The picture is painted with it, and before it, when it is what moves.
-  const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
-  const latest = useRef(state);
-  latest.current = state;
-  const now = useCallback(() => latest.current, []);
   const drawn = useLate(state, dragged ? 'none' : 'paint');
   const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
   const told = useLate(figured, dragged ? 'none' : 'paint');

@@ -1,7 +1,13 @@
 import { demoEngine, demoOther, demoTiming } from '../../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
-import { absent, type AnyValues, type Inputs, type Results } from '../../frame/types.ts';
+import {
+  absent,
+  type AnyValues,
+  type Inputs,
+  type Results,
+  type ResultValue,
+} from '../../frame/types.ts';
 import { convert } from '../../maths/units/units.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { readingOf } from '../../maths/crank/indicator-tilt.ts';
@@ -280,6 +286,16 @@ export default defineCalculator({
       arc: arcOf(v.rotor, angle),
       'dial-reading': readingOf(travel, v.tilt),
     };
+  },
+  carry: (choice, option, { from }, found) => {
+    if (choice !== 'from') return [];
+    const figures: Readonly<Record<string, ResultValue>> = {
+      travel: found['given-travel'],
+      angle: found.angle,
+      arc: found.arc,
+    };
+    const figure = figures[option];
+    return typeof figure === 'number' ? [{ from, to: { [option]: figure } }] : [];
   },
   picture: Picture,
   ready: {

@@ -1,0 +1,38 @@
+import type { Evaluation, Origins, Texts } from './evaluate.ts';
+import type { AnyCalculator } from './types.ts';
+
+interface CarriedOver {
+  readonly texts: Texts;
+  /** Whose the carried figures are: of whoever gave those from which they come. */
+  readonly originsOf: (origins: Origins) => Origins;
+}
+
+/** Digits of a carried figure: more than any reading has, so that there and back gives the same. */
+const DIGITS = 6;
+
+/** What the other fields hold once a choice has taken another option. */
+export function carriedOver(
+  calculator: AnyCalculator,
+  { computed, values, results }: Evaluation,
+  key: string,
+  option: string,
+): CarriedOver {
+  const { carry } = calculator;
+  const chosen = calculator.inputs[key]?.kind === 'choice' && values[key] !== option;
+  const all = carry && computed && chosen ? carry(key, option, values, results) : [];
+  const pairs = all.flatMap(({ from, to }) =>
+    Object.entries(to).map(([name, value]) => [name, from, value] as const),
+  );
+  return {
+    texts: Object.fromEntries(
+      pairs.map(([name, , value]) => [name, String(Number(value.toPrecision(DIGITS)))]),
+    ),
+    originsOf: (origins) =>
+      Object.fromEntries(
+        pairs.flatMap(([name, from]) => {
+          const origin = origins[from];
+          return origin === undefined ? [] : [[name, origin] as const];
+        }),
+      ),
+  };
+}
