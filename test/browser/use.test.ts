@@ -391,3 +391,18 @@ describe('in an article', () => {
     });
   });
 });
+
+it('a change of what is given converts the figure, and back', () =>
+  visit({ path: 'calculators/piston-position/' }, async (page) => {
+    await settled(page);
+    await page.fill('input[name="travel"]', '2.7');
+    const angle = async (): Promise<number> =>
+      Number(await page.locator('output[name="angle"] data').getAttribute('value'));
+    await expect.poll(angle).toBeGreaterThan(23);
+    const before = await angle();
+    await page.getByRole('radio', { name: 'Crank angle' }).check();
+    await expect.poll(() => page.inputValue('input[name="angle"]')).toMatch(/^23\.\d+/);
+    expect(await angle()).toBeCloseTo(before, 3);
+    await page.getByRole('radio', { name: 'Piston travel' }).check();
+    await expect.poll(() => page.inputValue('input[name="travel"]')).toMatch(/^2\.(?:7|69999|70000)/);
+  }));

@@ -1,6 +1,6 @@
 import { demoCam } from '../../demo-engine.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { compute } from './compute.ts';
+import { compute, gapOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
@@ -36,6 +36,12 @@ export default defineCalculator({
     leverRatio: 'lever',
   },
   compute,
+  carry: (choice, option, v, found) => {
+    if (choice !== 'from') return [];
+    return option === 'gap'
+      ? [{ from: 'dwell', to: { gap: gapOf(v) } }]
+      : [{ from: 'gap', to: { dwell: found['dwell-angle'] as number } }];
+  },
   remarks,
   picture: Picture,
   ready: {

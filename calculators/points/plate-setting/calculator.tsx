@@ -1,5 +1,6 @@
 import { engineFields } from '../../position/engine-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
+import { toldAs } from './carry.ts';
 import { compute, type Computed, type Values } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
@@ -31,6 +32,7 @@ export default defineCalculator({
   },
   fieldOf: { ...engineFields, speedRatio: 'speed-ratio', cylinders: 'cylinders' },
   compute,
+  carry: (choice, option, v) => (choice === 'as' ? toldAs(option, v) : []),
   remarks,
   picture: Picture,
   ready: {

@@ -1,6 +1,7 @@
 import { DEMO_RATIO } from '../../demo-engine.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { compute } from './compute.ts';
+import { percentOfRatio } from '../../maths/fuel/fuel-and-oil.ts';
+import { compute, ratioOf } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks } from './remarks.ts';
@@ -26,6 +27,12 @@ export default defineCalculator({
     oil: 'fuel',
   },
   compute,
+  carry: (choice, option, v) => {
+    if (choice !== 'by') return [];
+    return option === 'ratio'
+      ? [{ from: 'percent', to: { ratio: ratioOf(v) } }]
+      : [{ from: 'ratio', to: { percent: percentOfRatio(v.ratio) } }];
+  },
   remarks,
   picture: Picture,
   ready: {
