@@ -404,5 +404,7 @@ it('a change of what is given converts the figure, and back', () =>
     await expect.poll(() => page.inputValue('input[name="angle"]')).toMatch(/^23\.\d+/);
     expect(await angle()).toBeCloseTo(before, 3);
     await page.getByRole('radio', { name: 'Piston travel' }).check();
-    await expect.poll(() => page.inputValue('input[name="travel"]')).toMatch(/^2\.(?:7|69999|70000)/);
+    await expect
+      .poll(() => page.inputValue('input[name="travel"]'))
+      .toMatch(/^2\.(?:7|69999|70000)/);
   }));
