@@ -55,19 +55,9 @@ function show(link: HTMLAnchorElement, term: string, meaning: string): void {
   place.focus();
 }
 
-/** A press that is meant for the page itself, and not for another tab. */
-const plain = (event: MouseEvent): boolean =>
-  event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
-
-document.addEventListener('click', (event) => {
-  const link = (event.target as Element).closest<HTMLAnchorElement>('a.term');
-  if (!link || !plain(event) || !('popover' in HTMLElement.prototype)) return;
-  event.preventDefault();
-  const id = new URL(link.href).hash.slice(1);
-  const go = (): void => location.assign(link.href);
-  meanings().then((all) => {
-    const known = all[id];
-    if (known) show(link, known.term, known.meaning);
-    else go();
-  }, go);
-});
+/** Tells a term in the note. Rejects where its meaning cannot be had. */
+export async function explain(link: HTMLAnchorElement): Promise<void> {
+  const known = (await meanings())[new URL(link.href).hash.slice(1)];
+  if (!known) throw new Error(`No meaning of ${link.href}`);
+  show(link, known.term, known.meaning);
+}
