@@ -6,6 +6,7 @@ import { Fields, Groups, type FieldHandlers } from '../fields/Fields.tsx';
 import { KeyRow } from '../fields/KeyRow.tsx';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { Errors } from '../fields/PlusMinus.tsx';
+import { Problems } from '../fields/Problems.tsx';
 import type { State } from './state.ts';
 
 interface Props extends State, FieldHandlers {
@@ -25,7 +26,7 @@ const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
 const boxOf = (target: EventTarget | null): HTMLInputElement | undefined =>
   target instanceof HTMLInputElement && target.type === 'text' ? target : undefined;
 
-/** The figure in hand, and the others folded in their groups. */
+/** The figure in hand, what stands in the way of a result, and the other figures folded in their groups. */
 export function Form({ calculator, evaluation, ...handlers }: Props) {
   const { lengths, idPrefix } = handlers;
   const { fields, errorFields, demonstration } = evaluation;
@@ -45,6 +46,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       <div class="in-hand">
         <Fields fields={inHand} {...shared} />
       </div>
+      <Problems evaluation={evaluation} idPrefix={idPrefix} />
       <Groups
         fields={fields.filter((field) => !inHand.includes(field))}
         side={calculator.folded}

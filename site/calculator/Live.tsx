@@ -229,14 +229,10 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     () => (
       <>
         <Answer {...figured} {...{ calculator, now }} />
-        <Notes
-          {...figured}
-          {...{ calculator, idPrefix, ownsAddress, onDefaults, onOwn }}
-          sheet={own?.name}
-        />
+        <Notes {...figured} {...{ calculator, ownsAddress, onDefaults, onOwn }} sheet={own?.name} />
       </>
     ),
-    [calculator, figured, own, idPrefix, ownsAddress, now, onDefaults, onOwn],
+    [calculator, figured, own, ownsAddress, now, onDefaults, onOwn],
   );
   const form = useMemo(
     () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: commit }} />,

@@ -1,17 +1,18 @@
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whoseAnswer } from '../../calculators/frame/whose.ts';
-import { Problems } from '../fields/Problems.tsx';
 import { OwnEngine, type OwnEngineProps } from './OwnEngine.tsx';
 import type { State } from './state.ts';
 
 interface Props extends State, Omit<OwnEngineProps, 'evaluation'> {
   readonly calculator: AnyCalculator;
-  readonly idPrefix: string;
   readonly ownsAddress: boolean;
 }
 
-/** What is to be known of the answer at once: whose it is, what stands in its way, what can hurt. */
-export function Notes({ calculator, evaluation, idPrefix, ownsAddress, ...engine }: Props) {
+/**
+ * What is to be known of the answer at once: whose it is, and what can hurt. Nothing here comes and
+ * goes while the picture is dragged, which would take it from under the finger.
+ */
+export function Notes({ calculator, evaluation, ownsAddress, ...engine }: Props) {
   const whose = whoseAnswer(calculator, evaluation);
   const { care } = calculator;
   return (
@@ -20,7 +21,6 @@ export function Notes({ calculator, evaluation, idPrefix, ownsAddress, ...engine
         {whose === undefined ? null : <p class="whose">{whose}</p>}
         {ownsAddress ? <OwnEngine evaluation={evaluation} {...engine} /> : null}
       </div>
-      <Problems evaluation={evaluation} idPrefix={idPrefix} />
       {care === undefined ? null : (
         <p class="care">
           <b>Take care.</b> {care}
