@@ -3,6 +3,9 @@ import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { withoutMarks } from '../../calculators/frame/parse.ts';
 import { looksLikeSum, type SumReader, type Sums } from '../../calculators/frame/sums.ts';
 
+/** A fraction whose unit is still being typed looks like a sum for a moment. */
+const PAUSE_MS = 400;
+
 /** The texts that nothing has read yet and that look like sums. */
 const sumsIn = ({ fields, errorFields }: Evaluation): string =>
   [...fields, ...errorFields]
@@ -20,11 +23,14 @@ export function useSums(): [Sums, (evaluation: Evaluation) => void] {
   useEffect(() => {
     if (wanted === '' || typeof sums === 'object') return undefined;
     let stale = false;
-    import('../../calculators/frame/sum-reader.ts').then(
-      ({ readSum }) => stale || setSums({ read: readSum }),
-      () => stale || setSums('failed'),
-    );
+    const timer = setTimeout(() => {
+      import('../../calculators/frame/sum-reader.ts').then(
+        ({ readSum }) => stale || setSums({ read: readSum }),
+        () => stale || setSums('failed'),
+      );
+    }, PAUSE_MS);
     return () => {
+      clearTimeout(timer);
       stale = true;
     };
     // Not asked for again at once where it failed, only with what is typed next.
