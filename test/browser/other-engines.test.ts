@@ -7,7 +7,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import corpus from '../corpus/links.json' with { type: 'json' };
 import { STANDARD } from './support/axe.ts';
 import { dist, documentOf, slugs } from './support/built.ts';
-import { steady } from './support/calculator.ts';
+import { steady, unfold } from './support/calculator.ts';
 import type { Engine } from './support/engines/engine.ts';
 import { firefox } from './support/engines/firefox.ts';
 import { serveWatched } from './support/engines/watched.ts';
@@ -57,9 +57,12 @@ for (const { name, missing, start } of [firefox, webkit]) {
         sessionStorage.removeItem('complaints');
         return said;
       });
-    /** Enters everything that is drawn by script on the page, and waits until it answers. */
-    const ready = (): Promise<void> =>
-      expect
+    /**
+     * Enters everything that is drawn by script on the page, waits until it answers, and unfolds
+     * the groups of its calculators.
+     */
+    const ready = async (): Promise<void> => {
+      await expect
         .poll(() =>
           engine.run(() => {
             const asleep = document.querySelectorAll(
@@ -71,6 +74,8 @@ for (const { name, missing, start } of [firefox, webkit]) {
           }),
         )
         .toBe(0);
+      await engine.run(unfold);
+    };
     const visit = async (path: string): Promise<void> => {
       await engine.open(new URL(path, site.url).href);
       await ready();

@@ -1,6 +1,12 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
+/** Unfolds the groups of every calculator; it runs in the page. */
+export function unfold(): void {
+  const folds = document.querySelectorAll<HTMLDetailsElement>('.calc details:not(.errors, .help)');
+  for (const fold of folds) fold.open = true;
+}
+
 /**
  * Enters every calculator on the page, even one far below, waits until it answers and is seen, and
  * unfolds its groups.
@@ -14,13 +20,7 @@ export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('[data-calculator]:not([data-ready="true"]), [data-asked]').count())
     .toBe(0);
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll<HTMLDetailsElement>(
-      '.calc details:not(.errors, .help)',
-    )) {
-      fold.open = true;
-    }
-  });
+  await page.evaluate(unfold);
 }
 
 export const field = (page: Page, key: string): Locator => page.locator(`input[name="${key}"]`);
