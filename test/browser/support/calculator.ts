@@ -48,7 +48,12 @@ export const alertText = async (page: Page): Promise<string> =>
 
 /**
  * Figures as written in the page, to ten digits. The page was made by another engine than the
- * reader's browser, and the sines of two engines may differ in the sixteenth.
+ * reader's browser, and the sines of two engines may differ in the sixteenth: what is nought but
+ * for that may come out on either side of it.
  */
 export const steady = (values: readonly (string | null)[]): string[] =>
-  values.map((value) => Number(Number(value).toPrecision(10)).toFixed(9));
+  values.map((value) =>
+    Number(Number(value).toPrecision(10))
+      .toFixed(9)
+      .replace(/^-(0\.0+)$/, '$1'),
+  );
