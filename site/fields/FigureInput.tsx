@@ -67,7 +67,12 @@ function Again({ field, name, typing }: AgainProps) {
     box?.focus();
   };
   return (
-    <button type="button" class="again" aria-label={`Another reading of ${name}`} onClick={more}>
+    <button
+      type="button"
+      class="again"
+      aria-label={`Again: another reading of ${name}`}
+      onClick={more}
+    >
       again
     </button>
   );

@@ -60,7 +60,7 @@ describe('a quantity measured again', () => {
   it('takes another reading by a button, and keeps all in box and address', async () => {
     await visit({ path: 'calculators/piston-position/?travel=2.31mm' }, async (page) => {
       await settled(page);
-      const again = page.getByRole('button', { name: /^Another reading of piston travel/i });
+      const again = page.getByRole('button', { name: /^Again: another reading of piston travel/i });
       for (const next of ['2.35', '2.28']) {
         await again.click();
         await page.keyboard.type(next);

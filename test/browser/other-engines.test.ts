@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -7,7 +7,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import corpus from '../corpus/links.json' with { type: 'json' };
 import { STANDARD } from './support/axe.ts';
 import { dist, documentOf, slugs } from './support/built.ts';
-import { steady } from './support/calculator.ts';
+import { steady, unfold } from './support/calculator.ts';
 import type { Engine } from './support/engines/engine.ts';
 import { firefox } from './support/engines/firefox.ts';
 import { serveWatched } from './support/engines/watched.ts';
@@ -57,9 +57,12 @@ for (const { name, missing, start } of [firefox, webkit]) {
         sessionStorage.removeItem('complaints');
         return said;
       });
-    /** Enters everything that is drawn by script on the page, and waits until it answers. */
-    const ready = (): Promise<void> =>
-      expect
+    /**
+     * Enters everything that is drawn by script on the page, waits until it answers, and unfolds
+     * the groups of its calculators.
+     */
+    const ready = async (): Promise<void> => {
+      await expect
         .poll(() =>
           engine.run(() => {
             const asleep = document.querySelectorAll(
@@ -71,6 +74,8 @@ for (const { name, missing, start } of [firefox, webkit]) {
           }),
         )
         .toBe(0);
+      await engine.run(unfold);
+    };
     const visit = async (path: string): Promise<void> => {
       await engine.open(new URL(path, site.url).href);
       await ready();
@@ -115,6 +120,7 @@ for (const { name, missing, start } of [firefox, webkit]) {
           const picture = fileURLToPath(new URL(`failed-${name}.png`, cache));
           await engine.screenshot().then(
             async (image) => {
+              await mkdir(cache, { recursive: true });
               await writeFile(picture, image);
               console.error(`${task.name}: the screen is in ${picture}`);
             },
@@ -231,25 +237,30 @@ for (const { name, missing, start } of [firefox, webkit]) {
 
       it('is worked by the keyboard alone, in the order in which it is read', async () => {
         await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
-        const stops: string[] = [];
-        while (stops.length < 80 && stops.at(-1) !== 'slider') {
+        const fields = ['slider', 'from', 'travel', 'stroke', 'rod', 'offset'];
+        const stops: { name: string; top: number }[] = [];
+        while (stops.length < 120 && stops.at(-1)?.name !== fields.at(-1)) {
           await engine.press('Tab');
           stops.push(
             await engine.run(() => {
               const at = document.activeElement!;
-              return (
-                at.getAttribute('name') ??
-                at.getAttribute('role') ??
-                (at.matches('.skip') ? 'skip' : at.localName)
-              );
+              return {
+                name:
+                  at.getAttribute('name') ??
+                  at.getAttribute('role') ??
+                  (at.matches('.skip') ? 'skip' : at.localName),
+                top: at.getBoundingClientRect().top + scrollY,
+              };
             }),
           );
         }
-        expect(stops[0]).toBe('skip');
-        const fields = ['from', 'travel', 'stroke', 'rod', 'offset', 'slider'];
+        const names = stops.map(({ name: stop }) => stop);
+        expect(names[0]).toBe('skip');
         expect(
-          stops.filter((stop, i) => fields.includes(stop) && stops.indexOf(stop) === i),
+          names.filter((stop, i) => fields.includes(stop) && names.indexOf(stop) === i),
         ).toEqual(fields);
+        const tops = fields.map((stop) => stops[names.indexOf(stop)]!.top);
+        expect(tops, 'down the page').toEqual(tops.toSorted((one, other) => one - other));
         await engine.run(() =>
           document.querySelector<HTMLElement>('input[name="travel"]')!.focus(),
         );

@@ -1,6 +1,12 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 
+/** Unfolds the groups of every calculator; it runs in the page. */
+export function unfold(): void {
+  const folds = document.querySelectorAll<HTMLDetailsElement>('.calc details:not(.errors, .help)');
+  for (const fold of folds) fold.open = true;
+}
+
 /**
  * Enters every calculator on the page, even one far below, waits until it answers and is seen, and
  * unfolds its groups.
@@ -14,13 +20,7 @@ export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('[data-calculator]:not([data-ready="true"]), [data-asked]').count())
     .toBe(0);
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll<HTMLDetailsElement>(
-      '.calc details:not(.errors, .help)',
-    )) {
-      fold.open = true;
-    }
-  });
+  await page.evaluate(unfold);
 }
 
 export const field = (page: Page, key: string): Locator => page.locator(`input[name="${key}"]`);
@@ -48,7 +48,12 @@ export const alertText = async (page: Page): Promise<string> =>
 
 /**
  * Figures as written in the page, to ten digits. The page was made by another engine than the
- * reader's browser, and the sines of two engines may differ in the sixteenth.
+ * reader's browser, and the sines of two engines may differ in the sixteenth: what is nought but
+ * for that may come out on either side of it.
  */
 export const steady = (values: readonly (string | null)[]): string[] =>
-  values.map((value) => Number(Number(value).toPrecision(10)).toFixed(9));
+  values.map((value) =>
+    Number(Number(value).toPrecision(10))
+      .toFixed(9)
+      .replace(/^-(0\.0+)$/, '$1'),
+  );
