@@ -97,7 +97,8 @@ describe('a store that fails', () => {
   it('damaged in one engine: a calculator only reads it, and the sheet keeps the whole one for good', async () => {
     await visit({ path: 'calculators/piston-position/' }, async (page) => {
       await comeTo(page, damaged, 'calculators/piston-position/');
-      await page.getByText('From your sheet: Whole', { exact: true }).first().waitFor();
+      await page.getByText('figures are from your sheet: Whole.').waitFor();
+      expect(await page.locator('#stroke-mark').innerText()).toBe('sheet');
       expect(await kept(page)).toBe(damaged);
       for (let load = 0; load < 3; load += 1) {
         await page.goto(address(path));

@@ -22,13 +22,16 @@ const served = async (lacks: (path: string) => boolean): Promise<Served & AsyncD
 };
 const CUT = { expected: [/ERR_FAILED/], tolerated: [/Failed to fetch/] };
 
-/** The scripts that the page asks for by itself, the first and those that they ask for. */
+/**
+ * The scripts that the page asks for by itself until it answers, the first and those that they ask
+ * for. No fold is opened: what is in it is fetched when somebody asks.
+ */
 async function scriptsOf(path: string): Promise<string[]> {
   const names = new Set<string>();
   await visit({ path, viewport: phone }, async (page) => {
     page.on('request', (request) => names.add(new URL(request.url()).pathname));
-    await page.reload();
-    await settled(page);
+    await page.reload({ waitUntil: 'networkidle' });
+    await expectResult(page, 'angle', OF_LINK);
   });
   return [...names].filter((name) => name.endsWith('.js'));
 }
