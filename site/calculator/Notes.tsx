@@ -1,5 +1,6 @@
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whoseAnswer } from '../../calculators/frame/whose.ts';
+import { useFrozen } from '../../calculators/picture/frozen.ts';
 import { OwnEngine, type OwnEngineProps } from './OwnEngine.tsx';
 import type { State } from './state.ts';
 
@@ -12,7 +13,8 @@ interface Props extends State, Omit<OwnEngineProps, 'evaluation'> {
  * What is to be known of the answer at once: whose it is, and what can hurt. Nothing here comes and
  * goes while the picture is dragged, which would take it from under the finger.
  */
-export function Notes({ calculator, evaluation, ownsAddress, ...engine }: Props) {
+export function Notes({ calculator, evaluation: latest, ownsAddress, ...engine }: Props) {
+  const evaluation = useFrozen(latest);
   const whose = whoseAnswer(calculator, evaluation);
   const { care } = calculator;
   return (
