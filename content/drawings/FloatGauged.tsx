@@ -2,8 +2,8 @@ import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
+import { through, type Place } from './parts/polar.ts';
 
-type Place = readonly [x: number, y: number];
 /** From along the face, counted from the pivot, and away from the face, to the sheet. */
 type Lay = (along: number, away: number) => Place;
 
@@ -16,7 +16,10 @@ const onItsSide: Lay = (along, away) => [118 + away, 60 + along];
 const upsideDown: Lay = (along, away) => [84 + along, 428 - away];
 
 const outline = (lay: Lay, places: readonly Place[], shut = true): string =>
-  `M${places.map(([along, away]) => lay(along, away).join(' ')).join('L')}${shut ? 'Z' : ''}`;
+  through(
+    places.map(([along, away]) => lay(along, away)),
+    shut,
+  );
 
 /** The carburettor's body with float and valve, laid out as it is held. */
 function Body({ id, lay }: { readonly id: string; readonly lay: Lay }) {

@@ -1,6 +1,7 @@
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { DRAWING_WIDTH, LineDrawing } from '../../calculators/picture/line-drawing.tsx';
+import { polar, type Place } from './parts/polar.ts';
 
 const HEIGHT = 372;
 const CX = DRAWING_WIDTH / 2;
@@ -8,15 +9,9 @@ const CY = 186;
 const PLATE = 138;
 const BORE = 26;
 const CAM = 20;
-const RADIANS = Math.PI / 180;
-
-type Place = readonly [x: number, y: number];
 
 /** A place on the plate, by its distance from the middle and its direction, degrees up from the right. */
-const on = (radius: number, direction: number): Place => [
-  hundredth(CX + radius * Math.cos(direction * RADIANS)),
-  hundredth(CY - radius * Math.sin(direction * RADIANS)),
-];
+const on = (radius: number, direction: number): Place => polar([CX, CY])(radius, 90 - direction);
 
 /** A slot that runs round the middle, `half` degrees either way of its own direction. */
 function slot(radius: number, direction: number, half: number, wide: number): string {

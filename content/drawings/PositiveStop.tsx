@@ -5,6 +5,7 @@ import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
+import { polar, type Place } from './parts/polar.ts';
 
 const { stroke, rod } = demoEngine;
 const engine = { stroke, rodLength: rod, pinOffset: 0 };
@@ -19,7 +20,6 @@ const WALL = 11;
 /** From the pin up to the crown, and down to the edge of the skirt. */
 const CROWN = 24 * SCALE;
 const SKIRT = 22 * SCALE;
-const RADIANS = Math.PI / 180;
 
 /** The tip of the pointer, just off the disc's edge. */
 const TIP = CX + Math.sqrt(DISC ** 2 - 66 ** 2) + 4;
@@ -31,13 +31,10 @@ const crown = pin - CROWN;
 const deck = topPin - CROWN - 1;
 const crank = (stroke / 2) * SCALE;
 
-/** The big end, so many degrees after the top; before it with a minus. */
-const bigEnd = (angle: number): readonly [x: number, y: number] => [
-  hundredth(CX + crank * Math.sin(angle * RADIANS)),
-  hundredth(CY - crank * Math.cos(angle * RADIANS)),
-];
-const rim = (angle: number, radius: number): string =>
-  `${hundredth(CX + radius * Math.sin(angle * RADIANS))} ${hundredth(CY - radius * Math.cos(angle * RADIANS))}`;
+/** Places round the crank's centre, so many degrees after the top; before it with a minus. */
+const round = polar([CX, CY]);
+const bigEnd = (angle: number): Place => round(crank, angle);
+const rim = (angle: number, radius: number): string => round(radius, angle).join(' ');
 
 const wall = (side: 1 | -1): string => {
   const [inner, outer] = [CX + side * BORE, CX + side * (BORE + WALL)];
