@@ -26,6 +26,7 @@ import type { Places } from './places.ts';
 import { Press } from './Press.tsx';
 import { floatQueries, slidesQueries } from './queries.ts';
 import { SlidesDrawing } from './SlidesDrawing.tsx';
+import { Telling } from './Telling.tsx';
 import { useSaid } from './use-said.ts';
 import { mm, signed } from './words.ts';
 
@@ -76,15 +77,7 @@ export function SlidesBench({ number, places, finished, onFinish }: Props) {
         <div class="practice-bench no-print">
           <div class="bench-view">
             <SlidesDrawing bench={bench} drill={drill} />
-            <p class="fit" aria-hidden="true">
-              {fit}
-            </p>
-            <p class="said" aria-hidden="true">
-              {bench.said}
-            </p>
-            <p class="spoken" role="status">
-              {said}
-            </p>
+            <Telling fit={fit} done={bench.said} said={said} />
           </div>
           <div class="tools">
             <section class="tool">
@@ -182,15 +175,7 @@ export function FloatBench({ number, places, finished, onFinish }: Props) {
         <div class="practice-bench no-print">
           <div class="bench-view">
             <FloatDrawing float={float} bench={bench} gauge={gauge} tube={tube} />
-            <p class="fit" aria-hidden="true">
-              {shown}
-            </p>
-            <p class="said" aria-hidden="true">
-              {bench.said}
-            </p>
-            <p class="spoken" role="status">
-              {said}
-            </p>
+            <Telling fit={shown} done={bench.said} said={said} />
           </div>
           <div class="tools">
             <section class="tool">

@@ -14,6 +14,7 @@ import type { Places } from './places.ts';
 import { Press } from './Press.tsx';
 import { crankQueries } from './queries.ts';
 import { Readout } from './Readout.tsx';
+import { Telling } from './Telling.tsx';
 import { DiscTool, PlugHole, PointsTool } from './Tools.tsx';
 import { Turning } from './Turning.tsx';
 import { useSaid } from './use-said.ts';
@@ -85,12 +86,7 @@ export function CrankBench({ number, task, places, finished, onFinish }: Props) 
                 blurred={blurred}
                 turn={(by) => act({ act: 'turn', by })}
               />
-              <p class="said" aria-hidden="true">
-                {bench.said}
-              </p>
-              <p class="spoken" role="status">
-                {said}
-              </p>
+              <Telling done={bench.said} said={said} />
             </div>
             <div class="bench-bar">
               <Readout engine={engine} bench={bench} blurred={blurred} />
