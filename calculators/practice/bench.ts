@@ -87,6 +87,11 @@ export type Act =
   | { readonly act: 'note' }
   | { readonly act: 'strike-out'; readonly note: number };
 
+/** Whether there is on this bench what an act is done to. */
+export const canBeDone = ({ slots, notes }: Bench, act: Act): boolean =>
+  (act.act !== 'cylinder' || act.cylinder < slots.length) &&
+  (act.act !== 'strike-out' || act.note < notes.length);
+
 /** Gap at full lift of each set as it now is, mm. */
 export function gapOf({ hidden }: Engine, bench: Bench, set: number): number {
   const gap =

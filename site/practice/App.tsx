@@ -12,6 +12,7 @@ import { readAddress, writeAddress } from './address.ts';
 import { bests, keepBest } from './best.ts';
 import { FloatBench, SlidesBench } from './CarburettorBench.tsx';
 import { CrankBench } from './CrankBench.tsx';
+import { keepActs } from './kept-acts.ts';
 import type { Places } from './places.ts';
 import { Press } from './Press.tsx';
 import { ReckoningView } from './ReckoningView.tsx';
@@ -25,13 +26,18 @@ interface Done {
   readonly spread: number | undefined;
 }
 
+const DONE_UNREAD =
+  'What was to be done on the bench beforehand could not be read, so the engine stands as it came.';
+
 /** The whole of the practice bench: which engine, which task, the work and the reckoning. */
 export function App({ places }: Props) {
   const [asked, setAsked] = useState(() => readAddress(location.search));
   const [go, setGo] = useState(0);
   const [done, setDone] = useState<Done>();
   const [typed, setTyped] = useState(String(asked.engine));
-  const { engine, task, problem } = asked;
+  const [unread, sayUnread] = useState(false);
+  const { engine, task, done: begun } = asked;
+  const problem = `${asked.problem} ${unread ? DONE_UNREAD : ''}`.trim();
 
   useEffect(() => {
     const back = (): void => {
@@ -39,6 +45,7 @@ export function App({ places }: Props) {
       setAsked(now);
       setTyped(String(now.engine));
       setDone(undefined);
+      sayUnread(false);
       setGo((before) => before + 1);
     };
     addEventListener('popstate', back);
@@ -46,7 +53,10 @@ export function App({ places }: Props) {
   }, []);
 
   const open = (next: { engine: number; task: TaskName }): void => {
-    setAsked({ ...next, problem: '' });
+    const anew = { ...next, done: '' };
+    keepActs(anew, '');
+    setAsked({ ...anew, problem: '' });
+    sayUnread(false);
     setTyped(String(next.engine));
     setDone(undefined);
     setGo(go + 1);
@@ -59,7 +69,14 @@ export function App({ places }: Props) {
     if (done === undefined && reckoning.right) keepBest(task, engine, reckoning.worst);
     setDone({ reckoning, spread });
   };
-  const carburettor = { number: engine, places, finished: done !== undefined, onFinish: finish };
+  const bench = {
+    number: engine,
+    begun,
+    places,
+    finished: done !== undefined,
+    onFinish: finish,
+    onUnread: () => sayUnread(true),
+  };
   const best = bests()[task];
   const unit = tasks[task].unit;
 
@@ -140,18 +157,9 @@ export function App({ places }: Props) {
           onAnother={another}
         />
       )}
-      {task === 'slides' && <SlidesBench key={`${engine} slides ${go}`} {...carburettor} />}
-      {task === 'float' && <FloatBench key={`${engine} float ${go}`} {...carburettor} />}
-      {isCrankTask(task) && (
-        <CrankBench
-          key={`${engine} ${task} ${go}`}
-          number={engine}
-          task={task}
-          places={places}
-          finished={done !== undefined}
-          onFinish={finish}
-        />
-      )}
+      {task === 'slides' && <SlidesBench key={`${engine} slides ${go}`} {...bench} />}
+      {task === 'float' && <FloatBench key={`${engine} float ${go}`} {...bench} />}
+      {isCrankTask(task) && <CrankBench key={`${engine} ${task} ${go}`} task={task} {...bench} />}
     </>
   );
 }

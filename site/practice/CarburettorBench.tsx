@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import { floatWords, slidesWords } from '../../calculators/practice/acts.ts';
 import { fixed } from '../../calculators/frame/format.ts';
 import {
   gaugeShows,
@@ -8,6 +9,7 @@ import {
   tubeShows,
   workFloat,
   type FloatAct,
+  type FloatBench as FloatState,
 } from '../../calculators/practice/float.ts';
 import type { Reckoning } from '../../calculators/practice/reckoning.ts';
 import {
@@ -18,6 +20,7 @@ import {
   setUpSlides,
   workSlides,
   type SlidesAct,
+  type SlidesBench as SlidesState,
 } from '../../calculators/practice/slides.ts';
 import { Card } from './Card.tsx';
 import { Finish } from './Finish.tsx';
@@ -27,14 +30,19 @@ import { Press } from './Press.tsx';
 import { floatQueries, slidesQueries } from './queries.ts';
 import { SlidesDrawing } from './SlidesDrawing.tsx';
 import { Telling } from './Telling.tsx';
+import { useActs } from './use-acts.ts';
 import { useSaid } from './use-said.ts';
 import { mm, signed } from './words.ts';
 
 interface Props {
   readonly number: number;
+  /** What has been done on it beforehand, in the words of its acts. */
+  readonly begun: string;
   readonly places: Places;
   readonly finished: boolean;
   readonly onFinish: (reckoning: Reckoning, spread: number | undefined) => void;
+  /** What was to be done beforehand cannot be read. */
+  readonly onUnread: () => void;
 }
 
 const FIT = {
@@ -44,13 +52,22 @@ const FIT = {
 } as const;
 
 /** Three slides, their adjusters and a set of drills. */
-export function SlidesBench({ number, places, finished, onFinish }: Props) {
+export function SlidesBench({ number, begun, places, finished, onFinish, onUnread }: Props) {
   const slides = useMemo(() => inventSlides(number), [number]);
-  const [bench, setBench] = useState(() => setUpSlides(slides));
+  const [bench, done] = useActs<SlidesState, SlidesAct>({
+    work: { engine: number, task: 'slides', done: begun },
+    onUnread,
+    words: slidesWords,
+    setUp: () => setUpSlides(slides),
+    after: (before, what) =>
+      what.act === 'slide' && what.slide >= before.turns.length
+        ? undefined
+        : workSlides(slides, before, what),
+  });
   const [drill, setDrill] = useState(slides.card.target);
   const [acts, count] = useState(0);
   const act = (what: SlidesAct): void => {
-    setBench((before) => workSlides(slides, before, what));
+    done(what);
     count((before) => before + 1);
   };
   const take = (by: number): void => {
@@ -140,10 +157,15 @@ export function SlidesBench({ number, places, finished, onFinish }: Props) {
 }
 
 /** One float, its tang, a gauge and a sight tube. */
-export function FloatBench({ number, places, finished, onFinish }: Props) {
+export function FloatBench({ number, begun, places, finished, onFinish, onUnread }: Props) {
   const float = useMemo(() => inventFloat(number), [number]);
-  const [bench, setBench] = useState(setUpFloat);
-  const act = (what: FloatAct): void => setBench((before) => workFloat(before, what));
+  const [bench, act] = useActs<FloatState, FloatAct>({
+    work: { engine: number, task: 'float', done: begun },
+    onUnread,
+    words: floatWords,
+    setUp: setUpFloat,
+    after: workFloat,
+  });
   const { lever, feed, level } = float.card;
   const gauge = gaugeShows(float, bench);
   const tube = tubeShows(float, bench);

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { setUp, type Act } from '../../calculators/practice/bench.ts';
+import { crankWords } from '../../calculators/practice/acts.ts';
+import { canBeDone, setUp, type Act, type Bench } from '../../calculators/practice/bench.ts';
 import { inventEngine } from '../../calculators/practice/engine.ts';
 import { lampWord } from '../../calculators/practice/instruments.ts';
 import { reckon, type Reckoning } from '../../calculators/practice/reckoning.ts';
@@ -17,23 +18,35 @@ import { Readout } from './Readout.tsx';
 import { Telling } from './Telling.tsx';
 import { DiscTool, PlugHole, PointsTool } from './Tools.tsx';
 import { Turning } from './Turning.tsx';
+import { useActs } from './use-acts.ts';
 import { useSaid } from './use-said.ts';
 import { heard } from './words.ts';
 
 interface Props {
   readonly number: number;
+  /** What has been done on it beforehand, in the words of its acts. */
+  readonly begun: string;
   readonly task: CrankTask;
   readonly places: Places;
   readonly finished: boolean;
   readonly onFinish: (reckoning: Reckoning, spread: number | undefined) => void;
+  /** What was to be done beforehand cannot be read. */
+  readonly onUnread: () => void;
 }
 
 const KICK_MS = 450;
 
 /** The bench with a crank on it. */
-export function CrankBench({ number, task, places, finished, onFinish }: Props) {
+export function CrankBench(props: Props) {
+  const { number, begun, task, places, finished, onFinish, onUnread } = props;
   const engine = useMemo(() => inventEngine(number, task), [number, task]);
-  const [bench, setBench] = useState(() => setUp(engine));
+  const [bench, done] = useActs<Bench, Act>({
+    work: { engine: number, task, done: begun },
+    onUnread,
+    words: crankWords,
+    setUp: () => setUp(engine),
+    after: (before, what) => (canBeDone(before, what) ? work(engine, before, what) : undefined),
+  });
   const [leaf, tryLeaf] = useState<number>();
   const [blurred, blur] = useState(false);
   const [words, setWords] = useState('');
@@ -41,9 +54,8 @@ export function CrankBench({ number, task, places, finished, onFinish }: Props) 
 
   const act = (what: Act): void => {
     const before = latest.current;
-    const after = work(engine, before, what);
+    const after = done(what);
     latest.current = after;
-    setBench(after);
     const lamp = lampWord(engine, after);
     const changed = !hasPoints(task) || lamp === lampWord(engine, before) ? '' : `Lamp ${lamp}. `;
     setWords(`${changed}${after.said}`);

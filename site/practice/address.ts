@@ -4,11 +4,13 @@ import { taskNames, type TaskName } from '../../calculators/practice/tasks.ts';
 export interface Asked {
   readonly engine: number;
   readonly task: TaskName;
+  /** What has been done on the bench beforehand, in the words of its acts. */
+  readonly done: string;
   /** What of the address could not be read, in a sentence. */
   readonly problem: string;
 }
 
-const FIRST: Omit<Asked, 'problem'> = { engine: 1, task: 'stop' };
+const FIRST: Omit<Asked, 'problem'> = { engine: 1, task: 'stop', done: '' };
 
 const isTask = (name: string): name is TaskName => (taskNames as readonly string[]).includes(name);
 
@@ -27,8 +29,8 @@ export function readAddress(search: string): Asked {
     if (isTask(name)) task = name;
     else problems.push('There is no task of that name, so this is the first one.');
   }
-  return { engine, task, problem: problems.join(' ') };
+  return { engine, task, done: query.get('done') ?? '', problem: problems.join(' ') };
 }
 
-export const writeAddress = ({ engine, task }: Omit<Asked, 'problem'>): string =>
+export const writeAddress = ({ engine, task }: Pick<Asked, 'engine' | 'task'>): string =>
   `?engine=${engine}&task=${task}`;

@@ -40,9 +40,11 @@ export function crankQueries(engine: Engine, bench: Bench): Readonly<Record<stri
     'breaker-cam': query({ gap: `${gap}mm`, lobes: 1, 'speed-ratio': 1 }),
     'piston-position': given
       ? query({
-          stroke: `${given.stroke}mm`,
-          rod: `${given.rodLength}mm`,
-          offset: '0mm',
+          ...geometry,
+          given: 'other',
+          'given-stroke': `${given.stroke}mm`,
+          'given-rod': `${given.rodLength}mm`,
+          'given-offset': `${given.pinOffset}mm`,
           from: 'travel',
           travel: `${given.before}mm`,
         })

@@ -104,18 +104,31 @@ export interface Drag {
   readonly work: Times;
 }
 
+/** What is dragged, and where it is taken hold of: at what share of its height from above. */
+interface Taken {
+  readonly of: string;
+  readonly down: number;
+}
+const POINT: Taken = { of: '.calc-picture [role="slider"]', down: 0.5 };
+/** The practice bench's crank, by the rim of its disc. */
+export const CRANK: Taken = { of: '.crank-hit', down: 0.1 };
+
 /**
  * The length of each frame, in milliseconds, while the picture's working point is dragged to and
  * fro, a move in every frame; nothing when the picture has none. The mouse takes hold of the point
  * from outside; the moves are made within the page, so that sending them costs the page nothing.
  */
-export function dragging(browser: Browser, address: string): Promise<Drag | undefined> {
+export function dragging(
+  browser: Browser,
+  address: string,
+  taken: Taken = POINT,
+): Promise<Drag | undefined> {
   return slowed(browser, address, async (page) => {
-    const handle = page.locator('.calc-picture [role="slider"]').first();
+    const handle = page.locator(taken.of).first();
     if ((await handle.count()) === 0) return undefined;
     await handle.scrollIntoViewIfNeeded();
     const { x, y, width, height } = (await handle.boundingBox())!;
-    const middle = { x: x + width / 2, y: y + height / 2 };
+    const middle = { x: x + width / 2, y: y + height * taken.down };
     await page.mouse.move(middle.x, middle.y);
     await page.mouse.down();
     const drag = await handle.evaluate(

@@ -318,6 +318,39 @@ describe('the page', () => {
     });
   });
 
+  it('loses no work when it is loaded again, and begins anew when asked to', async () => {
+    await open('stop', async (page) => {
+      await named(page, 'Positive stop').click();
+      for (let i = 0; i < 8; i += 1) await crank(page).press('PageUp');
+      await named(page, 'Write down what is shown').click();
+      const words = await said(page);
+      await page.reload();
+      await page.locator('[data-practice][data-ready]').waitFor();
+      expect(await said(page)).toBe(words);
+      expect(await named(page, 'Positive stop').getAttribute('aria-pressed')).toBe('true');
+      expect(await page.locator('.tool tbody tr').count()).toBe(1);
+      await named(page, 'Show the truth').click();
+      await named(page, 'This engine again').click();
+      expect(await said(page)).not.toBe(words);
+    });
+  });
+
+  it('opens as an article left it, or says that it cannot', async () => {
+    await visit(
+      { path: 'practice/?engine=1&task=stop&done=put:stop,turn:150,note' },
+      async (page) => {
+        await page.locator('[data-practice][data-ready]').waitFor();
+        expect(await named(page, 'Positive stop').getAttribute('aria-pressed')).toBe('true');
+        expect(await page.locator('.tool tbody tr').count()).toBe(1);
+      },
+    );
+    await visit({ path: 'practice/?engine=1&task=stop&done=put:finger' }, async (page) => {
+      await expect
+        .poll(() => page.locator('#engine-problem').textContent())
+        .toContain('could not be read');
+    });
+  });
+
   it('tells what was wrong, and keeps the best in this browser only', async () => {
     await open('stop', async (page) => {
       await named(page, 'Show the truth').click();

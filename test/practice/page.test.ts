@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { setUp } from '../../calculators/practice/bench.ts';
+import { crankWords, readActs } from '../../calculators/practice/acts.ts';
+import { setUp, type Act } from '../../calculators/practice/bench.ts';
 import { inventEngine, LAST_ENGINE } from '../../calculators/practice/engine.ts';
 import { inventFloat } from '../../calculators/practice/float.ts';
 import { inventSlides } from '../../calculators/practice/slides.ts';
@@ -10,6 +11,7 @@ import { isCrankTask, taskNames, tasks, type TaskName } from '../../calculators/
 import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { readAddress, writeAddress } from '../../site/practice/address.ts';
 import { crankQueries, floatQueries, slidesQueries } from '../../site/practice/queries.ts';
+import { work } from '../../calculators/practice/work.ts';
 import { byStop, inOrder } from './solver.ts';
 
 const article = (slug: string): string =>
@@ -37,9 +39,27 @@ describe('what a task sends the reader to', () => {
       'finding-top-dead-centre',
       'gap-dwell-and-timing',
       'setting-several-cylinders',
-    ].flatMap((slug) => [...article(slug).matchAll(/\/practice\/\?task=([a-z]+)/g)]);
+    ].flatMap((slug) => [
+      ...article(slug).matchAll(/\/practice\/\?(?:engine=\d+&)?task=([a-z]+)(?:&done=([^)]*))?/g),
+    ]);
     expect(opened.length).toBeGreaterThan(3);
-    for (const [, name] of opened) expect(taskNames).toContain(name);
+    for (const [, name, done = ''] of opened) {
+      expect(taskNames).toContain(name);
+      expect(readActs(crankWords, done)).toBeDefined();
+    }
+    expect(opened.some(([, , done]) => done !== undefined)).toBe(true);
+  });
+});
+
+describe('what an article has done on the bench beforehand', () => {
+  it('leaves the piston on the stop before the top, with its reading on the pad', () => {
+    const engine = inventEngine(1, 'stop');
+    const acts = readActs<Act>(crankWords, 'put:stop,turn:150,note')!;
+    const bench = acts.reduce((before, act) => work(engine, before, act), setUp(engine));
+    expect(bench.inHole).toBe('stop');
+    expect(bench.crank).toBeLessThan(0);
+    expect(bench.notes).toHaveLength(1);
+    expect(bench.notes[0]!.disc).toBeLessThan(0);
   });
 });
 
@@ -47,7 +67,12 @@ describe('the address', () => {
   it('comes back as it was written', () => {
     for (const task of taskNames) {
       for (const engine of [0, 1, 4711, LAST_ENGINE]) {
-        expect(readAddress(writeAddress({ engine, task }))).toEqual({ engine, task, problem: '' });
+        expect(readAddress(writeAddress({ engine, task }))).toEqual({
+          engine,
+          task,
+          done: '',
+          problem: '',
+        });
       }
     }
   });
@@ -91,6 +116,17 @@ describe('the calculators at hand', () => {
       expect(queries[slug], slug).toBeDefined();
       expect(read(slug, queries[slug]!).problems, slug).toEqual([]);
     }
+  });
+
+  it('carry a figure of another engine to the engine on the bench', () => {
+    const engine = inventEngine(4711, 'figure');
+    const { values, results } = read(
+      'piston-position',
+      crankQueries(engine, setUp(engine))['piston-position']!,
+    );
+    expect(values['stroke']).toBe(engine.card.stroke);
+    expect(values['given-stroke']).toBe(engine.card.given!.stroke);
+    expect(results['travel']).not.toBe(engine.card.given!.before);
   });
 
   it('take what stands on the pad: readings of the points, and of the disc', () => {
