@@ -7,6 +7,7 @@ import { headers } from './site/build/headers.ts';
 import { importAgain } from './site/build/import-again.ts';
 import { notices } from './site/build/notices.ts';
 import { offline, worker } from './site/build/offline.ts';
+import { servedOnly } from './site/build/served-only.ts';
 import { Shipped, watchShipped } from './site/build/shipped.ts';
 import { unused } from './site/build/unused.ts';
 import { guardHashes } from './site/waking/guard.ts';
@@ -59,7 +60,7 @@ export default defineConfig({
   },
   vite: {
     cacheDir: './.cache/vite',
-    plugins: [watchShipped(shipped), importAgain(), planMet()],
+    plugins: [watchShipped(shipped), servedOnly(), importAgain(), planMet()],
     build: {
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },

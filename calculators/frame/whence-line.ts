@@ -12,8 +12,9 @@ export interface Share {
 
 const LEAST_SHARE = 0.005;
 
-export const square = (parts: readonly Part[]): number =>
-  parts.reduce((sum, { contribution }) => sum + contribution ** 2, 0);
+/** The root of the sum of their squares, which no part is too large or too small for. */
+export const joined = (parts: readonly Part[]): number =>
+  Math.hypot(...parts.map(({ contribution }) => contribution));
 
 /** The shares of the variance that the parts of one ± have. */
 export function sharesOf(
@@ -21,12 +22,12 @@ export function sharesOf(
   { fields }: Evaluation,
   parts: readonly Part[],
 ): readonly Share[] {
-  const whole = square(parts);
+  const whole = joined(parts);
   return parts
     .map(({ key, contribution }) => {
       const field = fields.find((one) => one.key === key);
       const label = field ? labelOf(field) : (calculator.results[key]?.label ?? key);
-      return { label, share: contribution ** 2 / whole };
+      return { label, share: (contribution / whole) ** 2 };
     })
     .filter(({ share }) => share >= LEAST_SHARE);
 }

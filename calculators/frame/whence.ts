@@ -6,7 +6,7 @@ import { flatten } from './spreads.ts';
 import { resultLines } from './summary.ts';
 import type { AnyCalculator } from './types.ts';
 import type { LengthDisplay } from './units.ts';
-import { sharesOf, square, type Share } from './whence-line.ts';
+import { joined, sharesOf, type Share } from './whence-line.ts';
 
 /** What the ± of one result is made of. */
 export interface Whence {
@@ -36,7 +36,7 @@ export function whence(
     const [worst, ...others] = parts;
     if (!worst) return [];
     const spec = calculator.results[name]!;
-    const spread = Math.sqrt((worst.contribution / 2) ** 2 + square(others));
+    const spread = Math.hypot(worst.contribution / 2, joined(others));
     const shown = showResult(figures.get(flat)!, spec, spread, lengths);
     const found = { name: flat, label, text, shares: sharesOf(calculator, evaluation, parts) };
     const base = worst.key.replace(/-\d+$/, '');

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useRef } from 'preact/hooks';
 
 /** Long enough that a drag writes once: browsers bar an address written too often. */
 const WRITE_AFTER_MS = 400;
@@ -67,7 +67,8 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
     });
   }, [active, flush]);
 
-  useEffect(() => {
+  // From the moment it is drawn: a step back right after that is not missed.
+  useLayoutEffect(() => {
     if (!active) return undefined;
     const back = (): void => {
       clearTimeout(timers.current.write);

@@ -69,7 +69,7 @@ function Again({ field, name, typing }: AgainProps) {
   return (
     <button
       type="button"
-      class="again"
+      class="once-more"
       aria-label={`Again: another reading of ${name}`}
       onClick={more}
     >

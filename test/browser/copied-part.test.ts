@@ -61,6 +61,7 @@ describe('a quantity measured again', () => {
     await visit({ path: 'calculators/piston-position/?travel=2.31mm' }, async (page) => {
       await settled(page);
       const again = page.getByRole('button', { name: /^Again: another reading of piston travel/i });
+      await field(page, 'travel').focus();
       for (const next of ['2.35', '2.28']) {
         await again.click();
         await page.keyboard.type(next);

@@ -6,7 +6,11 @@ import { visit } from './support/page.ts';
 
 const values = (page: Page): Promise<(string | null)[]> =>
   page.locator('.calc data').evaluateAll((all) => all.map((data) => data.getAttribute('value')));
-const words = (page: Page): Promise<string> => page.locator('.calc').innerText();
+/** What the page says once all that was unfolded has come. */
+const words = async (page: Page): Promise<string> => {
+  await expect.poll(() => page.locator('.whence-fold[open] [role="status"]').count()).toBe(0);
+  return page.locator('.calc').innerText();
+};
 
 describe.each(slugs)('%s', (slug) => {
   const path = `calculators/${slug}/`;

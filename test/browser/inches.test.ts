@@ -41,7 +41,11 @@ describe.each(slugs)('calculators/%s/ on a phone', (slug) => {
 
 describe('texts that no script draws', () => {
   const path = 'calculators/piston-position/';
-  const shown = (page: Page): Promise<string> => page.locator('.ready').innerText();
+  const shown = async (page: Page): Promise<string> => {
+    const fold = page.locator('.fold:has(.ready)');
+    if ((await fold.getAttribute('open')) === null) await fold.locator('> summary').click();
+    return page.locator('.ready').innerText();
+  };
 
   it('follow the choice at once, here and where another page makes it', async () => {
     await visit({ path }, async (page) => {

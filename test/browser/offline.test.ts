@@ -228,6 +228,8 @@ describe('where nothing can be kept', () => {
     const path = 'calculators/piston-position/';
     await visit({ site: host.url, path, tolerated }, async (page) => {
       await settled(page);
+      // What the unfolded groups fetch has come.
+      await page.waitForLoadState('networkidle');
       await page.context().setOffline(true);
       await page.getByText('this device keeps no copy of the site yet').waitFor();
       await field(page, 'travel').fill('2.8');

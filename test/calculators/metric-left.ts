@@ -7,7 +7,7 @@ const metric: readonly (readonly [RegExp, why: string])[] = [
   [/\d\u00A0mm/u, 'written with metric(): a plug’s thread, the bars of a print'],
   [/stamp is the diameter in hundredths of a millimetre/u, 'what jets are stamped with'],
   [/(?:Diameter in|some count) hundredths of a millimetre/u, 'what makers’ numbers count'],
-  [/^= [^a-z]*mm²|\d mm²|^mm²$/u, 'a wire, which is sold by its section in mm² (IEC 60228)'],
+  [/^= [^a-z]*mm²|\d mm²|(?:^|, )mm²$/u, 'a wire, which is sold by its section in mm² (IEC 60228)'],
   [/its volume in cc; times 1000, over its depth in mm/u, 'a sum that goes by grams and cc'],
   [/^Turns millimetres before top dead centre/u, 'what a calculator is for, in the trade’s words'],
 ];

@@ -4,7 +4,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { csvSummary } from '../../calculators/frame/summary.ts';
+import { csvSummary } from '../../calculators/frame/copies.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';

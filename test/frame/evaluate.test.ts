@@ -4,7 +4,7 @@ import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx
 import calculator from '../../calculators/position/piston-position/calculator.tsx';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import { markdownLink, plainSummary } from '../../calculators/frame/copies.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { Absent } from '../../calculators/frame/types.ts';
 

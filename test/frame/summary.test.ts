@@ -2,13 +2,10 @@ import { describe, expect, it } from 'vitest';
 import {
   bbcodeLink,
   csvSummary,
-  inputLines,
-  leadLines,
   markdownLink,
   plainSummary,
-  resultLines,
-  rowLabel,
-} from '../../calculators/frame/summary.ts';
+} from '../../calculators/frame/copies.ts';
+import { inputLines, leadLines, resultLines, rowLabel } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { run, sample } from './sample.ts';
 

@@ -3,7 +3,9 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it, vi } from 'vitest';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
-import { markdownLink, plainSummary } from '../../calculators/frame/summary.ts';
+import { markdownLink, plainSummary } from '../../calculators/frame/copies.ts';
+import { whence } from '../../calculators/frame/whence.ts';
+import { percent, whenceLine } from '../../calculators/frame/whence-line.ts';
 import { Absent, type ResultValue } from '../../calculators/frame/types.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { Live } from '../../site/calculator/Live.tsx';
@@ -24,7 +26,10 @@ function expectSound(evaluation: Evaluation, texts: Record<string, string>): voi
     for (const figure of figures(value)) expect(Number.isFinite(figure)).toBe(true);
     if (value instanceof Absent) expect(value.why).toMatch(/\S.+\./);
   }
-  for (const spread of Object.values(evaluation.spreads)) expect(spread).toBeGreaterThanOrEqual(0);
+  for (const spread of Object.values(evaluation.spreads)) {
+    expect(spread).toBeGreaterThanOrEqual(0);
+    expect(Number.isFinite(spread)).toBe(true);
+  }
   for (const { sentence } of evaluation.problems) expect(sentence).toMatch(/\S.+\./);
   for (const { key, text } of [...evaluation.fields, ...evaluation.errorFields]) {
     if (texts[key] !== undefined) expect(text).toBe(texts[key]);
@@ -51,6 +56,12 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
           const words = plainSummary(calculator, evaluation, 'in', link);
           expect(nonFigures(words)).toEqual([]);
           expect(nonFigures(markdownLink(calculator, evaluation, 'mm', link))).toEqual([]);
+
+          expect(nonFigures(whenceLine(calculator, evaluation) ?? '')).toEqual([]);
+          for (const { shares, better } of whence(calculator, evaluation, 'in')) {
+            for (const { share } of shares) expect(nonFigures(percent(share))).toEqual([]);
+            expect(nonFigures(better?.text ?? '')).toEqual([]);
+          }
 
           const again = evaluate(calculator, fromQuery(toQuery(evaluation)), {
             lengths: 'in',

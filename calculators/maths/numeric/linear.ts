@@ -172,5 +172,30 @@ export function leastSquares(
       if (damping > 1e12) break;
     }
   }
+  return settled(at, x);
+}
+
+/** Steps of a fit that is this near, as a share of the size of the figures, grow shorter by themselves. */
+const NEAR = 1e-6;
+const LAST_STEPS = 5;
+
+/**
+ * The bottom itself. Near it the sum of squares is too flat to tell one place from another, to half
+ * of the digits; that the steps grow shorter tells it, on every machine alike.
+ */
+function settled(at: Parameters<typeof leastSquares>[0], near: readonly number[]): number[] {
+  let x = [...near];
+  let last = NEAR * Math.max(...x.map(Math.abs), 1e-9);
+  for (let step = 0; step < LAST_STEPS; step += 1) {
+    const { residuals, slopes } = at(x);
+    const [square, side] = normal(slopes, residuals);
+    const lower = cholesky(square);
+    if (!lower) return x;
+    const by = solveBy(lower, side);
+    const moved = Math.max(...by.map(Math.abs));
+    if (!(moved < last)) return x;
+    x = x.map((value, i) => value + by[i]!);
+    last = moved / 2;
+  }
   return x;
 }

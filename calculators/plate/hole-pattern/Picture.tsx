@@ -13,7 +13,7 @@ import type { Edge } from '../../maths/plate/land-outline.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const WIDTH = 340;
+const WIDTH = 360;
 const TALLEST = 400;
 /** Room for the dimensions at the left and below, and for what stands out at the other sides. */
 const ROOM = { left: 66, right: 16, top: 16, bottom: 46 } as const;

@@ -1,5 +1,4 @@
 import { useRef, useState } from 'preact/hooks';
-import { csvSummary } from '../../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { failureWords } from '../../browser/load-failure.ts';
 import { save } from '../../browser/save.ts';
@@ -54,9 +53,11 @@ function offersOf({ calculator, now }: Props): Offer[] {
     },
     {
       label: 'Figures, CSV',
-      make: async () => [
-        [`${slug}.csv`, new Blob([csvSummary(calculator, now().evaluation)], { type: 'text/csv' })],
-      ],
+      make: async () => {
+        const { csvSummary } = await import('../../../calculators/frame/copies.ts');
+        const figures = csvSummary(calculator, now().evaluation);
+        return [[`${slug}.csv`, new Blob([figures], { type: 'text/csv' })]];
+      },
     },
   ];
 }

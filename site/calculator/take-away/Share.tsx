@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { bbcodeLink, markdownLink, plainSummary } from '../../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { whyNotShared } from '../../../calculators/frame/whose.ts';
 import { copyText, type Copied } from '../../browser/copy.ts';
 import { CopyState } from '../../browser/CopyState.tsx';
+import { failureWords } from '../../browser/load-failure.ts';
 import { addressOf } from '../address-of.ts';
 import type { Now } from '../state.ts';
 import { memo } from '../../../calculators/picture/memo.ts';
@@ -21,29 +21,43 @@ const FORMS = {
   bbcode: 'BBCode',
 } as const;
 
+const fetchCopies = () => import('../../../calculators/frame/copies.ts');
+
 function Forms({ calculator, idPrefix, now }: Props) {
   const [copied, setCopied] = useState<Copied>();
 
-  const textOf = (form: keyof typeof FORMS): string => {
+  const textOf = async (form: keyof typeof FORMS): Promise<string> => {
     const { evaluation, lengths } = now();
     const address = addressOf(calculator, evaluation);
     if (form === 'link') return address;
+    const { bbcodeLink, markdownLink, plainSummary } = await fetchCopies();
     if (form === 'text') return plainSummary(calculator, evaluation, lengths, address);
     if (form === 'bbcode') return bbcodeLink(calculator, evaluation, lengths, address);
     return markdownLink(calculator, evaluation, lengths, address);
   };
   const copy = async (form: keyof typeof FORMS): Promise<void> => {
     const what = FORMS[form];
+    const refuse = (refused: string): void => setCopied({ what, text: '', done: false, refused });
     const refused = whyNotShared(now().evaluation);
-    setCopied(
-      refused === undefined
-        ? await copyText(what, textOf(form))
-        : { what, text: '', done: false, refused },
-    );
+    if (refused !== undefined) {
+      refuse(refused);
+      return;
+    }
+    try {
+      setCopied(await copyText(what, await textOf(form)));
+    } catch (error) {
+      refuse(failureWords(error));
+    }
   };
 
   return (
-    <details class="act">
+    <details
+      class="act"
+      onToggle={(event) => {
+        // A browser lets a page copy only soon after a press: the words are there by then.
+        if (event.currentTarget.open) void fetchCopies().catch(() => undefined);
+      }}
+    >
       <summary>Copy as …</summary>
       <div class="share" role="group" aria-label="Copy this calculation">
         {(Object.keys(FORMS) as (keyof typeof FORMS)[]).map((form) => (

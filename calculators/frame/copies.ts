@@ -1,0 +1,123 @@
+/** The calculation in words to take away: fetched when somebody wants one. */
+import type { Evaluation } from './evaluate.ts';
+import { rests } from './rests-on.ts';
+import { flatten } from './spreads.ts';
+import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
+import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
+import { plainDecimal } from '../maths/numeric/rounding.ts';
+import { units, type LengthDisplay } from './units.ts';
+import { isExample, remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
+
+/** What to paste into a message as plain text. */
+export function plainSummary(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const write = ({ label, text }: SummaryLine): string => `  ${label}: ${text}`;
+  const remarks = remarksOf(calculator, evaluation, lengths);
+  const whose = whoseAnswer(calculator, evaluation);
+  const marked = touched(evaluation) || evaluation.ownEngine;
+  return [
+    calculator.title,
+    'From:',
+    ...evaluation.fields.flatMap((field) => {
+      const mark = marked && isExample(field) ? ' (the example’s)' : '';
+      return inputLines([field], lengths).map((line) => `${write(line)}${mark}`);
+    }),
+    'Result:',
+    ...resultLines(calculator, evaluation, lengths).map((line) => {
+      const beside = whoseBeside(calculator, evaluation, line.name);
+      return beside === undefined ? write(line) : `${write(line)} (${beside})`;
+    }),
+    ...(whose === undefined ? [] : [`  ${whose}`]),
+    ...remarks.map((remark) => `  ${remark}`),
+    link,
+  ].join('\n');
+}
+
+/** The lead results in words, for the text of a link. */
+function linkWords(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): string {
+  const words = leads(calculator, evaluation, lengths)
+    .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
+    .join(', ');
+  return words === ''
+    ? calculator.title
+    : `${calculator.title}: ${words}${whoseLeads(calculator, evaluation)}${behind(calculator, evaluation, lengths)}`;
+}
+
+/** Every input that can change the lead results, for the words of a link. */
+function behind(calculator: AnyCalculator, evaluation: Evaluation, lengths: LengthDisplay): string {
+  const names = Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) =>
+    spec.lead && !(evaluation.results[name] instanceof Absent) ? [name] : [],
+  );
+  const on = rests(
+    calculator,
+    evaluation,
+    names.map((name) => ({ kind: 'result', name })),
+  );
+  const words = inputLines(
+    evaluation.fields.filter((field) => on.includes(field)),
+    lengths,
+  ).map(({ label, text }) => `${label.toLowerCase()} ${text}`);
+  return words.length === 0 ? '' : `; from ${words.join(', ')}`;
+}
+
+const escapeMarkdown = (text: string): string => text.replaceAll(/([\\`*_[\]<>])/g, '\\$1');
+
+/** A Markdown link whose words are the lead results. */
+export function markdownLink(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const words = escapeMarkdown(linkWords(calculator, evaluation, lengths));
+  return `[${words}](${link.replaceAll('(', '%28').replaceAll(')', '%29')})`;
+}
+
+/** The same as BBCode, for forums that take it. */
+export function bbcodeLink(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+  link: string,
+): string {
+  const words = linkWords(calculator, evaluation, lengths).replaceAll(/[[\]]/g, '');
+  return `[url=${link.replaceAll('[', '%5B').replaceAll(']', '%5D')}]${words}[/url]`;
+}
+
+const csvCell = (text: string): string =>
+  /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+
+/** Inputs and results as comma-separated values: figures unrounded, one row each. */
+export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): string {
+  const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus', 'whose']];
+  for (const field of evaluation.fields) {
+    const { key, origin } = field;
+    if (field.kind === 'choice') rows.push([key, field.label, field.value, '', '', origin]);
+    else {
+      const value = field.kind === 'list' ? field.value.join(' ') : String(field.value ?? '');
+      rows.push([key, field.spec.label, value, units[field.spec.unit].label, '', origin]);
+    }
+  }
+  for (const [name, figure] of flatten(evaluation.results)) {
+    const spec = calculator.results[name] ?? calculator.results[name.replace(/(-\d+)+$/, '')];
+    if (!spec) continue;
+    const spread = evaluation.spreads[name];
+    rows.push([
+      name,
+      spec.label,
+      plainDecimal(figure),
+      units[spec.unit].label,
+      spread === undefined ? '' : plainDecimal(spread),
+      '',
+    ]);
+  }
+  return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
+}
