@@ -30,6 +30,8 @@ export async function middleOf(part: Locator): Promise<Place> {
 
 /** Takes hold of a handle with the mouse, and says where. */
 export async function take(page: Page, part: Locator): Promise<Place> {
+  // A picture that is yet to be drawn anew would move the handle from under the hand.
+  await painted(page);
   await part.scrollIntoViewIfNeeded();
   const start = await middleOf(part);
   await page.mouse.move(start.x, start.y);
