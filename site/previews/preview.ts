@@ -13,7 +13,7 @@ const PICTURE = 470;
 const OWN_PLACE = /\s(?:xmlns|x|y|width|height|font-family)="[^"]*"/g;
 
 /** The style sheets with their colours written out: the light ones, as base.css declares them. */
-async function looks(): Promise<string> {
+export async function looks(): Promise<string> {
   const [base, picture] = await Promise.all(
     ['base.css', 'picture.css'].map((name) => readFile(`site/styles/${name}`, 'utf8')),
   );
@@ -52,7 +52,7 @@ function write(lines: readonly string[], x: number, y: number, size: number, wei
 }
 
 /** The calculator's first picture with its defaults, as an SVG of its own. */
-function pictureOf(calculator: AnyCalculator): string {
+export function pictureOf(calculator: AnyCalculator): string {
   const { values, results, spreads } = evaluate(calculator, {}, { lengths: 'mm' });
   const nothing = (): void => undefined;
   const markup = render(
