@@ -1,6 +1,8 @@
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { actionsOf } from '../../content/faults/types.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
+import { stages, type Stage } from '../../calculators/frame/stages.ts';
+import { benchTitle } from '../articles/bench-title.ts';
 import type { Found } from './finder.ts';
 
 type Place = Omit<Found, 'id'>;
@@ -51,10 +53,38 @@ const pages: readonly Place[] = [
   },
 ];
 
+const reading: readonly Place[] = [
+  {
+    url: 'theory/',
+    kind: 'page',
+    title: 'The theory in an evening',
+    purpose: 'Seven articles in order, what to take from each, and three questions on each.',
+    also: 'theory, where to begin, beginner, course, questions, exercises, quiz, test yourself',
+    text: '',
+  },
+  {
+    url: 'bench/',
+    kind: 'page',
+    title: 'At the bench',
+    purpose: 'The checks of all articles, on one sheet to print for each stage of the job.',
+    also: 'bench checks, workshop sheets, print the checks',
+    text: '',
+  },
+  ...(Object.keys(stages) as Stage[]).map((stage) => ({
+    url: `bench/${stage}/`,
+    kind: 'page' as const,
+    title: benchTitle(stage),
+    purpose: 'The checks of this stage on one sheet, to print.',
+    also: 'bench checks',
+    text: '',
+  })),
+];
+
 /** What can be found beside calculators, articles and terms: symptoms, steps of the job, and pages. */
 export function jobPlaces(): Place[] {
   return [
     ...pages,
+    ...reading,
     ...symptoms.map((symptom) => ({
       url: `faults/#${symptom.id}`,
       kind: 'fault' as const,
