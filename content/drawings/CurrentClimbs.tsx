@@ -40,7 +40,11 @@ export default function CurrentClimbs() {
     >
       <path
         class="axis-line"
-        d={`M${left} ${top - 8}V${foot}H${right}${evenly(0, CONSTANTS * tau, CONSTANTS).map((time) => `M${x(time)} ${foot}v5`).join('')}${evenly(1, full, full - 1).map((current) => `M${left} ${y(current)}h-5`).join('')}`}
+        d={`M${left} ${top - 8}V${foot}H${right}${evenly(0, CONSTANTS * tau, CONSTANTS)
+          .map((time) => `M${x(time)} ${foot}v5`)
+          .join('')}${evenly(1, full, full - 1)
+          .map((current) => `M${left} ${y(current)}h-5`)
+          .join('')}`}
       />
       <path class="edge edge-thin edge-hidden" d={`M${left} ${top}H${right}`} />
       <Line

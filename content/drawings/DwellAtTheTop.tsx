@@ -11,7 +11,7 @@ import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 const engine = { stroke: demoEngine.stroke, rodLength: demoEngine.rod, pinOffset: 0 };
 /** Degrees either way of the top, and how far down is drawn, mm. */
 const REACH = 8;
-const DEEP = 0.3;
+const DEEP = 0.32;
 /** The least travel that a good indicator shows, mm. */
 const SEEN = 0.01;
 const FIELD = { left: 58, right: 340, top: 62, foot: 242 } as const;
@@ -29,7 +29,7 @@ export default function DwellAtTheTop() {
     <LineDrawing
       id="dwell-at-top"
       title="How far the piston is down on either side of the top"
-      description={`A curve to scale for the demo engine: the crank's angle from ${REACH} degrees before the top to ${REACH} after it, and how far the piston is down, to ${fixed(DEEP, 1)} millimetres. Near the top the curve is flat. For ${fixed(2 * half, 1)} degrees the piston is less than ${fixed(SEEN, 2)} millimetres down, which is all that a good indicator shows. Twice as far from the top it is four times as far down.`}
+      description={`A curve to scale for the demo engine: the crank's angle from ${REACH} degrees before the top to ${REACH} after it, and how far the piston is down, to ${fixed(DEEP, 2)} millimetres. Near the top the curve is flat. For ${fixed(2 * half, 1)} degrees the piston is less than ${fixed(SEEN, 2)} millimetres down, which is all that a good indicator shows. Twice as far from the top it is four times as far down.`}
       height={290}
     >
       <path class="grid" d={[4, -4].map((each) => `M${x(each)} ${top}V${foot}`).join('')} />
@@ -37,10 +37,7 @@ export default function DwellAtTheTop() {
         class="axis-line"
         d={`M${left} ${top}V${foot}H${right}${[-8, -4, 0, 4, 8].map((each) => `M${x(each)} ${foot}v5`).join('')}${[0.1, 0.2, 0.3].map((each) => `M${left} ${y(each)}h-5`).join('')}`}
       />
-      <path
-        class="band-error"
-        d={`M${x(-half)} ${top}H${x(half)}V${foot}H${x(-half)}Z`}
-      />
+      <path class="band-error" d={`M${x(-half)} ${top}H${x(half)}V${foot}H${x(-half)}Z`} />
       <Line
         look="curve"
         points={evenly(-REACH, REACH, 80)
@@ -85,8 +82,15 @@ export default function DwellAtTheTop() {
           r={3}
         />
       ))}
-      <Label words={`${fixed(travelAt(engine, 4), 2)}`} at={[x(4) - 8, y(0.13)]} anchor="end" />
-      <Label words={`${fixed(travelAt(engine, 8), 2)}`} at={[x(8) - 12, y(0.235)]} anchor="end" />
+      <Label
+        words={`${fixed(travelAt(engine, 4), 2)}`}
+        at={[x(4) + 8, y(travelAt(engine, 4)) - 6]}
+      />
+      <Label
+        words={`${fixed(travelAt(engine, 8), 2)}`}
+        at={[x(8) - 14, y(travelAt(engine, 8)) - 4]}
+        anchor="end"
+      />
     </LineDrawing>
   );
 }

@@ -66,10 +66,7 @@ function Panel({ words, x, opened }: State) {
       <text class="axis-text" x={x} y={16} text-anchor="middle">
         {words}
       </text>
-      <path
-        class="liquid"
-        d={`M${x - BORE} ${MOUTH}H${x + BORE}V${JET_FOOT}H${x - BORE}Z`}
-      />
+      <path class="liquid" d={`M${x - BORE} ${MOUTH}H${x + BORE}V${JET_FOOT}H${x - BORE}Z`} />
       <Cut d={`${wall(-1)}${wall(1)}`} hatching="needle-jet" />
       <path class="edge edge-filled needle" d={through(outline, true)} />
       <path
@@ -98,15 +95,17 @@ function Panel({ words, x, opened }: State) {
         to={[x + BORE, PLAN]}
         along="x"
         line={PLAN + BORE + 22}
-        words={`D ${fixed(demoJets.needleJet, 2)}`}
+        words=""
       />
+      <Label words={`D ${fixed(demoJets.needleJet, 2)}`} at={[x + BORE + 8, PLAN + BORE + 22]} />
       <Dimension
         from={[x - inner, PLAN]}
         to={[x + inner, PLAN]}
         along="x"
         line={PLAN + BORE + 44}
-        words={`d ${fixed((2 * inner) / WIDE, 2)}`}
+        words=""
       />
+      <Label words={`d ${fixed((2 * inner) / WIDE, 2)}`} at={[x + BORE + 8, PLAN + BORE + 44]} />
     </g>
   );
 }
@@ -127,12 +126,7 @@ export default function NeedleClipAndMouth() {
       {states.map((state) => (
         <Panel key={state.words} {...state} />
       ))}
-      <Label
-        words="clip"
-        at={[146, 170]}
-        to={[shut.x + 41, MOUTH - 8 - PLATE - 2]}
-        ends="arrow"
-      />
+      <Label words="clip" at={[146, 170]} to={[shut.x + 41, MOUTH - 8 - PLATE - 2]} ends="arrow" />
       <Label words="slide" at={[146, 66]} to={[shut.x + SLIDE, 76]} ends="arrow" />
       <Label words="mouth" at={[148, MOUTH]} to={[shut.x + BORE, MOUTH]} ends="arrow" />
       <Label

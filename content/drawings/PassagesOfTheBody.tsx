@@ -96,7 +96,7 @@ export default function PassagesOfTheBody() {
         d={`M${CHAMBER.left} ${FACE}V${CHAMBER.foot}H${MAIN - 7}M${MAIN + 7} ${CHAMBER.foot}H${CHAMBER.right}V${FACE}`}
       />
       <path class="edge" d={`M${MAIN - 7} ${CHAMBER.foot}v8M${MAIN + 7} ${CHAMBER.foot}v8`} />
-      <path class="centre-line" d={`M${(WAY.left + WAY.right) / 2} 16V${FACE + 4}`} />
+      <path class="centre-line" d={`M${(WAY.left + WAY.right) / 2} 16V${FLOOR - 26}`} />
       {ends.map(([number, x, y]) => (
         <text key={`${number} ${x} ${y}`} class="axis-text" x={x} y={y + 4} text-anchor="middle">
           {number}

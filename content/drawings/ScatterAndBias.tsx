@@ -29,10 +29,10 @@ export default function ScatterAndBias() {
       id="scatter-and-bias"
       title="Six readings of one length: scatter and bias"
       description="Three rules with six readings each, the truth marked by an upright line. First: the readings lie far apart on both sides of the truth, and their mean is near it. Second: they lie close together, all on one side of the truth. Third: they lie far apart and their mean is off the truth as well. Reading again shows the scatter and never the bias."
-      height={3 * ROW + 34}
+      height={3 * ROW + 8}
     >
       {rows.map(({ words, share, bias }, i) => {
-        const line = 34 + i * ROW + 42;
+        const line = 12 + i * ROW + 46;
         return (
           <g key={words}>
             <text class="axis-text" x={SPAN.left} y={line - 40}>
@@ -64,7 +64,7 @@ export default function ScatterAndBias() {
           </g>
         );
       })}
-      <Label words="the truth" at={[SPAN.left, 14]} to={[TRUTH, 50]} ends="arrow" />
+      <Label words="the truth" at={[TRUTH + 34, 84]} to={[TRUTH, 66]} ends="arrow" />
     </LineDrawing>
   );
 }

@@ -96,7 +96,12 @@ export default function SpaceAboveThePiston() {
         to={[CX + 50, FACE + gasket + deck]}
         ends="arrow"
       />
-      <Label words="plug fitted" at={[DRAWING_WIDTH - 86, 22]} to={[CX + PLUG + 8, 30]} ends="arrow" />
+      <Label
+        words="plug fitted"
+        at={[DRAWING_WIDTH - 86, 22]}
+        to={[CX + PLUG + 8, 30]}
+        ends="arrow"
+      />
     </LineDrawing>
   );
 }

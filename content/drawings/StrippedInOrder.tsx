@@ -26,11 +26,11 @@ export default function StrippedInOrder() {
       />
       <path class="edge edge-filled cap" d={`M${AXIS - 34} 16h68v12h-68z`} />
       <path class="edge edge-thin" d={`M${AXIS - 14} 31${spring.join('')}`} />
+      <path class="edge edge-filled slide" d={`M${AXIS - 26} 84h52v46h-32l-20 -12z`} />
       <path
-        class="edge edge-filled slide"
-        d={`M${AXIS - 26} 84h52v46h-32l-20 -12z`}
+        class="edge edge-filled needle"
+        d={`M${AXIS - 2} 130V160L${AXIS} 172L${AXIS + 2} 160V130Z`}
       />
-      <path class="edge edge-filled needle" d={`M${AXIS - 2} 130V160L${AXIS} 172L${AXIS + 2} 160V130Z`} />
       <path
         class="edge edge-filled body"
         d={`M${AXIS - BODY.half} ${BODY.top}h${2 * BODY.half}V${BORE.top}H${AXIS + BORE.reach}V${BORE.foot}H${AXIS + BODY.half}V${BODY.foot}h-${2 * BODY.half}V${BORE.foot}H${AXIS - BORE.reach}V${BORE.top}H${AXIS - BODY.half}Z`}
@@ -44,17 +44,17 @@ export default function StrippedInOrder() {
         d={`M${PILOT - 5} 286h10v12h-10zM${PILOT - 3} 298h6v26h-6z`}
       />
       <path class="edge edge-filled needle-jet" d={`M${AXIS - 7} 286h14v50h-14z`} />
-      <path class="edge edge-filled main-jet" d={`M${AXIS - 5} 350h10v10h-10zM${AXIS - 9} 360h18v8h-18z`} />
+      <path
+        class="edge edge-filled main-jet"
+        d={`M${AXIS - 5} 350h10v10h-10zM${AXIS - 9} 360h18v8h-18z`}
+      />
       <path class="edge edge-filled valve" d="M186 282l5 8v12h-10v-12z" />
       <path class="part float" d={`M${PIVOT + 22} 322h64v34h-64z`} />
       <path class="edge" d={`M178 316H${PIVOT}L${PIVOT + 22} 330`} />
       <circle class="edge edge-filled pin" cx={PIVOT} cy={316} r={5} />
       <path class="edge edge-thin gasket" d={`M${AXIS - 54} 414h108v4h-108z`} />
-      <path
-        class="edge edge-filled chamber"
-        d={`M${AXIS - 54} 436h108v8h-6v66h-96v-66h-6z`}
-      />
-      <Label words="1 air screw" at={[4, 226]} />
+      <path class="edge edge-filled chamber" d={`M${AXIS - 54} 436h108v8h-6v66h-96v-66h-6z`} />
+      <Label words="1 air screw" at={[4, 272]} />
       <Label words="2 cap" at={[212, 22]} to={[AXIS + 34, 22]} ends="arrow" />
       <Label words="spring" at={[212, 56]} to={[AXIS + 14, 56]} ends="arrow" />
       <Label words="slide" at={[212, 104]} to={[AXIS + 18, 104]} />

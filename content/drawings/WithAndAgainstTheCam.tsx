@@ -108,13 +108,13 @@ export default function WithAndAgainstTheCam() {
       id="with-against"
       title="A set moved against the cam, and one moved with it"
       description="Twice the same cam at the same moment, turning clockwise, its lobe coming up from the left. Broken lines show where the heel stood: there the contacts are just about to part. On the left the heel was moved anticlockwise, against the cam: the lobe has lifted it already, so that its contacts opened earlier. On the right it was moved clockwise, with the cam: the lobe has still to reach it, and its contacts open later."
-      height={284}
+      height={266}
     >
       {cases.map((each, i) => (
         <Panel key={each.state} each={each} x={i * PANEL} />
       ))}
-      <Label words="lobe" at={[4, 276]} to={[50, 190]} />
-      <Label words="heel’s old place" at={[124, 276]} to={[PANEL + 89, 96]} ends="arrow" />
+      <Label words="lobe" at={[4, 232]} to={[48, 190]} />
+      <Label words="old place" at={[PANEL + 4, 62]} to={[PANEL + 80, 90]} ends="arrow" />
     </LineDrawing>
   );
 }

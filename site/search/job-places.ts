@@ -1,8 +1,6 @@
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { actionsOf } from '../../content/faults/types.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
-import { stages, type Stage } from '../../calculators/frame/stages.ts';
-import { benchTitle } from '../articles/bench-title.ts';
 import type { Found } from './finder.ts';
 
 type Place = Omit<Found, 'id'>;
@@ -51,9 +49,6 @@ const pages: readonly Place[] = [
     also: 'log, readings, job sheet, firing order, leads',
     text: '',
   },
-];
-
-const reading: readonly Place[] = [
   {
     url: 'theory/',
     kind: 'page',
@@ -70,21 +65,12 @@ const reading: readonly Place[] = [
     also: 'bench checks, workshop sheets, print the checks',
     text: '',
   },
-  ...(Object.keys(stages) as Stage[]).map((stage) => ({
-    url: `bench/${stage}/`,
-    kind: 'page' as const,
-    title: benchTitle(stage),
-    purpose: 'The checks of this stage on one sheet, to print.',
-    also: 'bench checks',
-    text: '',
-  })),
 ];
 
 /** What can be found beside calculators, articles and terms: symptoms, steps of the job, and pages. */
 export function jobPlaces(): Place[] {
   return [
     ...pages,
-    ...reading,
     ...symptoms.map((symptom) => ({
       url: `faults/#${symptom.id}`,
       kind: 'fault' as const,

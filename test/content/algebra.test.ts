@@ -6,7 +6,9 @@ const FORMULA = /<Eq tex=/;
 const PICTURE = /<figure>|<(?!Term|Eq|Caution|Worked|OnTheBench)[A-Z]\w*\b/;
 
 const after = (text: string): boolean => {
-  const body = text.replace(/^---[\s\S]*?\n---/, '').replace(/^(?:import|export)[\s\S]*?\n\n/gm, ' ');
+  const body = text
+    .replace(/^---[\s\S]*?\n---/, '')
+    .replace(/^(?:import|export)[\s\S]*?\n\n/gm, ' ');
   const formula = body.search(FORMULA);
   const picture = body.search(PICTURE);
   return formula < 0 || (picture >= 0 && picture < formula);

@@ -119,11 +119,13 @@ it('the ring between needle and jet is as wide as the taper makes it', () => {
   const [shut, open] = ['shut', 'open'].map((state) => {
     const sheet = drawn(NeedleClipAndMouth);
     const jet = number(sheet.querySelector(`.${state} .jet-from-above`)!, 'r');
-    return (number(sheet.querySelector(`.${state} .needle-from-above`)!, 'r') / jet) *
-      demoJets.needleJet;
+    return (
+      (number(sheet.querySelector(`.${state} .needle-from-above`)!, 'r') / jet) * demoJets.needleJet
+    );
   });
   expect(shut).toBeCloseTo(demoJets.needle, 2);
-  const above = 0.75 * demoJets.slideTravel - demoJets.straight;
+  const raised = (demoJets.clip - 1) * demoJets.clipPitch;
+  const above = 0.75 * demoJets.slideTravel + raised - demoJets.straight;
   const lost = 2 * above * Math.tan((demoJets.taper * Math.PI) / 360);
   expect(open).toBeCloseTo(demoJets.needle - lost, 2);
 });
@@ -165,7 +167,9 @@ it('the dots are in the proportion of the two densities', () => {
 });
 
 it('readings that scatter alone have their mean at the truth, and a bias moves all alike', () => {
-  const at = [...drawn(ScatterAndBias).querySelectorAll('.reading')].map((dot) => number(dot, 'cx'));
+  const at = [...drawn(ScatterAndBias).querySelectorAll('.reading')].map((dot) =>
+    number(dot, 'cx'),
+  );
   const rows = [0, 1, 2].map((row) => at.slice(6 * row, 6 * row + 6));
   const mean = (row: readonly number[]): number => row.reduce((sum, x) => sum + x, 0) / row.length;
   const range = (row: readonly number[]): number => Math.max(...row) - Math.min(...row);

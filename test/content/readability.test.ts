@@ -24,9 +24,7 @@ function sentencesOf(text: string): string[] {
     .replace(/[*“”]/g, '');
   return body
     .split(/\n+/)
-    .flatMap((line) =>
-      line.replace(/^\s*(?:\d+\.|-) /, '').split(/(?<=[.?!:][)]*)\s+(?=[A-Z(])/),
-    )
+    .flatMap((line) => line.replace(/^\s*(?:\d+\.|-) /, '').split(/(?<=[.?!:][)]*)\s+(?=[A-Z(])/))
     .map((sentence) => sentence.trim().replace(/[:;]$/, '.'))
     .filter((sentence) => /[a-z]{2}/.test(sentence));
 }

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { makeFinder } from '../../site/search/finder.ts';
 import { jobPlaces } from '../../site/search/job-places.ts';
 import { tradeWords } from '../../site/search/trade-words.ts';
-import { stages } from '../../calculators/frame/stages.ts';
 import { order } from '../../calculators/sheet/steps.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
 
@@ -50,7 +49,7 @@ describe('what is typed beside an engine that does not run', () => {
 
   it('finds every symptom and step by its own title', () => {
     for (const { title, url } of places) expect(urls(title).slice(0, 2), title).toContain(url);
-    expect(places).toHaveLength(symptoms.length + order.length + 7 + Object.keys(stages).length);
+    expect(places).toHaveLength(symptoms.length + order.length + 7);
   });
 
   it('says each thing once', () => {
