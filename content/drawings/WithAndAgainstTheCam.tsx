@@ -4,7 +4,7 @@ import {
   opensBefore,
   type BreakerCam,
 } from '../../calculators/maths/ignition/breaker-cam.ts';
-import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
+import { evenly } from '../../calculators/maths/numeric/steps.ts';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
