@@ -26,9 +26,14 @@ describe.each(asked)('the questions of $slug', ({ slug, text }) => {
   });
 });
 
-it('each chapter of the evening is an article with questions of its own', () => {
+it('every article has them', () => {
+  const slugs = asked.map(({ slug }) => slug).toSorted();
+  expect(slugs).toEqual(articles.map(({ slug }) => slug).toSorted());
+});
+
+it('each chapter of the evening is an article of its own', () => {
   expect(evening).toHaveLength(7);
-  const slugs = evening.map(({ article }) => article);
-  expect(new Set(slugs).size).toBe(7);
-  for (const slug of slugs) expect(asked.map((each) => each.slug)).toContain(slug);
+  const slugs = new Set(evening.map(({ article }) => article));
+  expect(slugs.size).toBe(7);
+  for (const slug of slugs) expect(articles.map((article) => article.slug)).toContain(slug);
 });
