@@ -20,6 +20,11 @@ const articles = defineCollection({
   }),
 });
 
+/** Three questions on an article, with their answers in steps: the file's name is the article's slug. */
+const questions = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/questions' }),
+});
+
 /** The trade's terms, each with an address of its own on the glossary page. */
 const glossary = defineCollection({
   loader: file('./content/glossary.yaml'),
@@ -33,4 +38,4 @@ const glossary = defineCollection({
   }),
 });
 
-export const collections = { articles, glossary };
+export const collections = { articles, glossary, questions };

@@ -1,6 +1,7 @@
 import { getCollection } from 'astro:content';
 import type { APIRoute } from 'astro';
 import { calculators } from '../all-calculators.ts';
+import { stages } from '../../calculators/frame/stages.ts';
 
 /** A site map needs whole addresses, so there is one only when the build knows its own. */
 export function getStaticPaths() {
@@ -18,6 +19,9 @@ export const GET: APIRoute = async ({ site }) => {
     ...calculators.map(({ slug }) => `calculators/${slug}/`),
     'articles/',
     ...articles.map(({ id }) => `articles/${id}/`).sort(),
+    'theory/',
+    'bench/',
+    ...Object.keys(stages).map((stage) => `bench/${stage}/`),
     'practice/',
     'glossary/',
     'sources/',

@@ -49,6 +49,22 @@ const pages: readonly Place[] = [
     also: 'log, readings, job sheet, firing order, leads',
     text: '',
   },
+  {
+    url: 'theory/',
+    kind: 'page',
+    title: 'The theory in an evening',
+    purpose: 'Seven articles in order, what to take from each, and three questions on each.',
+    also: 'theory, where to begin, beginner, course, questions, exercises, quiz, test yourself',
+    text: '',
+  },
+  {
+    url: 'bench/',
+    kind: 'page',
+    title: 'At the bench',
+    purpose: 'The checks of all articles, on one sheet to print for each stage of the job.',
+    also: 'bench checks, workshop sheets, print the checks',
+    text: '',
+  },
 ];
 
 /** What can be found beside calculators, articles and terms: symptoms, steps of the job, and pages. */

@@ -61,6 +61,13 @@ function dead(file: string, document: Document): string[] {
   });
 }
 
+/** The file of the picture that goes with a link to the page, which is whole or starts at its folder. */
+const linkPicture = (file: string, document: Document): string => {
+  const content = document.querySelector('meta[property="og:image"]')!.getAttribute('content')!;
+  const { pathname } = new URL(content, new URL(file, ORIGIN));
+  return pathname.slice(pathname.indexOf('previews/'));
+};
+
 /** The resources of a page that come from another host. */
 function foreign(file: string, document: Document): string[] {
   return [...document.querySelectorAll(RESOURCES)].flatMap((element) => {
@@ -111,6 +118,10 @@ describe.each(pageFiles)('%s', (file) => {
     expect(description).toMatch(/\S.{19,}/);
     expect(document.querySelectorAll('h1')).toHaveLength(1);
     expect(document.querySelectorAll('main')).toHaveLength(1);
+  });
+
+  it('has the picture that it names for links to it', () => {
+    expect(existsSync(join(dist, linkPicture(file, document)))).toBe(true);
   });
 
   it('lets the reader enlarge it', () => {

@@ -35,6 +35,17 @@ describe.each(articles)('$slug', ({ text }) => {
   });
 });
 
+describe('no chapter stands alone', () => {
+  const linked = (text: string): string[] =>
+    [...text.matchAll(/[("]\/articles\/([a-z-]+)\//g)].map(([, slug]) => slug!);
+
+  it.each(articles)('$slug is named by another, and names another', ({ slug, text }) => {
+    const others = articles.filter((other) => other.slug !== slug);
+    expect(others.some((other) => linked(other.text).includes(slug))).toBe(true);
+    expect(linked(text).some((to) => to !== slug)).toBe(true);
+  });
+});
+
 it('sees a term that is not linked', () => {
   expect(glossary.length).toBeGreaterThan(100);
   expect(unlinked('Lay a feeler gauge between them.')).toEqual(['feeler-gauge']);

@@ -39,13 +39,17 @@ describe('what is typed beside an engine that does not run', () => {
     ['squish', 'sheet/#step-squish'],
     ['float height', 'sheet/#step-float'],
     ['fault finder', 'faults/'],
+    ['theory', 'theory/'],
+    ['questions', 'theory/'],
+    ['where to begin', 'theory/'],
+    ['bench checks', 'bench/'],
   ])('“%s” finds %s among the first two', (question, url) => {
     expect(urls(question).slice(0, 2)).toContain(url);
   });
 
   it('finds every symptom and step by its own title', () => {
     for (const { title, url } of places) expect(urls(title).slice(0, 2), title).toContain(url);
-    expect(places).toHaveLength(symptoms.length + order.length + 5);
+    expect(places).toHaveLength(symptoms.length + order.length + 7);
   });
 
   it('says each thing once', () => {

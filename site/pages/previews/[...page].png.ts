@@ -10,6 +10,20 @@ interface Props {
   calculator?: AnyCalculator;
 }
 
+/** Pages beside calculators and articles whose links show a picture of their own. */
+const ownPages = [
+  {
+    page: 'sheet',
+    title: 'Engine sheet',
+    text: 'Your engine entered once, the order of work from bare plate to first start, and one sheet to print.',
+  },
+  {
+    page: 'first-start',
+    title: 'First start',
+    text: 'The list to tick before the first kick, how to stop it, and what the engine says.',
+  },
+];
+
 export async function getStaticPaths() {
   const articles = await getCollection('articles');
   return [
@@ -24,6 +38,7 @@ export async function getStaticPaths() {
       params: { page: `calculators/${calculator.slug}` },
       props: { title: calculator.title, text: calculator.purpose, calculator },
     })),
+    ...ownPages.map(({ page, title, text }) => ({ params: { page }, props: { title, text } })),
     ...articles.map(({ id, data }) => ({
       params: { page: `articles/${id}` },
       props: { title: data.title, text: data.purpose },

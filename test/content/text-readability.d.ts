@@ -1,0 +1,5 @@
+declare module 'text-readability' {
+  /** The part used here of a package without types. */
+  const readability: { readonly fleschKincaidGrade: (text: string) => number };
+  export default readability;
+}
