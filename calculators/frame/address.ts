@@ -2,7 +2,7 @@ import type { Evaluation, Origins, Texts } from './evaluate.ts';
 import { cutText, LONGEST, plainText, type Field } from './fields.ts';
 import { numberAndUnit, withoutMarks } from './parse.ts';
 import { isHomeUnit } from './typed-units.ts';
-import { isExample } from './whose.ts';
+import { isExample } from './whose-field.ts';
 import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { units, type UnitName } from './units.ts';
 

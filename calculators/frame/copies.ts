@@ -6,7 +6,8 @@ import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
 import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
-import { isExample, remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
+import { isExample } from './whose-field.ts';
+import { remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
 
 /** What to paste into a message as plain text. */
 export function plainSummary(

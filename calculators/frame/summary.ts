@@ -141,9 +141,14 @@ export function leadParts(
   });
 }
 
-/** The results to be read first, a line each. */
+/** The results to be read first, or those named, a line each. */
 export const leadLines = (
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
-): string[] => leads(calculator, evaluation, lengths).map(({ label, text }) => `${label}: ${text}`);
+  names?: readonly string[],
+): string[] =>
+  (names
+    ? resultLines(calculator, evaluation, lengths).filter(({ name }) => names.includes(name))
+    : leads(calculator, evaluation, lengths)
+  ).map(({ label, text }) => `${label}: ${text}`);

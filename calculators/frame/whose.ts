@@ -3,20 +3,7 @@ import type { Field } from './fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import type { LengthDisplay } from './units.ts';
-
-const assumed = (field: Field): boolean =>
-  (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;
-
-/** Whether a field holds a figure that nobody gave and that is more than a neutral setting. */
-export function isExample(field: Field): boolean {
-  if (field.origin !== 'example' || assumed(field)) return false;
-  if (field.kind === 'list') return field.value.length > 0;
-  return field.value !== undefined;
-}
-
-/** Whether a field holds a neutral setting that nobody has touched. */
-export const isAssumed = (field: Field): boolean =>
-  field.origin === 'example' && assumed(field) && field.kind !== 'choice';
+import { isExample } from './whose-field.ts';
 
 /** Whether anybody has given a figure at all. */
 export const touched = ({ fields }: Evaluation): boolean =>

@@ -68,8 +68,8 @@ export const liesIn = (module: string, place: string): boolean => module.include
 
 export const scriptFiles: Rolldown.RolldownOptions = {
   output: {
-    // Every file names those it fetches: two letters less of each, and still one chance in 10¹⁰ of a clash.
-    chunkFileNames: '_astro/[name].[hash:6].js',
+    // Every file names those it fetches: a letter less of each, and still one chance in 10¹² of a clash.
+    chunkFileNames: '_astro/[name].[hash:7].js',
     codeSplitting: {
       groups: plan.map(({ name, from, sharedBy }, index) => ({
         name,

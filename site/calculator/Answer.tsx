@@ -1,15 +1,18 @@
+import type { ComponentChildren } from 'preact';
 import { figureText, leadLines } from '../../calculators/frame/summary.ts';
 import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
 import type { AnyCalculator, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
-import { CopyLink } from './CopyLink.tsx';
 import { Figure } from './Figure.tsx';
-import type { Now, State } from './state.ts';
+import type { State } from './state.ts';
 
 interface Props extends State {
   readonly calculator: AnyCalculator;
-  readonly now: Now;
+  /** Names of the results to show; those that lead unless given. */
+  readonly results?: readonly string[] | undefined;
+  /** What can be done with it, at the end of the strip. */
+  readonly children?: ComponentChildren;
 }
 
 /** Letters of a figure with its unit beyond which the strip would need another line. */
@@ -22,9 +25,12 @@ function columnWords(value: ResultValue | undefined, write: (figure: number) => 
   return <span class="lead-column">{figures.map(write).join(', ')}</span>;
 }
 
-/** The strip that stays in sight: the main figure large, the others on one line, a link to copy. */
-export function Answer({ calculator, evaluation, lengths, now }: Props) {
-  const leads = Object.entries<ResultSpec>(calculator.results).filter(([, spec]) => spec.lead);
+/** The strip of the answer: the main figure large, the others on one line. */
+export function Answer({ calculator, evaluation, lengths, results, children }: Props) {
+  const all = Object.entries<ResultSpec>(calculator.results);
+  const leads = results
+    ? results.map((name) => [name, calculator.results[name]!] as const)
+    : all.filter(([, spec]) => spec.lead);
   const long = leads.some(([name, spec]) => {
     const value = evaluation.results[name];
     if (typeof value !== 'number') return false;
@@ -62,8 +68,10 @@ export function Answer({ calculator, evaluation, lengths, now }: Props) {
           );
         })}
       </dl>
-      <CopyLink calculator={calculator} now={now} />
-      <Spoken lines={problems.length > 0 ? problems : leadLines(calculator, evaluation, lengths)} />
+      {children}
+      <Spoken
+        lines={problems.length > 0 ? problems : leadLines(calculator, evaluation, lengths, results)}
+      />
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Onward } from '../../calculators/frame/types.ts';
-import { isExample } from '../../calculators/frame/whose.ts';
-import { siteAddress } from '../browser/site-address.ts';
+import { isExample } from '../../calculators/frame/whose-field.ts';
+import { pageAddress } from './page-address.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
@@ -12,12 +12,10 @@ interface Props {
 const among = (keys: readonly string[], field: string): boolean =>
   keys.includes(field) || keys.includes(field.replace(/-\d+$/, ''));
 
-/** On the server the address is from the root; the build makes it relative. */
 function addressOf({ slug, query, from }: Onward, { fields }: Evaluation): string {
   const invented = fields.some((field) => among(from, field.key) && isExample(field));
   const texts = new URLSearchParams({ ...query, ...(invented ? { example: 'all' } : {}) });
-  const path = `calculators/${slug}/?${texts.toString()}`;
-  return typeof document === 'undefined' ? `/${path}` : siteAddress(path);
+  return pageAddress(slug, texts.toString());
 }
 
 /** Links to the calculators that take these figures on. */

@@ -1,17 +1,19 @@
 import ArticleTable from './ArticleTable.astro';
-import Calculator from './Calculator.astro';
 import Caution from './Caution.astro';
 import Eq from './Eq.astro';
+import FigureInArticle from './FigureInArticle.astro';
 import OnTheBench from './OnTheBench.astro';
+import SetFigure from './SetFigure.astro';
 import Term from './Term.astro';
 import Worked from './Worked.astro';
 
 /** What every article can use without importing it. */
 export const articleParts = {
-  Calculator,
+  Calculator: FigureInArticle,
   Caution,
   Eq,
   OnTheBench,
+  Set: SetFigure,
   Term,
   Worked,
   table: ArticleTable,

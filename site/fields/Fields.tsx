@@ -4,7 +4,6 @@ import { memo } from '../../calculators/picture/memo.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FieldRows, inRows } from './FieldRows.tsx';
 import { FigureInput } from './FigureInput.tsx';
-import { Group } from './Group.tsx';
 import { ListInput } from './ListInput.tsx';
 import { markOf } from './whose-mark.ts';
 
@@ -17,27 +16,8 @@ export interface FieldHandlers {
   readonly onCommit: () => void;
 }
 
-interface Props extends FieldHandlers {
+export interface FieldsProps extends FieldHandlers {
   readonly fields: readonly Field[];
-}
-
-const groupOf = (field: Field): string | undefined =>
-  field.kind === 'choice' ? field.group : field.spec.group;
-
-interface Members {
-  readonly heading: string | undefined;
-  readonly fields: Field[];
-}
-
-function inGroups(fields: readonly Field[]): Members[] {
-  const groups: Members[] = [];
-  for (const field of fields) {
-    const heading = groupOf(field);
-    const last = groups.at(-1);
-    if (last && last.heading === heading) last.fields.push(field);
-    else groups.push({ heading, fields: [field] });
-  }
-  return groups;
 }
 
 type OneProps = FieldHandlers & { readonly field: Field };
@@ -53,7 +33,7 @@ function FieldOfAnyKind({ field, marked = false, ...handlers }: OneProps) {
 const OneField = memo(FieldOfAnyKind, 3);
 
 /** Fields one below the other. */
-export function Fields({ fields, ...handlers }: Props) {
+export function Fields({ fields, ...handlers }: FieldsProps) {
   return (
     <>
       {inRows(fields).map((part) =>
@@ -63,32 +43,6 @@ export function Fields({ fields, ...handlers }: Props) {
           <OneField key={part.key} field={part} {...handlers} />
         ),
       )}
-    </>
-  );
-}
-
-/** Fields whose neighbours with the same heading are folded together. */
-export function Groups({
-  fields,
-  side,
-  ...handlers
-}: Props & { readonly side: readonly string[] | undefined }) {
-  return (
-    <>
-      {inGroups(fields).map(({ heading, fields: members }) => {
-        const inside = <Fields key={members[0]!.key} fields={members} {...handlers} />;
-        if (heading === undefined) return inside;
-        const { lengths, marked = false } = handlers;
-        return (
-          <Group
-            key={heading}
-            {...{ heading, fields: members, lengths, marked }}
-            side={side?.includes(heading) ?? false}
-          >
-            {inside}
-          </Group>
-        );
-      })}
     </>
   );
 }

@@ -1,5 +1,5 @@
 import type { Field } from '../../calculators/frame/fields.ts';
-import { isAssumed, isExample } from '../../calculators/frame/whose.ts';
+import { isAssumed, isExample } from '../../calculators/frame/whose-field.ts';
 
 /** Whose a field's figure is, in a word; none for a setting that is nobody's to give. */
 export function markOf(field: Field): string | undefined {

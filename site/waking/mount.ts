@@ -13,12 +13,14 @@ const loaderOf = (slug: string) =>
 
 /** Fetches what a calculator on the page needs to answer. */
 async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
-  const { calculator: slug } = place.dataset;
+  const { calculator: slug, owns } = place.dataset;
   const load = loaderOf(slug!);
   if (!load) throw new Error(`No calculator named ${slug}`);
   const [ready, { default: calculator }] = await Promise.all([
     // Said at once what is taken from it, the bundler needs no object of all that the file gives.
-    import('./wake.ts').then((wake) => wake.ready),
+    owns === 'true'
+      ? import('./wake.ts').then((wake) => wake.ready)
+      : import('./wake-figure.ts').then((wake) => wake.ready),
     load(),
   ]);
   ready(place, calculator, kept);
@@ -42,6 +44,7 @@ function againButton(): HTMLButtonElement {
 /** Says under a calculator that does not answer that its figures stand still, and why. */
 function sayAsleep(place: HTMLElement, error: unknown): void {
   const missing = didNotCome(error);
+  place.dataset.failed = '';
   if (!missing) reportError(error);
   if (place.dataset.owns === 'true' && missing) {
     pageFailed();

@@ -38,10 +38,10 @@ function wrongSums(text: string): string[] {
     .map(({ words }) => words);
 }
 
-/** What an article says in its own words, without its calculators. */
+/** What an article says in its own words, without its figures. */
 function words(file: string): string {
   const article = documentOf(file).querySelector('article')!.cloneNode(true) as Element;
-  for (const other of article.querySelectorAll('.calc, math, svg, script')) other.remove();
+  for (const other of article.querySelectorAll('.calc-figure, math, svg, script')) other.remove();
   return article.textContent.replaceAll('\u00a0', ' ').replace(/\s+/g, ' ');
 }
 

@@ -384,8 +384,8 @@ describe('in an article', () => {
       tolerated: [/Failed to fetch/],
     };
     await visit(options, async (page) => {
-      await page.route(/\/_astro\/wake\./, (route) => route.abort());
-      const place = page.locator('.calc-place').first();
+      await page.route(/\/_astro\/wake-figure\./, (route) => route.abort());
+      const place = page.locator('.figure-place').first();
       await place.scrollIntoViewIfNeeded();
       await expect.poll(() => place.textContent()).toContain('could not be fetched');
       expect(await place.locator('output data').count()).toBeGreaterThan(0);

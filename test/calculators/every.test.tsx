@@ -5,10 +5,12 @@ import { evaluate, knownKeys, seriesKeys } from '../../calculators/frame/evaluat
 import { resultLines } from '../../calculators/frame/summary.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { Live } from '../../site/calculator/Live.tsx';
+import { FigureInText } from '../../site/figures/FigureInText.tsx';
 import { calculators } from '../../site/all-calculators.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { Input } from '../../calculators/frame/types.ts';
-import { isAssumed, isExample, remarksOf } from '../../calculators/frame/whose.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
+import { isAssumed, isExample } from '../../calculators/frame/whose-field.ts';
 
 const reading = { lengths: 'mm' } as const;
 
@@ -96,6 +98,18 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       for (const part of ['answer', 'picture', 'form']) {
         expect(html.split(`data-part="${part}"`)).toHaveLength(2);
       }
+      const figure = render(
+        <FigureInText
+          {...{ calculator }}
+          idPrefix=""
+          set={{}}
+          inputs={undefined}
+          results={undefined}
+        />,
+      );
+      const parts = [...figure.matchAll(/data-part="(\w+)"/g)].map(([, part]) => part);
+      expect(parts).toEqual(['picture', 'answer', 'form']);
+      expect(figure.indexOf('data-part')).toBeLessThan(10);
     });
 
     it('marks in words each figure that nobody gave, field by field, until it is touched', () => {
@@ -106,9 +120,11 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         if (marked) expect(html).toMatch(new RegExp(`aria-describedby="[^"]*${field.key}-mark`));
       }
       expect(html).toContain('Worked example of an invented engine.');
-      const embedded = render(<Live calculator={calculator} idPrefix="" ownsAddress={false} />);
-      expect(embedded).not.toContain('class="whose-figure"');
-      expect(embedded.split('Worked example.')).toHaveLength(2);
+      const figure = render(
+        <FigureInText {...{ calculator }} idPrefix="" set={{}} inputs={[]} results={[]} />,
+      );
+      expect(figure).not.toContain('class="whose-figure"');
+      expect(figure.split('Worked example.')).toHaveLength(2);
     });
 
     it('leaves no order in the page that the server sends', () => {

@@ -36,7 +36,7 @@ function htmlOf(calculator: AnyCalculator, texts: Texts): string {
   const given = { ...evaluation, errorFields: errorFields.map((f) => ({ ...f, given: true })) };
   return render(
     <>
-      <Answer {...shared} now={() => ({ evaluation, lengths })} />
+      <Answer {...shared} />
       <Form {...shared} evaluation={given} {...handlers} />
       <More {...shared} now={() => ({ evaluation, lengths })} ownsAddress={false} />
       {computed ? (

@@ -210,7 +210,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         const now = () => ({ evaluation, lengths });
         const figures = (
           <>
-            <Answer {...shared} now={now} />
+            <Answer {...shared} />
             <Form {...shared} onText={nothing} onCommit={nothing} />
           </>
         );

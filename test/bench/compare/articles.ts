@@ -33,7 +33,7 @@ function article(dist: string, slug: string): Article {
   const title = body.querySelector('h1')!;
   const purpose = body.querySelector('.purpose')!;
   const words = [title.textContent!, purpose.textContent!] as const;
-  for (const ours of body.querySelectorAll('h1, .purpose, .contents, .calc-place')) ours.remove();
+  for (const ours of body.querySelectorAll('h1, .purpose, .contents, .figure-place')) ours.remove();
   // Markdown's tables have no captions.
   for (const caption of body.querySelectorAll('caption')) {
     const paragraph = document.createElement('p');

@@ -1,0 +1,150 @@
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { carriedOver } from '../../calculators/frame/carry.ts';
+import {
+  allFrom,
+  evaluate,
+  type Evaluation,
+  type Origins,
+  type Texts,
+} from '../../calculators/frame/evaluate.ts';
+import type { Held } from '../../calculators/frame/fields.ts';
+import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { lastGood } from './last-good.ts';
+import type { Now, State } from './state.ts';
+import { useSums } from './use-sums.ts';
+
+/** Texts, whose they are, and what the fields held before them, as far as one thing follows another. */
+export interface Given {
+  readonly texts: Texts;
+  readonly origins: Origins;
+  readonly held: { current: Readonly<Record<string, Held>> };
+}
+
+/** Texts that follow from nothing before: a link, the sheet, the example. */
+export const anew = (texts: Texts, origins: Origins): Given => ({
+  texts,
+  origins,
+  held: { current: {} },
+});
+
+/** Texts that an example was given, which are nobody's. */
+export const anExample = (texts: Texts): Given => anew(texts, allFrom(texts, 'example'));
+
+/** The same with something typed. */
+const typedOver = ({ texts, origins, held }: Given, typed: Texts): Given => ({
+  texts: { ...texts, ...typed },
+  origins: { ...origins, ...allFrom(typed, 'yours') },
+  held,
+});
+
+/** A number as a text that a field can hold. */
+const written = (value: number): string => String(Number(value.toFixed(6)));
+
+interface Beginning {
+  /** What it begins with, which the server rendered; the same at every call. */
+  readonly begin: Given;
+  /** What comes of that, where it has been worked out beforehand. */
+  readonly first?: Evaluation | undefined;
+  /** What the visitor typed before the script came. */
+  readonly typed?: Texts | undefined;
+  /** What stands in the place of the beginning once the page is there, such as a link's figures. */
+  readonly instead?: () => Given | undefined;
+  /** Whether it stands in an article to show something. */
+  readonly demonstration: boolean;
+  /** Whether the reader keeps an engine of their own. */
+  readonly ownEngine: boolean;
+}
+
+/** A calculator's state in use: what was given, what comes of it, and the ways to change it. */
+export function useCalculation(calculator: AnyCalculator, beginning: Beginning) {
+  const { begin, first, typed, instead, demonstration, ownEngine } = beginning;
+  const [given, setGiven] = useState<Given>(begin);
+  const [lengths, setLengths] = useState<LengthDisplay>('mm');
+  const byHand = useRef(false);
+  const [dragged, setDragged] = useState(false);
+  const [sums, readSumsOf] = useSums();
+
+  const evaluated = useCallback(
+    ({ texts, origins, held }: Given): Evaluation =>
+      evaluate(calculator, texts, {
+        lengths,
+        origins,
+        held: held.current,
+        sums,
+        demonstration,
+        ownEngine,
+      }),
+    [calculator, demonstration, ownEngine, lengths, sums],
+  );
+  const evaluation = useMemo(
+    () => (first && given === begin && lengths === 'mm' && !ownEngine ? first : evaluated(given)),
+    [evaluated, given, first, begin, lengths, ownEngine],
+  );
+
+  useLayoutEffect(() => {
+    setLengths(rememberedLengths());
+    const already = typed ?? {};
+    byHand.current = Object.keys(already).length > 0;
+    const other = instead?.();
+    // What the server rendered stands as it is when nothing was given.
+    if (other || byHand.current) {
+      const before = other ?? begin;
+      // What is typed over a figure that was shown leaves that figure standing while it cannot be read.
+      if (byHand.current) before.held.current = lastGood(evaluated(before), {});
+      setGiven(byHand.current ? typedOver(before, already) : before);
+    }
+    return watchLengths(setLengths);
+  }, [typed]);
+
+  useEffect(() => readSumsOf(evaluation), [evaluation]);
+
+  useLayoutEffect(() => {
+    given.held.current = lastGood(evaluation, given.held.current);
+  }, [evaluation, given]);
+
+  const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
+  const latest = useRef(state);
+  latest.current = state;
+  const now: Now = useCallback(() => latest.current, []);
+  const asked = useRef(given);
+  asked.current = given;
+
+  const onText = useCallback(
+    (key: string, text: string) => {
+      const carried = carriedOver(calculator, latest.current.evaluation, key, text);
+      byHand.current = true;
+      setDragged(false);
+      setGiven((before) => {
+        const after = typedOver(before, { [key]: text });
+        return {
+          ...after,
+          texts: { ...after.texts, ...carried.texts },
+          origins: { ...after.origins, ...carried.originsOf(after.origins) },
+        };
+      });
+    },
+    [calculator],
+  );
+  /** A handle stops where the figures would become impossible. */
+  const onSet = useCallback(
+    (key: string, value: number) => {
+      const { evaluation: shown } = latest.current;
+      const from = shown.computed ? numberAt(calculator, shown, key) : undefined;
+      const base = asked.current;
+      const possible = (each: number): boolean =>
+        evaluated(typedOver(base, { [key]: written(each) })).computed;
+      const held = from === undefined ? value : lastPossible(from, value, possible);
+      byHand.current = true;
+      setDragged(true);
+      setGiven((before) => typedOver(before, { [key]: written(held) }));
+    },
+    [calculator, evaluated],
+  );
+  /** The picture is let go. */
+  const onEnd = useCallback(() => setDragged(false), []);
+
+  return { state, now, given, setGiven, byHand, dragged, onText, onSet, onEnd };
+}

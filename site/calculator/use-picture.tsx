@@ -1,0 +1,51 @@
+import { useMemo } from 'preact/hooks';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { PictureGuard } from './PictureGuard.tsx';
+import type { State } from './state.ts';
+import { useLate } from './use-late.ts';
+
+interface Props {
+  readonly calculator: AnyCalculator;
+  readonly state: State;
+  /** Whether the picture is what moves. */
+  readonly dragged: boolean;
+  readonly idPrefix: string;
+  readonly onSet: (key: string, value: number) => void;
+  readonly onEnd: () => void;
+}
+
+/** While the picture is dragged, the figures follow at a pace that can be read, and leave the frames to it. */
+const FOLLOW_MS = 150;
+
+/**
+ * The picture of a state, and the state that the figures beside it show. The answer comes first: the
+ * picture is painted after it, and before it when it is what moves.
+ */
+export function usePicture({ calculator, state, dragged, idPrefix, onSet, onEnd }: Props) {
+  const drawn = useLate(state, dragged ? 'none' : 'paint');
+  const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
+  const { picture: Picture } = calculator;
+  const { computed } = drawn.evaluation;
+  const picture = useMemo(() => {
+    const { values, results } = drawn.evaluation;
+    if (!computed) {
+      return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
+    }
+    // The ± of a figure hardly changes along a drag, and costs more than the figure itself.
+    const spreads = () => (dragged ? figured : drawn).evaluation.spreads;
+    const known = { values, results, spreads, lengths: drawn.lengths };
+    return (
+      <PictureGuard>
+        <Picture {...known} idPrefix={idPrefix} set={onSet} commit={onEnd} />
+      </PictureGuard>
+    );
+  }, [Picture, drawn, dragged, idPrefix, onSet, onEnd]);
+  return {
+    figured,
+    picture: (
+      <div data-part="picture" class={`calc-picture${computed ? '' : ' stale'}`}>
+        {picture}
+      </div>
+    ),
+  };
+}

@@ -1,0 +1,228 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import { fromQuery, originsIn } from '../../calculators/frame/address.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { angleBefore } from '../../calculators/maths/crank/slider-crank.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { documentOf, pageFiles, pathOf } from './support/built.ts';
+import { result, settled } from './support/calculator.ts';
+import { visit } from './support/page.ts';
+
+const PHONE = { width: 390, height: 844 } as const;
+const DESK = { width: 1280, height: 800 } as const;
+const PATH = 'articles/where-the-piston-is/';
+const demo = { stroke: 51, rodLength: 104, pinOffset: 0 };
+
+const files = pageFiles.filter((file) => /^articles\/[^/]+\/index\.html$/.test(file));
+
+/** The state that a link to a calculator's page holds. */
+function stateOf(href: string) {
+  const [, slug, query] = /calculators\/([^/]+)\/\?(.*)$/.exec(href)!;
+  const calculator = calculators.find((each) => each.slug === slug)!;
+  const search = query!.replaceAll('&amp;', '&');
+  const evaluation = evaluate(calculator, fromQuery(search), {
+    lengths: 'mm',
+    origins: originsIn(search),
+  });
+  return { slug, evaluation };
+}
+
+describe.each(files)('%s', (file) => {
+  const document = documentOf(file);
+  const figures = [...document.querySelectorAll('figure[data-calculator]')];
+
+  it('shows its figures picture first, then the answer, then one to three inputs', () => {
+    expect(figures.length).toBeGreaterThan(0);
+    for (const figure of figures) {
+      const parts = [...figure.querySelectorAll('[data-part]')];
+      expect(parts.map((part) => part.getAttribute('data-part'))).toEqual([
+        'picture',
+        'answer',
+        'form',
+      ]);
+      expect(figure.firstElementChild).toBe(parts[0]);
+      expect(parts[0]!.querySelector('svg')).not.toBeNull();
+      const names = [...parts[2]!.querySelectorAll('input[type="text"]')].map((input) =>
+        input.getAttribute('name'),
+      );
+      const inputs = new Set(names.map((name) => name!.replace(/-\d+$/, '')));
+      expect(inputs.size, figure.id).toBeGreaterThan(0);
+      expect(inputs.size, figure.id).toBeLessThanOrEqual(3);
+    }
+  });
+
+  it('leads from each figure to the whole calculation in its state, which is the example’s', () => {
+    for (const figure of figures) {
+      const { slug, evaluation } = stateOf(
+        figure.querySelector('figcaption a')!.getAttribute('href')!,
+      );
+      expect(slug).toBe(figure.getAttribute('data-calculator'));
+      expect(evaluation.problems).toEqual([]);
+      expect(evaluation.fields.filter(({ origin }) => origin !== 'example')).toEqual([]);
+      const shown = [...figure.querySelectorAll('output data')];
+      for (const data of shown) {
+        const name = data.closest('output')!.getAttribute('name')!;
+        expect(Number(data.getAttribute('value')), `${figure.id} ${name}`).toBeCloseTo(
+          evaluation.results[name] as number,
+          9,
+        );
+      }
+    }
+  });
+
+  it('sets by its text only figures that stand there, each to a state that exists', () => {
+    for (const link of document.querySelectorAll('a.set-figure')) {
+      const figure = document.getElementById(link.getAttribute('data-figure')!);
+      const { slug, evaluation } = stateOf(link.getAttribute('href')!);
+      expect(slug).toBe(figure?.getAttribute('data-calculator'));
+      expect(evaluation.problems).toEqual([]);
+      expect(link.textContent).toMatch(/\S/);
+    }
+  });
+});
+
+describe.each(files.map(pathOf))('/%s', (path) => {
+  it('each figure goes on one screen of a phone', () =>
+    visit({ path, viewport: PHONE }, async (page) => {
+      await settled(page);
+      const heights = await page
+        .locator('.figure-place')
+        .evaluateAll((places) => places.map((place) => place.getBoundingClientRect().height));
+      for (const height of heights) expect(height).toBeLessThanOrEqual(PHONE.height);
+    }));
+
+  it('what sets a figure stands within a screen of it', () =>
+    visit({ path, viewport: PHONE }, async (page) => {
+      const far = await page.locator('a.set-figure').evaluateAll((links) =>
+        links.flatMap((link) => {
+          const figure = document.getElementById((link as HTMLElement).dataset['figure']!)!;
+          const [a, b] = [link.getBoundingClientRect(), figure.getBoundingClientRect()];
+          const apart = Math.max(a.top - b.bottom, b.top - a.bottom);
+          return apart > innerHeight ? [`${link.textContent}: ${String(apart)}`] : [];
+        }),
+      );
+      expect(far).toEqual([]);
+    }));
+
+  it('on a desk the contents and the drawings stand beside lines of 60 to 75 letters', () =>
+    visit({ path, viewport: DESK }, async (page) => {
+      const seen = await page.evaluate(() => {
+        const box = (element: Element) => element.getBoundingClientRect();
+        const column = box(document.querySelector('article')!);
+        const lengths = [...document.querySelectorAll('article > p')].flatMap((text) => {
+          const lines = new Map<number, number>();
+          const walker = document.createTreeWalker(text, NodeFilter.SHOW_TEXT);
+          for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+            if (node.parentElement!.closest('math')) return [];
+            for (let at = 0; at < node.textContent!.length; at += 1) {
+              const range = document.createRange();
+              range.setStart(node, at);
+              range.setEnd(node, at + 1);
+              const line = Math.round(range.getBoundingClientRect().bottom / 12);
+              lines.set(line, (lines.get(line) ?? 0) + 1);
+            }
+          }
+          // The last line of a paragraph is as long as it comes.
+          return [...lines.values()].slice(0, -1);
+        });
+        const drawings = [...document.querySelectorAll('article > figure:not(.in-text)')].map(box);
+        const contents = document.querySelector('.contents');
+        const inColumn = [...document.querySelector('article')!.children].filter(
+          (part) => getComputedStyle(part).float === 'none' && box(part).height > 0,
+        );
+        const blanks = inColumn.slice(1).map((part, i) => box(part).top - box(inColumn[i]!).bottom);
+        return {
+          lengths: lengths.sort((a, b) => a - b),
+          beside: drawings.every(({ left }) => left > column.right),
+          before: contents === null || box(contents).right < column.left,
+          blank: Math.max(...blanks),
+        };
+      });
+      const middle = seen.lengths[Math.floor(seen.lengths.length / 2)]!;
+      expect(middle).toBeGreaterThanOrEqual(60);
+      expect(middle).toBeLessThanOrEqual(75);
+      expect(seen.beside).toBe(true);
+      expect(seen.before).toBe(true);
+      expect(seen.blank).toBeLessThan(DESK.height / 2);
+    }));
+});
+
+/** Where the first value of the text that sets a figure is; by itself it is fetched by nobody. */
+const shorter = (page: Page) => page.locator('a.set-figure[data-figure="rods"]').first();
+const angle = (page: Page): Promise<number | undefined> =>
+  page
+    .locator('#rods output[name="angle"] data')
+    .getAttribute('value')
+    .then((value) => Number(value));
+const ofShortRod = angleBefore({ ...demo, rodLength: 90 }, 2.2);
+
+describe('a value of the text', () => {
+  it('sets its figure, which is fetched for it, and says so', () =>
+    visit({ path: PATH, viewport: PHONE, hasTouch: true }, async (page) => {
+      await shorter(page).tap();
+      await expect.poll(() => angle(page)).toBeCloseTo(ofShortRod, 6);
+      await expect
+        .poll(() => page.locator('#rods figcaption [role="status"]').textContent())
+        .toMatch(/^Set to 90\smm\.$/);
+      expect(await page.inputValue('#rods input[name="rod"]')).toBe('90');
+      expect(page.url()).toContain(PATH);
+      // It says so no longer once the reader goes on from there.
+      await page.fill('#rods input[name="rod"]', '95');
+      await expect
+        .poll(() => page.locator('#rods figcaption [role="status"]').textContent())
+        .toBe('');
+    }));
+
+  it('is a button for the keyboard, by Enter and by the space bar, and brings the figure in sight', () =>
+    visit({ path: PATH, viewport: PHONE }, async (page) => {
+      expect(await shorter(page).getAttribute('role')).toBe('button');
+      const longer = page.locator('a.set-figure[data-figure="rods"]').nth(1);
+      await shorter(page).focus();
+      await page.keyboard.press('Enter');
+      await expect.poll(() => angle(page)).toBeCloseTo(ofShortRod, 6);
+      await longer.focus();
+      await page.keyboard.press(' ');
+      await expect
+        .poll(() => angle(page))
+        .toBeCloseTo(angleBefore({ ...demo, rodLength: 120 }, 2.2), 6);
+      const seen = await page.locator('#rods [data-part="picture"]').boundingBox();
+      expect(seen!.y).toBeGreaterThanOrEqual(0);
+      expect(seen!.y).toBeLessThan(PHONE.height / 2);
+    }));
+
+  it('says on the whole calculator’s page what the figure said, reader’s figures and all', () =>
+    visit({ path: PATH, viewport: PHONE }, async (page) => {
+      await settled(page);
+      await page.fill('#rods input[name="rod"]', '97');
+      await expect
+        .poll(() => angle(page))
+        .toBeCloseTo(angleBefore({ ...demo, rodLength: 97 }, 2.2), 6);
+      await page.locator('#rods figcaption a').click();
+      await page.waitForURL(/calculators\/piston-position\/\?.*rod=97mm/);
+      await settled(page);
+      await expect
+        .poll(() => result(page, 'angle'))
+        .toBeCloseTo(angleBefore({ ...demo, rodLength: 97 }, 2.2), 6);
+      expect(await page.locator('#rod-mark').innerText()).not.toBe('example');
+      expect(await page.locator('#stroke-mark').innerText()).toBe('example');
+    }));
+
+  it('is a link to that state without a script', () =>
+    visit({ path: PATH, javaScriptEnabled: false }, async (page) => {
+      expect(await shorter(page).getAttribute('role')).toBeNull();
+      const href = await shorter(page).getAttribute('href');
+      expect(href).toMatch(/calculators\/piston-position\/\?.*rod=90mm/);
+    }));
+
+  it('leads to that state where the figure cannot be fetched', () =>
+    visit(
+      { path: PATH, expected: [/ERR_FAILED/], tolerated: [/Failed to fetch/], viewport: PHONE },
+      async (page) => {
+        await page.route(/\/_astro\/wake-figure\./, (route) => route.abort());
+        await page.locator('#rods').scrollIntoViewIfNeeded();
+        await page.getByText('could not be fetched').first().waitFor();
+        await shorter(page).click();
+        await page.waitForURL(new RegExp(`^${inject('siteUrl')}calculators/piston-position/`));
+      },
+    ));
+});
