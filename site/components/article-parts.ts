@@ -2,6 +2,7 @@ import ArticleTable from './ArticleTable.astro';
 import Calculator from './Calculator.astro';
 import Caution from './Caution.astro';
 import Eq from './Eq.astro';
+import JobSteps from './JobSteps.astro';
 import OnTheBench from './OnTheBench.astro';
 import Term from './Term.astro';
 import Worked from './Worked.astro';
@@ -11,6 +12,7 @@ export const articleParts = {
   Calculator,
   Caution,
   Eq,
+  JobSteps,
   OnTheBench,
   Term,
   Worked,
