@@ -181,15 +181,18 @@ async function wholeJob(page: Page, hands: Hands): Promise<void> {
 }
 
 describe('the whole job, from an empty browser to the printed sheet', () => {
-  it('by keyboard alone', { timeout: 300_000 }, async () => {
+  it('by keyboard alone', { timeout: 600_000 }, async () => {
     await visit({ path: 'sheet/' }, (page) => wholeJob(page, keyboard(page)));
   });
 
-  it('by touch on a phone', { timeout: 300_000 }, async () => {
+  it('by touch on a phone', { timeout: 600_000 }, async () => {
     await visit(
       { path: 'sheet/', viewport: phone, hasTouch: true, isMobile: true },
       async (page) => {
         await wholeJob(page, touch(page));
+        // The field that holds a list has room for its name beside its box.
+        const name = page.locator('.sheet-fields .field-list .field-name');
+        expect((await name.boundingBox())!.width).toBeGreaterThan(80);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(wide).toBeLessThanOrEqual(phone.width);
       },
