@@ -25,6 +25,8 @@ export const demoBarrel = {
   inletHeight: 18,
   /** After the top, as read from a disc: what edge and deck come to. */
   exhaustOpens: 97.9,
+  /** Before the top, as read from a disc: what skirt and port's lower edge come to. */
+  inletOpens: 75,
 } as const;
 
 /** Piston and ring in their bore, on the bench at 20 °C. Readings are above the bore's own figure. */
@@ -43,6 +45,15 @@ export const demoUnevenness = {
   port: [0.2, -0.2, 0, 0.1, -0.1, 0.2, 0],
   inlet: [0.2, -0.1, 0, 0.1, -0.1, 0, 0.2],
   volume: [0.3, -0.2, 0.1, -0.1, 0.2, 0, -0.2],
+} as const;
+
+/** Play of the crank in its case and of the rods on it, mm, with what either may be off. */
+export const demoCrankcase = {
+  runOut: 0.03,
+  endFloat: 0.2,
+  endFloatWithin: 0.1,
+  sidePlay: 0.35,
+  sidePlayWithin: 0.15,
 } as const;
 
 /** Crank and pistons. Degrees from pin 1 the way it turns; mm from cylinder to cylinder; g. */
@@ -82,8 +93,14 @@ export const demoCam = {
   trialAngles: [18, 19.5, 22, 23.5, 25.5, 27],
 } as const;
 
-/** V, Ω and mH; A. */
-export const demoCoil = { volts: 12, resistance: 4, inductance: 8, limit: 4 } as const;
+/** V, Ω and mH; A; µF of the condenser. */
+export const demoCoil = {
+  volts: 12,
+  resistance: 4,
+  inductance: 8,
+  limit: 4,
+  condenser: 0.22,
+} as const;
 
 /**
  * From battery to coils: m there and back, mm², mΩ of switch, fuse and joints together, °C of the
@@ -167,6 +184,7 @@ export const demoFloat = {
 
 export const demoJets = {
   main: 1.1,
+  pilot: 0.4,
   /** Stamped on it. */
   mainNumber: 110,
   needleJet: 2.6,
@@ -193,6 +211,10 @@ export const demoDrawer = {
 } as const;
 
 export const demoSlides = {
+  /** Of each slide, and the play of each cable as found and the least to keep. */
+  cutaway: 2,
+  play: [1.2, 1.2, 1.2, 1.2, 1.2, 1.2],
+  leastPlay: 1,
   /** Pitch of the cable's adjuster. */
   thread: 1,
   /** The slides as found: mm by drill, and the same by gauge, kPa. */

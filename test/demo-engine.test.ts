@@ -162,6 +162,12 @@ const derived: readonly (readonly [string, number, number, number])[] = (
 
 it.each([
   ...derived,
+  [
+    'where the sheet has its inlet open',
+    demo.figures['inlet-opens']!,
+    result('port-timing inlet-opens'),
+    0.5,
+  ],
   ['the mean of the stopped readings', found, angleAfter(engine, figure('find-tdc height')), 0.25],
   // The trials were made with the timing as it is set, so that its gap opens where it should.
   [

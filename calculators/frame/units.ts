@@ -17,6 +17,7 @@ export type Quantity =
   | 'voltage'
   | 'resistance'
   | 'inductance'
+  | 'capacitance'
   | 'energy'
   | 'power'
   | 'share'
@@ -83,7 +84,9 @@ export const units = {
   V: plain('voltage', 'V'),
   ohm: unit('resistance', 'Ω', { factor: 'ohm', token: 'ohm' }),
   mohm: unit('resistance', 'mΩ', { factor: 'mohm', token: 'mohm' }),
+  Mohm: unit('resistance', 'MΩ', { factor: 'Mohm', token: 'Mohm' }),
   mH: plain('inductance', 'mH'),
+  uF: unit('capacitance', 'µF', { factor: 'µF', token: 'uF' }),
   mJ: plain('energy', 'mJ'),
   W: plain('power', 'W'),
   '%': unit('share', '%', { factor: '%', spaced: false }),
@@ -165,6 +168,7 @@ export const quantityNouns: Readonly<Record<Quantity, string>> = {
   voltage: 'a voltage',
   resistance: 'a resistance',
   inductance: 'an inductance',
+  capacitance: 'a capacitance',
   energy: 'an energy',
   power: 'a power',
   share: 'a share in per cent',

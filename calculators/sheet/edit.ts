@@ -18,7 +18,7 @@ import { orderText } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import {
   checkedAt,
-  cylindersOf,
+  boxesOf,
   LIMITS,
   UNNAMED,
   type Engine,
@@ -188,7 +188,7 @@ function allChecked({ again: _, ...reading }: Reading, clock: number): Reading {
  */
 function checkedOne(engine: Engine, id: StepId, index: number): Reading {
   const reading = readingOf(engine, id);
-  const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
+  const cylinders = Array.from({ length: boxesOf(engine, id) }, (_, i) => i);
   const waits = cylinders.filter(
     (i) =>
       i !== index &&

@@ -1,6 +1,8 @@
 import { engineInputs } from '../position/engine-inputs.ts';
 import type { FieldSpec } from '../frame/fields.ts';
 import { carburettorFigures } from './figures-carburettor.ts';
+import { crankFigures } from './figures-crank.ts';
+import { fittedFigures } from './figures-fitted.ts';
 import { ignitionFigures } from './figures-ignition.ts';
 import { proofFigures } from './figures-proof.ts';
 
@@ -72,8 +74,10 @@ const engineFigures = {
 
 const all = {
   ...engineFigures,
+  ...fittedFigures,
   ...ignitionFigures,
   ...carburettorFigures,
+  ...crankFigures,
   ...proofFigures,
 } as const satisfies Record<string, SheetFigure>;
 

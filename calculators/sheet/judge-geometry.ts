@@ -100,6 +100,27 @@ export function judgePort(given: Case): Judgement {
   return { rows, whole: out && crank === undefined ? [needsCrank(engine)] : [], missing: [] };
 }
 
+/** Where the skirt opens the inlet, with what would have to come off the skirt for one that opens late. */
+export function judgeInlet(given: Case): Judgement {
+  const { engine, reading, entries, lengths } = given;
+  const target = engine.figures[reading.target!]!;
+  const crank = sliderCrankOf(engine);
+  const rows = entries.map<Verdict>((entry) => {
+    const verdict = against(given, entry, target);
+    if (verdict.result !== 'fail' || entry === null || entry > target || crank === undefined) {
+      return verdict;
+    }
+    const cut = barrelMove(crank, -target, -entry);
+    return typeof cut === 'string'
+      ? { ...verdict, words: `${verdict.words} ${cut}` }
+      : {
+          ...verdict,
+          words: `${verdict.words} That is ${millimetres(cut, lengths)} of skirt, taken off a little at a time.`,
+        };
+  });
+  return { rows, whole: [], missing: [] };
+}
+
 /** Squish, with what the same gasket under the barrel would do to the port. */
 export function judgeSquish(given: Case): Judgement {
   const { engine, reading, entries, past } = given;

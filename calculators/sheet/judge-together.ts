@@ -8,6 +8,7 @@ import {
   unfinished,
   type Case,
   type Judgement,
+  type Verdict,
 } from './judge-words.ts';
 import { boxName } from './steps.ts';
 
@@ -19,6 +20,24 @@ import { boxName } from './steps.ts';
 export function aimOf(values: readonly number[], tolerance: number): number {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   return high - low <= 2 * tolerance + DUST ? (low + high) / 2 : leastWorkOpening(values);
+}
+
+/**
+ * Readings of which none should lie far below the best: what is low has a fault, and the highest is
+ * what the others could be.
+ */
+export function judgeAlike(given: Case): Judgement {
+  const { reading, entries, tolerance, lengths } = given;
+  const known = allOf(entries);
+  if (!known) return unfinished(entries);
+  const highest = Math.max(...known);
+  const rows = known.map<Verdict>((entry) => {
+    if (known.length === 1) return { result: 'pass', words: 'written down, to be compared later' };
+    if (highest - entry <= tolerance + DUST) return { result: 'pass', words: 'within its limits' };
+    const short = amount(highest - entry, reading.unit, reading.step, lengths);
+    return { result: 'fail', words: `${reading.tooLow} ${short}.` };
+  });
+  return { rows, whole: [], missing: [] };
 }
 
 export function judgeTogether(given: Case): Judgement {

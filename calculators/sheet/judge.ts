@@ -6,10 +6,10 @@ import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
-import { judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
+import { judgeInlet, judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
 import { judgeSpacing, spacingWords } from './judge-plate.ts';
 import { judgeTiming } from './judge-timing.ts';
-import { judgeTogether } from './judge-together.ts';
+import { judgeAlike, judgeTogether } from './judge-together.ts';
 import {
   against,
   amount,
@@ -19,7 +19,7 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
-import { cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
+import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
 import { directionsOf, setKeys } from './sets.ts';
 import { boxName, order, steps, type StepId } from './steps.ts';
 
@@ -35,19 +35,31 @@ export function wantedFigures(id: StepId, cylinders: number): FigureKey[] {
   return keys;
 }
 
-/** No more than the figure, with the reading and the most that is allowed beside each other. */
-function judgeAtMost({ reading, entries, lengths }: Case, most: number): Judgement {
+/** No further than the figure on one side, with the reading and its limit beside each other. */
+function judgeLimit({ reading, entries, lengths }: Case, limit: number): Judgement {
   const show = (value: number): string => amount(value, reading.unit, reading.step, lengths);
   const rows = entries.map<Verdict>((entry) => {
     if (entry === null) return empty;
-    if (entry <= most) return { result: 'pass', words: 'within its limits' };
-    return {
-      result: 'fail',
-      words: `${reading.tooHigh} ${show(entry)}, and at most ${show(most)} is allowed.`,
-    };
+    const least = reading.judging === 'at-least';
+    if (least ? entry >= limit : entry <= limit) {
+      return { result: 'pass', words: 'within its limits' };
+    }
+    const [act, allowed] = least
+      ? [reading.tooLow, `at least ${show(limit)} is wanted`]
+      : [reading.tooHigh, `at most ${show(limit)} is allowed`];
+    return { result: 'fail', words: `${act} ${show(entry)}, and ${allowed}.` };
   });
   return { rows, whole: [], missing: [] };
 }
+
+/** A record: a box that is filled is done. */
+const judgeNoted = ({ entries }: Case): Judgement => ({
+  rows: entries.map((entry) =>
+    entry === null ? empty : { result: 'pass', words: 'written down' },
+  ),
+  whole: [],
+  missing: [],
+});
 
 function judgeEach(given: Case): Judgement {
   const { engine, reading, entries } = given;
@@ -66,6 +78,8 @@ function judgeEach(given: Case): Judgement {
       return judgeSpacing(given);
     case 'port':
       return judgePort(given);
+    case 'inlet':
+      return judgeInlet(given);
     case 'squish':
       return judgeSquish(given);
     case 'volume':
@@ -75,7 +89,12 @@ function judgeEach(given: Case): Judgement {
     case 'figure':
       return each(figure());
     case 'at-most':
-      return judgeAtMost(given, figure());
+    case 'at-least':
+      return judgeLimit(given, figure());
+    case 'alike':
+      return judgeAlike(given);
+    case 'noted':
+      return judgeNoted(given);
   }
 }
 
@@ -148,7 +167,7 @@ export function askedAsFound(engine: Engine, id: StepId, lengths: LengthDisplay)
   const { reading } = steps[id];
   const { found, left } = readingOf(engine, id);
   if (!reading || left.every((entry) => entry === null)) return [];
-  const entries = Array.from({ length: cylindersOf(engine) }, (_, i) => found[i] ?? null);
+  const entries = Array.from({ length: boxesOf(engine, id) }, (_, i) => found[i] ?? null);
   const { rows, whole } = judgeEntries(engine, id, entries, lengths, true);
   const asked = rows.flatMap(({ result, words }, i) =>
     result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
@@ -186,6 +205,12 @@ export function targetWords(
       return `all alike${allowance}`;
     case 'at-most':
       return `at most ${show(reading.target!)}`;
+    case 'at-least':
+      return `at least ${show(reading.target!)}`;
+    case 'alike':
+      return `within ${show(reading.tolerance!)} of the highest`;
+    case 'noted':
+      return 'as found';
     default:
       return `${show(reading.target!)}${allowance}`;
   }

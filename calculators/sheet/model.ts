@@ -1,5 +1,5 @@
 import type { FigureKey } from './figures.ts';
-import type { StepId } from './steps.ts';
+import { steps, type StepId } from './steps.ts';
 
 /** Written into every document. A change that old readers would misread raises it. */
 export const VERSION = 2;
@@ -15,7 +15,7 @@ export const LIMITS = {
   line: 200,
   query: 2000,
   /** Texts that could not be read: room for one at every place of the sheet. */
-  unread: 400,
+  unread: 700,
   /** Characters of the name or the notes while they are too long for the sheet. */
   draft: 20_000,
 } as const;
@@ -104,11 +104,15 @@ export const newEngine = (id: string, name: string): Engine => ({
 /** How many cylinders have boxes: as the sheet says, one until it does. */
 export const cylindersOf = (engine: Engine): number => engine.figures.cylinders ?? 1;
 
+/** How many boxes a step's readings have on this engine. */
+export const boxesOf = (engine: Engine, id: StepId): number =>
+  steps[id].reading?.once ? 1 : cylindersOf(engine);
+
 /** What holds now at each cylinder: as left, or as found where nothing was changed. */
 export function entriesOf(engine: Engine, id: StepId): readonly Entry[] {
   const reading = engine.readings[id];
   return Array.from(
-    { length: cylindersOf(engine) },
+    { length: boxesOf(engine, id) },
     (_, i) => reading?.left[i] ?? reading?.found[i] ?? null,
   );
 }

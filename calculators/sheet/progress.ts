@@ -1,8 +1,9 @@
 import { movedSince, readingOf } from './edit.ts';
 import { judge } from './judge.ts';
-import { cylindersOf, entriesOf, type Engine } from './model.ts';
-import { needs, order, steps, type StepId } from './steps.ts';
+import { boxesOf, entriesOf, type Engine } from './model.ts';
+import { hasStep, needs, order, steps, type StepId } from './steps.ts';
 
+/** A step that the engine has not counts as passed: nothing waits for it. */
 export type StepState = 'open' | 'part' | 'unjudged' | 'fail' | 'again' | 'pass';
 
 export interface Progress {
@@ -26,6 +27,7 @@ export const stateWords: Readonly<Record<StepState, string>> = {
 
 /** State by the step's own readings alone. */
 function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
+  if (!hasStep(engine.figures, id)) return 'pass';
   if (!steps[id].reading) return readingOf(engine, id).done ? 'pass' : 'open';
   const { rows } = judge(engine, id, 'mm');
   if (rows.every(({ result }) => result === 'empty')) return 'open';
@@ -44,9 +46,13 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
   for (const id of order) {
     const own = ownState(engine, id);
+    const movers = (i: number): StepId[] =>
+      hasStep(engine.figures, id)
+        ? movedSince(engine, id, i).filter((other) => hasStep(engine.figures, other))
+        : [];
     const read = entriesOf(engine, id).flatMap((entry, i) => (entry === null ? [] : [i]));
-    const stale = read.filter((i) => movedSince(engine, id, i).length > 0);
-    const moved = (steps[id].reading ? stale : [0]).flatMap((i) => movedSince(engine, id, i));
+    const stale = read.filter((i) => movers(i).length > 0);
+    const moved = (steps[id].reading ? stale : [0]).flatMap(movers);
     const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
     done[id] = {
       state: because.length > 0 && own !== 'fail' ? 'again' : own,
@@ -58,6 +64,9 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   return done;
 }
 
+/** The steps that this engine has, in the order of the job. */
+export const jobOf = ({ figures }: Engine): StepId[] => order.filter((id) => hasStep(figures, id));
+
 /** The step to do next: the first that is not done. */
 export function nextStep(progress: Readonly<Record<StepId, Progress>>): StepId | undefined {
   return order.find((id) => progress[id].state !== 'pass');
@@ -66,7 +75,7 @@ export function nextStep(progress: Readonly<Record<StepId, Progress>>): StepId |
 /** Whether every cylinder of a step has its reading as left. */
 export function isLeftFull(engine: Engine, id: StepId): boolean {
   const { left } = readingOf(engine, id);
-  return Array.from({ length: cylindersOf(engine) }, (_, i) => left[i] ?? null).every(
+  return Array.from({ length: boxesOf(engine, id) }, (_, i) => left[i] ?? null).every(
     (entry) => entry !== null,
   );
 }
@@ -80,7 +89,7 @@ export function concerned(
   id: StepId,
   { state, stale }: Progress,
 ): readonly number[] {
-  if (state === 'again') return stale.length < cylindersOf(engine) ? stale : [];
+  if (state === 'again') return stale.length < boxesOf(engine, id) ? stale : [];
   if (state !== 'fail') return [];
   return judge(engine, id, 'mm').rows.flatMap(({ result }, i) => (result === 'fail' ? [i] : []));
 }

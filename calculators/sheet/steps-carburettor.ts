@@ -1,6 +1,6 @@
 import type { Step } from './steps.ts';
 
-/** Float, jets, needles, screws and slides. */
+/** Float, jets, slides and needles. */
 export const carburettorSteps = {
   float: {
     stage: 'carburettors',
@@ -29,7 +29,7 @@ export const carburettorSteps = {
       moves:
         'The fuel level moves with it, and the mixture at every opening: look for drips with the tap open, and set the air screw after it.',
     },
-    after: {},
+    after: { clean: 'A needle and a seat that were out close elsewhere.' },
     calculators: ['float-level'],
     articles: ['float-height-and-fuel-level', 'stripping-and-cleaning'],
     series: { 'float-level': 'found' },
@@ -39,7 +39,6 @@ export const carburettorSteps = {
     title: 'Measure the main jets',
     why: 'Numbers on old jets are worn off, or the hole was opened with a drill by somebody. The flow goes with the area: with the square of the bore.',
     how: [
-      'White crust on a casting is corrosion by water, and its powder blocks jets: brush it off with nylon and wash every passage. Where it has eaten a seat or a thread, the part is done.',
       'Take each jet out and clean it with solvent, a nylon bristle or soft copper wire, never turned in the hole, and then air.',
       'The largest pin that drops in by its own weight is the bore. A pin only measures: never push or turn it.',
     ],
@@ -61,9 +60,40 @@ export const carburettorSteps = {
       tooLow: 'Clean or change this jet: it is smaller by',
       moves: 'Another jet may want another groove of the needle: choose that after it.',
     },
-    after: {},
+    after: { clean: 'What came out with the dirt was part of the bore.' },
     calculators: ['air-and-jet'],
     articles: ['needles-and-jets-by-area', 'air-weather-and-altitude', 'stripping-and-cleaning'],
+  },
+  cutaway: {
+    stage: 'carburettors',
+    title: 'Compare the cutaways of the slides',
+    why: 'From an eighth to a quarter open the slope under the slide decides the mixture. A slide from another carburettor fits, and runs that cylinder weak (lean: too little petrol for the air) or rich.',
+    how: [
+      'Slide upright on something flat: measure from there to the lower edge on its air side.',
+      'Look for wear where it rubs: a slide that rattles in its bore draws air beside it.',
+      'All alike, unless the maker says otherwise.',
+    ],
+    tool: 'Depth gauge or drill shanks, something flat',
+    reading: {
+      label: 'Cutaway',
+      per: 'Carburettor',
+      unit: 'mm',
+      min: 0,
+      max: 20,
+      why: 'no slide is cut away further',
+      step: 0.1,
+      judging: 'figure',
+      target: 'cutaway',
+      tolerance: 'cutaway-tolerance',
+      tooHigh: 'Fit a slide with less cutaway, which is richer: this one has too much by',
+      tooLow: 'Fit a slide with more cutaway, which is weaker (lean): this one has too little by',
+      moves:
+        'Another slide hangs on its needle, cable and screw elsewhere: clip, cables, screws, and the slides together, after it.',
+    },
+    after: {},
+    waitsFor: ['strip'],
+    calculators: [],
+    articles: ['which-circuit-at-which-throttle'],
   },
   clip: {
     stage: 'carburettors',
@@ -89,69 +119,14 @@ export const carburettorSteps = {
       target: 'clip',
       tooHigh: 'Move the clip up the needle, which is leaner, by grooves:',
       tooLow: 'Move the clip down the needle, which is richer, by grooves:',
-      moves: 'The slide comes off its cable for it: bring the slides together after it.',
+      moves:
+        'The slide comes off its cable for it: the cable’s play, and the slides together, after it.',
     },
     after: {
       jets: 'Another jet may want another groove; choose the groove for the jets that are in.',
+      cutaway: 'Another slide has had the needle out.',
     },
     calculators: ['needle-and-clip'],
     articles: ['needles-and-jets-by-area', 'which-circuit-at-which-throttle'],
-  },
-  screws: {
-    stage: 'carburettors',
-    title: 'Set the air and idle screws to a start',
-    why: 'They decide the mixture and the opening at idle. All alike, they let the engine start; the engine itself decides the rest.',
-    how: [
-      'Air screw: in until it just seats, without force, then out by the turns in the sheet. Out lets in more air, which is leaner.',
-      'Idle screw: until the slide just lifts off its lowest place, by the amount in the sheet; all alike.',
-      'Cables slack while you do it. The slides are brought together after it.',
-    ],
-    tool: 'Screwdriver that fits, drill shanks',
-    caution:
-      'Engine stopped. An idle screw far in holds its slide open: the engine then races and does not stop by the slide.',
-    figures: ['air-screw', 'idle-lift'],
-    after: {
-      float: 'Another fuel level makes the idle richer or leaner.',
-      clip: 'The slide has been out, and may come down on its screw elsewhere.',
-    },
-    movedBy: {
-      slides: 'A cable that was taken up may hold its slide off its idle screw.',
-    },
-    calculators: ['slide-balance'],
-    articles: ['which-circuit-at-which-throttle'],
-  },
-  slides: {
-    stage: 'carburettors',
-    title: 'Bring the slides together',
-    why: 'A slide that opens first does the work of the others. At a small opening 0.1 mm is a large share of it.',
-    how: [
-      'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters: out raises the slide.',
-      'Then see that every one shuts on its idle screw, and that the bars, turned both ways, do not pull a cable.',
-    ],
-    tool: 'Drill shanks as pin gauges, spanners',
-    caution:
-      'Engine stopped, plug leads off. Count the shanks out from under the slides before the engine is turned: a slide held open lets it run away (rev by itself).',
-    reading: {
-      label: 'Opening',
-      per: 'Carburettor',
-      unit: 'mm',
-      min: 0,
-      max: 60,
-      why: 'no slide of such an engine opens further',
-      step: 0.05,
-      judging: 'together',
-      tolerance: 'slide-tolerance',
-      tooHigh: 'Lower this slide by',
-      tooLow: 'Raise this slide by',
-      moves:
-        'A cable that is taken up loses its play and may hold the slide off its idle screw: try the idle screws, and that it can be stopped, after it.',
-    },
-    after: {
-      clip: 'To move a clip the slide comes off its cable, and goes back a little different.',
-      screws: 'An idle screw that was turned changes the play of its cable.',
-    },
-    calculators: ['slide-balance'],
-    articles: ['opening-all-slides-together'],
-    series: { 'slide-balance': 'opening' },
   },
 } as const satisfies Record<string, Step>;

@@ -1,38 +1,44 @@
+import { PLATE_OFF, sealBehind } from './steps-reasons.ts';
 import type { Step } from './steps.ts';
 
-/** From the bare plate to the timing. */
+/** Condensers, coils, gap and timing. */
 export const pointsSteps = {
-  plate: {
-    stage: 'plate',
-    title: 'Prove the breaker plate',
-    why: 'Each set must stand where its cylinder fires. What the holes are off, the slots have to take up, and a slot reaches only a few degrees.',
+  condenser: {
+    stage: 'points',
+    title: 'Test the condensers',
+    why: 'It keeps the contacts from burning as they part, and lets the spark grow. Old ones have paper inside that has drawn damp.',
     how: [
-      'Say in the sheet where each set belongs, counted from set 1 the way the cam turns. Only an engine that fires evenly has them evenly round the plate.',
-      'A vee, or crank pins at odd angles: set the disc, turn forwards from the top of cylinder 1 to the top of each other one, and take those degrees; half of them on a half-speed shaft.',
-      'Measure from one point of each set (its fixing hole, or the tip of its heel) to the same point of the next, the way the cam turns, round the whole plate.',
+      'Its wire off. Capacitance by the meter.',
+      'Insulation tester at 500 V, from its wire to its case: below a few megohms when it is hot, discard it (common practice). A good capacitance does not prove good insulation.',
+      'A new one: a film or original type of about the usual value, for 1000 V DC or more; many ceramic ones lose capacitance under voltage.',
+      'Bolted bare metal to bare metal beside its points, its wire short, away from heat and from anything that turns.',
+      'Shut up inside another part, or none? Enter 0 condensers in the sheet, and this step falls away.',
     ],
-    tool: 'Dividing head or rotary table, or dividers and the chord from the drawing',
+    tool: 'Capacitance meter, insulation tester',
     caution:
-      'Drilling sheet throws sharp swarf and can snatch the plate round: clamp it, wear eye protection, no gloves at the drill, and take off the burrs.',
+      'After the tester it is charged and gives a shock: touch its wire to its case before you take hold of it.',
     reading: {
-      label: 'From the set before, the way the cam turns',
-      per: 'Set',
-      unit: 'deg',
+      label: 'Capacitance',
+      per: 'Condenser',
+      unit: 'uF',
       min: 0,
-      max: 360,
-      why: 'sets share one turn of the plate',
-      step: 0.1,
-      judging: 'spacing',
-      tolerance: 'plate-tolerance',
-      tooHigh: 'Move this set in its slot, against the way the cam turns (earlier), by',
-      tooLow: 'Move this set in its slot, the way the cam turns (later), by',
-      moves:
-        'A set that is moved meets the lobe elsewhere: its gap, and then its timing, are to be set after it. Where the slot does not reach, drill the hole anew.',
+      max: 100,
+      why: 'no ignition condenser holds as much',
+      step: 0.01,
+      judging: 'figure',
+      target: 'condenser',
+      tolerance: 'condenser-tolerance',
+      tooHigh: 'Change this condenser: it is high by',
+      tooLow: 'Change this condenser: it is low by',
     },
     after: {},
-    waitsFor: ['leak'],
-    calculators: ['firing-order', 'plate-layout', 'degree-disc'],
-    articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
+    fallsAway: {
+      by: 'condensers',
+      when: (n) => n === 0,
+      why: 'no condenser can be reached',
+    },
+    calculators: [],
+    articles: ['coils-and-condensers'],
   },
   coil: {
     stage: 'points',
@@ -42,7 +48,6 @@ export const pointsSteps = {
       'Coil cold, it and the workshop at about 20 °C. Disconnect both low-tension leads.',
       'Touch the meter’s leads together and take off what it shows; then measure between the terminals.',
       'A second reading warm, and a spark test hot, is another test, for a coil that fails only when hot. It is not compared with this figure.',
-      'The condenser: a film or original type of about the usual value, for 1000 V DC or more. It is bolted bare metal to bare metal beside its points, or at the coil, its lead short, away from heat and from anything that turns.',
     ],
     tool: 'Meter with a low ohm range',
     caution:
@@ -63,10 +68,30 @@ export const pointsSteps = {
       tooLow:
         'See that nothing else is connected across it and that the leads do not touch, and measure again; a coil still below it has shorted turns, or is another coil, and is to be changed. It is low by',
       moves:
-        'Another coil is to be proved again: that it sparks, and that the switch stops it. Of less resistance, it draws more current through points and condenser.',
+        'Another coil is to be proved again: its two wires, what is lost on the way to it, that it sparks, and that the switch stops it. Of less resistance, it draws more current through points and condenser.',
     },
     after: {},
     calculators: ['coil-charge'],
+    articles: ['coils-and-condensers', 'battery-to-plug'],
+  },
+  polarity: {
+    stage: 'points',
+    title: 'Prove the polarity of each coil',
+    why: 'A plug fires more readily when its centre electrode is negative. A coil whose two low-tension wires are swapped works, but asks for more voltage, and gives up first when it is hot.',
+    how: [
+      'On a coil marked + and −: the terminal of the same sign as the earthed pole of the battery goes to the points.',
+      'On a coil marked for battery and points: see in its maker’s list for which earth it was made.',
+      'All alike: one coil the other way round makes one odd cylinder.',
+    ],
+    tool: 'Good light, tags or paint',
+    caution: 'Battery disconnected, earth side first, before a wire is moved.',
+    after: { coil: 'A coil that was changed has had its wires off.' },
+    fallsAway: {
+      by: 'fed-coils',
+      when: (n) => n === 0,
+      why: 'no coil is fed from a battery',
+    },
+    calculators: [],
     articles: ['coils-and-condensers', 'battery-to-plug'],
   },
   gap: {
@@ -75,7 +100,6 @@ export const pointsSteps = {
     why: 'The gap sets the dwell (how long the points stay shut), and so the spark. It also moves the timing: a wider gap opens earlier. So it comes before the timing.',
     how: [
       'Contacts first: clean, meeting square and over their whole faces; the arm free on its pivot; the spring whole and pressing firmly. New contacts carry a protective film: wipe it off with a clean cloth and solvent.',
-      'An insulation tester at 500 V (1000 V where you have it) proves the set, with coil, condenser and leads off it. An ohmmeter finds only a dead short.',
       'Turn forwards to the top of the lobe, where the gap is widest. Set the fixed contact, tighten, and measure again: tightening moves it.',
       'Under a flywheel: turn until the widest gap shows in its window, and work through that. Where magnets pull a steel blade aside, use one of brass or plastic.',
     ],
@@ -98,8 +122,13 @@ export const pointsSteps = {
       moves: 'The gap moves the timing: set that after it.',
     },
     after: {
-      leak: 'A seal behind the plate is reached with the plate off, and the plate goes back a little different.',
+      ...PLATE_OFF,
+      leak: sealBehind,
+      suction: sealBehind,
       plate: 'A set that was moved on the plate meets the lobe elsewhere, and its gap changes.',
+      insulation: 'A set that was apart goes back a little different.',
+      'plate-fit':
+        'A plate that sits elsewhere brings its sets nearer to the cam or further from it.',
     },
     movedBy: {
       timing:
@@ -138,8 +167,12 @@ export const pointsSteps = {
     after: {
       measure: 'Stroke and rod turn the piston position into degrees.',
       top: 'The figure is counted from true top dead centre; an error there is in every timing.',
-      leak: 'A seal behind the plate is reached with the plate off, and the plate goes back a little different.',
+      ...PLATE_OFF,
+      leak: sealBehind,
+      suction: sealBehind,
       plate: 'A set that was moved on the plate fires elsewhere.',
+      insulation: 'A set that was apart goes back a little different.',
+      'plate-fit': 'A plate that sits elsewhere fires every set elsewhere.',
       gap: 'A wider gap opens the points earlier, a narrower one later.',
     },
     measuredBy: ['gap'],

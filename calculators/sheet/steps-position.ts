@@ -1,5 +1,8 @@
 import type { Step } from './steps.ts';
 
+const discOff = 'The disc comes off before the case is opened, and goes back a little different.';
+const sealOff = 'The disc comes off for a seal behind it, and goes back a little different.';
+
 /** From a dry engine to the true top. */
 export const positionSteps = {
   oil: {
@@ -29,6 +32,7 @@ export const positionSteps = {
     after: {},
     waitsFor: ['oil'],
     movedBy: {
+      'rod-play': 'Another rod may have another length, and another crank another stroke.',
       clearance:
         'A barrel that was bored has another bore, and another piston may have another pin offset.',
     },
@@ -66,9 +70,13 @@ export const positionSteps = {
     after: {},
     waitsFor: ['oil'],
     movedBy: {
+      'run-out': discOff,
+      'end-float': discOff,
+      'rod-play': discOff,
       clearance:
         'Another piston may have another pin offset, which moves the true top by nearly half a degree for each millimetre.',
-      leak: 'The disc comes off for a seal behind it, and goes back a little different.',
+      leak: sealOff,
+      suction: sealOff,
     },
     calculators: ['find-tdc'],
     articles: ['finding-top-dead-centre'],

@@ -1,8 +1,12 @@
+import { barrelOff, CASE_OPENED } from './steps-reasons.ts';
 import type { Step } from './steps.ts';
 
-const barrelOff = 'The barrel has been off: its base gasket is new, or squeezed anew.';
+const anotherRod = {
+  ...CASE_OPENED,
+  'rod-play': 'Another rod may be longer or shorter, and the barrel goes back on its gasket.',
+};
 
-/** Clearances, squish, volume, ports and sealing: what a mixed engine has to prove before it is fired. */
+/** Clearances, squish, volume and ports: what a mixed engine has to prove before it is fired. */
 export const proofSteps = {
   clearance: {
     stage: 'geometry',
@@ -11,7 +15,6 @@ export const proofSteps = {
     how: [
       'Measure the piston where its skirt is widest: near the bottom, across the pin. Measure the bore at that height. The difference is the clearance.',
       'Both at the same temperature, about 20 °C.',
-      'While it is apart: rod straight, no up-and-down play at the big end, none to feel at the little end, main bearings that turn without rattle or gravel.',
     ],
     tool: 'Micrometer, bore gauge',
     reading: {
@@ -28,7 +31,7 @@ export const proofSteps = {
       tooHigh: 'Fit a larger piston, and have the barrel bored to it: it is loose by',
       tooLow: 'Have the bore honed: it is tight by',
       moves:
-        'Another bore or piston opens or closes the ring gap. Another piston may be higher at the crown or have another pin offset: ring gap, squish, ports and true top after it.',
+        'Another bore or piston opens or closes the ring gap. Another piston may be higher at the crown or have another pin offset: the pin, ring gap and pegs, squish, ports and true top after it.',
     },
     after: {},
     waitsFor: ['oil'],
@@ -67,6 +70,23 @@ export const proofSteps = {
     calculators: ['piston-clearance'],
     articles: ['clearances', 'proving-a-mixed-engine'],
   },
+  pegs: {
+    stage: 'geometry',
+    title: 'Hold the ring pegs against the ports',
+    why: 'An end of a ring that runs over a window springs out into it, and the edge breaks it off. A piston from another engine has its pegs elsewhere.',
+    how: [
+      'Mark on the crown where each peg stands. Barrel on, and look through every port as the piston passes: the ends of the rings must run on metal over the whole stroke.',
+      'If one runs over a window, that piston cannot be used in that barrel.',
+      'Piston the right way round, as its arrow or its old crown shows.',
+      'Rings free: each sinks into its groove all round and springs out, and its ends close beside the peg, not on it.',
+    ],
+    tool: 'Torch, felt pen',
+    caution:
+      'Fingers out of the ports while the crank turns: a piston passing an edge cuts like shears.',
+    after: { clearance: 'Another piston has its pegs elsewhere.' },
+    calculators: [],
+    articles: ['proving-a-mixed-engine'],
+  },
   squish: {
     stage: 'geometry',
     title: 'Measure the squish',
@@ -95,6 +115,7 @@ export const proofSteps = {
         'Compression changes with it, and a joint is new. Under the barrel instead of under the head it moves every port as well.',
     },
     after: {
+      ...anotherRod,
       measure: 'Another stroke or rod moves the crown up or down at the top.',
       clearance:
         'Another piston may be higher or lower at the crown, and the barrel goes back on its gasket.',
@@ -105,9 +126,11 @@ export const proofSteps = {
         'A head that was skimmed comes nearer to the piston; one on a thicker gasket stands further off.',
       exhaust:
         'The barrel was raised or lowered, and the squish grows or shrinks with it by as much.',
+      inlet: barrelOff,
       leak: 'A new head or base gasket squeezes to another thickness.',
+      suction: 'A new head or base gasket squeezes to another thickness.',
     },
-    readAnew: ['clearance', 'head-volume', 'exhaust'],
+    readAnew: ['rod-play', 'clearance', 'head-volume', 'exhaust'],
     calculators: ['compression', 'squish-velocity'],
     articles: ['squish-and-compression'],
   },
@@ -177,6 +200,7 @@ export const proofSteps = {
         'All ports of a barrel move together: the transfers, and an inlet that the piston opens. Squish, deck and compression move too, and the joint is new: prove them again. The timing stands, since it is read from the piston’s own top.',
     },
     after: {
+      ...anotherRod,
       measure: 'Another stroke, rod or offset moves where the crown stands at each degree.',
       top: 'The degrees are counted from true top dead centre.',
       clearance:
@@ -185,49 +209,63 @@ export const proofSteps = {
       squish: 'Another base gasket raises or lowers the ports with the barrel.',
     },
     movedBy: {
+      inlet: barrelOff,
       leak: 'A new base gasket squeezes to another thickness, and the ports move with it.',
+      suction: 'A new base gasket squeezes to another thickness, and the ports move with it.',
     },
     measuredBy: ['top'],
     calculators: ['port-timing', 'time-area'],
     articles: ['ports-by-the-degree'],
   },
-  leak: {
+  inlet: {
     stage: 'geometry',
-    title: 'Test crankcase and cylinder for leaks',
-    why: 'A two-stroke breathes through its crankcase. Air drawn in past a seal makes the mixture weak (lean: too little petrol for the air) on one cylinder, and a weak cylinder seizes or runs away (revs by itself).',
+    title: 'Prove where the inlet opens',
+    why: 'Where the piston’s skirt opens the inlet, its length and the port’s lower edge decide how long the crankcase breathes. A piston from another engine has another skirt.',
     how: [
-      'Stopper inlet and exhaust, plug in, piston at the bottom.',
-      'Pump to a small pressure (common practice: 40 kPa, about 6 psi) and read what is lost in five minutes. Soapy water shows where.',
-      'Then the same with suction: about as much below the air outside. Pressure holds the lip of a seal shut that suction opens.',
-      'Write the worse of the two.',
+      'Disc set to true top. Turn forwards until a thin blade, or light, just passes between skirt and lower edge of the port as the piston rises.',
+      'Write the degrees before the top.',
+      'Inlet by reeds: enter their petals in the sheet, and another step stands in this one’s place. Inlet by a disc: write where the disc opens it.',
     ],
-    tool: 'Hand pump with a gauge, for pressure and for suction; stoppers, soapy water',
+    tool: 'Degree disc, thin feeler, torch',
     caution:
-      'Never more than 50 kPa and never from a compressor’s line: seals are blown out of their seats, and a stopper flies.',
+      'Plugs out, ignition off, and fingers out of the ports while the crank turns: a skirt passing an edge cuts like shears.',
     reading: {
-      label: 'Lost in five minutes',
+      label: 'Opens before the top',
       per: 'Cylinder',
-      unit: 'kPa',
-      min: 0,
-      max: 50,
-      why: 'no more was pumped in',
+      unit: 'deg',
+      min: 10,
+      max: 200,
+      why: 'an inlet opens before the top, and the disc of one that opens earlier was set wrong',
       step: 0.5,
-      judging: 'at-most',
-      target: 'leak-drop',
+      judging: 'inlet',
+      target: 'inlet-opens',
+      tolerance: 'inlet-tolerance',
       tooHigh:
-        'Find the leak, first at the stoppers and the pump’s own hose, then with soapy water: it lost',
-      tooLow: '',
+        'It opens early, by a short skirt or a port filed downwards; only another piston or barrel puts that back. It is early by',
+      tooLow: 'It opens late: have the skirt shortened at the inlet, all pistons alike, for',
       moves:
-        'A new gasket moves squish and ports; a seal behind the plate takes the plate off, and the disc: gap, timing and true top after it.',
+        'The barrel comes off for it: squish, exhaust and the leak tests after it. Leave the height of the barrel alone: it belongs to the exhaust.',
     },
     after: {
-      clearance: barrelOff,
+      ...anotherRod,
+      measure: 'Another stroke, rod or offset moves where the skirt stands at each degree.',
+      top: 'The degrees are counted to true top dead centre.',
+      clearance: 'Another piston has another skirt.',
       'ring-gap': barrelOff,
-      squish: 'Head or barrel has been off, and its joint is new.',
-      'head-volume': 'The head has been off, and its joint is new.',
-      exhaust: 'The barrel has been moved, and its joint is new.',
+      squish: 'Another base gasket raises or lowers the ports with the barrel.',
+      exhaust: 'The inlet moves with the barrel: raised, it opens later.',
     },
-    calculators: [],
-    articles: ['proving-a-mixed-engine'],
+    movedBy: {
+      leak: 'A new base gasket squeezes to another thickness, and the ports move with it.',
+      suction: 'A new base gasket squeezes to another thickness, and the ports move with it.',
+    },
+    measuredBy: ['top'],
+    fallsAway: {
+      by: 'reeds',
+      when: (petals = 0) => petals > 0,
+      why: 'reeds open the inlet, by pressure and not by the crank',
+    },
+    calculators: ['port-timing', 'time-area'],
+    articles: ['ports-by-the-degree'],
   },
 } as const satisfies Record<string, Step>;

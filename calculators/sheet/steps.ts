@@ -1,11 +1,17 @@
 import type { Stage } from '../frame/stages.ts';
 import type { UnitName } from '../frame/units.ts';
 import type { FigureKey } from './figures.ts';
+import { cableSteps } from './steps-cables.ts';
 import { carburettorSteps } from './steps-carburettor.ts';
+import { crankSteps } from './steps-crank.ts';
+import { plateSteps } from './steps-plate.ts';
 import { pointsSteps } from './steps-points.ts';
 import { positionSteps } from './steps-position.ts';
 import { proofSteps } from './steps-proof.ts';
+import { readySteps } from './steps-ready.ts';
+import { sealingSteps } from './steps-sealing.ts';
 import { startSteps } from './steps-start.ts';
+import { strippingSteps } from './steps-stripping.ts';
 
 /** How a step's readings are judged. */
 export type Judging =
@@ -15,12 +21,20 @@ export type Judging =
   | 'timing'
   /** Each against the figure, in crank degrees, with the barrel's move and what it does to the squish. */
   | 'port'
+  /** Each against the figure, in crank degrees, with what has to come off the skirt. */
+  | 'inlet'
   /** Each against the figure, with what the gasket's move does to the port. */
   | 'squish'
   /** Each against the figure, with what skimming for it does to the squish. */
   | 'volume'
   /** No reading above the figure. */
   | 'at-most'
+  /** No reading below the figure. */
+  | 'at-least'
+  /** Each against the highest, below which none may lie by more than the tolerance. */
+  | 'alike'
+  /** By nothing: what is written is a record, to go back to. */
+  | 'noted'
   /** Together, against one another. */
   | 'together'
   /** Against nothing. */
@@ -33,6 +47,8 @@ export interface StepReading {
   readonly label: string;
   /** What each box stands for: "Cylinder", "Set", "Carburettor". */
   readonly per: string;
+  /** Set where the engine has one of it, however many cylinders: a crank, a plate. */
+  readonly once?: true;
   readonly unit: UnitName;
   readonly min: number;
   readonly max: number;
@@ -47,6 +63,15 @@ export interface StepReading {
   readonly tooLow: string;
   /** What else the correction moves: said beside it. */
   readonly moves?: string;
+}
+
+/** An answer of the sheet by which a step falls away. */
+export interface FallsAway {
+  /** The figure that says so. */
+  readonly by: FigureKey;
+  readonly when: (answer: number | undefined) => boolean;
+  /** Why, for the line that names what was left out: "the inlet has no reeds". */
+  readonly why: string;
 }
 
 export interface Step {
@@ -78,51 +103,93 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
+  /** When the engine has no such work; without it every engine has. */
+  readonly fallsAway?: FallsAway;
   /** A calculator's series that means the same as these boxes; of some it holds the second on. */
   readonly series?: Readonly<Record<string, string>>;
 }
 
 const all = {
   ...positionSteps,
+  ...crankSteps,
   ...proofSteps,
+  ...sealingSteps,
+  ...plateSteps,
   ...pointsSteps,
+  ...strippingSteps,
   ...carburettorSteps,
+  ...cableSteps,
+  ...readySteps,
   ...startSteps,
 } as const satisfies Record<string, Step>;
 
 export type StepId = keyof typeof all;
 
-/** The order of the job. */
+/** The order of the job: the sheet, the home page and the articles all take it from here. */
 export const order: readonly StepId[] = [
   'oil',
   'measure',
   'top',
+  'run-out',
+  'end-float',
+  'rod-play',
+  'pin-play',
   'clearance',
   'ring-gap',
+  'pegs',
   'squish',
   'head-volume',
   'exhaust',
+  'inlet',
+  'reeds',
   'leak',
+  'suction',
   'plate',
+  'insulation',
+  'plate-fit',
+  'condenser',
   'coil',
+  'polarity',
   'gap',
   'timing',
+  'strip',
+  'clean',
+  'pilot',
   'float',
   'jets',
+  'cutaway',
   'clip',
+  'cables',
   'screws',
   'slides',
   'plug',
+  'compression',
+  'wiring',
   'leads',
   'stop',
   'fuel',
   'start',
+  'run',
+  'hot',
   'after',
+  'hours',
 ];
 
 export const steps: Readonly<Record<StepId, Step>> = all;
 
 export const isStepId = (id: string): id is StepId => Object.hasOwn(all, id);
+
+/** Whether an engine with these figures has this step. */
+export function hasStep(
+  figures: Readonly<Partial<Record<FigureKey, number>>>,
+  id: StepId,
+): boolean {
+  const { fallsAway } = steps[id];
+  return fallsAway === undefined || !fallsAway.when(figures[fallsAway.by]);
+}
+
+/** The steps of a stage, in the order of the job. */
+export const stepsOf = (stage: Stage): StepId[] => order.filter((id) => steps[id].stage === stage);
 
 /** The steps that come before a step, in the order of the job: what it waits for. */
 export const needs = (id: StepId): StepId[] => {
@@ -143,5 +210,5 @@ export const reopeners = (id: StepId): StepId[] =>
   order.filter((other) => reopening(id, other) !== undefined);
 
 /** What to call the box of one cylinder: "Set 2". */
-export const boxName = (reading: StepReading, index: number): string =>
-  `${reading.per} ${String(index + 1)}`;
+export const boxName = ({ per, once }: StepReading, index: number): string =>
+  once ? per : `${per} ${String(index + 1)}`;

@@ -4,9 +4,9 @@ import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords, orderText } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
-import { cylindersOf, type Engine, type Entry } from './model.ts';
-import { concerned, progressOf, stateWords } from './progress.ts';
-import { boxName, order, steps, type StepId } from './steps.ts';
+import { boxesOf, cylindersOf, type Engine, type Entry } from './model.ts';
+import { concerned, jobOf, progressOf, stateWords } from './progress.ts';
+import { boxName, steps, type StepId } from './steps.ts';
 
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
@@ -37,8 +37,8 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
   const { found, left } = readingOf(engine, id);
   const show = (value: number): string => showInput(value, reading.unit, lengths, reading.step);
   const boxes = Array.from(
-    { length: cylindersOf(engine) },
-    (_, i) => `${String(i + 1)}) ${boxWords(found[i], left[i], show)}`,
+    { length: boxesOf(engine, id) },
+    (_, i) => `${reading.once ? '' : `${String(i + 1)}) `}${boxWords(found[i], left[i], show)}`,
   );
   const target = targetWords(engine, id, lengths) ?? '';
   const { rows } = judge(engine, id, lengths);
@@ -52,7 +52,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
 
 /** The whole sheet as a text fit for a message, with the link to it. */
 export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
-  const begun = order.filter((id) => isBegun(engine, id));
+  const begun = jobOf(engine).filter((id) => isBegun(engine, id));
   const leads = leadWords(engine);
   const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
   return [

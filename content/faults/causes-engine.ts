@@ -22,11 +22,11 @@ export const squish: Action = {
 export const compression: Action = {
   id: 'compression',
   cause: 'Compression low or unlike the others: ring, gasket, head volume',
-  act: 'Measure the head volumes and the ring gaps. A ring that is stuck, worn or wide lets the charge past; a head joint that leaks shows a grey track.',
-  step: 'head-volume',
+  act: 'Compare the cylinders by a gauge, slides full open. At the low one measure head volume and ring gap. A ring that is stuck, worn or wide lets the charge past; a head joint that leaks shows a grey track.',
+  step: 'compression',
   calculator: 'compression',
   article: 'squish-and-compression',
-  figures: ['ring-gap'],
+  figures: ['head-volume', 'ring-gap'],
 };
 
 export const highCompression: Action = {
@@ -50,8 +50,8 @@ export const exhaustPort: Action = {
 export const play: Action = {
   id: 'play',
   cause: 'Play in big end, little end or main bearings',
-  act: 'Rock the crank over the top with an indicator on the crown, and lift the rod by hand. Up-and-down play to feel at the big end ends the run: have the crank rebuilt before it is started again.',
-  step: 'clearance',
+  act: 'Rock the crank over the top with an indicator on the crown, and lift the rod by hand. Up-and-down play to feel at the big end ends the run: have the crank rebuilt before it is started again. Then try the gudgeon pin, and the run-out of the crank.',
+  step: 'rod-play',
   calculator: 'find-tdc',
   article: 'proving-a-mixed-engine',
 };
@@ -68,7 +68,7 @@ export const cooling: Action = {
   id: 'cooling',
   cause: 'The cooling: blocked fins, a cowl off, or standing still',
   act: 'Clean the fins to their roots, put every cowl back, and never let an air-cooled engine stand and run for more than a minute or two.',
-  step: 'after',
+  step: 'run',
   article: 'which-circuit-at-which-throttle',
 };
 
@@ -76,6 +76,14 @@ export const usual: Action = {
   id: 'usual',
   cause: 'Nothing: it is usual in a two-stroke',
   act: 'Leave it alone. At small openings much burnt gas stays in the cylinder, and it fires at every other turn. Read the plugs after a run under load.',
-  step: 'after',
+  step: 'run',
   article: 'which-circuit-at-which-throttle',
+};
+
+export const reed: Action = {
+  id: 'reed',
+  cause: 'A reed that does not shut: a petal chipped, bent, or off its seat',
+  act: 'Reed block out. Against the light no petal may stand off its seat by more than its figure, and none may be chipped or cracked. Turn the petals over or change them, lock their screws, and prove the crankcase by the leak tests.',
+  step: 'reeds',
+  article: 'proving-a-mixed-engine',
 };

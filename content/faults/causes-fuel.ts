@@ -16,8 +16,9 @@ export const pilot: Action = {
   id: 'pilot',
   cause: 'A blocked pilot jet or pilot passage',
   act: 'Take the pilot jet out and look through it at the light. Clean it with solvent, a nylon bristle and air, and prove every passage behind it with air. Then set the air screw to its turns.',
-  step: 'screws',
+  step: 'pilot',
   article: 'stripping-and-cleaning',
+  figures: ['air-screw'],
 };
 
 export const airScrew: Action = {
@@ -60,7 +61,7 @@ export const bowlJoint: Action = {
   id: 'joint',
   cause: 'A joint, pipe, tap or drain screw that weeps',
   act: 'Tap shut, engine cold, no flame. Wipe it dry, dust it with chalk, open the tap and see where the chalk darkens first. Change that gasket, washer or pipe. Nothing may drip in five minutes before it is started.',
-  step: 'float',
+  step: 'clean',
   article: 'stripping-and-cleaning',
 };
 
@@ -68,7 +69,7 @@ export const choke: Action = {
   id: 'choke',
   cause: 'The choke is on, or does not come off',
   act: 'Free its flap, plunger or tickler so that it falls fully off. A plunger must sit on its seat: look for a ring of wear there.',
-  step: 'screws',
+  step: 'clean',
   article: 'stripping-and-cleaning',
 };
 
@@ -84,7 +85,7 @@ export const slide: Action = {
   id: 'slide',
   cause: 'A slide that hangs, or a cable too short',
   act: 'Find what holds it: grit, a bent slide, a dry or frayed cable, an adjuster too far out, a clip out of place. Every slide must fall on its stop by itself, with the bars turned both ways.',
-  step: 'slides',
+  step: 'cables',
   calculator: 'slide-balance',
   article: 'opening-all-slides-together',
 };
@@ -124,6 +125,14 @@ export const clip: Action = {
   step: 'clip',
   calculator: 'needle-and-clip',
   article: 'needles-and-jets-by-area',
+};
+
+export const cutaway: Action = {
+  id: 'cutaway',
+  cause: 'A slide with another cutaway, or one that is worn',
+  act: 'Measure the cutaways beside each other: all cylinders alike. More cutaway is weaker, less is richer. A slide that rattles in its bore draws air beside it.',
+  step: 'cutaway',
+  article: 'which-circuit-at-which-throttle',
 };
 
 export const airFilter: Action = {

@@ -25,7 +25,7 @@ export const condenser: Action = {
   id: 'condenser',
   cause: 'A bad condenser, a wrong one, or one without its earth',
   act: 'Fit another of about the usual value, for 1000 V DC or more, bare metal to bare metal. Look again: a small, dull flicker at the contacts is right. The insulation tester at 500 V must show a few megohms when it is hot; after that touch its wire to its case before you hold it.',
-  step: 'coil',
+  step: 'condenser',
   calculator: 'coil-charge',
   article: 'coils-and-condensers',
 };
@@ -34,7 +34,7 @@ export const insulation: Action = {
   id: 'insulation',
   cause: 'The insulated side of the set touches earth',
   act: 'Take coil, condenser and leads off the set, and put card between its contacts. From terminal to plate the insulation tester at 500 V should show many megohms; less than one is damp, dirt, a bent tag or a cracked bush. Clean it, or change the bush.',
-  step: 'gap',
+  step: 'insulation',
   article: 'making-a-breaker-plate',
 };
 
@@ -42,9 +42,9 @@ export const feed: Action = {
   id: 'feed',
   cause: 'No feed: battery, fuse, switch, connector or wire',
   act: 'Measure volts to earth from the battery on: after the fuse, after the switch, at the coil. The first place without them names the part before it. With the points shut no more than about half a volt should be lost on the way.',
-  step: 'coil',
-  calculator: 'coil-charge',
-  article: 'how-the-points-make-the-spark',
+  step: 'wiring',
+  calculator: 'wiring',
+  article: 'battery-to-plug',
   figures: ['volts'],
 };
 
@@ -52,9 +52,9 @@ export const earth: Action = {
   id: 'earth',
   cause: 'A bad earth of plate, engine or battery',
   act: 'Measure from the battery’s earth post to the plate, ignition on and points shut: more than about 0.2 V is a bad earth. Clean plate, crankcase and frame to bare metal, tighten, and measure again.',
-  step: 'coil',
-  calculator: 'coil-charge',
-  article: 'how-the-points-make-the-spark',
+  step: 'wiring',
+  calculator: 'wiring',
+  article: 'battery-to-plug',
   figures: ['volts'],
 };
 
@@ -86,7 +86,7 @@ export const polarity: Action = {
   id: 'polarity',
   cause: 'The two low-tension wires of the coil are swapped',
   act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage.',
-  step: 'leads',
+  step: 'polarity',
   article: 'coils-and-condensers',
 };
 

@@ -2,6 +2,7 @@ import ArticleTable from './ArticleTable.astro';
 import Caution from './Caution.astro';
 import Eq from './Eq.astro';
 import FigureInArticle from './FigureInArticle.astro';
+import JobSteps from './JobSteps.astro';
 import OnTheBench from './OnTheBench.astro';
 import SetFigure from './SetFigure.astro';
 import Term from './Term.astro';
@@ -12,6 +13,7 @@ export const articleParts = {
   Calculator: FigureInArticle,
   Caution,
   Eq,
+  JobSteps,
   OnTheBench,
   Set: SetFigure,
   Term,

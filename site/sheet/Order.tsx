@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import { stages } from '../../calculators/frame/stages.ts';
-import { nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { jobOf, nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { Copied } from '../browser/copy.ts';
 import type { BoxProps } from './FigureBox.tsx';
+import { goToFigure } from './Figures.tsx';
 import type { Places } from './places.ts';
 import { marks, StepCard } from './StepCard.tsx';
 
@@ -27,6 +29,30 @@ function goToStep(): void {
   card?.scrollIntoView();
 }
 
+/** The steps that the engine has not, each with the answer of the sheet that says so. */
+function LeftOut({ job }: { readonly job: readonly StepId[] }) {
+  const out = order.filter((id) => !job.includes(id));
+  if (out.length === 0) return null;
+  return (
+    <div class="left-out">
+      <p>Left out, by what the sheet says:</p>
+      <ul>
+        {out.map((id) => {
+          const { by, why } = steps[id].fallsAway!;
+          return (
+            <li key={id} id={`step-${id}`}>
+              {steps[id].title}: {why}.{' '}
+              <button type="button" class="as-link" onClick={() => goToFigure(by)}>
+                {sheetFigures[by].label}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}
+
 /** The job in order, with what is done, to correct, and to be checked again. */
 export function Order({ copied, ...props }: Props) {
   const progress = progressOf(props.engine);
@@ -37,15 +63,16 @@ export function Order({ copied, ...props }: Props) {
     window.addEventListener('hashchange', goToStep);
     return () => window.removeEventListener('hashchange', goToStep);
   }, []);
-  const passed = order.filter((id) => progress[id].state === 'pass').length;
-  const again = order.filter((id) => progress[id].state === 'again');
+  const job = jobOf(props.engine);
+  const passed = job.filter((id) => progress[id].state === 'pass').length;
+  const again = job.filter((id) => progress[id].state === 'again');
   const next = nextStep(progress);
   return (
     <section class="order" aria-labelledby="order-of-work">
       <h2 id="order-of-work">Order of work</h2>
       <p class="order-state">
         <b>
-          {passed} of {order.length}
+          {passed} of {job.length}
         </b>{' '}
         steps done.
         {again.length > 0 ? (
@@ -62,9 +89,9 @@ export function Order({ copied, ...props }: Props) {
           .join('   ')}
       </p>
       <ol class="tasks">
-        {order.map((id, i) => (
+        {job.map((id, i) => (
           <li key={id}>
-            {i === 0 || steps[order[i - 1]!].stage !== steps[id].stage ? (
+            {i === 0 || steps[job[i - 1]!].stage !== steps[id].stage ? (
               <h3>{stages[steps[id].stage].title}</h3>
             ) : null}
             <StepCard
@@ -78,6 +105,7 @@ export function Order({ copied, ...props }: Props) {
           </li>
         ))}
       </ol>
+      <LeftOut job={job} />
     </section>
   );
 }

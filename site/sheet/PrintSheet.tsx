@@ -5,16 +5,16 @@ import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { leadWords, orderText } from '../../calculators/sheet/firing-order.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
-import { cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
-import { concerned, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
-import { order, steps, type StepReading } from '../../calculators/sheet/steps.ts';
+import { boxesOf, cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
+import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { steps, type StepReading } from '../../calculators/sheet/steps.ts';
 
 interface Props {
   readonly engine: Engine;
   readonly lengths: LengthDisplay;
 }
 
-/** More than this has no room on one side of paper; the rest stays in the sheet. */
+/** More than this has no room beside the figures; the rest stays in the sheet. */
 const MOST_KEPT = 4;
 const MOST_NOTES = 300;
 
@@ -63,6 +63,9 @@ function Steps({ engine, lengths }: Props) {
   const progress = progressOf(engine);
   return (
     <table class={`paper-steps${cylinders.length > 4 ? ' paper-many' : ''}`}>
+      <caption>
+        Order of work: <b>{engine.name}</b>
+      </caption>
       <thead>
         <tr>
           <th scope="col" rowSpan={2} class="paper-step">
@@ -92,7 +95,7 @@ function Steps({ engine, lengths }: Props) {
         </tr>
       </thead>
       <tbody>
-        {order.map((id, number) => {
+        {jobOf(engine).map((id, number) => {
           const { title, reading } = steps[id];
           const { found, left } = readingOf(engine, id);
           const { state } = progress[id];
@@ -107,7 +110,7 @@ function Steps({ engine, lengths }: Props) {
               </th>
               <td>{reading || id === 'fuel' ? targetWords(engine, id, lengths) : ''}</td>
               {reading ? (
-                cylinders.map((i) => [
+                cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>
                     {figureIn(found[i], reading, lengths)}
                   </td>,
@@ -120,6 +123,9 @@ function Steps({ engine, lengths }: Props) {
                   ☐ done, date:
                 </td>
               )}
+              {reading && boxesOf(engine, id) < cylinders.length ? (
+                <td colSpan={2 * (cylinders.length - boxesOf(engine, id))} />
+              ) : null}
               <td>
                 {state === 'open' ? '☐' : stateWords[state]}
                 {which.length === 0
@@ -134,7 +140,7 @@ function Steps({ engine, lengths }: Props) {
   );
 }
 
-/** The sheet on one side of A4 or Letter: what is known, and boxes for a pen for the rest. */
+/** The sheet on both sides of A4 or Letter: what is known, then the job with boxes for a pen. */
 export function PrintSheet({ engine, lengths }: Props) {
   const notes = engine.notes.trim();
   const leads = leadWords(engine);
@@ -151,7 +157,6 @@ export function PrintSheet({ engine, lengths }: Props) {
         {leads === undefined ? null : <span class="paper-leads">{leads}</span>}
       </p>
       <Figures engine={engine} lengths={lengths} />
-      <Steps engine={engine} lengths={lengths} />
       {engine.kept.length === 0 ? null : (
         <p class="paper-kept">
           {engine.kept
@@ -165,6 +170,7 @@ export function PrintSheet({ engine, lengths }: Props) {
         Notes: {notes.slice(0, MOST_NOTES)}
         {notes.length > MOST_NOTES ? '… (more in the sheet)' : ''}
       </p>
+      <Steps engine={engine} lengths={lengths} />
       <p class="paper-foot">
         The maker’s manual, the product’s safety sheet and local rules come before this sheet.
         Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.

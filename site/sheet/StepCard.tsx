@@ -3,7 +3,7 @@ import { confirm, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { askedAsFound, judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
-import { cylindersOf } from '../../calculators/sheet/model.ts';
+import { boxesOf } from '../../calculators/sheet/model.ts';
 import { isLeftFull, stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import {
@@ -90,10 +90,10 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <span>found</span>
           <span>left</span>
         </p>
-        {Array.from({ length: cylindersOf(engine) }, (_, i) => (
+        {Array.from({ length: boxesOf(engine, id) }, (_, i) => (
           <div class="boxes-row" key={i}>
             <span class="boxes-name" aria-hidden="true">
-              {i + 1}
+              {reading.once ? '' : i + 1}
             </span>
             {(Object.keys(momentWords) as (keyof typeof momentWords)[]).map((moment) => (
               <ReadingBox
@@ -168,7 +168,7 @@ function Again({
   if (progress.because.length === 0) return null;
   const anew = needsReading(id, progress.because);
   const { reading } = steps[id];
-  const all = progress.stale.length === cylindersOf(engine);
+  const all = progress.stale.length === boxesOf(engine, id);
   const which =
     reading && !all
       ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`

@@ -3,6 +3,7 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { keep, setEntry } from '../../calculators/sheet/edit.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { jobOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { visit } from './support/page.ts';
 import { readPdf } from './support/pdf.ts';
@@ -35,15 +36,15 @@ function fullest(): Engine {
 }
 
 describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
-  it('the demo is one sheet that another program reads', async () => {
+  it('the demo is one sheet, both sides, that another program reads', async () => {
     await visit({ path: 'sheet/' }, async (page) => {
       await ready(page);
       await keepEngines(page, { ...demoSheet(), id: 'e-1' });
       const paper = await readPdf(await page.pdf({ format }));
-      expect(paper.pages).toBe(1);
+      expect(paper.pages).toBe(2);
       expect(paper.size[0]).toBeCloseTo(sizes[format][0], 0);
       expect(paper.size[1]).toBeCloseTo(sizes[format][1], 0);
-      for (const id of order)
+      for (const id of jobOf(demoSheet()))
         expect(paper.text.replaceAll(' ', '')).toContain(steps[id].title.replaceAll(' ', ''));
       for (const text of [
         'Demo: club triple',
@@ -65,7 +66,7 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
       await ready(page);
       await keepEngines(page, fullest());
       const paper = await readPdf(await page.pdf({ format }));
-      expect(paper.pages).toBe(1);
+      expect(paper.pages).toBe(2);
       expect(paper.text).toContain('and 16 more in the sheet');
       expect(paper.text).toContain('Before the first start');
     });
@@ -74,7 +75,7 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
   it('an empty one, for a pen, also without JavaScript', async () => {
     await visit({ path: 'sheet/', javaScriptEnabled: false }, async (page) => {
       const paper = await readPdf(await page.pdf({ format }));
-      expect(paper.pages).toBe(1);
+      expect(paper.pages).toBe(2);
       expect(paper.text).toContain('Engine sheet');
       expect(paper.text).toContain('found left found left found left');
     });

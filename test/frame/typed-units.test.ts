@@ -165,7 +165,17 @@ const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {
     MOHM: '1e6 ohm',
     MΩ: '1e6 ohm',
   },
+  Mohm: {
+    Mohm: '1e6 ohm',
+    'M\u2126': '1e6 ohm',
+    megohm: '1e6 ohm',
+    Megohms: '1e6 ohm',
+    kohm: '1000 ohm',
+    ohm: 'ohm',
+  },
   mH: { mH: 'mH', mh: 'mH', H: 'H', h: 'H', uH: 'uH', μH: 'uH', µH: 'uH' },
+  // mfd is how old books write a microfarad.
+  uF: { uF: 'uF', μF: 'uF', µF: 'uF', uf: 'uF', mfd: 'uF', MFD: 'uF', nF: 'nF', pF: 'pF' },
   mJ: { mJ: 'mJ', mj: 'mJ', J: 'J' },
   W: { W: 'W', kW: 'kW' },
   'm/s': { 'm/s': 'm/s', 'km/h': 'km/h' },
@@ -174,6 +184,7 @@ const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {
 const token: Partial<Record<UnitName, string>> = {
   mm2: 'mm^2',
   Ah: 'A hour',
+  Mohm: 'megaohm',
   'kg/m3': 'kg/m^3',
 };
 

@@ -115,6 +115,8 @@ describe('the examples in a sentence of error', () => {
     [{ unit: 'wire', min: 0.05, max: 100 }, 'in', '2.2 or 2.2 mm2'],
     [{ unit: 'Ah', min: 0.1, max: 500 }, 'mm', '7.1 or 7.1 Ah'],
     [{ unit: 'mohm', min: 0, max: 800 }, 'mm', '100, 100 mohm or 0.1 ohm'],
+    [{ unit: 'Mohm', min: 0, max: 800 }, 'mm', '100, 100 Mohm or 100000 kohm'],
+    [{ unit: 'uF', min: 0, max: 8 }, 'mm', '1, 1 uF or 1000 nF'],
     [{ unit: 's', min: 1, max: 100 }, 'mm', '10, 10 s or 0.167 min'],
     [{ unit: 'h', min: 1, max: 100 }, 'mm', '10, 10 h or 600 min'],
     [{ unit: 'cc', min: 1, max: 100 }, 'mm', '10, 10 cc or 0.61 cu in'],

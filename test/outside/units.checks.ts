@@ -50,6 +50,8 @@ const printed: readonly Row[] = [
   ['mohm', 0.001, 'ohm'],
   ['kohm', 1000, 'ohm'],
   ['Mohm', 1e6, 'ohm'],
+  ['nF', 0.001, 'µF'],
+  ['pF', 1e-6, 'µF'],
   ['µH', 0.001, 'mH'],
   ['H', 1000, 'mH'],
   ['J', 1000, 'mJ'],

@@ -50,6 +50,50 @@ describe('a step says pass or the least correction', () => {
     );
   });
 
+  it('at least: more is well, and what is short is named beside what is wanted', () => {
+    const engine = read('insulation', 1, 250, 0.4);
+    expect(results(engine, 'insulation')).toEqual(['pass', 'pass', 'fail']);
+    expect(words(engine, 'insulation')[2]).toMatch(
+      /It shows only 0\.4 MΩ, and at least 1 MΩ is wanted\.$/,
+    );
+    expect(targetWords(base, 'insulation', 'mm')).toBe('at least 1 MΩ');
+  });
+
+  it('alike: held against the highest, and only once all are read', () => {
+    const engine = read('compression', 820, 900, 815);
+    expect(results(engine, 'compression')).toEqual(['pass', 'pass', 'fail']);
+    expect(words(engine, 'compression')[2]).toMatch(/below the highest by 85 kPa\.$/);
+    expect(results(read('compression', 820, 900), 'compression')).toEqual([
+      'unjudged',
+      'unjudged',
+      'empty',
+    ]);
+    const single = setFigure(read('compression', 500), 'cylinders', 1);
+    expect(words(single, 'compression')).toEqual(['written down, to be compared later']);
+    expect(targetWords(base, 'compression', 'mm')).toBe('within 80 kPa of the highest');
+  });
+
+  it('a record is judged by nothing', () => {
+    const engine = read('strip', 1.25, 0, 9.5);
+    expect(results(engine, 'strip')).toEqual(['pass', 'pass', 'pass']);
+    expect(wantedFigures('strip', 3)).toEqual([]);
+    expect(judge(engine, 'strip', 'mm').whole).toEqual([]);
+  });
+
+  it('of what the engine has one of, one box is judged and named by itself', () => {
+    const engine = read('end-float', 0.45);
+    expect(words(engine, 'end-float')).toEqual(['Fit thicker shims, in all by 0.25 mm.']);
+    expect(stepLine(engine, 'end-float', 'mm')).toMatch(/: 0\.45 mm: to correct, crank \(Fit/);
+  });
+
+  it('an inlet that opens late: by how much the skirt is too long, and no cut for an early one', () => {
+    // By hand for 51 and 104 mm: 21.859 mm below the top at 75°, 19.577 mm at 70°.
+    const engine = read('inlet', 70, 80, 75);
+    expect(results(engine, 'inlet')).toEqual(['fail', 'fail', 'pass']);
+    expect(words(engine, 'inlet')[0]).toMatch(/for 5°\. That is 2\.28 mm of skirt/);
+    expect(words(engine, 'inlet')[1]).toMatch(/It is early by 5°\.$/);
+  });
+
   it('together: to the middle one, in turns of the adjuster where its thread is known', () => {
     const engine = read('slides', 3, 3.6, 3.4);
     expect(results(engine, 'slides')).toEqual(['fail', 'fail', 'pass']);

@@ -7,11 +7,11 @@ import { parseDocument } from '../../calculators/sheet/validate.ts';
 /** Names in files that people keep: none is ever dropped, and none changes its meaning. */
 const published = {
   figures:
-    'cylinders bore stroke rod offset lobes speed-ratio lift rise top gap gap-tolerance dwell-angle target timing-tolerance top-tolerance slot-radius rotor plate-outside plate-bore plate-tolerance volts resistance resistance-tolerance inductance plug-gap plug-gap-tolerance height height-tolerance seat head jet jet-tolerance needle-jet needle-diameter taper clip-pitch clip thread slide-tolerance deck squish squish-tolerance head-volume head-volume-tolerance exhaust-opens exhaust-tolerance leak-drop ratio'.split(
+    'cylinders bore stroke rod offset lobes speed-ratio lift rise top gap gap-tolerance dwell-angle target timing-tolerance top-tolerance slot-radius rotor plate-outside plate-bore plate-tolerance volts resistance resistance-tolerance inductance plug-gap plug-gap-tolerance height height-tolerance seat head jet jet-tolerance needle-jet needle-diameter taper clip-pitch clip thread slide-tolerance deck squish squish-tolerance head-volume head-volume-tolerance exhaust-opens exhaust-tolerance leak-drop ratio shaft-run-out end-float end-float-tolerance side-play side-play-tolerance inlet-opens inlet-tolerance reeds reed-gap insulation plate-run-out condensers condenser condenser-tolerance fed-coils feed-drop pilot-jet pilot-tolerance cutaway cutaway-tolerance least-play compression-tolerance piston-clearance piston-clearance-tolerance ring-gap ring-gap-tolerance air-screw idle-lift set-2 set-3 set-4 set-5 set-6 set-7 set-8'.split(
       ' ',
     ),
   steps:
-    'measure top plate coil gap timing float jets clip slides squish head-volume exhaust leak plug stop fuel start after'.split(
+    'measure top plate coil gap timing float jets clip slides squish head-volume exhaust leak plug stop fuel start after oil clearance ring-gap screws leads run-out end-float rod-play pin-play pegs inlet reeds suction insulation plate-fit condenser polarity strip clean pilot cutaway cables compression wiring run hot hours'.split(
       ' ',
     ),
 };
@@ -48,6 +48,22 @@ describe('a file from before', () => {
     const [engine] = parseDocument(JSON.stringify(file)).engines;
     expect(engine).toEqual(file.engines[0]);
     expect(progressOf(engine!).plate.state).toBe('unjudged');
+  });
+
+  it('of a job that was done to its end opens with what is new to do, and nothing of it undone', () => {
+    const done = { found: [], left: [], done: true, checked: 1, changed: 1 };
+    const whole = {
+      ...file,
+      engines: [
+        { ...file.engines[0]!, readings: { oil: done, fuel: done, start: done, after: done } },
+      ],
+    };
+    const [engine] = parseDocument(JSON.stringify(whole)).engines;
+    const progress = progressOf(engine!);
+    expect([progress.oil.state, progress.start.state]).toEqual(['pass', 'pass']);
+    expect([progress.run.state, progress.strip.state, progress['end-float'].state]).toEqual(
+      Array(3).fill('open'),
+    );
   });
 
   it('finds every name it may hold', () => {

@@ -10,8 +10,9 @@ import {
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
-import { nextStep, progressOf } from '../../calculators/sheet/progress.ts';
+import { jobOf, nextStep, progressOf } from '../../calculators/sheet/progress.ts';
 import {
+  boxName,
   isStepId,
   needs,
   order,
@@ -23,10 +24,10 @@ import {
 } from '../../calculators/sheet/steps.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 import { stages } from '../../calculators/frame/stages.ts';
-import { sheetFigures } from '../../calculators/sheet/figures.ts';
+import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 
-/** A sheet with every figure that a step is judged by. */
-function figured(): Engine {
+/** A sheet with every figure that a step is judged by; with reeds, or with an inlet that the piston opens. */
+function figured(reeds = 0): Engine {
   const demo = demoSheet().figures;
   const figures = {
     ...demo,
@@ -37,6 +38,8 @@ function figured(): Engine {
     'piston-clearance-tolerance': 0.01,
     'ring-gap': 0.2,
     'ring-gap-tolerance': 0.05,
+    'reed-gap': 0.2,
+    reeds,
   };
   return { ...newEngine('e-1', 'Test'), figures };
 }
@@ -46,17 +49,24 @@ function passing(engine: Engine, id: StepId): number {
   const reading = steps[id].reading!;
   if (reading.judging === 'zero') return 0;
   if (reading.judging === 'spacing') return 120;
-  if (reading.judging === 'together') return 3;
+  if (reading.judging === 'together' || reading.judging === 'noted') return 3;
+  if (reading.judging === 'alike') return 900;
   return engine.figures[reading.target!]!;
 }
+
+const boxes = (id: StepId): number[] => (steps[id].reading?.once ? [0] : [0, 1, 2]);
 
 /** The engine with a step done well. */
 function pass(engine: Engine, id: StepId): Engine {
   if (!steps[id].reading) return setDone(engine, id, true);
-  return [0, 1, 2].reduce((so, i) => setEntry(so, id, 'found', i, passing(engine, id)), engine);
+  return boxes(id).reduce((so, i) => setEntry(so, id, 'found', i, passing(engine, id)), engine);
 }
 
-const finished = (): Engine => order.reduce(pass, figured());
+/** An engine of three cylinders that has these steps, with all of its work done. */
+const finished = (...ids: readonly StepId[]): Engine => {
+  const engine = figured(ids.includes('reeds') ? 6 : 0);
+  return jobOf(engine).reduce(pass, engine);
+};
 
 /** The engine with a step's work altered, so that it still passes. */
 function alter(engine: Engine, id: StepId): Engine {
@@ -64,7 +74,7 @@ function alter(engine: Engine, id: StepId): Engine {
   if (!reading) return setDone(setDone(engine, id, false), id, true);
   const shift = reading.whole ? 1 : reading.step / 100;
   const value = passing(engine, id) + (reading.judging === 'at-most' ? -shift : shift);
-  return [0, 1, 2].reduce((so, i) => setEntry(so, id, 'left', i, value), engine);
+  return boxes(id).reduce((so, i) => setEntry(so, id, 'left', i, value), engine);
 }
 
 /**
@@ -73,47 +83,135 @@ function alter(engine: Engine, id: StepId): Engine {
  */
 const moves: Readonly<Record<StepId, readonly StepId[]>> = {
   oil: [],
-  measure: ['squish', 'exhaust', 'timing'],
+  measure: ['squish', 'exhaust', 'inlet', 'timing'],
   // The disc was turned on the crank.
-  top: ['exhaust', 'timing'],
-  // Another bore or piston: bore, pin offset and crown height, and the barrel was off.
-  clearance: ['measure', 'top', 'ring-gap', 'squish', 'exhaust', 'leak', 'start'],
+  top: ['exhaust', 'inlet', 'timing'],
+  // The crank was pressed true: the case was open, and everything on it off.
+  'run-out': [
+    'top',
+    'end-float',
+    'rod-play',
+    'squish',
+    'exhaust',
+    'inlet',
+    'leak',
+    'suction',
+    'plate-fit',
+    'gap',
+    'timing',
+    'start',
+  ],
+  // Other shims: the case was open.
+  'end-float': [
+    'top',
+    'squish',
+    'exhaust',
+    'inlet',
+    'leak',
+    'suction',
+    'plate-fit',
+    'gap',
+    'timing',
+    'start',
+  ],
+  // The crank was pressed apart, perhaps for another rod.
+  'rod-play': [
+    'measure',
+    'top',
+    'run-out',
+    'end-float',
+    'pin-play',
+    'squish',
+    'exhaust',
+    'inlet',
+    'leak',
+    'suction',
+    'plate-fit',
+    'gap',
+    'timing',
+    'start',
+  ],
+  // The barrel was off for it.
+  'pin-play': ['squish', 'exhaust', 'inlet', 'leak', 'suction', 'start'],
+  // Another bore or piston: bore, pin, pin offset, crown, skirt and pegs, and the barrel was off.
+  clearance: [
+    'measure',
+    'top',
+    'pin-play',
+    'ring-gap',
+    'pegs',
+    'squish',
+    'exhaust',
+    'inlet',
+    'leak',
+    'suction',
+    'compression',
+    'start',
+  ],
   // The barrel was off for the ring.
-  'ring-gap': ['squish', 'exhaust', 'leak', 'start'],
+  'ring-gap': ['squish', 'exhaust', 'inlet', 'leak', 'suction', 'compression', 'start'],
+  pegs: ['start'],
   // Another gasket, under head or barrel, or metal off barrel or head.
-  squish: ['head-volume', 'exhaust', 'leak', 'start'],
+  squish: ['head-volume', 'exhaust', 'inlet', 'leak', 'suction', 'compression', 'start'],
   // A head that was skimmed.
-  'head-volume': ['squish', 'leak', 'start'],
+  'head-volume': ['squish', 'leak', 'suction', 'compression', 'start'],
   // A barrel that was raised or lowered: squish, and the deck with the compression.
-  exhaust: ['squish', 'head-volume', 'leak', 'start'],
+  exhaust: ['squish', 'head-volume', 'inlet', 'leak', 'suction', 'compression', 'start'],
+  // A skirt that was shortened: the barrel was off for it.
+  inlet: ['squish', 'exhaust', 'leak', 'suction', 'start'],
+  reeds: ['leak', 'suction', 'start'],
   // New seals and gaskets: what had to come off for them.
-  leak: ['top', 'squish', 'exhaust', 'gap', 'timing', 'start'],
-  plate: ['gap', 'timing'],
-  coil: ['leads', 'stop', 'start'],
+  leak: ['top', 'squish', 'exhaust', 'inlet', 'suction', 'plate-fit', 'gap', 'timing', 'start'],
+  suction: ['top', 'squish', 'exhaust', 'inlet', 'leak', 'plate-fit', 'gap', 'timing', 'start'],
+  plate: ['insulation', 'plate-fit', 'gap', 'timing'],
+  // The set was apart for it, and the plate out.
+  insulation: ['plate-fit', 'gap', 'timing', 'start'],
+  'plate-fit': ['gap', 'timing'],
+  condenser: ['start'],
+  coil: ['polarity', 'wiring', 'leads', 'stop', 'start'],
+  polarity: ['leads', 'start'],
   gap: ['timing', 'start'],
   // A set that was moved in its slot.
   timing: ['gap', 'start'],
+  // A record of how it was.
+  strip: [],
+  // Needle, seat, jets and air screw were out.
+  clean: ['pilot', 'float', 'jets', 'screws', 'start'],
+  pilot: ['screws', 'start'],
   float: ['screws', 'start'],
   jets: ['clip', 'start'],
+  // Another slide.
+  cutaway: ['clip', 'cables', 'screws', 'slides', 'stop', 'start'],
   // The slide was out.
-  clip: ['screws', 'slides', 'stop', 'start'],
+  clip: ['cables', 'screws', 'slides', 'stop', 'start'],
+  cables: ['screws', 'slides', 'stop', 'start'],
   screws: ['slides', 'stop', 'start'],
-  slides: ['screws', 'stop', 'start'],
+  slides: ['cables', 'screws', 'stop', 'start'],
   plug: ['start'],
+  compression: ['start'],
+  wiring: ['stop', 'start'],
   leads: ['start'],
   stop: ['start'],
   fuel: ['start'],
-  start: ['after'],
+  start: ['run', 'after'],
+  run: ['hot', 'after', 'hours'],
+  hot: [],
   after: [],
+  hours: [],
 };
 
 /** What comes before what, beyond that: a change there moves nothing here. */
 const alsoFirst: Readonly<Partial<Record<StepId, readonly StepId[]>>> = {
   measure: ['oil'],
   top: ['oil'],
+  'run-out': ['oil'],
+  'rod-play': ['oil'],
   clearance: ['oil'],
-  plate: ['leak'],
-  leads: ['timing'],
+  plate: ['leak', 'suction'],
+  clean: ['strip'],
+  cutaway: ['strip'],
+  leads: ['timing', 'wiring'],
+  hours: ['after'],
 };
 
 const edges = order.flatMap((other) => moves[other].map((id) => [other, id] as const));
@@ -191,14 +289,14 @@ describe('the order of work', () => {
 
 describe('a change marks what depends on it to be checked again', () => {
   it.each(edges)('%s → %s', (other, id) => {
-    const progress = progressOf(alter(finished(), other));
+    const progress = progressOf(alter(finished(other, id), other));
     expect(progress[id].state).toBe('again');
     expect(progress[id].because).toEqual([other]);
     expect(reopening(id, other)).toMatch(/\.$/);
   });
 
   it.each(order)('%s marks nothing else', (other) => {
-    const progress = progressOf(alter(finished(), other));
+    const progress = progressOf(alter(finished(other), other));
     const marked = order.filter((id) => progress[id].because.length > 0);
     expect(marked).toEqual(edges.filter(([from]) => from === other).map(([, to]) => to));
   });
@@ -258,7 +356,10 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progressOf(alter(finished(), 'exhaust')).start.waits).toEqual([
       'squish',
       'head-volume',
+      'inlet',
       'leak',
+      'suction',
+      'compression',
     ]);
     expect(progressOf(figured()).timing.waits).toEqual(needs('timing'));
   });
@@ -267,6 +368,73 @@ describe('a change marks what depends on it to be checked again', () => {
     const engine = alter(pass(figured(), 'gap'), 'gap');
     expect(progressOf(engine).timing).toMatchObject({ state: 'open', because: [] });
   });
+});
+
+describe('a step that the engine has not', () => {
+  /** By which answer each falls away, and one that leaves it in; written by hand. */
+  const answers: readonly (readonly [
+    StepId,
+    FigureKey,
+    gone: number,
+    there: number | undefined,
+  ])[] = [
+    ['inlet', 'reeds', 6, 0],
+    ['inlet', 'reeds', 6, undefined],
+    ['reeds', 'reeds', 0, 6],
+    ['plate', 'cylinders', 1, 2],
+    ['condenser', 'condensers', 0, 1],
+    ['condenser', 'condensers', 0, undefined],
+    ['polarity', 'fed-coils', 0, 3],
+    ['slides', 'cylinders', 1, undefined],
+    ['wiring', 'fed-coils', 0, undefined],
+    ['leads', 'cylinders', 1, 2],
+  ];
+
+  it.each(answers)('%s goes by the answer to “%s”', (id, key, gone, there) => {
+    expect(jobOf(setFigure(figured(), key, gone))).not.toContain(id);
+    expect(jobOf(setFigure(figured(), key, there))).toContain(id);
+  });
+
+  it('is named with its reason, and no other has one', () => {
+    const falling = order.filter((id) => steps[id].fallsAway);
+    expect(falling).toEqual(order.filter((id) => answers.some(([other]) => other === id)));
+    for (const id of falling) expect(steps[id].fallsAway?.why).toMatch(/^[a-z].*[^.]$/);
+  });
+
+  it('is waited for by none, moves none, and is not the next', () => {
+    const answered: Partial<Record<FigureKey, number>> = {
+      cylinders: 1,
+      reeds: 0,
+      condensers: 0,
+      'fed-coils': 0,
+    };
+    const blank: Engine = { ...newEngine('e-2', 'Single'), figures: answered };
+    const single = jobOf(blank).reduce(pass, {
+      ...blank,
+      figures: { ...figured().figures, ...answered },
+    });
+    expect(nextStep(progressOf(single))).toBeUndefined();
+    const moved = alter(finished(), 'slides');
+    expect(progressOf(moved).stop.because).toEqual(['slides']);
+    expect(progressOf(setFigure(moved, 'cylinders', 1)).stop.because).toEqual([]);
+    const progress = progressOf(blank);
+    for (const id of order) {
+      for (const other of progress[id].waits) expect(jobOf(blank)).toContain(other);
+    }
+  });
+
+  it('is none of a sheet that says nothing yet, but for what stands in another’s place', () => {
+    const nothing = newEngine('e-3', 'New');
+    expect(order.filter((id) => !jobOf(nothing).includes(id))).toEqual(['reeds']);
+  });
+});
+
+it('a step of which the engine has one has one box, however many cylinders', () => {
+  const once = order.filter((id) => steps[id].reading?.once);
+  expect(once).toEqual(['end-float', 'plate-fit']);
+  const one = setEntry(figured(), 'end-float', 'found', 0, 0.2);
+  expect(progressOf(one)['end-float'].state).toBe('pass');
+  expect(boxName(steps['end-float'].reading!, 0)).toBe('Crank');
 });
 
 describe('a reading', () => {

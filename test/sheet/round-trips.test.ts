@@ -55,7 +55,7 @@ describe('an engine sheet comes back as it went', () => {
 
   it('in a link short enough to send', async () => {
     const fragment = await engineFragment(demoSheet());
-    expect(fragment.length).toBeLessThan(1500);
+    expect(fragment.length).toBeLessThan(1700);
     expect(fragment).toMatch(/^[\w=.-]+$/);
   });
 });

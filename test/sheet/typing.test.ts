@@ -100,13 +100,14 @@ const stored = (engine: Engine): Engine =>
   readStore(writeStore({ engines: [engine], active: engine.id, revision: 1 })).engines[0]!;
 
 describe('whatever is typed, what stands is exactly what the text reads as, or nothing', () => {
-  it('at every place, letter by letter', () => {
+  it('at every place, letter by letter', { timeout: 120_000 }, () => {
+    const demo = demoSheet();
     let tries = 0;
     fc.assert(
       fc.property(fc.constantFrom(...boxes), typing, (box, acts) => {
         const how = { lengths: 'mm' } as const;
         const place = placeOf(box);
-        let engine: Engine = demoSheet();
+        let engine: Engine = demo;
         let text = '';
         const before = {
           entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,

@@ -144,7 +144,7 @@ export const inputs = {
     most: 6,
     count: (v) => v.slides as number,
     member: (index) => `Free play of cable ${String(index)}`,
-    default: () => 1.2,
+    default: (index) => demoSlides.play[index - 1]!,
   },
   'least-play': {
     assumed: true,
@@ -156,7 +156,7 @@ export const inputs = {
     min: 0,
     max: 10,
     why: 'below nothing the slide is held open, and more wastes the grip’s travel',
-    default: 1,
+    default: demoSlides.leastPlay,
     step: 0.5,
   },
 } as const satisfies Inputs;

@@ -12,8 +12,8 @@ const MILLIMETRE_OF_MERCURY = (13.5951 * STANDARD_GRAVITY) / 1000;
 
 /**
  * For each quantity, how much of its home unit is in one of each unit: mm, degrees, mm², cc, g, kPa,
- * ms, rpm, A, Ah, V, ohm, mH, mJ, W, m/s, kg/m³, 1 and millionths for each K. The only factors in the house: what is typed, what
- * is shown and what the articles work out all go through them.
+ * ms, rpm, A, Ah, V, ohm, mH, µF, mJ, W, m/s, kg/m³, 1 and millionths for each K. The only factors in
+ * the house: what is typed, what is shown and what the articles work out all go through them.
  *
  * Source: NIST Special Publication 811 (2008), Appendix B.8. Exact there, or worked out here from
  * figures that are exact there: the US gallon of 231 cubic inches, the pound of 453.592 37 g, mercury
@@ -58,6 +58,7 @@ const FACTORS = {
   voltage: { V: 1, mV: 0.001, kV: 1000 },
   resistance: { ohm: 1, mohm: 0.001, kohm: 1000, Mohm: 1e6 },
   inductance: { mH: 1, H: 1000, µH: 0.001 },
+  capacitance: { µF: 1, nF: 0.001, pF: 1e-6 },
   energy: { mJ: 1, J: 1000 },
   power: { W: 1, kW: 1000 },
   velocity: { 'm/s': 1, 'km/h': 1 / 3.6 },

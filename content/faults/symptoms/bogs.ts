@@ -51,9 +51,14 @@ export const bogs: Symptom = {
           how: 'Tang just touching the needle.',
           no: fuel.float,
           yes: {
-            ...fuel.clip,
-            id: 'rich-clip',
-            cause: 'Rich (too much petrol for its air) in the middle: clip, needle or needle jet',
+            ask: 'Is it between an eighth and a quarter open?',
+            how: 'By tape marks on the twistgrip, warm, in neutral and then under load.',
+            yes: fuel.cutaway,
+            no: {
+              ...fuel.clip,
+              id: 'rich-clip',
+              cause: 'Rich (too much petrol for its air) in the middle: clip, needle or needle jet',
+            },
           },
         },
       },

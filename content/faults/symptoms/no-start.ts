@@ -53,7 +53,12 @@ export const noStart: Symptom = {
             ask: 'Is the compression alike on every cylinder?',
             how: 'Gauge in the plug hole, slide full open, the same kicks for each, ignition off. Write the readings side by side.',
             no: engine.compression,
-            yes: engine.exhaustPort,
+            yes: {
+              ask: 'Has it reeds, and does one of them stand open?',
+              how: 'Carburettor off, torch into the inlet: each petal lies on its seat all round. Where piston or disc opens the inlet, answer no.',
+              yes: engine.reed,
+              no: engine.exhaustPort,
+            },
           },
         },
       },

@@ -1,0 +1,45 @@
+import type { SheetFigure } from './figures.ts';
+
+const group = 'What it has';
+
+const howMany = (
+  label: string,
+  help: string,
+  max: number,
+  why: string,
+): Pick<
+  SheetFigure,
+  'group' | 'label' | 'help' | 'unit' | 'min' | 'max' | 'why' | 'whole' | 'step'
+> => ({
+  group,
+  label,
+  help,
+  unit: 'count',
+  min: 0,
+  max,
+  why,
+  whole: true,
+  step: 1,
+});
+
+/** Answers by which steps of the job fall away. */
+export const fittedFigures = {
+  reeds: howMany(
+    'Reed petals',
+    'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead.',
+    24,
+    'no inlet of such an engine has more',
+  ),
+  condensers: howMany(
+    'Condensers',
+    'Those that can be reached, at the points or at the coils. 0 where there are none, or where they are shut up inside another part: they are then not asked for.',
+    16,
+    'no engine has more than two for each set',
+  ),
+  'fed-coils': howMany(
+    'Coils fed from a battery',
+    '0 with a magneto that makes its own current: feed and polarity are then not asked for.',
+    16,
+    'no engine has more than two for each cylinder',
+  ),
+} as const satisfies Record<string, SheetFigure>;
