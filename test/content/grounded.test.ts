@@ -16,7 +16,7 @@ const body = (text: string): string =>
 const names: readonly RegExp[] = [
   /^\s*\d+\. /gm,
   /\b(?:M\d+|H\d\/[gh]\d)\b/g,
-  /\b(?:sets?|cylinders?|plug|pin|hole|groove|step|marked) \d+(?: (?:to|and) \d+)?/gi,
+  /\b(?:sets?|cylinders?|plug|pins?|hole|groove|step|marked) \d+(?: (?:to|and) \d+)?/gi,
   /\b(?:90|120|180|240|360)°/g,
   /\b0 to 360\b|\b(?:to|of|shows) 0(?!\.?\d)/g,
   /# : 1\b|# to 1\b|\b1 in #/g,
