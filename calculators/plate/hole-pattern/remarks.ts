@@ -30,12 +30,11 @@ export function suspects(
 ): Suspects | undefined {
   const misfits = computed.misfit as readonly number[];
   const checked = computed.checked as readonly number[];
-  const times = misfits.map((misfit, k) => {
-    const spread = spreads[`misfit-${k + 1}`] ?? 0;
-    return spread > 0 && checked[k]! > 0.01 ? Math.abs(misfit) / spread : 0;
-  });
+  const spreadOf = (k: number): number =>
+    checked[k]! > 0.01 ? (spreads[`misfit-${k + 1}`] ?? 0) : 0;
+  if (!misfits.some((_, k) => spreadOf(k) > 0)) return undefined;
+  const times = misfits.map((misfit, k) => (spreadOf(k) > 0 ? Math.abs(misfit) / spreadOf(k) : 0));
   const most = Math.max(...times);
-  if (!(most > 0)) return undefined;
   return {
     which: times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : [])),
     times: most,
