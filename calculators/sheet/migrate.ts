@@ -37,16 +37,18 @@ function fromVersion1(document: Unknown): Unknown {
 
 const momentOf = (value: unknown): number => (Number.isSafeInteger(value) ? Number(value) : 0);
 
-/** The log that the readings of version 2 make: each pair with what is known of when. */
+/** The log that the readings of version 2 make, step by step: each pair with what is known of when. */
 function logOf(readings: Unknown): Unknown[] {
-  const log = Object.entries(readings).flatMap(([step, reading]): Unknown[] => {
+  return Object.entries(readings).flatMap(([step, reading]): Unknown[] => {
     if (!isRecord(reading)) return [];
     const { found, left, done } = reading;
     const changed = momentOf(reading.changed);
     const clock = changed > 0 ? changed : momentOf(reading.checked);
     const entries = (values: unknown, entry: (value: number, index: number) => Unknown) =>
       (Array.isArray(values) ? (values as unknown[]) : []).flatMap((value, index) =>
-        typeof value === 'number' ? [{ ...entry(value, index), step, cylinder: index + 1 }] : [],
+        typeof value === 'number'
+          ? [{ ...entry(value, index), step, cylinder: index + 1, on: '' }]
+          : [],
       );
     const asFound = (index: number): unknown => (Array.isArray(found) ? found[index] : undefined);
     return [
@@ -60,12 +62,9 @@ function logOf(readings: Unknown): Unknown[] {
         value,
         clock,
       })),
-      ...(done === true ? [{ kind: 'done', step, clock }] : []),
+      ...(done === true ? [{ kind: 'done', step, clock, on: '' }] : []),
     ];
   });
-  return log
-    .map((entry): Unknown => ({ ...entry, on: '' }))
-    .sort((a, b) => Number(a.clock) - Number(b.clock));
 }
 
 /** Version 2 kept of each box the last figure alone: these begin the log, on a day not known. */

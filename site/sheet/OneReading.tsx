@@ -16,7 +16,7 @@ import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
-import { Again, Links } from './step-parts.tsx';
+import { Again, Evenly, Links } from './step-parts.tsx';
 import { Said } from './Said.tsx';
 import { useWakeLock } from './use-wake-lock.ts';
 
@@ -194,6 +194,22 @@ function Tick({ engine, spot, edit, lengths, next }: ReadProps) {
   );
 }
 
+/** Figures that a reading cannot be judged without: their boxes stay while they are typed. */
+function Wanted({ id, engine, edit, lengths }: BoxProps & { readonly id: StepId }) {
+  const { missing } = judge(engine, id, lengths);
+  const [wanted] = useState(missing);
+  if (wanted.length === 0) return null;
+  return (
+    <div class="one-missing">
+      <p>To be judged it needs of the sheet:</p>
+      {wanted.map((key) => (
+        <FigureBox key={key} figure={key} {...{ engine, edit, lengths }} />
+      ))}
+      <Evenly missing={missing} {...{ engine, edit, lengths }} />
+    </div>
+  );
+}
+
 /** What can hurt at a step, before what is to be done. */
 function Caution({ id, lengths }: { readonly id: StepId } & Pick<Props, 'lengths'>) {
   const { caution } = steps[id];
@@ -263,7 +279,7 @@ export function OneReading(props: Props) {
       <nav class="one-bar" aria-label="Readings">
         <a href={`#step-${id}`}>List of steps</a>
         <span>
-          Step {order.indexOf(id) + 1} of {order.length}
+          {engine.name}, step {order.indexOf(id) + 1} of {order.length}
         </span>
       </nav>
       <h2 id="one-title" tabIndex={-1} ref={heading}>
@@ -297,14 +313,7 @@ export function OneReading(props: Props) {
       <p class="one-what">
         {step.reading ? `${step.reading.label}. ` : ''}With: {proseIn(step.tool, lengths)}.
       </p>
-      {missing.length > 0 ? (
-        <div class="one-missing">
-          <p>To be judged it needs of the sheet:</p>
-          {missing.map((key) => (
-            <FigureBox key={`${engine.id} ${key}`} figure={key} {...{ engine, edit, lengths }} />
-          ))}
-        </div>
-      ) : null}
+      <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} />
       {step.reading ? (
         <Reading key={`${engine.id} ${spotFragment(spot)}`} {...props} next={next} />
       ) : (

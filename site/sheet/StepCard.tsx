@@ -8,10 +8,8 @@ import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
-import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { showInput } from '../../calculators/frame/format.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { units } from '../../calculators/frame/units.ts';
 import type { Copied } from '../browser/copy.ts';
@@ -26,7 +24,7 @@ import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
-import { Again, Links } from './step-parts.tsx';
+import { Again, Evenly, Links } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -131,9 +129,6 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
 function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'lengths' | 'edit'>) {
   const { missing } = judge(engine, id, lengths);
   if (missing.length === 0) return null;
-  const sets = setKeys(engine.figures.cylinders ?? 1);
-  const asksForSets = missing.some((key) => sets.includes(key));
-  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
   return (
     <>
       <p class="missing">
@@ -144,15 +139,7 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
           </button>
         ))}
       </p>
-      {asksForSets ? (
-        <p class="missing">
-          Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
-          {even.join(', ')}:{' '}
-          <button type="button" class="plain" onClick={() => edit(setEven)}>
-            It fires evenly: enter these
-          </button>
-        </p>
-      ) : null}
+      <Evenly missing={missing} {...{ engine, lengths, edit }} />
     </>
   );
 }

@@ -1,9 +1,12 @@
+import { showInput } from '../../calculators/frame/format.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { confirm } from '../../calculators/sheet/edit.ts';
+import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
 import { cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
 import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
+import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import {
   boxName,
   needsReading,
@@ -61,6 +64,27 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
         </button>
       )}
     </div>
+  );
+}
+
+interface EvenlyProps extends BoxProps {
+  /** Figures that a step cannot be judged without. */
+  readonly missing: readonly FigureKey[];
+}
+
+/** Offers the places of sets that stand evenly, where the sheet does not say where they belong. */
+export function Evenly({ missing, engine, lengths, edit }: EvenlyProps) {
+  const sets = setKeys(cylindersOf(engine));
+  if (!missing.some((key) => sets.includes(key))) return null;
+  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
+  return (
+    <p class="missing">
+      Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
+      {even.join(', ')}:{' '}
+      <button type="button" class="plain" onClick={() => edit(setEven)}>
+        It fires evenly: enter these
+      </button>
+    </p>
   );
 }
 

@@ -170,6 +170,20 @@ describe('one reading a screen', () => {
     });
   });
 
+  it('asks for the figures that it lacks, whose boxes stay while they are typed', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const { gap: _, 'gap-tolerance': __, ...figures } = figured().figures;
+      await keepEngines(page, { ...figured(), figures });
+      await goTo(page, 'read-gap-1');
+      await page.locator('#figure-gap').pressSequentially('0.4');
+      await page.locator('#figure-gap-tolerance').pressSequentially('0.03');
+      await expectKept(page, '"gap":0.4');
+      await oneBox(page).fill('0.31');
+      await expect.poll(() => verdict(page).textContent()).toContain('by 0.09 mm');
+    });
+  });
+
   it('keeps the screen on while it is open, where the browser can', async () => {
     await visit({ path }, async (page) => {
       await page.addInitScript(() => {

@@ -1,11 +1,13 @@
 import { globSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { engineFromFragment } from '../../calculators/sheet/link.ts';
 import { documentOf, VERSION } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { readStore } from '../../calculators/sheet/store.ts';
 import { parseDocument } from '../../calculators/sheet/validate.ts';
+import { anyEngine } from './engines.ts';
 
 const FOLDER = 'test/sheet/kept';
 const read = (name: string): string => readFileSync(`${FOLDER}/${name}`, 'utf8').trim();
@@ -59,4 +61,21 @@ it('what a browser kept in version 2 is taken over', () => {
     ...['found', 'found', 'found'],
     ...['change', 'change', 'check'],
   ]);
+});
+
+it('of any engine of version 2 nothing is lost, and what stands is in the log', () => {
+  fc.assert(
+    fc.property(anyEngine, ({ log: _, archived: __, ...engine }) => {
+      const old = { format: 'engine-sheet', version: 2, engines: [engine] };
+      const [now] = parseDocument(JSON.stringify(old)).engines;
+      expect(now).toMatchObject(engine);
+      const clocks = now!.log.map(({ clock }) => clock);
+      expect(clocks).toEqual([...clocks].sort((a, b) => a - b));
+      for (const [id, { found, left, done }] of Object.entries(engine.readings)) {
+        const here = now!.log.filter((entry) => 'step' in entry && entry.step === id);
+        const stood = [...found, ...left].filter((entry) => entry !== null).length;
+        expect(here).toHaveLength(stood + (done ? 1 : 0));
+      }
+    }),
+  );
 });

@@ -279,6 +279,15 @@ describe('a step that a change upset', () => {
     );
   });
 
+  it('names no change from before it was last checked', () => {
+    const checked = confirm(demoSheet(), 'timing', '2026-03-20');
+    const changed = setEntry(checked, 'gap', 'left', 2, 0.33, { on: '2026-03-21' });
+    const { stale } = progressOf(changed).timing;
+    expect(changeWords(changed, 'gap', 'timing', stale, 'mm')).toBe(
+      'set 3 from 0.36 mm to 0.33 mm on 21 Mar 2026',
+    );
+  });
+
   it('says the day where the engine’s own measures were changed', () => {
     let engine = setDone(blank, 'measure', true, '2026-03-01');
     engine = setEntry(engine, 'timing', 'found', 0, 2.2, { on: '2026-03-02' });

@@ -85,6 +85,7 @@ describe('several engines', () => {
     expect(aside.engines).toHaveLength(2);
     expect(atHand(aside).map(({ name }) => name)).toEqual(['Two']);
     expect(activeEngine(aside)?.name).toBe('Two');
+    expect(activeEngine({ ...aside, active: 'e-1' })?.name).toBe('Two');
     expect(activeEngine(archive(aside, 'e-2', true))).toBeUndefined();
     expect(activeEngine(archive(aside, 'e-1', false))?.name).toBe('One');
   });
