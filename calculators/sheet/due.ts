@@ -1,7 +1,7 @@
 import { judge } from './judge.ts';
-import { cylindersOf, type Engine } from './model.ts';
-import type { Progress } from './progress.ts';
-import { isStepId, order, steps, type StepId } from './steps.ts';
+import { boxesOf, type Engine } from './model.ts';
+import { jobOf, type Progress } from './progress.ts';
+import { isStepId, steps, type StepId } from './steps.ts';
 
 /** One reading of the job: a box of a step, counted from 0, or the tick of a step without boxes. */
 export interface Spot {
@@ -13,9 +13,9 @@ type All = Readonly<Record<StepId, Progress>>;
 
 /** The readings of the job in their order. */
 export const spotsOf = (engine: Engine): Spot[] =>
-  order.flatMap((step) =>
+  jobOf(engine).flatMap((step) =>
     steps[step].reading
-      ? Array.from({ length: cylindersOf(engine) }, (_, index) => ({ step, index }))
+      ? Array.from({ length: boxesOf(engine, step) }, (_, index) => ({ step, index }))
       : [{ step, index: 0 }],
   );
 
@@ -28,7 +28,7 @@ export function spotAt(fragment: string, engine: Engine): Spot | undefined {
   const [, step = '', number] = /^read-([a-z-]+?)(?:-(\d{1,2}))?$/.exec(fragment) ?? [];
   if (!isStepId(step)) return undefined;
   const index = number === undefined ? 0 : Number(number) - 1;
-  const most = steps[step].reading ? cylindersOf(engine) : 1;
+  const most = steps[step].reading ? boxesOf(engine, step) : 1;
   return index >= 0 && index < most ? { step, index } : undefined;
 }
 

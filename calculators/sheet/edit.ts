@@ -380,7 +380,7 @@ export function confirm(engine: Engine, id: StepId, on = ''): Engine {
   if (!steps[id].reading) {
     return done ? logged(looked, { kind: 'done', step: id }, on) : looked;
   }
-  return Array.from({ length: cylindersOf(engine) }, (_, i) => i).reduce((so, i) => {
+  return Array.from({ length: boxesOf(engine, id) }, (_, i) => i).reduce((so, i) => {
     const value = left[i] ?? found[i] ?? null;
     return value === null
       ? so

@@ -5,7 +5,7 @@ import { leadWords, orderText } from './firing-order.ts';
 import { targetWords } from './judge.ts';
 import { dayWords, hoursRun, lastDay } from './log.ts';
 import { readingWords } from './log-words.ts';
-import { cylindersOf, type Engine } from './model.ts';
+import { boxesOf, cylindersOf, type Engine } from './model.ts';
 import { concerned, progressOf, stateWords } from './progress.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { figureLine } from './summary.ts';
@@ -31,7 +31,7 @@ export interface SummaryTable {
 function cellsOf(engine: Engine, id: StepId, lengths: LengthDisplay): string[] {
   const { found, left, done } = readingOf(engine, id);
   if (!steps[id].reading) return [done ? 'done' : ''];
-  return Array.from({ length: cylindersOf(engine) }, (_, i) => {
+  return Array.from({ length: boxesOf(engine, id) }, (_, i) => {
     const [was, now] = [found[i] ?? null, left[i] ?? null];
     const parts = [was, now].filter((entry) => entry !== null);
     return parts.map((entry) => readingWords(id, entry, lengths)).join(' → ');

@@ -6,9 +6,9 @@ import { confirmOne, readingOf, setDone, type Manner } from '../../calculators/s
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
-import { cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
-import { progressOf } from '../../calculators/sheet/progress.ts';
-import { boxName, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { boxesOf, type Engine } from '../../calculators/sheet/model.ts';
+import { jobOf, progressOf } from '../../calculators/sheet/progress.ts';
+import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { Spoken } from '../browser/Spoken.tsx';
 import { today } from '../browser/today.ts';
 import { Asked } from './Asked.tsx';
@@ -279,7 +279,7 @@ export function OneReading(props: Props) {
       <nav class="one-bar" aria-label="Readings">
         <a href={`#step-${id}`}>List of steps</a>
         <span>
-          {engine.name}, step {order.indexOf(id) + 1} of {order.length}
+          {engine.name}, step {jobOf(engine).indexOf(id) + 1} of {jobOf(engine).length}
         </span>
       </nav>
       <h2 id="one-title" tabIndex={-1} ref={heading}>
@@ -301,7 +301,7 @@ export function OneReading(props: Props) {
         {step.reading ? (
           <span class="one-place">
             {boxName(step.reading, index)}
-            {cylindersOf(engine) > 1 ? ` of ${String(cylindersOf(engine))}` : ''}
+            {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
           </span>
         ) : null}
         {target === undefined || missing.length > 0 ? null : (

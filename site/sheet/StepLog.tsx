@@ -2,7 +2,7 @@ import { dayWords, readingsAt, roundsOf } from '../../calculators/sheet/log.ts';
 import { withdraw } from '../../calculators/sheet/edit.ts';
 import { askedBy } from '../../calculators/sheet/judge.ts';
 import { kindWords, readingWords } from '../../calculators/sheet/log-words.ts';
-import { cylindersOf } from '../../calculators/sheet/model.ts';
+import { boxesOf } from '../../calculators/sheet/model.ts';
 import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { Said } from './Said.tsx';
@@ -11,7 +11,7 @@ import { StepPlot } from './StepPlot.tsx';
 /** Every reading of a step, the last first, what each round asked for, and a plot of them. */
 export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id: StepId }) {
   const reading = steps[id].reading!;
-  const rounds = roundsOf(engine, id, cylindersOf(engine));
+  const rounds = roundsOf(engine, id, boxesOf(engine, id));
   const entries = [...readingsAt(engine, id)].reverse();
   return (
     <div class="step-log">

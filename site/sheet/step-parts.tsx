@@ -4,7 +4,7 @@ import { confirm } from '../../calculators/sheet/edit.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
-import { cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
+import { boxesOf, cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
 import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import {
@@ -29,7 +29,7 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
   if (progress.because.length === 0) return null;
   const anew = needsReading(id, progress.because);
   const { reading } = steps[id];
-  const all = progress.stale.length === cylindersOf(engine);
+  const all = progress.stale.length === boxesOf(engine, id);
   const which =
     reading && !all
       ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`
