@@ -73,10 +73,10 @@ describe('the log', () => {
     await visit({ path }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
-      expect((await readPdf(await page.pdf({ format: 'A4' }))).pages).toBe(1);
+      const { pages } = await readPdf(await page.pdf({ format: 'A4' }));
       await page.getByLabel('Print the log after it').check();
       const paper = await readPdf(await page.pdf({ format: 'A4' }));
-      expect(paper.pages).toBeGreaterThan(1);
+      expect(paper.pages).toBeGreaterThan(pages);
       expect(paper.text).toContain('Log of Demo: club triple');
       expect(paper.text).toContain('28 Feb 2026');
     });

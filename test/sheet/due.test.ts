@@ -3,12 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { isDue, nextDue, spotAt, spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
 import { confirmOne, setDone, setEntry } from '../../calculators/sheet/edit.ts';
-import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
-import { wantedFigures } from '../../calculators/sheet/judge.ts';
-import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { anyEngine } from './engines.ts';
+import { figured, passing } from './job.ts';
 
 describe('one reading at a time', () => {
   it('each has an address of its own, which leads back to it', () => {
@@ -38,33 +37,13 @@ describe('one reading at a time', () => {
   });
 
   it('led from one to the next the whole job is done, and none comes twice', () => {
-    // Every figure that a step is judged by: the demo's own, or one in the middle of its range.
-    const middle = (key: FigureKey): number => {
-      const { min, max, whole } = sheetFigures[key];
-      return whole ? min : (min + max) / 2;
-    };
-    const wanted = order.flatMap((id) => wantedFigures(id, 3));
-    let engine: Engine = {
-      ...demoSheet(),
-      readings: {},
-      log: [],
-      figures: {
-        ...Object.fromEntries(wanted.map((key) => [key, middle(key)])),
-        ...demoSheet().figures,
-      },
-    };
-    const passing = (step: keyof typeof steps): number => {
-      const { judging, target } = steps[step].reading!;
-      if (judging === 'zero') return 0;
-      if (judging === 'spacing') return 120;
-      return judging === 'together' ? 3 : engine.figures[target!]!;
-    };
+    let engine = figured();
     const come: string[] = [];
     let spot = nextDue(engine, progressOf(engine));
     while (spot && come.length < 500) {
       come.push(spotFragment(spot));
       engine = steps[spot.step].reading
-        ? setEntry(engine, spot.step, 'found', spot.index, passing(spot.step))
+        ? setEntry(engine, spot.step, 'found', spot.index, passing(engine, spot.step, 120))
         : setDone(engine, spot.step, true);
       spot = nextDue(engine, progressOf(engine), spot);
     }
