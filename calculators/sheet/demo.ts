@@ -23,32 +23,32 @@ const each = (readings: readonly number[]): number[] => readings.slice(0, DEMO_C
  * The job as it went, in the order in which it was done; the gap was reset after the timing.
  * Readings scatter as those of a bench do.
  */
-const run: readonly (readonly [StepId, Moment, readonly number[]])[] = [
-  ['top', 'found', [0.5, 1.25, 0.75]],
-  ['top', 'left', [0, -0.25, -0.25]],
-  ['run-out', 'found', [0.02, 0.03, 0.02]],
-  ['end-float', 'found', [0.22]],
-  ['rod-play', 'found', [0.35, 0.4, 0.3]],
-  ['plate', 'found', [120.4, 120.1, 119.9]],
-  ['insulation', 'found', [200, 150, 0.4]],
-  ['insulation', 'left', [200, 150, 120]],
-  ['plate-fit', 'found', [0.04]],
-  ['condenser', 'found', [0.22, 0.21, 0.23]],
-  ['coil', 'found', [4.05, 3.96, 4.02]],
-  ['gap', 'found', [0.39, 0.31, 0.36]],
-  ['timing', 'found', each(demoTiming.fired)],
-  ['timing', 'left', [2.24, 2.2, 2.24]],
-  ['gap', 'left', [0.34, 0.35, 0.36]],
-  ['strip', 'found', [1.25, 1.5, 0.75]],
-  ['pilot', 'found', [0.4, 0.4, 0.4]],
-  ['float', 'found', each(demoFloat.found)],
-  ['float', 'left', [24.2, 23.8, 23.8]],
-  ['jets', 'found', [demoJets.main, demoJets.main, demoJets.main]],
-  ['cutaway', 'found', [2, 2, 2]],
-  ['cables', 'found', each(demoSlides.play)],
-  ['slides', 'found', each(demoSlides.found)],
-  ['squish', 'found', [1.42, 1.53, 1.36]],
-  ['clip', 'found', [demoJets.clip, demoJets.clip, demoJets.clip]],
+const run: readonly (readonly [on: string, StepId, Moment, readonly number[]])[] = [
+  ['2026-02-07', 'top', 'found', [0.5, 1.25, 0.75]],
+  ['2026-02-07', 'top', 'left', [0, -0.25, -0.25]],
+  ['2026-02-07', 'run-out', 'found', [0.02, 0.03, 0.02]],
+  ['2026-02-07', 'end-float', 'found', [0.22]],
+  ['2026-02-07', 'rod-play', 'found', [0.35, 0.4, 0.3]],
+  ['2026-02-14', 'plate', 'found', [120.4, 120.1, 119.9]],
+  ['2026-02-14', 'insulation', 'found', [200, 150, 0.4]],
+  ['2026-02-14', 'insulation', 'left', [200, 150, 120]],
+  ['2026-02-14', 'plate-fit', 'found', [0.04]],
+  ['2026-02-14', 'condenser', 'found', [0.22, 0.21, 0.23]],
+  ['2026-02-14', 'coil', 'found', [4.05, 3.96, 4.02]],
+  ['2026-02-21', 'gap', 'found', [0.39, 0.31, 0.36]],
+  ['2026-02-21', 'timing', 'found', each(demoTiming.fired)],
+  ['2026-02-22', 'timing', 'left', [2.24, 2.2, 2.24]],
+  ['2026-02-28', 'gap', 'left', [0.34, 0.35, 0.36]],
+  ['2026-03-07', 'strip', 'found', [1.25, 1.5, 0.75]],
+  ['2026-03-07', 'pilot', 'found', [0.4, 0.4, 0.4]],
+  ['2026-03-07', 'float', 'found', each(demoFloat.found)],
+  ['2026-03-07', 'float', 'left', [24.2, 23.8, 23.8]],
+  ['2026-03-07', 'jets', 'found', [demoJets.main, demoJets.main, demoJets.main]],
+  ['2026-03-07', 'cutaway', 'found', [2, 2, 2]],
+  ['2026-03-14', 'cables', 'found', each(demoSlides.play)],
+  ['2026-03-14', 'slides', 'found', each(demoSlides.found)],
+  ['2026-03-15', 'squish', 'found', [1.42, 1.53, 1.36]],
+  ['2026-03-15', 'clip', 'found', [demoJets.clip, demoJets.clip, demoJets.clip]],
 ];
 
 const figures = {
@@ -135,8 +135,8 @@ export function demoSheet(): Engine {
     figures,
   };
   return run.reduce(
-    (engine, [step, moment, readings]) =>
-      readings.reduce((so, reading, i) => setEntry(so, step, moment, i, reading), engine),
-    setDone(blank, 'measure', true),
+    (engine, [on, step, moment, readings]) =>
+      readings.reduce((so, reading, i) => setEntry(so, step, moment, i, reading, { on }), engine),
+    setDone(blank, 'measure', true, '2026-01-31'),
   );
 }

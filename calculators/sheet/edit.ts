@@ -16,6 +16,8 @@ import { SheetError } from './errors.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { orderText } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
+import { readingsAt, logged } from './log.ts';
+import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
 import {
   checkedAt,
   boxesOf,
@@ -104,8 +106,21 @@ const fitTravels = (engine: Engine): Engine =>
 /** What a reader measures of the engine itself: readings were taken on it as it was. */
 const isMeasured = (key: FigureKey): boolean => steps.measure.figures?.includes(key) ?? false;
 
-/** Enters a figure, or takes it out. */
-export function setFigure(before: Engine, key: FigureKey, value: number | undefined): Engine {
+/** The engine with a change of its own measures in the log: the digits on the way to a figure are one change. */
+function figureLogged(engine: Engine, figure: FigureKey, value: number | null, on: string): Engine {
+  const last = engine.log.at(-1);
+  const same = last?.kind === 'figure' && last.figure === figure && last.on === on;
+  const log = same ? engine.log.slice(0, -1) : engine.log;
+  return logged({ ...engine, log }, { kind: 'figure', figure, value }, on);
+}
+
+/** Enters a figure, or takes it out; `on` is the day. */
+export function setFigure(
+  before: Engine,
+  key: FigureKey,
+  value: number | undefined,
+  on = '',
+): Engine {
   const engine = forget(before, placeOf({ kind: 'figure', key }));
   if (engine.figures[key] === value) return engine;
   const others = without(engine.figures, key);
@@ -116,7 +131,9 @@ export function setFigure(before: Engine, key: FigureKey, value: number | undefi
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;
   const later = tick(entered);
-  return withReading(later, 'measure', { changed: later.clock });
+  const changed = withReading(later, 'measure', { changed: later.clock });
+  // Before anything was read on it, it is only being entered.
+  return engine.log.some(isReading) ? figureLogged(changed, key, value ?? null, on) : changed;
 }
 
 function withReading(engine: Engine, id: StepId, change: Partial<Reading>): Engine {
@@ -133,7 +150,10 @@ const momentsOf = ({ checked, changed, again = [] }: Reading): number[] => [
 /** The engine's moments in their order, counted anew from the first. */
 function recounted(engine: Engine): Engine {
   const readings = Object.entries(engine.readings) as [StepId, Reading][];
-  const moments = readings.flatMap(([, reading]) => momentsOf(reading));
+  const moments = [
+    ...readings.flatMap(([, reading]) => momentsOf(reading)),
+    ...engine.log.map(({ clock }) => clock),
+  ];
   const ranks = new Map(
     [...new Set([0, ...moments])].sort((a, b) => a - b).map((moment, rank) => [moment, rank]),
   );
@@ -152,14 +172,22 @@ function recounted(engine: Engine): Engine {
         },
       ]),
     ),
+    log: engine.log.map((entry) => ({ ...entry, clock: ranks.get(entry.clock)! })),
     clock: ranks.size,
   };
 }
 
+/** The latest moment of anything in the engine. */
+export const momentNow = (engine: Engine): number =>
+  Math.max(
+    engine.clock,
+    engine.log.at(-1)?.clock ?? 0,
+    ...Object.values(engine.readings).flatMap(momentsOf),
+  );
+
 /** The engine one change later than anything in it; a clock that has run out is set back. */
 function tick(engine: Engine): Engine {
-  const moments = Object.values(engine.readings).flatMap(momentsOf);
-  const clock = Math.max(engine.clock, ...moments) + 1;
+  const clock = momentNow(engine) + 1;
   return clock > Number.MAX_SAFE_INTEGER ? recounted(engine) : { ...engine, clock };
 }
 
@@ -202,26 +230,31 @@ function checkedOne(engine: Engine, id: StepId, index: number): Reading {
   return { ...reading, again };
 }
 
-/**
- * Writes one reading box. The engine counts as altered when what holds at that cylinder is no
- * longer what held before: an entry as left that differs from the one before it, or from the one
- * as found, or is taken out. A first reading as found alters nothing.
- */
-export function setEntry(
+/** How a reading is entered. */
+export interface Manner {
+  /** Whether something was changed before it, or it was only looked at; told by the figure where not said. */
+  readonly kind?: 'change' | 'check' | undefined;
+  /** The day, such as 2026-03-21; empty where it is not known. */
+  readonly on?: string | undefined;
+  /** Set where it is a reading of its own, also where it reads what stood there. */
+  readonly anew?: boolean | undefined;
+}
+
+/** One box written, without a line in the log. */
+function stands(
   engine: Engine,
   id: StepId,
   moment: Moment,
   index: number,
   value: Entry,
+  kind?: Manner['kind'],
 ): Engine {
-  const known = forget(engine, placeOf({ kind: 'reading', step: id, moment, index }));
-  const before = readingOf(known, id);
-  if ((before[moment][index] ?? null) === value) return known;
-  const later = tick(known);
+  const later = tick(engine);
   const now = readingOf(later, id);
   const found = now.found[index] ?? null;
   const held = now.left[index] ?? found;
-  const altered = moment === 'left' && held !== null && (value ?? found) !== held;
+  const altered =
+    moment === 'left' && kind !== 'check' && held !== null && (value ?? found) !== held;
   const reading: Reading = {
     ...checkedOne(later, id, index),
     [moment]: put(now[moment], index, value),
@@ -230,15 +263,48 @@ export function setEntry(
   return { ...later, readings: { ...later.readings, [id]: reading } };
 }
 
+/**
+ * Writes one reading box, and a line of the log with it. The engine counts as altered when what
+ * holds at that cylinder is no longer what held before: an entry as left that differs from the one
+ * before it, or from the one as found, or is taken out. A first reading as found alters nothing, nor
+ * does a check: nobody turned anything, and what it finds out of its limits is to be corrected.
+ */
+export function setEntry(
+  engine: Engine,
+  id: StepId,
+  moment: Moment,
+  index: number,
+  value: Entry,
+  { kind: given, on = '', anew = false }: Manner = {},
+): Engine {
+  const known = forget(engine, placeOf({ kind: 'reading', step: id, moment, index }));
+  const before = readingOf(known, id);
+  if ((before[moment][index] ?? null) === value && (value === null || !anew)) return known;
+  const written = stands(known, id, moment, index, value, given);
+  if (value === null) return written;
+  const held = before.left[index] ?? before.found[index] ?? null;
+  const kind = moment === 'found' ? moment : (given ?? (value === held ? 'check' : 'change'));
+  return logged(written, { kind, step: id, cylinder: index + 1, value }, on);
+}
+
 /** What stood in a box, and when its step had last altered the engine, before it was typed into. */
 export interface Before {
   readonly entry: Entry;
   readonly changed: number;
+  /** The engine's latest moment then: what the typing itself wrote into the log came after it. */
+  readonly moment: number;
 }
+
+const isAt = (entry: LogEntry, id: StepId, moment: Moment, index: number): boolean =>
+  isReading(entry) &&
+  entry.step === id &&
+  entry.cylinder === index + 1 &&
+  (entry.kind === 'found') === (moment === 'found');
 
 /**
  * Writes a box that is being typed into: judged against what stood there `before`, so that the
- * digits on the way to a figure alter nothing. `written` is when the typing itself last did.
+ * digits on the way to a figure alter nothing and make one line of the log. `written` is when the
+ * typing itself last altered the engine.
  */
 export function retype(
   engine: Engine,
@@ -248,32 +314,101 @@ export function retype(
   value: Entry,
   before: Before,
   written: number | undefined,
+  manner: Manner = {},
 ): Engine {
   const reading = readingOf(engine, id);
   const restored = withReading(engine, id, {
     [moment]: put(reading[moment], index, before.entry),
     changed: reading.changed === written ? before.changed : reading.changed,
   });
-  return setEntry(restored, id, moment, index, value);
+  const log = restored.log.filter(
+    (entry) => entry.clock <= before.moment || !isAt(entry, id, moment, index),
+  );
+  return setEntry({ ...restored, log }, id, moment, index, value, manner);
+}
+
+/** Says that a cylinder of a step was read again and reads the same: a check, which alters nothing. */
+export function confirmOne(engine: Engine, id: StepId, index: number, on = ''): Engine {
+  const { found, left } = readingOf(engine, id);
+  const value = left[index] ?? found[index] ?? null;
+  if (value === null) return engine;
+  const later = tick(engine);
+  const checked = {
+    ...later,
+    readings: { ...later.readings, [id]: checkedOne(later, id, index) },
+  };
+  return logged(checked, { kind: 'check', step: id, cylinder: index + 1, value }, on);
+}
+
+/**
+ * Takes a reading out of the log that was written by mistake. Where it is what stands in its box,
+ * what stood there before comes back.
+ */
+export function withdraw(engine: Engine, entry: LoggedReading): Engine {
+  const log = engine.log.filter((other) => other !== entry);
+  if (log.length === engine.log.length) return engine;
+  const { step, cylinder, kind, value } = entry;
+  const index = cylinder - 1;
+  const moment = kind === 'found' ? 'found' : 'left';
+  const without = { ...engine, log };
+  const here = readingsAt(engine, step, index).filter((other) => isAt(other, step, moment, index));
+  if (here.at(-1) !== entry || readingOf(engine, step)[moment][index] !== value) return without;
+  const earlier = readingsAt(without, step, index).filter((other) =>
+    isAt(other, step, moment, index),
+  );
+  return stands(without, step, moment, index, earlier.at(-1)?.value ?? null);
 }
 
 /** Ticks a step without figures, or takes the tick away. What was done anew alters the engine. */
-export function setDone(engine: Engine, id: StepId, done: boolean): Engine {
+export function setDone(engine: Engine, id: StepId, done: boolean, on = ''): Engine {
   if (readingOf(engine, id).done === done) return engine;
   const later = tick(engine);
-  return withReading(later, id, {
+  const ticked = withReading(later, id, {
     done,
     checked: later.clock,
     changed: done ? later.clock : readingOf(later, id).changed,
   });
+  return logged(ticked, { kind: done ? 'done' : 'undone', step: id }, on);
 }
 
 /** Says that a step was looked at again and still holds. */
-export function confirm(engine: Engine, id: StepId): Engine {
+export function confirm(engine: Engine, id: StepId, on = ''): Engine {
   const later = tick(engine);
+  const { found, left, done } = readingOf(later, id);
   const reading = allChecked(readingOf(later, id), later.clock);
-  return { ...later, readings: { ...later.readings, [id]: reading } };
+  const looked = { ...later, readings: { ...later.readings, [id]: reading } };
+  if (!steps[id].reading) {
+    return done ? logged(looked, { kind: 'done', step: id }, on) : looked;
+  }
+  return Array.from({ length: boxesOf(engine, id) }, (_, i) => i).reduce((so, i) => {
+    const value = left[i] ?? found[i] ?? null;
+    return value === null
+      ? so
+      : logged(so, { kind: 'check', step: id, cylinder: i + 1, value }, on);
+  }, looked);
 }
+
+/** Adds hours that the engine has run. */
+export const addHours = (engine: Engine, value: number, on = ''): Engine =>
+  logged(tick(engine), { kind: 'hours', value }, on);
+
+/** Adds a note to the log. */
+export const addNote = (engine: Engine, text: string, on = ''): Engine =>
+  logged(tick(engine), { kind: 'note', text }, on);
+
+/** Ticks a line of the list of the first start, or takes the tick away. */
+export const tickLine = (engine: Engine, line: string, ticked: boolean, on = ''): Engine =>
+  logged(tick(engine), { kind: ticked ? 'ticked' : 'unticked', line }, on);
+
+/** Begins the list of the first start anew. */
+export const beginList = (engine: Engine, on = ''): Engine =>
+  logged(tick(engine), { kind: 'anew' }, on);
+
+/** Takes out of the log what is no reading. */
+export const dropEntry = (engine: Engine, entry: LogEntry): Engine =>
+  isReading(entry)
+    ? withdraw(engine, entry)
+    : { ...engine, log: engine.log.filter((other) => other !== entry) };
 
 /** Adds a result from a calculator; throws a SheetError where the sheet has no room for it. */
 export function keep(engine: Engine, result: KeptResult): Engine {
@@ -351,9 +486,17 @@ export function refuse(engine: Engine, box: Box, text: string): Engine {
   return { ...empty, unread: Object.fromEntries([...kept, [place, text]]) };
 }
 
-/** An engine from elsewhere, as this sheet would have kept it: nothing stands where a text was refused. */
+const inOrder = (log: readonly LogEntry[]): boolean =>
+  log.every(({ clock }, i) => i === 0 || log[i - 1]!.clock <= clock);
+
+/**
+ * An engine from elsewhere, as this sheet would have kept it: nothing stands where a text was
+ * refused, and the log is in the order of the engine's clock.
+ */
 export function settled(engine: Engine): Engine {
-  let next = engine;
+  let next = inOrder(engine.log)
+    ? engine
+    : { ...engine, log: [...engine.log].sort((a, b) => a.clock - b.clock) };
   for (const [place, text] of Object.entries(engine.unread)) {
     const box = boxAt(place);
     if (!box) continue;

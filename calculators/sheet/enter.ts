@@ -17,6 +17,7 @@ import {
   setNotes,
   setOrder,
   type Before,
+  type Manner,
 } from './edit.ts';
 import type { Engine } from './model.ts';
 
@@ -24,11 +25,19 @@ import type { Engine } from './model.ts';
 export interface Typing {
   readonly before: Before;
   readonly written: number | undefined;
+  /** Whether what is typed is read after a change or in a check, where that was said. */
+  readonly kind?: Manner['kind'];
+  /**
+   * Set where a reading of its own is typed into an empty box, whatever stood there before: it
+   * counts also where it reads the same, and an empty text leaves what stood.
+   */
+  readonly anew?: boolean;
 }
 
 /**
  * Enters a typed text: the one way in. What stands at its place afterwards is either exactly what
- * the text reads as, or nothing, and then the text itself is kept for the box to show.
+ * the text reads as, or nothing, and then the text itself is kept for the box to show. `on` is the
+ * day.
  */
 export function enter(
   engine: Engine,
@@ -36,19 +45,27 @@ export function enter(
   text: string,
   how: HowToRead,
   typing?: Typing,
+  on = '',
 ): Engine {
   switch (box.kind) {
     case 'figure': {
       const field = readNumber(engine, box, text, how);
-      return isRefused(field) ? refuse(engine, box, text) : setFigure(engine, box.key, field.value);
+      return isRefused(field)
+        ? refuse(engine, box, text)
+        : setFigure(engine, box.key, field.value, on);
     }
     case 'reading': {
       const field = readNumber(engine, box, text, how);
-      const { value = null } = field;
       const { step, moment, index } = box;
+      const nothing = typing?.anew && !isRefused(field) ? typing.before.entry : null;
+      const { value = nothing } = field;
       const entered = typing
-        ? retype(engine, step, moment, index, value, typing.before, typing.written)
-        : setEntry(engine, step, moment, index, value);
+        ? retype(engine, step, moment, index, value, typing.before, typing.written, {
+            kind: typing.kind,
+            on,
+            anew: typing.anew && field.value !== undefined,
+          })
+        : setEntry(engine, step, moment, index, value, { on });
       return isRefused(field) ? refuse(entered, box, text) : entered;
     }
     case 'order': {

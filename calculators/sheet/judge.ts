@@ -19,6 +19,7 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
+import { roundsOf } from './log.ts';
 import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
 import { directionsOf, setKeys } from './sets.ts';
 import { boxName, order, steps, type StepId } from './steps.ts';
@@ -159,15 +160,15 @@ function judgeEntries(
 export const judge = (engine: Engine, id: StepId, lengths: LengthDisplay): Judgement =>
   judgeEntries(engine, id, entriesOf(engine, id), lengths, false);
 
-/**
- * What the readings as found asked for, once something was written as left: a plate is turned by an
- * amount that has to stay readable while it is turned. Nothing where they asked for nothing.
- */
-export function askedAsFound(engine: Engine, id: StepId, lengths: LengthDisplay): string[] {
+/** What readings of a step asked for while they stood. */
+export function askedBy(
+  engine: Engine,
+  id: StepId,
+  entries: readonly Entry[],
+  lengths: LengthDisplay,
+): string[] {
   const { reading } = steps[id];
-  const { found, left } = readingOf(engine, id);
-  if (!reading || left.every((entry) => entry === null)) return [];
-  const entries = Array.from({ length: boxesOf(engine, id) }, (_, i) => found[i] ?? null);
+  if (!reading) return [];
   const { rows, whole } = judgeEntries(engine, id, entries, lengths, true);
   const asked = rows.flatMap(({ result, words }, i) =>
     result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
@@ -175,6 +176,37 @@ export function askedAsFound(engine: Engine, id: StepId, lengths: LengthDisplay)
   if (asked.length === 0) return [];
   const moves = proseIn(reading.moves ?? '', lengths);
   return [...asked, ...whole.filter((sentence) => sentence !== moves)];
+}
+
+/** What readings that do not stand any more asked for. */
+export interface Asked {
+  /** Whether they were those as found, and the day of the last of them, where it is known. */
+  readonly asFound: boolean;
+  readonly on: string;
+  readonly sentences: readonly string[];
+}
+
+/**
+ * What was last asked for before what stands now was written: a plate is turned by an amount that
+ * has to stay readable while it is turned, and afterwards. Nothing where nothing was.
+ */
+export function lastAsked(engine: Engine, id: StepId, lengths: LengthDisplay): Asked | undefined {
+  const rounds = roundsOf(engine, id, boxesOf(engine, id));
+  for (let i = rounds.length - 1; i > 0; i -= 1) {
+    const earlier = rounds[i - 1]!.entries.at(-1)!;
+    if (rounds[i]!.entries[0]!.kind === 'found') continue;
+    const sentences = askedBy(engine, id, rounds[i]!.before, lengths);
+    if (sentences.length > 0) {
+      return { asFound: earlier.kind === 'found', on: earlier.on, sentences };
+    }
+  }
+  if (rounds.length > 0) return undefined;
+  // An engine from a link that left its log behind has its two figures of each box.
+  const { found, left } = readingOf(engine, id);
+  if (left.every((entry) => entry === null)) return undefined;
+  const entries = Array.from({ length: boxesOf(engine, id) }, (_, i) => found[i] ?? null);
+  const sentences = askedBy(engine, id, entries, lengths);
+  return sentences.length === 0 ? undefined : { asFound: true, on: '', sentences };
 }
 
 /** What a step is set to: "0.4 mm ± 0.02 mm". */

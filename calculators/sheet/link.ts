@@ -65,12 +65,17 @@ async function through(
   return whole;
 }
 
+/** What a link takes along of the log: the readings that stand now without their days, or all of it. */
+export type LinkHolds = 'last' | 'all';
+
 /**
- * The fragment of a link, without the `#`, that holds a whole engine; not the texts that could not
- * be read, which are sent to nobody. Throws a SheetError where it would be too long to be read.
+ * The fragment of a link, without the `#`, that holds an engine; not the texts that could not be
+ * read, which are sent to nobody. Throws a SheetError where it would be too long to be read.
  */
-export async function engineFragment(engine: Engine): Promise<string> {
-  const bytes = new TextEncoder().encode(JSON.stringify(documentOf([{ ...engine, unread: {} }])));
+export async function engineFragment(engine: Engine, holds: LinkHolds = 'all'): Promise<string> {
+  const { log } = engine;
+  const sent: Engine = { ...engine, unread: {}, log: holds === 'all' ? log : [] };
+  const bytes = new TextEncoder().encode(JSON.stringify(documentOf([sent])));
   const form: Form = typeof CompressionStream === 'undefined' ? '2.' : '3.';
   const letters =
     bytes.length > UNPACKED

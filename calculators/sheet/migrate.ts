@@ -35,7 +35,60 @@ function fromVersion1(document: Unknown): Unknown {
   };
 }
 
-const migrations: Readonly<Record<number, (document: Unknown) => Unknown>> = { 1: fromVersion1 };
+const momentOf = (value: unknown): number => (Number.isSafeInteger(value) ? Number(value) : 0);
+
+/** The log that the readings of version 2 make, step by step: each pair with what is known of when. */
+function logOf(readings: Unknown): Unknown[] {
+  return Object.entries(readings).flatMap(([step, reading]): Unknown[] => {
+    if (!isRecord(reading)) return [];
+    const { found, left, done } = reading;
+    const changed = momentOf(reading.changed);
+    const clock = changed > 0 ? changed : momentOf(reading.checked);
+    const entries = (values: unknown, entry: (value: number, index: number) => Unknown) =>
+      (Array.isArray(values) ? (values as unknown[]) : []).flatMap((value, index) =>
+        typeof value === 'number'
+          ? [{ ...entry(value, index), step, cylinder: index + 1, on: '' }]
+          : [],
+      );
+    const asFound = (index: number): unknown => (Array.isArray(found) ? found[index] : undefined);
+    return [
+      ...entries(found, (value) => ({
+        kind: 'found',
+        value,
+        clock: changed > 0 ? changed - 1 : clock,
+      })),
+      ...entries(left, (value, index) => ({
+        kind: value === asFound(index) ? 'check' : 'change',
+        value,
+        clock,
+      })),
+      ...(done === true ? [{ kind: 'done', step, clock, on: '' }] : []),
+    ];
+  });
+}
+
+/** Version 2 kept of each box the last figure alone: these begin the log, on a day not known. */
+function fromVersion2(document: Unknown): Unknown {
+  if (!Array.isArray(document.engines)) return { ...document, version: 3 };
+  return {
+    ...document,
+    version: 3,
+    engines: (document.engines as unknown[]).map((engine) =>
+      isRecord(engine)
+        ? {
+            ...engine,
+            log: isRecord(engine.readings) ? logOf(engine.readings) : [],
+            archived: false,
+          }
+        : engine,
+    ),
+  };
+}
+
+const migrations: Readonly<Record<number, (document: Unknown) => Unknown>> = {
+  1: fromVersion1,
+  2: fromVersion2,
+};
 
 /** Brings a document of any version known so far to the present one. */
 export function migrate(document: unknown): Unknown {

@@ -1,8 +1,9 @@
 import type { FigureKey } from './figures.ts';
+import type { LogEntry } from './log-entry.ts';
 import { steps, type StepId } from './steps.ts';
 
 /** Written into every document. A change that old readers would misread raises it. */
-export const VERSION = 2;
+export const VERSION = 3;
 export const FORMAT = 'engine-sheet';
 
 export const LIMITS = {
@@ -16,6 +17,11 @@ export const LIMITS = {
   query: 2000,
   /** Texts that could not be read: room for one at every place of the sheet. */
   unread: 700,
+  /** Entries of an engine's log, and characters of one note in it. */
+  log: 3000,
+  entry: 1000,
+  /** Hours that an engine is said to have run at once. */
+  hours: 10_000,
   /** Characters of the name or the notes while they are too long for the sheet. */
   draft: 20_000,
 } as const;
@@ -68,6 +74,10 @@ export interface Engine {
   readonly kept: readonly KeptResult[];
   /** Typed texts that could not be read, by the place they stand in: what stands there is empty. */
   readonly unread: Readonly<Record<string, string>>;
+  /** All that was read and done, in the order of the engine's clock. */
+  readonly log: readonly LogEntry[];
+  /** Laid aside: kept, but not among the engines to choose from. */
+  readonly archived: boolean;
   /** Counts the changes, so that it can be told which came after which. */
   readonly clock: number;
 }
@@ -98,6 +108,8 @@ export const newEngine = (id: string, name: string): Engine => ({
   readings: {},
   kept: [],
   unread: {},
+  log: [],
+  archived: false,
   clock: 0,
 });
 

@@ -1,10 +1,11 @@
 import { longestAt, NAME, NOTES } from './boxes.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
+import type { LogEntry } from './log-entry.ts';
 import { FORMAT, LIMITS, VERSION } from './model.ts';
 import { order, steps } from './steps.ts';
 import { units } from '../frame/units.ts';
-import { PATTERNS } from './validate.ts';
+import { ENTRY_KEYS, PATTERNS } from './validate.ts';
 
 const count = { type: 'integer', minimum: 0, maximum: Number.MAX_SAFE_INTEGER };
 
@@ -35,6 +36,53 @@ const figures = Object.fromEntries(
     ];
   }),
 );
+
+const kinds = Object.keys(ENTRY_KEYS) as LogEntry['kind'][];
+const written = { clock: count, on: { type: 'string', pattern: PATTERNS.on } };
+
+/** An entry of the log of one of these kinds, which hold this beside it. */
+const logged = (of: readonly LogEntry['kind'][], holds: Readonly<Record<string, unknown>>) =>
+  group({ kind: { enum: of }, ...written, ...holds });
+
+const kindsWith = (key: string): LogEntry['kind'][] =>
+  kinds.filter((kind) => (ENTRY_KEYS[kind] as readonly string[]).includes(key));
+
+const numberOf = (spec: { min: number; max: number; whole?: boolean }): object => ({
+  type: spec.whole ? 'integer' : 'number',
+  minimum: spec.min,
+  maximum: spec.max,
+});
+
+const log = {
+  description: 'All that was read and done, in the order of the engine’s clock.',
+  type: 'array',
+  maxItems: LIMITS.log,
+  items: {
+    anyOf: [
+      ...order.flatMap((id) => {
+        const { title, reading } = steps[id];
+        if (!reading) return [];
+        const holds = {
+          step: { const: id },
+          cylinder: { type: 'integer', minimum: 1, maximum: MOST_CYLINDERS },
+          value: numberOf(reading),
+        };
+        return { title: `${title}: ${reading.label}`, ...logged(kindsWith('cylinder'), holds) };
+      }),
+      logged(['done', 'undone'], { step: { enum: order } }),
+      ...figureKeys.map((key) =>
+        logged(['figure'], {
+          figure: { const: key },
+          value: { anyOf: [numberOf(sheetFigures[key]), { type: 'null' }] },
+        }),
+      ),
+      logged(['hours'], { value: { type: 'number', minimum: 0, maximum: LIMITS.hours } }),
+      logged(['note'], { text: { type: 'string', minLength: 1, maxLength: LIMITS.entry } }),
+      logged(kindsWith('line'), { line: { type: 'string', pattern: PATTERNS.line } }),
+      logged(['anew'], {}),
+    ],
+  },
+};
 
 const readings = Object.fromEntries(
   order.map((id) => {
@@ -118,6 +166,8 @@ const engine = group({
     ),
     additionalProperties: { type: 'string', maxLength: LIMITS.line },
   },
+  log,
+  archived: { description: 'True for an engine laid aside.', type: 'boolean' },
   clock: { description: 'Counts the changes made to readings.', ...count },
 });
 

@@ -13,8 +13,12 @@ export interface Store {
 
 export const emptyStore: Store = { engines: [], active: undefined, revision: 0 };
 
-export const activeEngine = ({ engines, active }: Store): Engine | undefined =>
-  engines.find(({ id }) => id === active) ?? engines[0];
+/** The engines to choose from: those that are not laid aside. */
+export const atHand = ({ engines }: Pick<Store, 'engines'>): Engine[] =>
+  engines.filter(({ archived }) => !archived);
+
+export const activeEngine = (store: Store): Engine | undefined =>
+  atHand(store).find(({ id }) => id === store.active) ?? atHand(store)[0];
 
 export const withEngine = (store: Store, engine: Engine): Store => ({
   ...store,
@@ -130,6 +134,18 @@ export function takeBack(store: Store, engines: readonly Engine[]): Store {
       ),
   );
   return { ...adopt(store, missing), active: store.active ?? engines[0]?.id };
+}
+
+/** The store with one more engine that holds what another does, to be tried or kept as it is now. */
+export const duplicate = (store: Store, engine: Engine): Store =>
+  adopt(store, [{ ...engine, archived: false }]);
+
+/** Lays an engine aside, or takes it back among those to choose from. */
+export function archive(store: Store, id: string, archived: boolean): Store {
+  const engines = store.engines.map((engine) =>
+    engine.id === id ? { ...engine, archived } : engine,
+  );
+  return { ...store, engines, active: archived ? atHand({ engines })[0]?.id : id };
 }
 
 /** Adds engines from a file or link under ids and names of their own. */

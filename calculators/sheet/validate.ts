@@ -2,6 +2,7 @@ import { isDraft } from './boxes.ts';
 import { settled } from './edit.ts';
 import { SheetError } from './errors.ts';
 import { isFigureKey, MOST_CYLINDERS, sheetFigures } from './figures.ts';
+import type { LogEntry } from './log-entry.ts';
 import { isRecord, migrate } from './migrate.ts';
 import {
   documentOf,
@@ -13,7 +14,7 @@ import {
   type Reading,
   type SheetDocument,
 } from './model.ts';
-import { isStepId, steps } from './steps.ts';
+import { isStepId, steps, type StepId } from './steps.ts';
 
 type Unknown = Record<string, unknown>;
 
@@ -85,6 +86,8 @@ export const PATTERNS = {
   calculator: '^[a-z][a-z0-9-]{0,59}$',
   query: `^[A-Za-z0-9%=&.,/:;+_~*!()'-]{0,${String(LIMITS.query)}}$`,
   unread: '^(?:figure|order|found|left|text):[a-z0-9:-]{1,60}$',
+  on: '^(?:[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01]))?$',
+  line: '^[a-z0-9-]{1,100}$',
 } as const;
 
 function pattern(value: unknown, where: string, name: keyof typeof PATTERNS): string {
@@ -161,6 +164,86 @@ function readUnread(value: unknown, where: string): Record<string, string> {
   );
 }
 
+/** What an entry of the log holds beside its kind, its clock and its day. */
+export const ENTRY_KEYS = {
+  found: ['step', 'cylinder', 'value'],
+  change: ['step', 'cylinder', 'value'],
+  check: ['step', 'cylinder', 'value'],
+  done: ['step'],
+  undone: ['step'],
+  figure: ['figure', 'value'],
+  hours: ['value'],
+  note: ['text'],
+  ticked: ['line'],
+  unticked: ['line'],
+  anew: [],
+} as const satisfies Record<LogEntry['kind'], readonly string[]>;
+
+const isKind = (kind: unknown): kind is LogEntry['kind'] =>
+  typeof kind === 'string' && Object.hasOwn(ENTRY_KEYS, kind);
+
+function readStep(value: unknown, where: string): StepId {
+  if (typeof value !== 'string' || !isStepId(value)) {
+    refuse(where, `names ${show(value)}, which is no step of the job`);
+  }
+  return value;
+}
+
+function readEntry(value: unknown, where: string): LogEntry {
+  const { kind } = record(value, where);
+  if (!isKind(kind))
+    refuse(where, `is of the kind ${show(kind)}, which this version does not know`);
+  const entry = record(value, where, ['kind', 'clock', 'on', ...ENTRY_KEYS[kind]]);
+  const written = {
+    clock: number(entry.clock, where, 0, COUNT, true),
+    on: pattern(entry.on, where, 'on'),
+  };
+  switch (kind) {
+    case 'found':
+    case 'change':
+    case 'check': {
+      const step = readStep(entry.step, where);
+      const { reading } = steps[step];
+      if (!reading) refuse(where, `names ${show(step)}, which has no readings`);
+      const { min, max, whole } = reading;
+      const cylinder = number(entry.cylinder, where, 1, MOST_CYLINDERS, true);
+      return {
+        kind,
+        step,
+        cylinder,
+        value: number(entry.value, where, min, max, whole),
+        ...written,
+      };
+    }
+    case 'done':
+    case 'undone':
+      return { kind, step: readStep(entry.step, where), ...written };
+    case 'figure': {
+      const { figure } = entry;
+      if (typeof figure !== 'string' || !isFigureKey(figure)) {
+        refuse(where, `names ${show(figure)}, which is no figure of the sheet`);
+      }
+      const { min, max, whole } = sheetFigures[figure];
+      const figures = entry.value === null ? null : number(entry.value, where, min, max, whole);
+      return { kind, figure, value: figures, ...written };
+    }
+    case 'hours':
+      return { kind, value: number(entry.value, where, 0, LIMITS.hours), ...written };
+    case 'note':
+      return { kind, text: text(entry.text, where, LIMITS.entry, 1), ...written };
+    case 'ticked':
+    case 'unticked':
+      return { kind, line: pattern(entry.line, where, 'line'), ...written };
+    case 'anew':
+      return { kind, ...written };
+  }
+}
+
+const readLog = (value: unknown, where: string): LogEntry[] =>
+  list(value, where, LIMITS.log).map((entry, i) =>
+    readEntry(entry, `${where}, entry ${String(i + 1)},`),
+  );
+
 const ENGINE_KEYS = [
   'id',
   'name',
@@ -171,6 +254,8 @@ const ENGINE_KEYS = [
   'readings',
   'kept',
   'unread',
+  'log',
+  'archived',
   'clock',
 ];
 
@@ -189,6 +274,8 @@ export function readEngine(value: unknown, where = 'The engine'): Engine {
     readings: readReadings(engine.readings, `${whose} the readings`),
     kept: readKept(engine.kept, `${whose} the kept results`),
     unread: readUnread(engine.unread, `${whose} the texts not read`),
+    log: readLog(engine.log, `${whose} the log`),
+    archived: flag(engine.archived, `${whose} the mark for an engine laid aside`),
     clock: number(engine.clock, `${whose} the clock`, 0, COUNT, true),
   });
 }

@@ -4,9 +4,12 @@ import { units, type Quantity, type UnitName } from '../../calculators/frame/uni
 interface Props {
   readonly box: HTMLInputElement;
   readonly unit: UnitName;
+  /** Whether the box reads sums. */
+  readonly sums?: boolean;
 }
 
-const SIGNS = ['−', '+', '×', '/', '(', ')'] as const;
+const SIGNS = ['−', '/'] as const;
+const OF_SUMS = ['−', '+', '×', '/', '(', ')'] as const;
 const OF_QUANTITY: Partial<Record<Quantity, readonly string[]>> = {
   length: ['mm', 'in', 'thou'],
   angle: ['°', '′'],
@@ -14,7 +17,7 @@ const OF_QUANTITY: Partial<Record<Quantity, readonly string[]>> = {
 };
 
 /** Keys that a phone's pad of digits lacks, above it: signs, brackets and the units of the field. */
-export function KeyRow({ box, unit }: Props) {
+export function KeyRow({ box, unit, sums = true }: Props) {
   const row = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const screen = window.visualViewport;
@@ -40,7 +43,7 @@ export function KeyRow({ box, unit }: Props) {
 
   return (
     <div class="key-row" role="toolbar" aria-label="More keys" ref={row}>
-      {[...SIGNS, ...(OF_QUANTITY[units[unit].quantity] ?? [])].map((key) => (
+      {[...(sums ? OF_SUMS : SIGNS), ...(OF_QUANTITY[units[unit].quantity] ?? [])].map((key) => (
         <button
           key={key}
           type="button"

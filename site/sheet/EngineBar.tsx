@@ -1,12 +1,25 @@
 import { useRef, useState } from 'preact/hooks';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { fileName } from '../../calculators/sheet/file-name.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
-import { adopt, freeId, freeName, withEngine, type Store } from '../../calculators/sheet/store.ts';
+import {
+  adopt,
+  archive,
+  atHand,
+  duplicate,
+  freeId,
+  freeName,
+  withEngine,
+  type Store,
+} from '../../calculators/sheet/store.ts';
 import { openText } from '../../calculators/sheet/rescue.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { save } from '../browser/save.ts';
+import { today } from '../browser/today.ts';
+import { noteSaved } from './keeper.ts';
 import { NameBox } from './NameBox.tsx';
+import { Safe } from './Safe.tsx';
 
 interface Props {
   readonly store: Store;
@@ -76,17 +89,26 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       return `Taken from “${file.name}”: ${names}.${left}`;
     }, `“${file.name}”: `);
   };
-  const saveFile = (engines: readonly Engine[], name: string): void =>
+  const saveFile = (engines: readonly Engine[]): void =>
     attempt(() => {
+      const [only] = engines.length === 1 ? engines : [];
+      const name = fileName(
+        only ? 'engine-sheet' : 'engine-sheets',
+        only?.name ?? '',
+        today(),
+        'json',
+      );
       save(name, new Blob([writeDocument(engines)], { type: 'application/json' }));
+      noteSaved(engines, today());
       return `${name} saved.`;
     });
+  const laidAside = store.engines.filter(({ archived }) => archived);
   const remove = (gone: Engine): void => {
     setRemoved(gone);
     setSaid(`${gone.name} was taken out of the list.`);
     change((before) => {
       const engines = before.engines.filter(({ id }) => id !== gone.id);
-      return { ...before, engines, active: engines[0]?.id };
+      return { ...before, engines, active: atHand({ engines })[0]?.id };
     });
   };
 
@@ -94,7 +116,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
     <section class="engine-bar" aria-label="Engines">
       {engine ? (
         <div class="engine-name">
-          {store.engines.length > 1 ? (
+          {atHand(store).length > 1 ? (
             <label>
               Engine in use
               <select
@@ -104,7 +126,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
                   change((before) => ({ ...before, active: value }));
                 }}
               >
-                {store.engines.map(({ id, name }) => (
+                {atHand(store).map(({ id, name }) => (
                   <option key={id} value={id}>
                     {name}
                   </option>
@@ -155,14 +177,34 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         />
         {engine ? (
           <>
-            <button type="button" onClick={() => saveFile([engine], 'engine-sheet.json')}>
+            <button type="button" onClick={() => saveFile([engine])}>
               Save to a file
             </button>
             {store.engines.length > 1 ? (
-              <button type="button" onClick={() => saveFile(store.engines, 'engine-sheets.json')}>
+              <button type="button" onClick={() => saveFile(store.engines)}>
                 Save all to a file
               </button>
             ) : null}
+            <button
+              type="button"
+              onClick={() =>
+                attempt(() => {
+                  change((before) => duplicate(before, engine));
+                  return `A duplicate of ${engine.name} is open, under a name of its own.`;
+                })
+              }
+            >
+              Duplicate
+            </button>
+            <button
+              type="button"
+              onClick={() => {
+                change((before) => archive(before, engine.id, true));
+                setSaid(`${engine.name} is in the archive now.`);
+              }}
+            >
+              Put into the archive
+            </button>
             <button type="button" onClick={() => remove(engine)}>
               Take out of the list
             </button>
@@ -183,6 +225,30 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       <p class="share-state" role="status">
         {said}
       </p>
+      {laidAside.length === 0 ? null : (
+        <details class="act">
+          <summary>Archive ({laidAside.length})</summary>
+          <ul class="log-entries">
+            {laidAside.map((old) => (
+              <li key={old.id}>
+                <b>{old.name}</b>
+                <button
+                  type="button"
+                  class="plain"
+                  aria-label={`Take ${old.name} out of the archive`}
+                  onClick={() => {
+                    change((before) => archive(before, old.id, false));
+                    setSaid(`${old.name} is open again.`);
+                  }}
+                >
+                  Take out of the archive
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {engine ? <Safe engine={engine} saveFile={() => saveFile([engine])} /> : null}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
+import { today } from '../browser/today.ts';
 import { FigureInput } from '../fields/FigureInput.tsx';
 import { useTyped } from './typed.ts';
 
@@ -39,7 +40,7 @@ export function FigureBox({
       idPrefix="figure-"
       onText={(_, typed) => {
         keep(typed, meaning(readNumber(engine, box, typed, how)));
-        edit((now) => enter(now, box, typed, how));
+        edit((now) => enter(now, box, typed, how, undefined, today()));
       }}
       onCommit={() => undefined}
     />

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { stages } from '../../calculators/frame/stages.ts';
+import { nextDue, spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { jobOf, nextStep, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
@@ -67,6 +68,7 @@ export function Order({ copied, ...props }: Props) {
   const passed = job.filter((id) => progress[id].state === 'pass').length;
   const again = job.filter((id) => progress[id].state === 'again');
   const next = nextStep(progress);
+  const due = nextDue(props.engine, progress);
   return (
     <section class="order" aria-labelledby="order-of-work">
       <h2 id="order-of-work">Order of work</h2>
@@ -78,11 +80,30 @@ export function Order({ copied, ...props }: Props) {
         {again.length > 0 ? (
           <>
             {' '}
-            {stateWords.again}: {again.map((id) => steps[id].title.toLowerCase()).join('; ')}.
+            {stateWords.again}:{' '}
+            {again.map((id, i) => (
+              <span key={id}>
+                {i === 0 ? '' : '; '}
+                <a href={`#${spotFragment(spotOf(props.engine, progress[id], id))}`}>
+                  {steps[id].title.toLowerCase()}
+                </a>
+              </span>
+            ))}
+            .
           </>
         ) : null}
-        {next ? <> Next: {steps[next].title.toLowerCase()}.</> : ' The sheet is complete.'}
+        {next ? null : ' The sheet is complete.'}
       </p>
+      {next ? (
+        <p>
+          <a
+            class="one-next"
+            href={`#${spotFragment(due ?? spotOf(props.engine, progress[next], next))}`}
+          >
+            Next: {steps[due?.step ?? next].title.toLowerCase()}
+          </a>
+        </p>
+      ) : null}
       <p class="legend" aria-hidden="true">
         {(Object.keys(marks) as (keyof typeof marks)[])
           .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)

@@ -5,6 +5,8 @@ import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { leadWords, orderText } from '../../calculators/sheet/firing-order.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
+import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
+import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
 import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { steps, type StepReading } from '../../calculators/sheet/steps.ts';
@@ -79,6 +81,9 @@ function Steps({ engine, lengths }: Props) {
               {i + 1}
             </th>
           ))}
+          <th scope="col" rowSpan={2} class="paper-day">
+            Date
+          </th>
           <th scope="col" rowSpan={2} class="paper-state">
             State
           </th>
@@ -89,7 +94,7 @@ function Steps({ engine, lengths }: Props) {
               found
             </th>,
             <th scope="col" key={`left ${String(i)}`}>
-              left
+              last
             </th>,
           ])}
         </tr>
@@ -120,12 +125,13 @@ function Steps({ engine, lengths }: Props) {
                 ])
               ) : (
                 <td colSpan={cylinders.length * 2} class="tick">
-                  ☐ done, date:
+                  {readingOf(engine, id).done ? '✓ done' : '☐ done'}
                 </td>
               )}
               {reading && boxesOf(engine, id) < cylinders.length ? (
                 <td colSpan={2 * (cylinders.length - boxesOf(engine, id))} />
               ) : null}
+              <td class="paper-day">{dayWords(lastDay(engine, id))}</td>
               <td>
                 {state === 'open' ? '☐' : stateWords[state]}
                 {which.length === 0
@@ -140,8 +146,40 @@ function Steps({ engine, lengths }: Props) {
   );
 }
 
+/** The whole log, oldest first, on pages of its own. */
+function Log({ engine, lengths }: Props) {
+  return (
+    <section class="paper-log">
+      <p class="paper-title">Log of {engine.name}</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Date</th>
+            <th scope="col">What</th>
+            <th scope="col">Reading</th>
+            <th scope="col">How</th>
+          </tr>
+        </thead>
+        <tbody>
+          {engine.log.map((entry, i) => {
+            const [about, says] = entryWords(entry, lengths);
+            return (
+              <tr key={i}>
+                <td>{dayWords(entry.on)}</td>
+                <td>{about}</td>
+                <td>{says}</td>
+                <td>{kindWords[entry.kind]}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
 /** The sheet on both sides of A4 or Letter: what is known, then the job with boxes for a pen. */
-export function PrintSheet({ engine, lengths }: Props) {
+export function PrintSheet({ engine, lengths, withLog = false }: Props & { withLog?: boolean }) {
   const notes = engine.notes.trim();
   const leads = leadWords(engine);
   const more = engine.kept.length - MOST_KEPT;
@@ -175,6 +213,7 @@ export function PrintSheet({ engine, lengths }: Props) {
         The maker’s manual, the product’s safety sheet and local rules come before this sheet.
         Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.
       </p>
+      {withLog ? <Log engine={engine} lengths={lengths} /> : null}
     </div>
   );
 }

@@ -2,9 +2,10 @@ import { useRef } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { readingOf, type Before } from '../../calculators/sheet/edit.ts';
+import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
+import { today } from '../browser/today.ts';
 import { textInField, textToKeep } from '../fields/field-text.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
 import { TextProblem } from './TextProblem.tsx';
@@ -14,25 +15,27 @@ interface Props extends BoxProps {
   readonly step: StepId;
   readonly index: number;
   readonly moment: Moment;
+  /** Whether what is typed is read after a change or in a check, where that was said. */
+  readonly kind?: Manner['kind'];
 }
 
 /** One box of the order of work: a figure as found or as left at one cylinder. */
-export function ReadingBox({ engine, step, index, moment, lengths, edit }: Props) {
+export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }: Props) {
   const box = { kind: 'reading', step, moment, index } as const;
   const how = { lengths };
   const entry = readingOf(engine, step)[moment][index] ?? null;
   const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
-  const before = useRef<Before>({ entry, changed: 0 });
+  const before = useRef<Before>({ entry, changed: 0, moment: Number.MAX_SAFE_INTEGER });
   const changed = useRef<number>();
 
   const type = (shown: string): void => {
     const typed = textToKeep(shown, field, lengths);
     keep(typed, meaning(readNumber(engine, box, typed, how)));
     edit((now) => {
-      const typing = { before: before.current, written: changed.current };
-      const after = enter(now, box, typed, how, typing);
+      const typing = { before: before.current, written: changed.current, kind };
+      const after = enter(now, box, typed, how, typing, today());
       changed.current = readingOf(after, step).changed;
       return after;
     });
@@ -54,7 +57,11 @@ export function ReadingBox({ engine, step, index, moment, lengths, edit }: Props
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
           value={textInField(field, lengths)}
           onFocus={() => {
-            before.current = { entry, changed: readingOf(engine, step).changed };
+            before.current = {
+              entry,
+              changed: readingOf(engine, step).changed,
+              moment: momentNow(engine),
+            };
             changed.current = undefined;
           }}
           onInput={(event) => type(event.currentTarget.value)}

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { spotAt } from '../../calculators/sheet/due.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { setFigure } from '../../calculators/sheet/edit.ts';
@@ -15,13 +16,17 @@ import { EngineBar } from './EngineBar.tsx';
 import { Figures } from './Figures.tsx';
 import { Incoming } from './Incoming.tsx';
 import { Kept } from './Kept.tsx';
+import { Later } from './Later.tsx';
 import { Notices } from './Notices.tsx';
+import { keepPlace, keptPlace } from './keeper.ts';
+import { OneAtATime } from './OneAtATime.tsx';
 import { Order } from './Order.tsx';
 import { Outline } from './Outline.tsx';
 import { siteAddress } from '../browser/site-address.ts';
 import type { Places } from './places.ts';
 import { PrintSheet } from './PrintSheet.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
+import { useFragment } from './use-fragment.ts';
 import { useReread } from './use-reread.ts';
 import { useSheet } from './use-sheet.ts';
 
@@ -34,6 +39,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
   const { store, engine, keeping, ready, change, edit, dropAside, seen } = sheet;
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const [copied, setCopied] = useState<{ readonly id: StepId; readonly copied: Copied }>();
+  const [withLog, setWithLog] = useState(false);
   const root = useRef<HTMLDivElement>(null);
   useReread(engine, edit);
 
@@ -41,6 +47,20 @@ export function SheetApp({ places }: { readonly places: Places }) {
     setLengths(rememberedLengths());
     return watchLengths(setLengths);
   }, []);
+  const fragment = useFragment();
+  useEffect(() => {
+    if (!engine || !ready) return;
+    if (/^(?:read|step)-/.test(fragment)) keepPlace(engine.id, fragment);
+    else if (fragment === 'order-of-work') keepPlace(engine.id, '');
+  }, [engine?.id, fragment]);
+  useEffect(() => {
+    // Opened without an address of its own, the sheet comes back where it was left.
+    const place = engine && location.hash === '' ? keptPlace(engine.id) : '';
+    if (place === '') return;
+    history.replaceState(null, '', `#${place}`);
+    window.dispatchEvent(new HashChangeEvent('hashchange'));
+  }, [ready]);
+  const spot = engine ? spotAt(fragment, engine) : undefined;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), []);
 
   const copyStep = (id: StepId): void => {
@@ -71,10 +91,12 @@ export function SheetApp({ places }: { readonly places: Places }) {
           }}
         />
         <Notices keeping={keeping} dropAside={dropAside} seen={seen} />
-        <div class={ready ? undefined : 'not-yet'}>
+        <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
           <EngineBar store={store} engine={engine} change={change} edit={edit} />
         </div>
-        {engine ? (
+        {engine && spot ? (
+          <OneAtATime engine={engine} spot={spot} places={places} {...boxes} />
+        ) : engine ? (
           <>
             <section aria-labelledby="the-engine">
               <h2 id="the-engine">The engine</h2>
@@ -93,14 +115,23 @@ export function SheetApp({ places }: { readonly places: Places }) {
               copied={copied}
               {...boxes}
             />
+            <section aria-labelledby="the-log">
+              <h2 id="the-log">Log</h2>
+              <Later
+                key={engine.id}
+                name={`The whole log, runs and notes (${String(engine.log.length)})`}
+                load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
+                given={{ engine, ...boxes }}
+              />
+            </section>
             <Kept engine={engine} edit={edit} />
-            <ShareSheet engine={engine} lengths={lengths} />
+            <ShareSheet engine={engine} lengths={lengths} withLog={withLog} printLog={setWithLog} />
           </>
         ) : (
           <Outline />
         )}
       </div>
-      <PrintSheet engine={engine ?? blank} lengths={lengths} />
+      <PrintSheet engine={engine ?? blank} lengths={lengths} withLog={withLog} />
     </div>
   );
 }

@@ -1,20 +1,15 @@
+import { useState } from 'preact/hooks';
 import type { Places } from './places.ts';
-import { confirm, readingOf, setDone } from '../../calculators/sheet/edit.ts';
-import { queryFor } from '../../calculators/sheet/fill.ts';
+import { readingOf, setDone } from '../../calculators/sheet/edit.ts';
+import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
-import { askedAsFound, judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
+import { whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf } from '../../calculators/sheet/model.ts';
-import { isLeftFull, stateWords, type Progress } from '../../calculators/sheet/progress.ts';
-import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
-import {
-  boxName,
-  needsReading,
-  reopening,
-  steps,
-  type StepId,
-} from '../../calculators/sheet/steps.ts';
+import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
+import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { showInput } from '../../calculators/frame/format.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { units } from '../../calculators/frame/units.ts';
 import type { Copied } from '../browser/copy.ts';
@@ -22,10 +17,14 @@ import { CopyState } from '../browser/CopyState.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
-import { siteAddress } from '../browser/site-address.ts';
+import { today } from '../browser/today.ts';
 import { momentWords } from '../../calculators/sheet/boxes.ts';
+import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
+import { Later } from './Later.tsx';
+import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
+import { Again, Evenly, Links } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -55,26 +54,16 @@ const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
   fail: '✕ Correct',
 };
 
-/** Sentences, one under the other, under a heading where it needs one. */
-function Said({ title, sentences }: { title?: string; sentences: readonly string[] }) {
-  if (sentences.length === 0) return null;
-  return (
-    <>
-      {title === undefined ? null : <p class="said-title">{title}</p>}
-      <ul class="remarks">
-        {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
-    </>
-  );
-}
+/** The day and the manner of what stands, after its verdict. */
+const When = ({ words }: { words: string }) =>
+  words === '' ? null : <span class="when"> {words}</span>;
 
 function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'places'>) {
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
   const { rows, whole } = judge(engine, id, lengths);
-  const asked = askedAsFound(engine, id, lengths);
+  const [isCheck, setIsCheck] = useState(false);
+  const anyFound = readingOf(engine, id).found.some((entry) => entry !== null);
   const markOf = (result: Verdict['result'], i: number): string =>
     progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
@@ -88,7 +77,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
         <p class="boxes-head" aria-hidden="true">
           <span>{reading.per}</span>
           <span>found</span>
-          <span>left</span>
+          <span>last</span>
         </p>
         {Array.from({ length: boxesOf(engine, id) }, (_, i) => (
           <div class="boxes-row" key={i}>
@@ -101,6 +90,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
                 step={id}
                 index={i}
                 moment={moment}
+                kind={isCheck ? 'check' : undefined}
                 {...props}
               />
             ))}
@@ -110,15 +100,22 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
                   <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
                 </>
               ) : null}
+              <When words={whenWords(engine, id, i)} />
             </p>
           </div>
         ))}
       </div>
-      <Said
-        {...(asked.length > 0 && whole.length > 0 ? { title: 'As it stands now' } : {})}
-        sentences={whole}
-      />
-      <Said title="What it asked for as found" sentences={asked} />
+      {anyFound ? (
+        <label class="option">
+          <input
+            type="checkbox"
+            checked={isCheck}
+            onChange={(event) => setIsCheck(event.currentTarget.checked)}
+          />
+          <span>What I write as last is a check: nothing was turned.</span>
+        </label>
+      ) : null}
+      <Asked engine={engine} id={id} lengths={lengths} now={whole} />
       <Spoken
         lines={[
           ...rows.map((row, i) => `${boxName(reading, i)}: ${markOf(row.result, i)} ${row.words}`),
@@ -132,9 +129,6 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
 function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'lengths' | 'edit'>) {
   const { missing } = judge(engine, id, lengths);
   if (missing.length === 0) return null;
-  const sets = setKeys(engine.figures.cylinders ?? 1);
-  const asksForSets = missing.some((key) => sets.includes(key));
-  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
   return (
     <>
       <p class="missing">
@@ -145,94 +139,8 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
           </button>
         ))}
       </p>
-      {asksForSets ? (
-        <p class="missing">
-          Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
-          {even.join(', ')}:{' '}
-          <button type="button" class="plain" onClick={() => edit(setEven)}>
-            It fires evenly: enter these
-          </button>
-        </p>
-      ) : null}
+      <Evenly missing={missing} {...{ engine, lengths, edit }} />
     </>
-  );
-}
-
-function Again({
-  id,
-  engine,
-  progress,
-  lengths,
-  edit,
-}: Pick<Props, 'id' | 'engine' | 'progress' | 'lengths' | 'edit'>) {
-  if (progress.because.length === 0) return null;
-  const anew = needsReading(id, progress.because);
-  const { reading } = steps[id];
-  const all = progress.stale.length === boxesOf(engine, id);
-  const which =
-    reading && !all
-      ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`
-      : '';
-  const left = isLeftFull(engine, id);
-  return (
-    <div class="again">
-      <p class="again-title">To be checked again{which}</p>
-      <ul>
-        {progress.because.map((other) => (
-          <li key={other}>
-            <b>{steps[other].title}</b> was changed since.{' '}
-            {proseIn(reopening(id, other) ?? '', lengths)}
-          </li>
-        ))}
-      </ul>
-      {anew && !left ? (
-        <p>
-          Measure it again and write what you read in the boxes as left, also where it is the same.
-        </p>
-      ) : (
-        <button type="button" class="plain" onClick={() => edit((now) => confirm(now, id))}>
-          {anew ? 'Measured again: it reads the same' : 'Checked again, still right'}
-        </button>
-      )}
-    </div>
-  );
-}
-
-function Links({
-  id,
-  engine,
-  places,
-  copyStep,
-}: Pick<Props, 'id' | 'engine' | 'places' | 'copyStep'>) {
-  const { calculators, articles, list, reading } = steps[id];
-  const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
-  const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
-  return (
-    <p class="task-links">
-      {known.map((slug) => {
-        const { title, keys } = places.calculators[slug]!;
-        const query = queryFor(engine, slug, keys);
-        return (
-          <a
-            key={slug}
-            href={siteAddress(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}
-          >
-            {title}
-          </a>
-        );
-      })}
-      {read.map((slug) => (
-        <a key={slug} href={siteAddress(`articles/${slug}/`)}>
-          Why: {places.articles[slug]}
-        </a>
-      ))}
-      {list ? <a href={siteAddress('first-start/')}>The list of the first start</a> : null}
-      {reading ? (
-        <button type="button" class="plain" onClick={() => copyStep(id)}>
-          Copy with its link
-        </button>
-      ) : null}
-    </p>
   );
 }
 
@@ -243,7 +151,7 @@ export function StepCard(props: Props) {
   const target = targetWords(engine, id, lengths);
   return (
     <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
-      <summary>
+      <summary onClick={() => keepPlace(engine.id, `step-${id}`)}>
         <span class="task-number">{number}</span>
         <span class="task-title">{step.title}</span>
         <span class="task-state">
@@ -254,9 +162,19 @@ export function StepCard(props: Props) {
       <Again {...props} />
       {progress.waits.length > 0 && progress.because.length === 0 ? (
         <p class="waits">
-          Comes after: {progress.waits.map((other) => steps[other].title.toLowerCase()).join('; ')}.
+          Comes after:{' '}
+          {progress.waits.map((other, i) => (
+            <span key={other}>
+              {i === 0 ? '' : '; '}
+              <a href={`#step-${other}`}>{steps[other].title.toLowerCase()}</a>
+            </span>
+          ))}
+          .
         </p>
       ) : null}
+      <p class="one-way">
+        <a href={`#${spotFragment(spotOf(engine, progress, id))}`}>One reading at a time</a>
+      </p>
       <p class="task-why">{proseIn(step.why, lengths)}</p>
       <HowTo step={step} lengths={lengths} />
       <dl class="task-facts">
@@ -287,12 +205,22 @@ export function StepCard(props: Props) {
             checked={readingOf(engine, id).done}
             onChange={(event) => {
               const { checked } = event.currentTarget;
-              edit((now) => setDone(now, id, checked));
+              edit((now) => setDone(now, id, checked, today()));
             }}
           />
-          <span>Done: {step.title.toLowerCase()}</span>
+          <span>
+            Done: {step.title.toLowerCase()}
+            <When words={dayWords(lastDay(engine, id))} />
+          </span>
         </label>
       )}
+      {step.reading && readingsAt(engine, id).length > 0 ? (
+        <Later
+          name="All readings of this step"
+          load={() => import('./StepLog.tsx').then(({ StepLog }) => StepLog)}
+          given={{ id, engine, lengths, edit }}
+        />
+      ) : null}
       <Links {...props} />
       {step.reading ? <CopyState copied={props.copied} /> : null}
     </details>

@@ -19,6 +19,7 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { boxName, steps } from '../../calculators/sheet/steps.ts';
 import { activeEngine, freeId, withEngine } from '../../calculators/sheet/store.ts';
+import { today } from '../browser/today.ts';
 import { Keeper, keptStore } from './keeper.ts';
 
 export interface Filled {
@@ -62,14 +63,14 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
     const { label, unit, step } = sheetFigures[key];
     return {
       label: `${label}: ${showInput(value, unit, lengths, step)}`,
-      send: (engine) => setFigure(engine, key, value),
+      send: (engine) => setFigure(engine, key, value, today()),
     };
   }
   const { step, index } = place;
   const reading = steps[step].reading!;
   return {
     label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths, reading.step)}`,
-    send: (engine) => setEntry(engine, step, 'found', index, value),
+    send: (engine) => setEntry(engine, step, 'found', index, value, { on: today() }),
   };
 }
 

@@ -82,6 +82,64 @@ export function keepTyped(text: string): void {
   }
 }
 
+/** Where the sheet was left, by engine: the fragment of its address. */
+const PLACE = 'gudgeon.sheet.place';
+
+/** Where this engine's sheet was left; nothing where it is not known. */
+export function keptPlace(engine: string): string {
+  try {
+    const [id, place = ''] = (localStorage.getItem(PLACE) ?? '').split(' ');
+    return id === engine ? place : '';
+  } catch {
+    return '';
+  }
+}
+
+export function keepPlace(engine: string, place: string): void {
+  try {
+    localStorage.setItem(PLACE, `${engine} ${place}`);
+  } catch {
+    // The sheet then opens at its beginning.
+  }
+}
+
+/** When each engine was last saved to a file, and how far its clock had come then. */
+const SAVED = 'gudgeon.sheet.saved';
+
+export interface Saved {
+  readonly on: string;
+  readonly clock: number;
+}
+
+function allSaved(): Record<string, Saved> {
+  try {
+    const read: unknown = JSON.parse(localStorage.getItem(SAVED) ?? '{}');
+    if (typeof read !== 'object' || read === null) return {};
+    return Object.fromEntries(
+      Object.entries(read).filter(
+        (entry): entry is [string, Saved] =>
+          typeof (entry[1] as Saved | null)?.on === 'string' &&
+          typeof (entry[1] as Saved).clock === 'number',
+      ),
+    );
+  } catch {
+    return {};
+  }
+}
+
+/** When an engine was last saved to a file; nothing where it never was. */
+export const lastSaved = (engine: Engine): Saved | undefined => allSaved()[engine.id];
+
+/** Remembers that engines were saved to a file. */
+export function noteSaved(engines: readonly Engine[], on: string): void {
+  const now = engines.map(({ id, clock }) => [id, { on, clock }] as const);
+  try {
+    localStorage.setItem(SAVED, JSON.stringify({ ...allSaved(), ...Object.fromEntries(now) }));
+  } catch {
+    // The page then goes on reminding of it.
+  }
+}
+
 /** The engines kept in this browser, for a page that only reads them: nothing is moved or written. */
 export function keptStore(): Store {
   try {

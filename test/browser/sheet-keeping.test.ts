@@ -262,6 +262,7 @@ describe('files and links', () => {
     await visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
+      await page.getByLabel('The whole log', { exact: false }).check();
       await button(page, 'Copy the link').click();
       await expect
         .poll(() => page.locator('.sheet-share .share-state').innerText())

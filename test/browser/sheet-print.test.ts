@@ -77,7 +77,7 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
       const paper = await readPdf(await page.pdf({ format }));
       expect(paper.pages).toBe(2);
       expect(paper.text).toContain('Engine sheet');
-      expect(paper.text).toContain('found left found left found left');
+      expect(paper.text).toContain('found last found last found last');
     });
   });
 });

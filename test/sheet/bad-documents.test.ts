@@ -179,6 +179,11 @@ describe('an older version', () => {
         gap: { found: [0.4, null, 0.38], left: [], done: false, checked: 1, changed: 0 },
         fuel: { found: [], left: [], done: true, checked: 2, changed: 0 },
       },
+      log: [
+        { kind: 'found', step: 'gap', cylinder: 1, value: 0.4, clock: 1, on: '' },
+        { kind: 'found', step: 'gap', cylinder: 3, value: 0.38, clock: 1, on: '' },
+        { kind: 'done', step: 'fuel', clock: 2, on: '' },
+      ],
       clock: 2,
     });
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { settled } from '../../calculators/sheet/edit.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
+import type { LogEntry } from '../../calculators/sheet/log-entry.ts';
 import { LIMITS, type Engine, type Reading } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 
@@ -52,6 +53,51 @@ const text = (maxLength: number, minLength = 0) =>
     return length >= minLength && length <= maxLength;
   });
 
+const withReadings = order.filter((id) => steps[id].reading !== undefined);
+
+/** A day by the wall clock, in no order at all; or none. */
+export const anyDay = fc.oneof(
+  fc.constant(''),
+  fc
+    .date({ min: new Date('1999-01-01'), max: new Date('2099-12-31'), noInvalidDate: true })
+    .map((day) => day.toISOString().slice(0, 10)),
+);
+
+const entries: fc.Arbitrary<object> = fc.oneof(
+  fc.constantFrom(...withReadings).chain((step) => {
+    const { min, max, whole } = steps[step].reading!;
+    return fc.record({
+      kind: fc.constantFrom('found', 'change', 'check'),
+      step: fc.constant(step),
+      cylinder: fc.integer({ min: 1, max: MOST_CYLINDERS }),
+      value: figure(min, max, whole),
+    });
+  }),
+  fc.record({ kind: fc.constantFrom('done', 'undone'), step: fc.constantFrom(...order) }),
+  fc.constantFrom(...figureKeys).chain((key) => {
+    const { min, max, whole } = sheetFigures[key];
+    return fc.record({
+      kind: fc.constant('figure'),
+      figure: fc.constant(key),
+      value: fc.option(figure(min, max, whole)),
+    });
+  }),
+  fc.record({ kind: fc.constant('hours'), value: figure(0, LIMITS.hours) }),
+  fc.record({ kind: fc.constant('note'), text: text(30, 1) }),
+  fc.record({
+    kind: fc.constantFrom('ticked', 'unticked'),
+    line: fc.stringMatching(/^[a-z0-9-]{1,30}$/),
+  }),
+  fc.record({ kind: fc.constant('anew') }),
+);
+
+const log = fc.array(
+  fc
+    .tuple(entries, fc.record({ clock, on: anyDay }))
+    .map(([entry, written]) => ({ ...entry, ...written }) as LogEntry),
+  { maxLength: 6 },
+);
+
 /** Any engine that the sheet can hold. */
 export const anyEngine: fc.Arbitrary<Engine> = (
   fc.record({
@@ -74,6 +120,8 @@ export const anyEngine: fc.Arbitrary<Engine> = (
       { maxLength: 3 },
     ),
     unread: fc.dictionary(fc.stringMatching(/^figure:[a-z-]{1,20}$/), text(20), { maxKeys: 3 }),
+    log,
+    archived: fc.boolean(),
     clock,
   }) as fc.Arbitrary<Engine>
 ).map(settled);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
-import { askedAsFound, judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
+import { judge, lastAsked, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
 import { balanceSlides } from '../../calculators/maths/carburettor/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
@@ -268,14 +268,19 @@ describe('a step says pass or the least correction', () => {
 
   it('what was asked for as found stays readable when the boxes as left are filled', () => {
     const found = read('timing', 2.8, 2.8, 2.8);
-    expect(askedAsFound(found, 'timing', 'mm')).toEqual([]);
+    expect(lastAsked(found, 'timing', 'mm')).toBeUndefined();
     const left = [0, 1, 2].reduce((so, i) => setEntry(so, 'timing', 'left', i, 2.2), found);
     expect(judge(left, 'timing', 'mm').whole).toEqual([]);
-    expect(askedAsFound(left, 'timing', 'mm').join(' ')).toMatch(
+    expect(lastAsked(left, 'timing', 'mm')?.asFound).toBe(true);
+    expect(lastAsked(left, 'timing', 'mm')?.sentences.join(' ')).toMatch(
       /Cylinder 3: 2\.8°.*Turn the plate the way the cam turns, which is later \(retards\), by 2\.8° of crank/,
     );
     const right = setEntry(read('gap', 0.4, 0.4, 0.4), 'gap', 'left', 0, 0.4);
-    expect(askedAsFound(right, 'gap', 'mm')).toEqual([]);
+    expect(lastAsked(right, 'gap', 'mm')).toBeUndefined();
+    // What a link that left its log behind still knows.
+    expect(lastAsked({ ...left, log: [] }, 'timing', 'mm')?.sentences).toEqual(
+      lastAsked(left, 'timing', 'mm')?.sentences,
+    );
   });
 
   it('timing that the piston cannot reach is said in words, not thrown', () => {

@@ -46,7 +46,7 @@ const file = {
 describe('a file from before', () => {
   it('opens, with its readings where they were', () => {
     const [engine] = parseDocument(JSON.stringify(file)).engines;
-    expect(engine).toEqual(file.engines[0]);
+    expect(engine).toMatchObject(file.engines[0]!);
     expect(progressOf(engine!).plate.state).toBe('unjudged');
   });
 

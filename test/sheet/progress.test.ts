@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   confirm,
   keep,
+  momentNow,
   retype,
   setDone,
   setEntry,
@@ -445,6 +446,16 @@ describe('a reading', () => {
     expect(progressOf(same).timing.state).toBe('pass');
   });
 
+  it('a check alters nothing, and what it finds out of its limits is to be corrected', () => {
+    const checked = setEntry(finished(), 'gap', 'left', 0, 0.39, { kind: 'check' });
+    expect(progressOf(checked).timing.state).toBe('pass');
+    const out = setEntry(finished(), 'gap', 'left', 0, 0.3, { kind: 'check' });
+    expect(progressOf(out).gap.state).toBe('fail');
+    expect(progressOf(out).timing.because).toEqual([]);
+    const corrected = setEntry(out, 'gap', 'left', 0, 0.4);
+    expect(progressOf(corrected).timing.because).toEqual(['gap']);
+  });
+
   it('as left alters when it is taken out, unless what was found holds then', () => {
     const same = setEntry(finished(), 'gap', 'left', 0, 0.4);
     expect(progressOf(setEntry(same, 'gap', 'left', 0, null)).timing.state).toBe('pass');
@@ -454,7 +465,11 @@ describe('a reading', () => {
   });
 
   it('typed digit by digit alters only by what it comes to', () => {
-    const before = { entry: null, changed: readingOf(finished(), 'gap').changed };
+    const before = {
+      entry: null,
+      changed: readingOf(finished(), 'gap').changed,
+      moment: momentNow(finished()),
+    };
     let engine = finished();
     let written: number | undefined;
     for (const value of [0, 0.4]) {

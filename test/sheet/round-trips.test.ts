@@ -53,9 +53,10 @@ describe('an engine sheet comes back as it went', () => {
     );
   });
 
-  it('in a link short enough to send', async () => {
-    const fragment = await engineFragment(demoSheet());
+  it('in a link short enough to send, without its log', async () => {
+    const fragment = await engineFragment(demoSheet(), 'last');
     expect(fragment.length).toBeLessThan(1700);
+    expect(await engineFromFragment(fragment)).toEqual({ ...demoSheet(), log: [] });
     expect(fragment).toMatch(/^[\w=.-]+$/);
   });
 });
@@ -81,6 +82,8 @@ describe('the schema', () => {
       'readings',
       'kept',
       'unread',
+      'log',
+      'archived',
       'clock',
       'stranger',
     ];
@@ -112,6 +115,33 @@ describe('the schema', () => {
       { 'figure gap': 'abc' },
       [{ label: 'a', text: 'b', calculator: 'c', query: 'd=1' }],
       [{ label: 'a', text: 'b', calculator: '../c', query: 'd=1' }],
+      ...[
+        { kind: 'check', step: 'gap', cylinder: 1, value: 0.4, clock: 1, on: '2026-03-21' },
+        { kind: 'check', step: 'gap', cylinder: 9, value: 0.4, clock: 1, on: '' },
+        { kind: 'check', step: 'gap', cylinder: 1, value: -1, clock: 1, on: '' },
+        { kind: 'check', step: 'gap', cylinder: 1, value: null, clock: 1, on: '' },
+        { kind: 'check', step: 'fuel', cylinder: 1, value: 1, clock: 1, on: '' },
+        { kind: 'check', step: 'gap', cylinder: 1, value: 0.4, clock: 1, on: '21.3.26' },
+        { kind: 'check', step: 'gap', cylinder: 1, value: 0.4, clock: 1.5, on: '' },
+        { kind: 'check', step: 'gap', cylinder: 1, value: 0.4, on: '' },
+        { kind: 'found', step: 'clip', cylinder: 1, value: 2.5, clock: 1, on: '' },
+        { kind: 'done', step: 'fuel', clock: 1, on: '' },
+        { kind: 'done', step: 'gap', clock: 1, on: '' },
+        { kind: 'done', step: 'fuel', value: 1, clock: 1, on: '' },
+        { kind: 'done', step: 'colour', clock: 1, on: '' },
+        { kind: 'figure', figure: 'stroke', value: 51, clock: 1, on: '' },
+        { kind: 'figure', figure: 'stroke', value: null, clock: 1, on: '' },
+        { kind: 'figure', figure: 'colour', value: 51, clock: 1, on: '' },
+        { kind: 'hours', value: 0.5, clock: 1, on: '' },
+        { kind: 'hours', value: -0.5, clock: 1, on: '' },
+        { kind: 'note', text: 'It runs.', clock: 1, on: '' },
+        { kind: 'note', text: '', clock: 1, on: '' },
+        { kind: 'ticked', line: 'outdoors-away', clock: 1, on: '' },
+        { kind: 'ticked', line: 'Outdoors!', clock: 1, on: '' },
+        { kind: 'anew', clock: 1, on: '' },
+        { kind: 'stranger', clock: 1, on: '' },
+        { clock: 1, on: '' },
+      ].map((entry) => [entry]),
     ];
     let refused = 0;
     for (const place of places) {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/parse.ts';
 import { placeOf, readNumber, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { readingOf, setFigure } from '../../calculators/sheet/edit.ts';
+import { momentNow, readingOf, setFigure } from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
@@ -112,6 +112,7 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
         const before = {
           entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,
           changed: box.kind === 'reading' ? readingOf(engine, box.step).changed : 0,
+          moment: momentNow(engine),
         };
         let written: number | undefined;
         for (const next of acts) {

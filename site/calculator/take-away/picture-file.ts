@@ -1,6 +1,6 @@
 import { DUBLIN_CORE } from '../../../calculators/drawing/to-svg.ts';
 import { SITE_NAME } from '../../../calculators/frame/site-name.ts';
-import { withMaker } from './png-maker.ts';
+import { withMaker } from '../../browser/png-maker.ts';
 
 /** Looks that a picture takes from the page's style sheet and must carry with it in a file. */
 const LOOKS = [

@@ -1,4 +1,4 @@
-import { SITE_NAME } from '../../../calculators/frame/site-name.ts';
+import { SITE_NAME } from '../../calculators/frame/site-name.ts';
 
 /** The eight bytes of the signature, then the header's length, name, 13 bytes of data and sum. */
 const HEADER_END = 8 + 4 + 4 + 13 + 4;

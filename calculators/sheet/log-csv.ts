@@ -1,0 +1,57 @@
+import { units } from '../frame/units.ts';
+import { plainDecimal } from '../maths/numeric/rounding.ts';
+import { sheetFigures } from './figures.ts';
+import { isReading, type LogEntry } from './log-entry.ts';
+import { entryWords, kindWords } from './log-words.ts';
+import type { Engine } from './model.ts';
+import { boxName, steps } from './steps.ts';
+
+const HEAD = ['number', 'day', 'engine', 'step', 'place', 'kind', 'value', 'unit', 'text'] as const;
+
+/** A text that a table program takes for one: not for a formula, and not for several cells. */
+function cell(text: string): string {
+  const plain = /^[=+\-@\t\r]/u.test(text) ? `'${text}` : text;
+  return /[",\r\n]/u.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
+}
+
+type Row = Readonly<Record<'step' | 'place' | 'value' | 'unit' | 'text', string>>;
+
+function rowOf(entry: LogEntry): Row {
+  const blank: Row = { step: '', place: '', value: '', unit: '', text: '' };
+  if (isReading(entry)) {
+    const { title, reading } = steps[entry.step];
+    return {
+      ...blank,
+      step: title,
+      place: boxName(reading!, entry.cylinder - 1),
+      value: plainDecimal(entry.value),
+      unit: units[reading!.unit].label,
+    };
+  }
+  switch (entry.kind) {
+    case 'done':
+    case 'undone':
+      return { ...blank, step: steps[entry.step].title };
+    case 'figure': {
+      const { label, unit } = sheetFigures[entry.figure];
+      const value = entry.value === null ? '' : plainDecimal(entry.value);
+      return { ...blank, place: label, value, unit: units[unit].label };
+    }
+    case 'hours':
+      return { ...blank, value: plainDecimal(entry.value), unit: units.h.label };
+    default:
+      return { ...blank, text: entryWords(entry, 'mm').filter(Boolean).join(': ') };
+  }
+}
+
+/** The log of engines as comma-separated values (RFC 4180): figures in home units, one entry a line. */
+export function logCsv(engines: readonly Engine[]): string {
+  const lines = engines.flatMap(({ name, log }) =>
+    log.map((entry, i) => {
+      const { step, place, value, unit, text } = rowOf(entry);
+      const words = [entry.on, name, step, place, kindWords[entry.kind]].map(cell);
+      return [String(i + 1), ...words, value, ...[unit, text].map(cell)].join(',');
+    }),
+  );
+  return [HEAD.join(','), ...lines, ''].join('\r\n');
+}

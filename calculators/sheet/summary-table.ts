@@ -1,0 +1,71 @@
+import type { LengthDisplay } from '../frame/units.ts';
+import { isBegun, readingOf } from './edit.ts';
+import { appliesTo, figureKeys } from './figures.ts';
+import { leadWords, orderText } from './firing-order.ts';
+import { targetWords } from './judge.ts';
+import { dayWords, hoursRun, lastDay } from './log.ts';
+import { readingWords } from './log-words.ts';
+import { boxesOf, cylindersOf, type Engine } from './model.ts';
+import { concerned, progressOf, stateWords } from './progress.ts';
+import { order, steps, type StepId } from './steps.ts';
+import { figureLine } from './summary.ts';
+
+/** One step in a summary: what it is set to, found and last at each cylinder, the day and how it stands. */
+export interface SummaryRow {
+  readonly step: string;
+  readonly to: string;
+  readonly cells: readonly string[];
+  readonly day: string;
+  readonly state: string;
+}
+
+export interface SummaryTable {
+  readonly title: string;
+  /** The firing order, the leads, the hours run and the figures, a line each. */
+  readonly lines: readonly string[];
+  readonly cylinders: number;
+  readonly rows: readonly SummaryRow[];
+  readonly notes: string;
+}
+
+function cellsOf(engine: Engine, id: StepId, lengths: LengthDisplay): string[] {
+  const { found, left, done } = readingOf(engine, id);
+  if (!steps[id].reading) return [done ? 'done' : ''];
+  return Array.from({ length: boxesOf(engine, id) }, (_, i) => {
+    const [was, now] = [found[i] ?? null, left[i] ?? null];
+    const parts = [was, now].filter((entry) => entry !== null);
+    return parts.map((entry) => readingWords(id, entry, lengths)).join(' → ');
+  });
+}
+
+/** What a summary of an engine holds, whatever form it takes: the steps that are begun, in order. */
+export function summaryTable(engine: Engine, lengths: LengthDisplay): SummaryTable {
+  const progress = progressOf(engine);
+  const leads = leadWords(engine);
+  const hours = hoursRun(engine);
+  return {
+    title: engine.invented ? `${engine.name} (invented engine)` : engine.name,
+    lines: [
+      ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),
+      ...(hours === 0 ? [] : [`Run: ${String(Number(hours.toFixed(2)))} h`]),
+      ...figureKeys
+        .filter((key) => engine.figures[key] !== undefined && appliesTo(key, cylindersOf(engine)))
+        .map((key) => figureLine(engine, key, lengths)),
+    ],
+    cylinders: cylindersOf(engine),
+    rows: order
+      .filter((id) => isBegun(engine, id))
+      .map((id) => {
+        const which = concerned(engine, id, progress[id]).map((i) => i + 1);
+        const state = stateWords[progress[id].state].toLowerCase();
+        return {
+          step: steps[id].title,
+          to: targetWords(engine, id, lengths) ?? '',
+          cells: cellsOf(engine, id, lengths),
+          day: dayWords(lastDay(engine, id)),
+          state: which.length === 0 ? state : `${state}: ${which.join(', ')}`,
+        };
+      }),
+    notes: engine.notes.trim(),
+  };
+}

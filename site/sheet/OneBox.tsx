@@ -1,0 +1,98 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { units } from '../../calculators/frame/units.ts';
+import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
+import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
+import type { Spot } from '../../calculators/sheet/due.ts';
+import { today } from '../browser/today.ts';
+import { textInField, textToKeep } from '../fields/field-text.ts';
+import { KeyRow } from '../fields/KeyRow.tsx';
+import type { BoxProps } from './FigureBox.tsx';
+import { TextProblem } from './TextProblem.tsx';
+
+interface Props extends BoxProps {
+  readonly spot: Spot;
+  readonly moment: Moment;
+  readonly kind: Manner['kind'];
+  /** Told whether a reading stands now that was typed here. */
+  readonly wrote: (wrote: boolean) => void;
+  readonly onEnter: () => void;
+}
+
+/** Whether the reader has fingers and no mouse: then a pad of digits covers the screen's foot. */
+const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
+
+/** The one box of the screen: empty at first, for a reading of its own, whatever stood there before. */
+export function OneBox(props: Props) {
+  const { engine, spot, moment, kind, lengths, edit, wrote, onEnter } = props;
+  const { step, index } = spot;
+  const box = { kind: 'reading', step, moment, index } as const;
+  const place = placeOf(box);
+  const how = { lengths };
+  const spec = readingSpec(step, index, moment);
+  const [text, setText] = useState(engine.unread[place] ?? '');
+  const [typing, setTyping] = useState<HTMLInputElement>();
+  const field = readNumber(engine, box, text, how);
+  const before = useRef<Before>();
+  const changed = useRef<number>();
+  before.current ??= {
+    entry: readingOf(engine, step)[moment][index] ?? null,
+    changed: readingOf(engine, step).changed,
+    moment: momentNow(engine),
+  };
+
+  const put = (typed: string, as: Manner['kind']): void =>
+    edit((now) => {
+      const anew = { before: before.current!, written: changed.current, kind: as, anew: true };
+      const after = enter(now, box, typed, how, anew, today());
+      changed.current = readingOf(after, step).changed;
+      return after;
+    });
+  const type = (shown: string): void => {
+    const typed = textToKeep(shown, field, lengths);
+    const next = readNumber(engine, box, typed, how);
+    setText(typed);
+    wrote(next.problem === undefined && next.value !== undefined);
+    put(typed, kind);
+  };
+  const was = useRef(kind);
+  useEffect(() => {
+    // What was typed already is read in the other manner.
+    if (was.current === kind) return;
+    was.current = kind;
+    if (text !== '') put(text, kind);
+  }, [kind]);
+
+  const { label } = units[fieldUnit(spec, lengths)];
+  const id = 'one-box';
+  return (
+    <div class={`one-field${field.problem === undefined ? '' : ' field-wrong'}`}>
+      <span class="field-box">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          enterkeyhint="next"
+          spellcheck={false}
+          aria-label={label === '' ? spec.label : `${spec.label}, ${label}`}
+          aria-invalid={field.problem === undefined ? undefined : 'true'}
+          aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
+          value={textInField(field, lengths)}
+          onFocus={(event) => setTyping(touched() ? event.currentTarget : undefined)}
+          onBlur={() => setTyping(undefined)}
+          onInput={(event) => type(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter') return;
+            event.preventDefault();
+            if (field.problem === undefined) onEnter();
+          }}
+        />
+        {label === '' ? null : <span class="field-unit">{label}</span>}
+      </span>
+      <TextProblem id={`${id}-problem`} problem={field.problem} />
+      {typing ? <KeyRow box={typing} unit={spec.unit} sums={false} /> : null}
+    </div>
+  );
+}

@@ -1,0 +1,343 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
+import { isDue, nextDue, spotFragment, spotsOf, type Spot } from '../../calculators/sheet/due.ts';
+import { confirmOne, readingOf, setDone, type Manner } from '../../calculators/sheet/edit.ts';
+import { judge, targetWords } from '../../calculators/sheet/judge.ts';
+import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
+import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import { boxesOf, type Engine } from '../../calculators/sheet/model.ts';
+import { jobOf, progressOf } from '../../calculators/sheet/progress.ts';
+import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { Spoken } from '../browser/Spoken.tsx';
+import { today } from '../browser/today.ts';
+import { Asked } from './Asked.tsx';
+import { FigureBox, type BoxProps } from './FigureBox.tsx';
+import { HowTo } from './HowTo.tsx';
+import { OneBox } from './OneBox.tsx';
+import type { Places } from './places.ts';
+import { Again, Evenly, Links } from './step-parts.tsx';
+import { Said } from './Said.tsx';
+import { useWakeLock } from './use-wake-lock.ts';
+
+interface Props extends BoxProps {
+  readonly spot: Spot;
+  readonly places: Places;
+}
+
+const goTo = (spot: Spot | undefined): void => {
+  location.hash = spot ? spotFragment(spot) : 'order-of-work';
+};
+
+const heldAt = (engine: Engine, { step, index }: Spot): number | null => {
+  const { found, left } = readingOf(engine, step);
+  return left[index] ?? found[index] ?? null;
+};
+
+/** What a link to a reading says. */
+function spotWords({ step, index }: Spot, from: Spot): string {
+  const { title, reading } = steps[step];
+  const box = reading ? boxName(reading, index).toLowerCase() : '';
+  if (step === from.step) return box;
+  return box === '' || index === 0 ? title : `${title}, ${box}`;
+}
+
+/** The readings taken at this place before, the last first. */
+function Earlier({ engine, spot, lengths }: Pick<Props, 'engine' | 'spot' | 'lengths'>) {
+  const { step, index } = spot;
+  const entries = [...readingsAt(engine, step, index)].reverse().slice(0, 4);
+  if (entries.length === 0) return null;
+  return (
+    <ul class="one-earlier" aria-label="Readings so far">
+      {entries.map((entry, i) => (
+        <li key={entries.length - i}>
+          <b>{readingWords(step, entry.value, lengths)}</b>{' '}
+          {[dayWords(entry.on), kindWords[entry.kind]].filter(Boolean).join(', ')}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface ReadProps extends Props {
+  readonly next: () => void;
+}
+
+/** The reading itself: a box while it is taken, the figure once it stands. */
+function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
+  const { step, index } = spot;
+  const reading = steps[step].reading!;
+  const progress = progressOf(engine);
+  const held = heldAt(engine, spot);
+  const stale = progress[step].stale.includes(index);
+  const { rows, whole } = judge(engine, step, lengths);
+  const row = rows[index]!;
+  const unread = (['found', 'left'] as const).find(
+    (moment) => placeOf({ kind: 'reading', step, moment, index }) in engine.unread,
+  );
+  const [session, setSession] = useState(() => ({
+    number: 0,
+    open: isDue(engine, progress[step], spot) || held === null || unread !== undefined,
+    moment: unread ?? (held === null ? ('found' as const) : ('left' as const)),
+  }));
+  const [kind, setKind] = useState<Exclude<Manner['kind'], undefined>>(
+    row.result === 'fail' ? 'change' : 'check',
+  );
+  const [wrote, setWrote] = useState(false);
+  const { open, moment, number } = session;
+  const readAgain = (as: 'change' | 'check'): void => {
+    setKind(as);
+    setWrote(false);
+    setSession({ number: number + 1, open: true, moment: 'left' });
+    requestAnimationFrame(() => document.getElementById('one-box')?.focus());
+  };
+  // What was asked for stays readable while it is turned, until the next reading is typed.
+  const judged = !open || wrote || row.result === 'fail';
+  const passed = row.result === 'pass' && (!stale || wrote);
+  const verdict =
+    row.result === 'pass'
+      ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
+      : row.result === 'fail'
+        ? `✕ Correct ${row.words}`
+        : row.words;
+  return (
+    <>
+      {open ? (
+        <>
+          {moment === 'left' ? (
+            <fieldset class="one-kind">
+              <legend class="spoken">How it is read</legend>
+              {(['change', 'check'] as const).map((way) => (
+                <label key={way} class="option">
+                  <input
+                    type="radio"
+                    name="one-kind"
+                    checked={kind === way}
+                    onChange={() => setKind(way)}
+                  />
+                  <span>{way === 'change' ? 'After a change' : 'Only a check'}</span>
+                </label>
+              ))}
+            </fieldset>
+          ) : (
+            <p class="one-moment">{momentWords.found}</p>
+          )}
+          <OneBox
+            key={`${engine.id} ${spotFragment(spot)} ${String(number)}`}
+            {...{ engine, spot, lengths, edit, moment }}
+            kind={moment === 'found' ? undefined : kind}
+            wrote={setWrote}
+            onEnter={next}
+          />
+        </>
+      ) : (
+        <p class="one-held">
+          <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
+        </p>
+      )}
+      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`}>{judged ? verdict : ''}</p>
+      {judged ? <Said sentences={whole} /> : null}
+      <div class="bar-buttons">
+        {(!open || wrote) && held !== null ? (
+          <button
+            type="button"
+            onClick={() => readAgain(row.result === 'fail' ? 'change' : 'check')}
+          >
+            {row.result === 'fail' ? 'Corrected: read it again' : 'Read it again'}
+          </button>
+        ) : null}
+        {open && !wrote && held !== null ? (
+          <button
+            type="button"
+            onClick={() => {
+              edit((now) => confirmOne(now, step, index, today()));
+              setSession({ ...session, open: false });
+            }}
+          >
+            It reads {readingWords(step, held, lengths)} as before
+          </button>
+        ) : null}
+      </div>
+      <Spoken lines={judged ? [`${boxName(reading, index)}: ${verdict}`, ...whole] : []} />
+    </>
+  );
+}
+
+/** A step that is ticked, with the figures that belong to it. */
+function Tick({ engine, spot, edit, lengths, next }: ReadProps) {
+  const { step } = spot;
+  const { done } = readingOf(engine, step);
+  const day = dayWords(lastDay(engine, step));
+  return (
+    <>
+      {(steps[step].figures ?? []).map((key) => (
+        <FigureBox key={`${engine.id} ${key}`} figure={key} {...{ engine, edit, lengths }} />
+      ))}
+      {done ? (
+        <p class="one-held">
+          <b>✓ Done</b> <span>{day}</span>
+        </p>
+      ) : null}
+      <div class="bar-buttons">
+        <button
+          type="button"
+          class={done ? undefined : 'one-done'}
+          onClick={() => {
+            edit((now) => setDone(now, step, !done, today()));
+            if (!done) next();
+          }}
+        >
+          {done ? 'Take the tick away' : 'Done'}
+        </button>
+      </div>
+    </>
+  );
+}
+
+/** Figures that a reading cannot be judged without: their boxes stay while they are typed. */
+function Wanted({ id, engine, edit, lengths }: BoxProps & { readonly id: StepId }) {
+  const { missing } = judge(engine, id, lengths);
+  const [wanted] = useState(missing);
+  if (wanted.length === 0) return null;
+  return (
+    <div class="one-missing">
+      <p>To be judged it needs of the sheet:</p>
+      {wanted.map((key) => (
+        <FigureBox key={key} figure={key} {...{ engine, edit, lengths }} />
+      ))}
+      <Evenly missing={missing} {...{ engine, edit, lengths }} />
+    </div>
+  );
+}
+
+/** What can hurt at a step, before what is to be done. */
+function Caution({ id, lengths }: { readonly id: StepId } & Pick<Props, 'lengths'>) {
+  const { caution } = steps[id];
+  return caution === undefined ? null : (
+    <div class="caution">
+      <p class="caution-title">Take care</p>
+      <p>{proseIn(caution, lengths)}</p>
+    </div>
+  );
+}
+
+function Awake() {
+  const { there, wanted, want, said } = useWakeLock();
+  if (!there) return null;
+  return (
+    <>
+      <label class="option">
+        <input
+          type="checkbox"
+          checked={wanted}
+          onChange={(event) => want(event.currentTarget.checked)}
+        />
+        <span>Keep the screen on</span>
+      </label>
+      <p role="status">{said}</p>
+    </>
+  );
+}
+
+/** One reading of the job on a screen of its own: what to read, to what, the box, the verdict, and on. */
+export function OneReading(props: Props) {
+  const { engine, spot, lengths, places, edit } = props;
+  const { step: id, index } = spot;
+  const step = steps[id];
+  const progress = progressOf(engine);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const came = useRef<Spot>();
+  const { missing } = judge(engine, id, lengths);
+  const following = nextDue(engine, progress, spot);
+  const spots = spotsOf(engine);
+  const at = spots.findIndex((other) => spotFragment(other) === spotFragment(spot));
+  const previous = spots[at - 1];
+  const target = targetWords(engine, id, lengths);
+
+  // Within a step the box is what the hand goes on with; a new step is read first.
+  useEffect(() => {
+    const box = document.getElementById('one-box');
+    if (came.current?.step === id && box) box.focus();
+    else if (came.current) {
+      heading.current?.focus({ preventScroll: true });
+      scrollTo(0, 0);
+    }
+    came.current = spot;
+  }, [id, index]);
+  useEffect(() => {
+    document.documentElement.dataset.one = '';
+    return () => {
+      delete document.documentElement.dataset.one;
+    };
+  }, []);
+
+  // A tick leads on by itself: the link beside it is for leaving it.
+  const isLeft = step.reading === undefined && !readingOf(engine, id).done;
+  const next = (): void => goTo(nextDue(engine, progressOf(engine), spot));
+  return (
+    <section class="one" aria-labelledby="one-title" data-spot={spotFragment(spot)}>
+      <nav class="one-bar" aria-label="Readings">
+        <a href={`#step-${id}`}>List of steps</a>
+        <span>
+          {engine.name}, step {jobOf(engine).indexOf(id) + 1} of {jobOf(engine).length}
+        </span>
+      </nav>
+      <h2 id="one-title" tabIndex={-1} ref={heading}>
+        {step.title}
+      </h2>
+      {progress[id].waits.length > 0 && progress[id].because.length === 0 ? (
+        <p class="waits">
+          Comes after:{' '}
+          {progress[id].waits.map((other, i) => (
+            <span key={other}>
+              {i === 0 ? '' : '; '}
+              <a href={`#${spotFragment({ step: other, index: 0 })}`}>{steps[other].title}</a>
+            </span>
+          ))}
+          .
+        </p>
+      ) : null}
+      <p class="one-target">
+        {step.reading ? (
+          <span class="one-place">
+            {boxName(step.reading, index)}
+            {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
+          </span>
+        ) : null}
+        {target === undefined || missing.length > 0 ? null : (
+          <span>
+            to <b>{target}</b>
+          </span>
+        )}
+      </p>
+      <p class="one-what">
+        {step.reading ? `${step.reading.label}. ` : ''}With: {proseIn(step.tool, lengths)}.
+      </p>
+      <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} />
+      {step.reading ? (
+        <Reading key={`${engine.id} ${spotFragment(spot)}`} {...props} next={next} />
+      ) : (
+        <Tick {...props} next={next} />
+      )}
+      <nav class="one-on" aria-label="On and back">
+        {previous ? <a href={`#${spotFragment(previous)}`}>Back</a> : <span />}
+        <a
+          class={isLeft ? 'one-later' : 'one-next'}
+          href={following ? `#${spotFragment(following)}` : '#order-of-work'}
+        >
+          {following
+            ? `${isLeft ? 'Not now; next' : 'Next'}: ${spotWords(following, spot)}`
+            : 'Nothing else is due: to the list'}
+        </a>
+      </nav>
+      <Asked engine={engine} id={id} lengths={lengths} />
+      <Earlier engine={engine} spot={spot} lengths={lengths} />
+      <Again id={id} progress={progress[id]} {...{ engine, lengths, edit }} />
+      <Caution id={id} lengths={lengths} />
+      <p class="task-why">{proseIn(step.why, lengths)}</p>
+      <HowTo step={step} lengths={lengths} />
+      <Awake />
+      <Links id={id} engine={engine} places={places} />
+    </section>
+  );
+}

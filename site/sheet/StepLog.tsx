@@ -1,0 +1,54 @@
+import { dayWords, readingsAt, roundsOf } from '../../calculators/sheet/log.ts';
+import { withdraw } from '../../calculators/sheet/edit.ts';
+import { askedBy } from '../../calculators/sheet/judge.ts';
+import { kindWords, readingWords } from '../../calculators/sheet/log-words.ts';
+import { boxesOf } from '../../calculators/sheet/model.ts';
+import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import type { BoxProps } from './FigureBox.tsx';
+import { Said } from './Said.tsx';
+import { StepPlot } from './StepPlot.tsx';
+
+/** Every reading of a step, the last first, what each round asked for, and a plot of them. */
+export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id: StepId }) {
+  const reading = steps[id].reading!;
+  const rounds = roundsOf(engine, id, boxesOf(engine, id));
+  const entries = [...readingsAt(engine, id)].reverse();
+  return (
+    <div class="step-log">
+      {rounds.length > 1 ? <StepPlot id={id} rounds={rounds} lengths={lengths} /> : null}
+      {rounds.map(({ entries: read, after }, i) => {
+        const { on, kind } = read.at(-1)!;
+        const asked = askedBy(engine, id, after, lengths);
+        return asked.length === 0 || i === rounds.length - 1 ? null : (
+          <Said
+            key={i}
+            title={`Asked for ${[dayWords(on), kindWords[kind]].filter(Boolean).join(', ')}`}
+            sentences={asked}
+          />
+        );
+      })}
+      <ul class="log-entries">
+        {entries.map((entry) => {
+          const { clock, cylinder, kind, value, on } = entry;
+          const box = boxName(reading, cylinder - 1);
+          const words = `${box}: ${readingWords(id, value, lengths)}`;
+          return (
+            <li key={`${String(clock)} ${String(cylinder)}`}>
+              <span>
+                <b>{words}</b> {[dayWords(on), kindWords[kind]].filter(Boolean).join(', ')}
+              </span>
+              <button
+                type="button"
+                class="as-link"
+                aria-label={`Take out ${words}`}
+                onClick={() => edit((now) => withdraw(now, entry))}
+              >
+                Take out
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,130 @@
+import { showInput } from '../../calculators/frame/format.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import { confirm } from '../../calculators/sheet/edit.ts';
+import type { FigureKey } from '../../calculators/sheet/figures.ts';
+import { queryFor } from '../../calculators/sheet/fill.ts';
+import { changeWords } from '../../calculators/sheet/log-words.ts';
+import { boxesOf, cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
+import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
+import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
+import {
+  boxName,
+  needsReading,
+  reopening,
+  steps,
+  type StepId,
+} from '../../calculators/sheet/steps.ts';
+import { siteAddress } from '../browser/site-address.ts';
+import { today } from '../browser/today.ts';
+import type { BoxProps } from './FigureBox.tsx';
+import type { Places } from './places.ts';
+
+interface AgainProps extends BoxProps {
+  readonly id: StepId;
+  readonly progress: Progress;
+}
+
+/** Why a step is to be checked again: what was changed, at which cylinder, by how much and when. */
+export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
+  if (progress.because.length === 0) return null;
+  const anew = needsReading(id, progress.because);
+  const { reading } = steps[id];
+  const all = progress.stale.length === boxesOf(engine, id);
+  const which =
+    reading && !all
+      ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`
+      : '';
+  const left = isLeftFull(engine, id);
+  const since = (other: StepId): string => {
+    const words = changeWords(engine, other, id, progress.stale, lengths);
+    return words === '' ? '' : `: ${words}`;
+  };
+  return (
+    <div class="again">
+      <p class="again-title">To be checked again{which}</p>
+      <ul>
+        {progress.because.map((other) => (
+          <li key={other}>
+            <b>{steps[other].title}</b> was changed since{since(other)}.{' '}
+            {proseIn(reopening(id, other) ?? '', lengths)}
+          </li>
+        ))}
+      </ul>
+      {anew && !left ? (
+        <p>
+          Measure it again and write what you read in the boxes as left, also where it is the same.
+        </p>
+      ) : (
+        <button
+          type="button"
+          class="plain"
+          onClick={() => edit((now) => confirm(now, id, today()))}
+        >
+          {anew ? 'Measured again: it reads the same' : 'Checked again, still right'}
+        </button>
+      )}
+    </div>
+  );
+}
+
+interface EvenlyProps extends BoxProps {
+  /** Figures that a step cannot be judged without. */
+  readonly missing: readonly FigureKey[];
+}
+
+/** Offers the places of sets that stand evenly, where the sheet does not say where they belong. */
+export function Evenly({ missing, engine, lengths, edit }: EvenlyProps) {
+  const sets = setKeys(cylindersOf(engine));
+  if (!missing.some((key) => sets.includes(key))) return null;
+  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
+  return (
+    <p class="missing">
+      Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
+      {even.join(', ')}:{' '}
+      <button type="button" class="plain" onClick={() => edit(setEven)}>
+        It fires evenly: enter these
+      </button>
+    </p>
+  );
+}
+
+interface LinksProps {
+  readonly id: StepId;
+  readonly engine: Engine;
+  readonly places: Places;
+  readonly copyStep?: (id: StepId) => void;
+}
+
+/** Where a step leads: its calculators with the sheet's figures, its articles, its copy. */
+export function Links({ id, engine, places, copyStep }: LinksProps) {
+  const { calculators, articles, list, reading } = steps[id];
+  const known = calculators.filter((slug) => Object.hasOwn(places.calculators, slug));
+  const read = articles.filter((slug) => Object.hasOwn(places.articles, slug));
+  return (
+    <p class="task-links">
+      {known.map((slug) => {
+        const { title, keys } = places.calculators[slug]!;
+        const query = queryFor(engine, slug, keys);
+        return (
+          <a
+            key={slug}
+            href={siteAddress(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}
+          >
+            {title}
+          </a>
+        );
+      })}
+      {read.map((slug) => (
+        <a key={slug} href={siteAddress(`articles/${slug}/`)}>
+          Why: {places.articles[slug]}
+        </a>
+      ))}
+      {list ? <a href={siteAddress('first-start/')}>The list of the first start</a> : null}
+      {reading && copyStep ? (
+        <button type="button" class="plain" onClick={() => copyStep(id)}>
+          Copy with its link
+        </button>
+      ) : null}
+    </p>
+  );
+}

@@ -1,0 +1,175 @@
+import { text as textOf } from 'node:stream/consumers';
+import { buffer } from 'node:stream/consumers';
+import type { Page } from 'playwright-core';
+import { loadImage } from '@napi-rs/canvas';
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { expectAccessible } from './support/axe.ts';
+import { phone, visit } from './support/page.ts';
+import { readPdf } from './support/pdf.ts';
+import { box, button, expectKept, keepEngines, kept, ready } from './support/sheet.ts';
+
+const path = 'sheet/';
+const demo = { ...demoSheet(), id: 'e-1' };
+
+const open = async (page: Page, name: string | RegExp): Promise<void> =>
+  page.locator('details.act > summary').filter({ hasText: name }).first().click();
+
+const download = async (page: Page, name: string | RegExp) => {
+  const [got] = await Promise.all([page.waitForEvent('download'), button(page, name).click()]);
+  return got;
+};
+
+describe('the log', () => {
+  it('of a step: each reading with its day and kind, and a plot of them by cylinder', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const gap = page.locator('#step-gap');
+      await gap.locator('> summary').click();
+      await gap.locator('details.act > summary').click();
+      const entries = gap.locator('.log-entries li');
+      await expect.poll(() => entries.count()).toBe(6);
+      expect(await entries.first().innerText()).toMatch(/Set 3: 0\.36 mm.*28 Feb 2026, check/s);
+      expect(await entries.last().innerText()).toMatch(/Set 1: 0\.39 mm.*21 Feb 2026, as found/s);
+      expect(await gap.locator('svg.plot').getAttribute('aria-label')).toContain(
+        'Set 1: 0.39, 0.34',
+      );
+      await expectAccessible(page);
+      await gap.getByRole('button', { name: 'Take out Set 1: 0.34 mm' }).click();
+      await expect.poll(() => box(page, 'left', 'gap', 1).inputValue()).toBe('');
+      await expect.poll(() => entries.count()).toBe(5);
+    });
+  });
+
+  it('takes runs and notes with their day; a draft outlives a reload; saved as CSV', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await open(page, 'The whole log');
+      await page.getByLabel('Ran for').fill('20 min');
+      await button(page, 'Enter the run').click();
+      await expect
+        .poll(() => page.locator('output[name="hours-run"]').innerText())
+        .toContain('0.33 h');
+      await page.getByLabel('Note for the log').fill('It runs, and drips at');
+      await page.reload();
+      await ready(page);
+      await open(page, 'The whole log');
+      await expect
+        .poll(() => page.getByLabel('Note for the log').inputValue())
+        .toBe('It runs, and drips at');
+      await button(page, 'Enter the note').click();
+      await expectKept(page, '"text":"It runs, and drips at"');
+      const csv = await download(page, 'Save the log as CSV');
+      expect(csv.suggestedFilename()).toMatch(/^engine-log-demo-club-triple-\d{4}-\d\d-\d\d\.csv$/);
+      const lines = (await textOf(await csv.createReadStream())).trim().split('\r\n');
+      expect(lines).toHaveLength(demo.log.length + 3);
+      expect(lines.at(-1)).toContain('drips');
+    });
+  });
+
+  it('is printed after the sheet, where that is asked for', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const { pages } = await readPdf(await page.pdf({ format: 'A4' }));
+      await page.getByLabel('Print the log after it').check();
+      const paper = await readPdf(await page.pdf({ format: 'A4' }));
+      expect(paper.pages).toBeGreaterThan(pages);
+      expect(paper.text).toContain('Log of Demo: club triple');
+      expect(paper.text).toContain('28 Feb 2026');
+    });
+  });
+
+  it('keeps the ticks of the first start with their day', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.goto(page.url().replace('sheet/', 'first-start/'));
+      const first = page.locator('.check input').first();
+      await expect
+        .poll(() => page.locator('[data-list-state]').innerText())
+        .toContain('club triple');
+      await first.check();
+      await expectKept(page, '"kind":"ticked"');
+      await page.reload();
+      await expect.poll(() => first.isChecked()).toBe(true);
+      await button(page, 'Begin the list anew').click();
+      await expect.poll(() => first.isChecked()).toBe(false);
+      await expectKept(page, '"kind":"anew"');
+    });
+  });
+});
+
+describe('files and engines', () => {
+  it('a file is named by engine and day; it reminds of saving, and is still', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, { ...demo, invented: false, name: 'Béla’s twin' });
+      const safe = page.locator('.safe');
+      expect(await safe.innerText()).toContain('Not saved to a file yet');
+      const file = await download(page, 'Time to save');
+      expect(file.suggestedFilename()).toMatch(/^engine-sheet-béla-s-twin-\d{4}-\d\d-\d\d\.json$/);
+      await expect.poll(() => safe.innerText()).toContain('Last saved to a file on');
+      expect(await button(page, 'Time to save').count()).toBe(0);
+    });
+  });
+
+  it('a duplicate, the archive and back', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await button(page, 'Duplicate').click();
+      await expect
+        .poll(() => page.getByLabel('Name', { exact: true }).inputValue())
+        .toBe('Demo: club triple (2)');
+      await button(page, 'Put into the archive').click();
+      await expect
+        .poll(() => page.getByLabel('Name', { exact: true }).inputValue())
+        .toBe('Demo: club triple');
+      await expectKept(page, '"archived":true');
+      await open(page, 'Archive (1)');
+      await button(page, /^Take .* out of the archive$/).click();
+      await expect
+        .poll(() => page.getByLabel('Name', { exact: true }).inputValue())
+        .toBe('Demo: club triple (2)');
+      expect(await kept(page)).not.toContain('"archived":true');
+    });
+  });
+
+  it('says whether the browser promised to keep it', async () => {
+    await visit({ path }, async (page) => {
+      await page.addInitScript(() => {
+        StorageManager.prototype.persisted = () => Promise.resolve(false);
+        StorageManager.prototype.persist = () => Promise.resolve(true);
+      });
+      await page.reload();
+      await ready(page);
+      await keepEngines(page, demo);
+      await button(page, 'Ask the browser to keep it').click();
+      await expect.poll(() => page.locator('.safe').innerText()).toContain('until you remove it');
+    });
+  });
+
+  it('a picture of the summary, and the texts for a forum', async () => {
+    await visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const file = await download(page, 'Save as a picture');
+      expect(file.suggestedFilename()).toMatch(/^engine-sheet-demo-club-triple-.*\.png$/);
+      const picture = await loadImage(await buffer(await file.createReadStream()));
+      expect(picture.width).toBeGreaterThan(700);
+      expect(picture.height).toBeGreaterThan(300);
+      for (const [form, words] of [
+        ['Markdown', '| Set the points gap | 0.35 mm ± 0.03 mm | 0.39 mm → 0.34 mm |'],
+        ['BBCode', '[code]'],
+      ] as const) {
+        await button(page, `Copy as ${form}`).click();
+        await expect
+          .poll(() => page.evaluate(() => navigator.clipboard.readText()))
+          .toContain(words);
+      }
+    });
+  });
+});

@@ -1,0 +1,209 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
+import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
+import { steps } from '../../calculators/sheet/steps.ts';
+import { figured, passing } from '../sheet/job.ts';
+import { expectAccessible } from './support/axe.ts';
+import { keyboard, touch, type Hands } from './support/hands.ts';
+import { phone, visit } from './support/page.ts';
+import { button, expectKept, keepEngines, kept, ready } from './support/sheet.ts';
+
+const path = 'sheet/';
+const demo = { ...demoSheet(), id: 'e-1' };
+
+const oneBox = (page: Page) => page.locator('#one-box');
+const verdict = (page: Page) => page.locator('.one-verdict');
+const next = (page: Page) => page.locator('.one a.one-next');
+const hash = (page: Page): string => new URL(page.url()).hash;
+
+/** Follows a link to a reading. */
+async function goTo(page: Page, fragment: string): Promise<void> {
+  await page.evaluate((to) => {
+    location.hash = to;
+  }, fragment);
+  await page.locator(`.one[data-spot="${fragment}"]`).waitFor();
+}
+
+/** An engine of two cylinders with every figure that a step is judged by, and an empty log. */
+const twin = (): Engine => figured({ cylinders: 2, 'set-2': 180, condensers: 2, 'fed-coils': 2 });
+
+/** From an empty log to the last tick, one reading a screen. Counts what is pressed. */
+async function wholeJob(page: Page, hands: Hands): Promise<number> {
+  const engine = twin();
+  await ready(page);
+  await keepEngines(page, engine);
+  let presses = 0;
+  const press = async (...args: Parameters<Hands['press']>): Promise<void> => {
+    presses += 1;
+    await hands.press(...args);
+  };
+  await press(page.locator('.order a.one-next'));
+  for (const spot of spotsOf(engine)) {
+    await page.locator(`.one[data-spot="${spotFragment(spot)}"]`).waitFor();
+    expect(hash(page)).toBe(`#${spotFragment(spot)}`);
+    if (steps[spot.step].reading) {
+      await hands.type(oneBox(page), plainDecimal(passing(engine, spot.step, 180)));
+      // Readings judged against one another have their verdict at the last of them, if at all.
+      const { judging } = steps[spot.step].reading!;
+      const together = ['together', 'spacing', 'alike', 'noted'].includes(judging);
+      if (!together) {
+        await expect
+          .poll(() => verdict(page).textContent(), { message: spot.step })
+          .toContain('Pass');
+      }
+      await press(next(page));
+    } else await press(page.locator('.one').getByRole('button', { name: 'Done', exact: true }));
+  }
+  await expect.poll(() => hash(page)).toBe('#order-of-work');
+  await expect.poll(() => page.locator('.order-state').textContent()).toContain('complete');
+  return presses;
+}
+
+describe('one reading a screen', () => {
+  it(
+    'the whole job by touch at 360 px: one press a reading, nothing wider than the screen',
+    { timeout: 300_000 },
+    async () => {
+      await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+        const presses = await wholeJob(page, touch(page));
+        expect(presses).toBe(spotsOf(twin()).length + 1);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+          phone.width,
+        );
+      });
+    },
+  );
+
+  it('the whole job by keyboard', { timeout: 300_000 }, async () => {
+    await visit({ path }, async (page) => {
+      await wholeJob(page, keyboard(page));
+    });
+  });
+
+  it('says the least correction, takes the reading after it, and keeps both with their day', async () => {
+    await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-gap-2');
+      await oneBox(page).fill('0.31');
+      await expect.poll(() => verdict(page).textContent()).toContain('Open the gap');
+      await button(page, 'Corrected: read it again').click();
+      expect(await oneBox(page).inputValue()).toBe('');
+      await oneBox(page).fill('0.39');
+      await expect.poll(() => verdict(page).textContent()).toContain('Pass');
+      const day = await page.evaluate(() => {
+        const now = new Date();
+        const two = (value: number): string => String(value).padStart(2, '0');
+        return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+      });
+      const { log } = (JSON.parse(await kept(page)) as { sheet: { engines: Engine[] } }).sheet
+        .engines[0]!;
+      expect(log).toMatchObject([
+        { kind: 'found', step: 'gap', cylinder: 2, value: 0.31, on: day },
+        { kind: 'change', step: 'gap', cylinder: 2, value: 0.39, on: day },
+      ]);
+      await expectAccessible(page);
+      expect(await page.locator('.one').textContent()).toContain('What it asked for as found');
+    });
+  });
+
+  it('a check again is a link; what reads the same is one press; nothing typed is lost', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.locator('.order-state a', { hasText: 'set the timing' }).click();
+      await expect.poll(() => hash(page)).toBe('#read-timing-1');
+      expect(await page.locator('.one .again').textContent()).toMatch(
+        /set 1 from 0\.39 mm to 0\.34 mm on 28 Feb 2026/,
+      );
+      await button(page, /as before$/).click();
+      await expect.poll(() => verdict(page).textContent()).toContain('✓ Pass');
+      await next(page).click();
+      await expect.poll(() => hash(page)).toBe('#read-timing-2');
+      await oneBox(page).fill('2.2x');
+      await expect.poll(() => page.locator('#one-box-problem').innerText()).toContain('x');
+      await page.reload();
+      await expect.poll(() => oneBox(page).inputValue()).toBe('2.2x');
+      await oneBox(page).fill('2.2');
+      await expectKept(page, '"left":[2.24,2.2,2.24]');
+    });
+  });
+
+  it('comes back where it was left, and the list at the step it was left at', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await goTo(page, 'read-float-2');
+      await page.goto(new URL('articles/', page.url().replace(/sheet\/.*$/, '')).href);
+      await page.goto(page.url().replace(/articles\/.*$/, 'sheet/'));
+      await ready(page);
+      await expect.poll(() => hash(page)).toBe('#read-float-2');
+      await page.getByRole('link', { name: 'List of steps' }).click();
+      await expect.poll(() => page.locator('#step-float').getAttribute('open')).not.toBeNull();
+      await page.goBack();
+      await expect.poll(() => page.locator('.one-held, #one-box').count()).toBeGreaterThan(0);
+    });
+  });
+
+  it('asks for the figures that it lacks, whose boxes stay while they are typed', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const { gap: _, 'gap-tolerance': __, ...figures } = twin().figures;
+      await keepEngines(page, { ...twin(), figures });
+      await goTo(page, 'read-gap-1');
+      await page.locator('#figure-gap').pressSequentially('0.4');
+      await page.locator('#figure-gap-tolerance').pressSequentially('0.03');
+      await expectKept(page, '"gap":0.4');
+      await oneBox(page).fill('0.31');
+      await expect.poll(() => verdict(page).textContent()).toContain('by 0.09 mm');
+    });
+  });
+
+  it('keeps the screen on while it is open, where the browser can', async () => {
+    await visit({ path }, async (page) => {
+      await page.addInitScript(() => {
+        const calls: string[] = [];
+        Object.assign(globalThis, { calls });
+        Object.defineProperty(Navigator.prototype, 'wakeLock', {
+          value: {
+            request: (kind: string) => {
+              calls.push(`asked for ${kind}`);
+              return Promise.resolve({
+                release: () => {
+                  calls.push('released');
+                  return Promise.resolve();
+                },
+              });
+            },
+          },
+        });
+      });
+      await page.reload();
+      await ready(page);
+      await keepEngines(page, demo);
+      await goTo(page, 'read-gap-1');
+      await page.getByLabel('Keep the screen on').check();
+      await next(page).click();
+      await page.getByRole('link', { name: 'List of steps' }).click();
+      const calls = () => page.evaluate(() => (globalThis as unknown as { calls: string[] }).calls);
+      await expect.poll(calls).toEqual(['asked for screen', 'released']);
+    });
+  });
+
+  it('does without it where there is none', async () => {
+    await visit({ path }, async (page) => {
+      await page.addInitScript(() => {
+        Reflect.deleteProperty(Navigator.prototype, 'wakeLock');
+      });
+      await page.reload();
+      await ready(page);
+      await keepEngines(page, demo);
+      await goTo(page, 'read-gap-1');
+      await next(page).waitFor();
+      expect(await page.getByLabel('Keep the screen on').count()).toBe(0);
+    });
+  });
+});
