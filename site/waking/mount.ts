@@ -31,13 +31,12 @@ const NOT_FETCHED =
 const AT_FAULT =
   'This calculator has a fault and does not answer: its figures stand still. The fault is the site’s, not yours.';
 
-/** Loads the page again, as guard.ts has it; what was typed in it meanwhile stays. */
+/** Loads the page again, as guard.ts has it. */
 function againButton(): HTMLButtonElement {
   const again = document.createElement('button');
   again.type = 'button';
   again.dataset.reload = '';
   again.textContent = 'Try again';
-  again.addEventListener('click', () => keepWork(kept));
   return again;
 }
 
@@ -76,6 +75,11 @@ function whenNear(place: HTMLElement, near: () => void): void {
 }
 
 const kept = keptWork();
+// Whichever button loads the page again, before guard.ts does: what came from the load before and has
+// gone into no calculator yet is kept once more.
+document.addEventListener('click', ({ target }) => {
+  if (target instanceof Element && target.closest('[data-reload]')) keepWork(kept);
+});
 document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
   const start = (): void =>
     void mount(place, kept[index]).catch((error: unknown) => sayAsleep(place, error));

@@ -25,6 +25,8 @@ const OF_LINK = (() => {
   return (Math.acos(cosine) * 180) / Math.PI;
 })();
 const ARTICLE = 'articles/where-the-piston-is/';
+/** Long enough for a page of this machine to have all that comes at all. */
+const SETTLED_MS = 1500;
 const ASIDE = 'gudgeon.sheet.aside';
 const NOTES = 'textarea:not([readonly])';
 const AGAIN = '.waiting [data-reload]';
@@ -235,6 +237,8 @@ for (const kind of [chromium, firefox, webkit]) {
           await expect
             .poll(async () => (await awake()) || (await shown()) !== null, { message: file })
             .toBe(true);
+          // What the figures can do without is told of only until they answer.
+          await new Promise((settled) => setTimeout(settled, SETTLED_MS));
           const where = await shown();
           if (where === null) continue;
           await engine.click(box);
