@@ -39,9 +39,17 @@ export function watchLengths(callback: (lengths: LengthDisplay) => void): () => 
     markPage(rememberedLengths());
     callback(rememberedLengths());
   };
+  // A page that the back button takes out of a browser's memory was told of nothing meanwhile.
+  const again = ({ persisted }: PageTransitionEvent): void => {
+    if (!persisted) return;
+    markPage(rememberedLengths());
+    callback(rememberedLengths());
+  };
   window.addEventListener(CHANGED, here);
   window.addEventListener('storage', elsewhere);
+  window.addEventListener('pageshow', again);
   return () => {
+    window.removeEventListener('pageshow', again);
     window.removeEventListener(CHANGED, here);
     window.removeEventListener('storage', elsewhere);
   };

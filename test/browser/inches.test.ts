@@ -62,6 +62,18 @@ describe('texts that no script draws', () => {
     });
   });
 
+  it('follow it when the back button takes the page out of the browser’s memory', async () => {
+    await visit({ path }, async (page) => {
+      await settled(page);
+      expect(await shown(page)).toMatch(/stroke 51 mm/);
+      await remember(page, 'in');
+      await page.evaluate(() =>
+        dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true })),
+      );
+      await expect.poll(() => shown(page)).toMatch(/stroke 2 in/);
+    });
+  });
+
   it('are in millimetres where no script runs', async () => {
     await visit({ path, javaScriptEnabled: false }, async (page) => {
       expect(await shown(page)).toMatch(/stroke 51 mm/);
