@@ -143,6 +143,21 @@ describe('on a wide screen', () => {
     });
   });
 
+  it.each(slugs)('every handle can be brought into sight on a small one: %s', async (slug) => {
+    const viewport = { width: 1024, height: 700 };
+    await visit({ path: `calculators/${slug}/`, viewport }, async (page) => {
+      await settled(page);
+      for (const handle of await page.locator('.calc-picture [role="slider"]').all()) {
+        await handle.scrollIntoViewIfNeeded();
+        const { y, height } = (await handle.boundingBox())!;
+        expect(y + height / 2, await handle.getAttribute('aria-label')).toBeLessThan(
+          viewport.height,
+        );
+        expect(y + height / 2).toBeGreaterThan(0);
+      }
+    });
+  });
+
   it('type in pictures is 13 to 14 px', async () => {
     const viewport = { width: 1280, height: 900 };
     for (const slug of slugs) {
