@@ -45,8 +45,8 @@ describe('typing', () => {
     await open(`?${given}`, async (page) => {
       const fetched: string[] = [];
       page.on('request', (request) => {
-        // What tells where the ± comes from follows the first figure, whatever its unit.
-        if (/^(?!.*WhenceAll).*\.js$/.test(request.url())) fetched.push(request.url());
+        // What the unfolded parts fetch, where the ± comes from and the words to copy, has no unit.
+        if (/^(?!.*(?:WhenceAll|copies)).*\.js$/.test(request.url())) fetched.push(request.url());
       });
       await type(page, 'travel', '1.7');
       await expectResult(page, 'angle', angleBefore(demo, 1.7));
