@@ -150,7 +150,7 @@ describe('on a wide screen', () => {
       for (const handle of await page.locator('.calc-picture [role="slider"]').all()) {
         await handle.scrollIntoViewIfNeeded();
         const { y, height } = (await handle.boundingBox())!;
-        expect(y + height / 2, await handle.getAttribute('aria-label')).toBeLessThan(
+        expect(y + height / 2, (await handle.getAttribute('aria-label')) ?? '').toBeLessThan(
           viewport.height,
         );
         expect(y + height / 2).toBeGreaterThan(0);
