@@ -1,4 +1,4 @@
-import { existsSync, globSync, readFileSync } from 'node:fs';
+import { existsSync, globSync, readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
@@ -60,4 +60,23 @@ it('the plan of the house names every room', () => {
 it('the guide is short enough to be read through', () => {
   const words = readFileSync('DEVELOPERS.md', 'utf8').split(/\s+/).filter(Boolean);
   expect(words.length).toBeLessThanOrEqual(1200);
+});
+
+it('the top level holds what it is meant to hold, and nothing else', () => {
+  const made = ['dist', 'node_modules'];
+  const held = readdirSync(new URL('../', import.meta.url)).filter(
+    (name) => !name.startsWith('.') && !made.includes(name),
+  );
+  expect(held.sort()).toEqual([
+    'DEVELOPERS.md',
+    'README.md',
+    'astro.config.mjs',
+    'calculators',
+    'content',
+    'package-lock.json',
+    'package.json',
+    'site',
+    'test',
+    'tsconfig.json',
+  ]);
 });
