@@ -1,4 +1,5 @@
 /** The calculation in words to take away: fetched when somebody wants one. */
+import { csv } from './csv.ts';
 import type { Evaluation } from './evaluate.ts';
 import { rests } from './rests-on.ts';
 import { flatten } from './spreads.ts';
@@ -93,9 +94,6 @@ export function bbcodeLink(
   return `[url=${link.replaceAll('[', '%5B').replaceAll(']', '%5D')}]${words}[/url]`;
 }
 
-const csvCell = (text: string): string =>
-  /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-
 /** Inputs and results as comma-separated values: figures unrounded, one row each. */
 export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): string {
   const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus', 'whose']];
@@ -120,5 +118,5 @@ export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): s
       '',
     ]);
   }
-  return rows.map((row) => row.map(csvCell).join(',')).join('\r\n') + '\r\n';
+  return csv(rows);
 }

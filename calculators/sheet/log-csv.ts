@@ -1,3 +1,4 @@
+import { csv } from '../frame/csv.ts';
 import { units } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { sheetFigures } from './figures.ts';
@@ -8,11 +9,8 @@ import { boxName, steps } from './steps.ts';
 
 const HEAD = ['number', 'day', 'engine', 'step', 'place', 'kind', 'value', 'unit', 'text'] as const;
 
-/** A text that a table program takes for one: not for a formula, and not for several cells. */
-function cell(text: string): string {
-  const plain = /^[=+\-@\t\r]/u.test(text) ? `'${text}` : text;
-  return /[",\r\n]/u.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
-}
+/** A text that a table program takes for one, and not for a formula. */
+const plain = (text: string): string => (/^[=+\-@\t\r]/u.test(text) ? `'${text}` : text);
 
 type Row = Readonly<Record<'step' | 'place' | 'value' | 'unit' | 'text', string>>;
 
@@ -44,14 +42,14 @@ function rowOf(entry: LogEntry): Row {
   }
 }
 
-/** The log of engines as comma-separated values (RFC 4180): figures in home units, one entry a line. */
+/** The log of engines as comma-separated values: figures in home units, one entry a line. */
 export function logCsv(engines: readonly Engine[]): string {
   const lines = engines.flatMap(({ name, log }) =>
     log.map((entry, i) => {
       const { step, place, value, unit, text } = rowOf(entry);
-      const words = [entry.on, name, step, place, kindWords[entry.kind]].map(cell);
-      return [String(i + 1), ...words, value, ...[unit, text].map(cell)].join(',');
+      const words = [entry.on, name, step, place, kindWords[entry.kind]].map(plain);
+      return [String(i + 1), ...words, value, ...[unit, text].map(plain)];
     }),
   );
-  return [HEAD.join(','), ...lines, ''].join('\r\n');
+  return csv([HEAD, ...lines]);
 }

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { crankWords } from '../../calculators/practice/acts.ts';
 import { canBeDone, setUp, type Act, type Bench } from '../../calculators/practice/bench.ts';
 import { inventEngine } from '../../calculators/practice/engine.ts';
@@ -40,7 +40,7 @@ const KICK_MS = 450;
 export function CrankBench(props: Props) {
   const { number, begun, task, places, finished, onFinish, onUnread } = props;
   const engine = useMemo(() => inventEngine(number, task), [number, task]);
-  const [bench, done] = useActs<Bench, Act>({
+  const [bench, done, now] = useActs<Bench, Act>({
     work: { engine: number, task, done: begun },
     onUnread,
     words: crankWords,
@@ -50,12 +50,10 @@ export function CrankBench(props: Props) {
   const [leaf, tryLeaf] = useState<number>();
   const [blurred, blur] = useState(false);
   const [words, setWords] = useState('');
-  const latest = useRef(bench);
 
   const act = (what: Act): void => {
-    const before = latest.current;
+    const before = now();
     const after = done(what);
-    latest.current = after;
     const lamp = lampWord(engine, after);
     const changed = !hasPoints(task) || lamp === lampWord(engine, before) ? '' : `Lamp ${lamp}. `;
     setWords(`${changed}${after.said}`);
@@ -63,7 +61,7 @@ export function CrankBench(props: Props) {
   /** A press of a button says where it has led; a drag or a key of the crank is heard by itself. */
   const step = (by: number): void => {
     act({ act: 'turn', by });
-    setWords(`${latest.current.said} ${heard(engine, latest.current)}`);
+    setWords(`${now().said} ${heard(engine, now())}`);
   };
   const kick = (): void => {
     act({ act: 'kick' });
@@ -144,7 +142,7 @@ export function CrankBench(props: Props) {
       {!finished && (
         <Finish
           task={task}
-          finish={(spread, answer) => onFinish(reckon(engine, latest.current, answer), spread)}
+          finish={(spread, answer) => onFinish(reckon(engine, now(), answer), spread)}
         />
       )}
     </>

@@ -22,7 +22,7 @@ interface Doing<Bench, Act> {
  */
 export function useActs<Bench, Act extends { readonly act: string }>(
   doing: Doing<Bench, Act>,
-): readonly [bench: Bench, act: (act: Act) => Bench] {
+): readonly [bench: Bench, act: (act: Act) => Bench, now: () => Bench] {
   const { work, words, setUp, after, onUnread } = doing;
   const [begun] = useState(() => {
     const run = (text: string, from: Bench): Bench | undefined =>
@@ -68,5 +68,5 @@ export function useActs<Bench, Act extends { readonly act: string }>(
     setBench(next);
     return next;
   };
-  return [bench, act];
+  return [bench, act, () => latest.current];
 }
