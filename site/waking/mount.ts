@@ -11,16 +11,18 @@ const loaders = import.meta.glob<{ default: AnyCalculator }>(
 const loaderOf = (slug: string) =>
   Object.entries(loaders).find(([path]) => path.endsWith(`/${slug}/calculator.tsx`))?.[1];
 
+// Each in a function of its own: of two imports in one expression the bundler has both fetched. Said at
+// once what is taken from it, it needs no object of all that the file gives.
+const ofPage = () => import('./wake.ts').then((wake) => wake.ready);
+const ofFigure = () => import('./wake-figure.ts').then((wake) => wake.ready);
+
 /** Fetches what a calculator on the page needs to answer. */
 async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
   const { calculator: slug, owns } = place.dataset;
   const load = loaderOf(slug!);
   if (!load) throw new Error(`No calculator named ${slug}`);
   const [ready, { default: calculator }] = await Promise.all([
-    // Said at once what is taken from it, the bundler needs no object of all that the file gives.
-    owns === 'true'
-      ? import('./wake.ts').then((wake) => wake.ready)
-      : import('./wake-figure.ts').then((wake) => wake.ready),
+    owns === 'true' ? ofPage() : ofFigure(),
     load(),
   ]);
   ready(place, calculator, kept);

@@ -198,8 +198,12 @@ describe('a plate', () => {
 
   it('prints from the page itself at true scale', async () => {
     await open(PLATE + given, async (page) => {
-      // Its rules run across the paper and are longer than the bar.
-      await page.evaluate(() => document.querySelector('.title-block')?.remove());
+      // Rules that run across the paper are longer than the bar.
+      await page.evaluate(() => {
+        for (const part of document.querySelectorAll('.title-block, .caution, main table')) {
+          part.remove();
+        }
+      });
       const margin = { top: '10mm', right: '10mm', bottom: '10mm', left: '10mm' };
       const sheets = await renderPdf(await page.pdf({ format: 'A4', margin }), DPI);
       const bars = sheets.filter((sheet) => Math.abs(longestRun(sheet, 'up') - 50) < NEAR);
