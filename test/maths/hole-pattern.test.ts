@@ -268,6 +268,16 @@ describe('a network that leaves something open says what to measure', () => {
     },
   );
 
+  it('a network so barely stiff that the squares of its slopes are lost in rounding', () => {
+    // Eight holes by thirteen distances, as few as can be: nothing checks any of them.
+    const pairs = '01 05 62 03 13 23 14 24 57 67 45 06 17'
+      .split(' ')
+      .map((pair): Pair => [Number(pair[0]), Number(pair[1])]);
+    const held = heldBy(8, pairs);
+    expect(held.kind).toBe('twofold');
+    expect(heldBy(8, [...pairs, ...held.measure]).kind).toBe('held');
+  });
+
   it('a hole seen only from holes in one line', () => {
     const row = [
       { x: 0, y: 0 },

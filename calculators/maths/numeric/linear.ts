@@ -10,7 +10,7 @@ const NO_PIVOT = 1e-9;
  *
  * @param least Share of the largest pivot below which one counts as nothing.
  */
-export function rank(rows: Rows, least = NO_PIVOT): number {
+export function rank(rows: Rows, least: number): number {
   const left = rows.map((row) => {
     const length = Math.hypot(...row);
     return row.map((entry) => (length > 0 ? entry / length : 0));

@@ -1,4 +1,5 @@
-import { inverseNormal, leverage, rank } from '../numeric/linear.ts';
+import type { Rows } from '../numeric/linear.ts';
+import { PRIME, reduced } from '../numeric/prime-field.ts';
 
 /** Two holes between which a distance is measured, by their places in the list, from 0. */
 export type Pair = readonly [number, number];
@@ -24,12 +25,18 @@ export interface Held {
   readonly measure: readonly Pair[];
 }
 
-/** Places that are special in no way: what holds these together holds all but special ones. */
+/**
+ * Places that are special in no way, of whole numbers: what holds these together holds all but
+ * special ones. Drawn as by S. K. Park and K. W. Miller, Random number generators: good ones are hard
+ * to find, Communications of the ACM 31 (1988), 1192–1201, with the multiplier that they gave later.
+ */
 function anywhere(holes: number): readonly (readonly [number, number])[] {
-  return Array.from({ length: holes }, (_, i) => [
-    ((i + 1) * 0.754877666) % 1,
-    ((i + 1) * 0.569840291) % 1,
-  ]);
+  let state = 1;
+  const next = (): number => {
+    state = (state * 48_271) % 2_147_483_647;
+    return state % PRIME;
+  };
+  return Array.from({ length: holes }, () => [next(), next()]);
 }
 
 /** How each distance changes with each coordinate, at the places given. */
@@ -46,6 +53,9 @@ const slopesAt = (
     }
     return row;
   });
+
+/** How many distances are independent of each other. */
+const rankOf = (slopes: Rows): number => reduced(slopes).leading.length;
 
 const same = ([a, b]: Pair, [c, d]: Pair): boolean => (a === c && b === d) || (a === d && b === c);
 
@@ -98,18 +108,20 @@ function stiffening(
   without: readonly Pair[] = [],
 ): Pair | undefined {
   const places = anywhere(holes);
-  const now = rank(slopesAt(places, pairs));
+  const now = rankOf(slopesAt(places, pairs));
   return candidates(holes, [...pairs, ...without]).find(
-    (pair) => rank(slopesAt(places, [...pairs, pair])) > now,
+    (pair) => rankOf(slopesAt(places, [...pairs, pair])) > now,
   );
 }
 
 /** A pair without which the rest is no longer stiff: in a fit nothing checks its distance. */
 function unchecked(holes: number, pairs: readonly Pair[]): Pair | undefined {
-  // Three coordinates only turn and move the whole.
-  const rows = slopesAt(anywhere(holes), pairs).map((row) => row.slice(3));
-  const spread = inverseNormal(rows);
-  return pairs.find((_, k) => 1 - leverage(rows[k]!, spread!) < 1e-6);
+  const slopes = slopesAt(anywhere(holes), pairs);
+  // Turned over, a pair is a column; one that is no sum of others leads a row and stands in it alone.
+  const across = slopes[0]!.map((_, column) => slopes.map((row) => row[column]!));
+  const { rows, leading } = reduced(across);
+  const alone = rows.findIndex((row) => row.filter((entry) => entry !== 0).length === 1);
+  return alone < 0 ? undefined : pairs[leading[alone]!];
 }
 
 /** What one thing is wrong with a network; nothing where it is held in one way only. */
@@ -123,7 +135,7 @@ function wanting(holes: number, pairs: readonly Pair[]): Omit<Held, 'measure'> &
     const next = candidates(holes, pairs).find((pair) => pair.includes(hanging));
     return { kind: 'hanging', holes: [hanging], ...add(next) };
   }
-  if (rank(slopesAt(places, pairs)) < all) {
+  if (rankOf(slopesAt(places, pairs)) < all) {
     const next = stiffening(holes, pairs);
     return { kind: 'loose', holes: [...(next ?? [])].sort((a, b) => a - b), ...add(next) };
   }
