@@ -36,3 +36,9 @@ export const evening: readonly Chapter[] = [
     take: 'What is set is the height of the float, what the engine feels is the level of the fuel. A clear tube proves it.',
   },
 ];
+
+/** The chapter that comes after one of them; none after the last, or after any other article. */
+export function chapterAfter(article: string): string | undefined {
+  const place = evening.findIndex((chapter) => chapter.article === article);
+  return place < 0 ? undefined : evening[place + 1]?.article;
+}

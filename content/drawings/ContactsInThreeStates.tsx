@@ -116,9 +116,19 @@ function Panel({ state: { words, at }, top }: { readonly state: State; readonly 
           <Label words="moving contact" at={[352, 42]} anchor="end" to={[CONTACT_X, low - DOT]} />
           <Label words="fixed contact," at={[352, 120]} anchor="end" to={[CONTACT_X, FACE + DOT]} />
           <Label words="stands still" at={[352, 135]} anchor="end" />
+          <Label words="low part" at={[44, 132]} to={[HEEL_X - 26, CENTRE - 22]} ends="arrow" />
+          <Label words="lobe" at={[72, 180]} to={[HEEL_X - 42, CENTRE + 27]} ends="arrow" />
         </>
       ) : (
         <g>
+          {at === 0 ? (
+            <Label words="lobe" at={[72, 128]} to={[HEEL_X - 34, CENTRE - 38]} ends="arrow" />
+          ) : (
+            <>
+              <Label words="flank" at={[72, 118]} to={[HEEL_X - 5, tip + 1]} ends="arrow" />
+              <Label words="lobe" at={[72, 158]} to={[HEEL_X - 47, CENTRE - 12]} ends="arrow" />
+            </>
+          )}
           <path
             class="motion"
             d={`M${HEEL_X + 60} ${hundredth(CENTRE - 22)}A64 64 0 0 1 ${HEEL_X + 60} ${hundredth(CENTRE + 22)}`}
@@ -139,7 +149,7 @@ export default function ContactsInThreeStates() {
     <LineDrawing
       id="three-states"
       title="Cam, heel and contacts in three states"
-      description={`Three drawings of one set of points, its movements drawn large. 1: the contacts touch, and the heel stands ${fixed(spent / LEVER, 2)} mm clear of the low part of the cam. 2: the cam has come up to the heel and is about to part the contacts. 3: the top of the lobe is under the heel, and the contacts stand the gap of ${fixed(gap, 2)} mm apart. The fixed contact is in the same place in all three.`}
+      description={`Three drawings of one set of points, its movements drawn large. 1: the contacts touch, the lobe points away, and the heel stands ${fixed(spent / LEVER, 2)} mm clear of the low part of the cam. 2: the cam has come up to the heel and is about to part the contacts. 3: the top of the lobe is under the heel, and the contacts stand the gap of ${fixed(gap, 2)} mm apart. The fixed contact is in the same place in all three.`}
       height={3 * PANEL}
     >
       {states.map((state, i) => (

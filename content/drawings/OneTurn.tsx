@@ -1,13 +1,13 @@
 import { demoBarrel, demoEngine } from '../../calculators/demo-engine.ts';
 import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
-import { arrowHead } from '../../calculators/picture/label.tsx';
+import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 
 const engine = { stroke: demoEngine.stroke, rodLength: demoEngine.rod, pinOffset: 0 };
 /** User units for a millimetre, the same in all four. */
 const SCALE = 1.12;
-const PANEL = { wide: 178, high: 292 } as const;
+const PANEL = { wide: 178, high: 308 } as const;
 const MIDDLE = 92;
 /** The deck, and the crank's centre below it. */
 const DECK = 62;
@@ -134,6 +134,15 @@ function Panel({ phase, x, y }: { readonly phase: Phase; readonly x: number; rea
       <circle class="edge edge-filled" cx={big[0]} cy={big[1]} r={7} />
       <circle class="edge edge-filled" cx={MIDDLE} cy={pin} r={5.5} />
       <circle class="edge edge-filled" cx={MIDDLE} cy={hundredth(CENTRE)} r={4} />
+      {title.startsWith('1') ? (
+        <>
+          <Label words="crown" at={[2, DECK + 1]} to={[MIDDLE - BORE + 8, at(crown)]} />
+          <Label words="exhaust" at={[0, at(exhaust) - 9]} />
+          <Label words="skirt" at={[2, at(skirt) + 5]} to={[MIDDLE - BORE + 6, at(skirt) - 4]} />
+          <Label words="inlet" at={[MIDDLE + BORE + WALL + 4, at(inlet) + 15]} />
+          <Label words="crankcase" at={[MIDDLE, CENTRE + CASE + 15]} anchor="middle" />
+        </>
+      ) : null}
       {exhaustOpen ? (
         <Flow from={[MIDDLE - BORE + 14, leaving]} to={[MIDDLE - BORE - 24, leaving]} />
       ) : null}

@@ -44,6 +44,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       onFocusIn={({ target }) => setTyping(touched() ? boxOf(target) : undefined)}
       onFocusOut={() => setTyping(undefined)}
     >
+      <p class="sideways">Push the drawing sideways for the next.</p>
       <div class="in-hand">
         <Fields fields={inHand} {...shared} />
       </div>

@@ -111,6 +111,7 @@ export function FigureInText(props: FigureProps) {
         <span>
           {words === undefined ? 'Worked example.' : null}
           <span role="status">{words === undefined ? '' : `Set to ${words}.`}</span>
+          <span class="sideways">More drawings: push sideways.</span>
         </span>{' '}
         <a href={pageAddress(calculator.slug, toQuery(figured.evaluation))}>
           Open the whole calculation

@@ -16,6 +16,16 @@ it('the theory in an evening leads through its chapters in order, each with a ti
   }
 });
 
+it('each chapter of the evening leads on to the next, and the last to none', () => {
+  const onwards = evening.map(({ article }) => {
+    const links = documentOf(`articles/${article}/index.html`).querySelectorAll('article > p');
+    const next = [...links].find((line) => words(line).startsWith('Next in the evening'));
+    return next?.querySelector('a')?.getAttribute('href') ?? 'none';
+  });
+  const wanted = evening.slice(1).map(({ article }) => `../../articles/${article}/`);
+  expect(onwards).toEqual([...wanted, 'none']);
+});
+
 describe.each(articles)('%s', (file) => {
   const page = documentOf(file);
 
