@@ -224,13 +224,13 @@ function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number 
   if (typed.length > LONGEST) return bad(tooLong(spec.label));
   const several = readingParts(typed);
   if (several) return readRepeated(spec, several, reading);
-  const [bare, implied] = typed.split(IMPLIED);
+  const figure = spec.error === undefined ? typed : withoutEnd(typed);
+  const [bare, implied] = figure.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const figure = spec.error === undefined ? typed : withoutEnd(typed);
   const parsed = parse(figure, spec.unit, () => exampleWords(spec, lengths), sums);
   if (parsed.kind !== 'value') return parsed;
   const problem = rangeProblem(spec, parsed.value, typed, lengths);

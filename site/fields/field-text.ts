@@ -7,7 +7,7 @@ import {
 } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { fixed, inputDigits, showIn, shownUnit, withUnit } from '../../calculators/frame/format.ts';
-import { BETWEEN, inOneUnit, readingParts } from '../../calculators/frame/readings.ts';
+import { BETWEEN, inOneUnit, readingParts, withoutEnd } from '../../calculators/frame/readings.ts';
 import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readings.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { IMPLIED, numberAndUnit, parse, withoutMarks } from '../../calculators/frame/parse.ts';
@@ -68,7 +68,9 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
       .join(`${BETWEEN} `);
   }
   const read = field.problem === undefined ? field.value : undefined;
-  return textIn(field.text, read, field.spec, shown);
+  const figure = withoutEnd(field.text);
+  const end = field.text.slice(figure.length);
+  return `${textIn(figure, read, field.spec, shown)}${end}`;
 }
 
 /** The same for several figures in one field. */
@@ -96,6 +98,10 @@ export function textToKeep(
 ): string {
   const shown = fieldUnit(spec, lengths);
   if (shown === spec.unit) return typed;
+  const figure = withoutEnd(typed);
+  if (figure !== typed) {
+    return `${textToKeep(figure, { spec }, lengths)}${typed.slice(figure.length)}`;
+  }
   const several = readingParts(typed);
   if (several) {
     const parts = inOneUnit(several);

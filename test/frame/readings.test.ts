@@ -133,6 +133,12 @@ describe('repeated readings beside their field', () => {
     expect(textInField(figure(kept), 'in')).toBe('90; 91; 92');
     expect(textInField(figure('2.54mm;2.286mm'), 'in')).toBe('100; 90');
     expect(textInField(figure('2.31mm;2.35mm'), 'mm')).toBe('2.31; 2.35');
+    // The first is read in the unit beside the box while the second is still to come.
+    const next = textToKeep('90; ', { spec: gap }, 'in');
+    expect(figure(next).value).toBeCloseTo(90 * 0.0254, 12);
+    expect(textInField(figure(next), 'in')).toBe('90; ');
+    expect(figure(textToKeep('(45+45); ', { spec: gap }, 'in')).text).toContain('thou');
+    expect(figure(textToKeep('0.014; ', { spec: gap }, 'in')).problem).toMatch(/looks like inches/);
     expect(readAs(figure('2.31; 2.35'), 'in')).toMatch(/ thou/);
   });
 });
