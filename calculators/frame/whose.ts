@@ -217,18 +217,44 @@ function leading(calculator: AnyCalculator): string[] {
   return (leads.length > 0 ? leads : specs).map(([name]) => name);
 }
 
-/** What stands beneath an answer that rests on figures nobody gave; nothing where all are given. */
+const INVENTED = 'Worked example of an invented engine.';
+
+/** Fields behind the results that lead which hold a figure of the example. */
+function missingLeads(calculator: AnyCalculator, evaluation: Evaluation): readonly Field[] {
+  const there = leading(calculator).filter((name) => !(evaluation.results[name] instanceof Absent));
+  return examplesBehind(calculator, evaluation, resultReads(there));
+}
+
+function countOf(missing: readonly Field[]): string {
+  const count = new Set(missing.map(labelOf)).size;
+  return count === 1
+    ? '1 figure is still the example’s'
+    : `${count} figures are still the example’s`;
+}
+
+/** Whose an answer is that rests on figures nobody gave; nothing where all are given. */
 export function whoseAnswer(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
   if (evaluation.demonstration) return 'Worked example. Change any figure to see what it does.';
-  const there = leading(calculator).filter((name) => !(evaluation.results[name] instanceof Absent));
-  const missing = examplesBehind(calculator, evaluation, resultReads(there));
+  const missing = missingLeads(calculator, evaluation);
   if (untouched(evaluation)) {
-    const example = 'Worked example of an invented engine. Give your own figures';
-    return missing.length === 0 ? `${example}.` : `${example}: ${namesOf(missing)}.`;
+    return missing.length === 0
+      ? `${INVENTED} Give your own figures.`
+      : `${INVENTED} Give your own figures: ${namesOf(missing)}.`;
   }
-  if (missing.length === 0) return undefined;
-  const count = missing.length === 1 ? '1 figure is' : `${missing.length} figures are`;
-  return `${count} still the example’s: ${namesOf(missing)}.`;
+  return missing.length === 0 ? undefined : `${countOf(missing)}: ${namesOf(missing)}.`;
+}
+
+/** The same in one line, as it stands beneath the answer: which figures they are is said by `stillToGive`. */
+export function whoseBrief(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
+  if (evaluation.demonstration || untouched(evaluation)) return INVENTED;
+  const missing = missingLeads(calculator, evaluation);
+  return missing.length === 0 ? undefined : `${countOf(missing)}.`;
+}
+
+/** Which figures the reader has still to give for an answer of their own; nothing where none. */
+export function stillToGive(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
+  const missing = missingLeads(calculator, evaluation);
+  return missing.length === 0 ? undefined : `Give your own: ${namesOf(missing)}.`;
 }
 
 /**

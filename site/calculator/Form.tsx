@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/fields.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
+import { stillToGive } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { Fields, type FieldHandlers } from '../fields/Fields.tsx';
 import { Groups } from '../fields/Groups.tsx';
@@ -31,6 +32,7 @@ const boxOf = (target: EventTarget | null): HTMLInputElement | undefined =>
 export function Form({ calculator, evaluation, ...handlers }: Props) {
   const { lengths, idPrefix } = handlers;
   const { fields, errorFields, demonstration } = evaluation;
+  const toGive = stillToGive(calculator, evaluation);
   const inHand = inHandOf(calculator, fields);
   const shared = { marked: !demonstration, ...handlers };
   const [typing, setTyping] = useState<HTMLInputElement>();
@@ -48,6 +50,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       <div class="in-hand">
         <Fields fields={inHand} {...shared} />
       </div>
+      {toGive === undefined ? null : <p class="to-give">{toGive}</p>}
       <Problems evaluation={evaluation} idPrefix={idPrefix} />
       <Groups
         fields={fields.filter((field) => !inHand.includes(field))}

@@ -1,5 +1,5 @@
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { whoseAnswer } from '../../calculators/frame/whose.ts';
+import { whoseBrief } from '../../calculators/frame/whose.ts';
 import { useFrozen } from '../../calculators/picture/frozen.ts';
 import { OwnEngine, type OwnEngineProps } from './OwnEngine.tsx';
 import type { State } from './state.ts';
@@ -15,7 +15,7 @@ interface Props extends State, Omit<OwnEngineProps, 'evaluation'> {
  */
 export function Notes({ calculator, evaluation: latest, ownsAddress, ...engine }: Props) {
   const evaluation = useFrozen(latest);
-  const whose = whoseAnswer(calculator, evaluation);
+  const whose = whoseBrief(calculator, evaluation);
   const { care } = calculator;
   return (
     <div class="calc-notes">

@@ -34,6 +34,8 @@ interface Places {
   readonly answer: number;
   readonly picture: number;
   readonly inHand: number;
+  /** Top of the first field in hand. */
+  readonly begins: number;
   readonly form: number;
   readonly more: number;
 }
@@ -50,6 +52,7 @@ const placesOf = (page: Page): Promise<Places> =>
       answer: box('[data-part="answer"]').height,
       picture: top('[data-part="picture"]'),
       inHand: hand.getBoundingClientRect().bottom + scrollY,
+      begins: top('.in-hand .field'),
       form: top('[data-part="form"]'),
       more: top('.calc-more'),
     };
@@ -87,6 +90,7 @@ describe.each(slugs)('%s on a phone', (slug) => {
       const at = await placesOf(page);
       expect(at.answer).toBeLessThanOrEqual(96);
       expect(at.picture).toBeLessThanOrEqual(480);
+      expect(at.begins).toBeLessThanOrEqual(screen.height - 40);
       expect(at.form).toBeGreaterThan(at.picture);
       expect(at.more).toBeGreaterThan(at.form);
       expect(at.inHand - at.picture).toBeLessThanOrEqual(screen.height - at.answer);

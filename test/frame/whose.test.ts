@@ -8,6 +8,8 @@ import {
   touched,
   verdictOf,
   whoseAnswer,
+  whoseBrief,
+  stillToGive,
   whoseBeside,
   whoseLeads,
   whoseResults,
@@ -329,6 +331,8 @@ describe('what stands beneath an answer', () => {
     expect(whoseAnswer(calculator, run({ width: '5' }, { demonstration: true }))).toBe(
       'Worked example. Change any figure to see what it does.',
     );
+    expect(whoseBrief(calculator, run())).toBe('Worked example of an invented engine.');
+    expect(stillToGive(calculator, run())).toBe('Give your own: shape and width.');
     expect(whoseLeads(calculator, run())).toBe(' (worked example)');
     expect(whoseResults(calculator, run({ width: '50' }, { demonstration: true }), ['area'])).toBe(
       ' (worked example)',
@@ -344,6 +348,12 @@ describe('what stands beneath an answer', () => {
     expect(whoseAnswer(calculator, allBut('width', 'shape', 'depth'))).toBe(
       '2 figures are still the example’s: shape and width.',
     );
+    expect(whoseBrief(calculator, allBut())).toBeUndefined();
+    expect(stillToGive(calculator, allBut())).toBeUndefined();
+    expect(whoseBrief(calculator, allBut('width', 'shape'))).toBe(
+      '2 figures are still the example’s.',
+    );
+    expect(stillToGive(calculator, allBut('width'))).toBe('Give your own: width.');
     expect(whoseLeads(calculator, allBut('gap-1'))).toBe('');
     expect(whoseLeads(calculator, allBut('width'))).toBe(' (with the example’s width)');
     expect(whoseResults(calculator, allBut('gap-1'), ['share'])).toBe(
