@@ -36,10 +36,13 @@ export const fittedFigures = {
     16,
     'no engine has more than two for each set',
   ),
-  'fed-coils': howMany(
-    'Coils fed from a battery',
-    '0 with a magneto that makes its own current: feed and polarity are then not asked for.',
-    16,
-    'no engine has more than two for each cylinder',
-  ),
+  'fed-coils': {
+    ...howMany(
+      'Coils fed from a battery',
+      '0 with a magneto that makes its own current: feed and polarity are then not asked for.',
+      16,
+      'no engine has more than two for each cylinder',
+    ),
+    fills: { wiring: 'coils' },
+  },
 } as const satisfies Record<string, SheetFigure>;

@@ -249,7 +249,7 @@ export const ignitionFigures = {
     max: 48,
     why: 'no points ignition runs on less or more',
     step: 0.5,
-    fills: { 'coil-charge': 'volts' },
+    fills: { 'coil-charge': 'volts', wiring: 'volts' },
   },
   resistance: {
     group: coil,

@@ -45,6 +45,7 @@ const engineFigures = {
       'plate-layout': 'sets',
       'slide-balance': 'slides',
       'float-level': 'carburettors',
+      'jet-set': 'wanted',
       compression: 'cylinders',
       'port-timing': 'cylinders',
     },

@@ -60,6 +60,8 @@ export function fillFrom(
   for (const key of figureKeys) {
     const value = engine.figures[key];
     if (value === undefined || !holds(engine, key, slug)) continue;
+    // An engine without a thing has no figure for what is worked out of it.
+    if (value === 0 && sheetFigures[key].unit === 'count') continue;
     const { unit, chooses, fillsOthers } = sheetFigures[key];
     const text = withToken(value, unit);
     put(inputFor(key, slug), text);

@@ -69,6 +69,19 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
   },
 );
 
+it('a twin on six volts keeps its volts, its coils and its carburettors', () => {
+  const figures = { cylinders: 2, volts: 6, 'fed-coils': 2 };
+  const of = (slug: string, more = {}) => {
+    const calculator = calculators.find((each) => each.slug === slug)!;
+    const engine = { ...newEngine('e', 'E'), figures: { ...figures, ...more } };
+    return fillFrom(engine, slug, knownKeys(calculator));
+  };
+  expect(of('wiring')).toMatchObject({ volts: '6V', coils: '2' });
+  expect(of('jet-set')).toMatchObject({ wanted: '2' });
+  // A magneto that makes its own current feeds no coil.
+  expect(of('wiring', { 'fed-coils': 0 })).not.toHaveProperty('coils');
+});
+
 it('names no calculator that is not there', () => {
   const slugs = calculators.map(({ slug }) => slug);
   for (const key of figureKeys) {
