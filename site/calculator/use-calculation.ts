@@ -9,6 +9,7 @@ import {
 } from '../../calculators/frame/evaluate.ts';
 import type { Held } from '../../calculators/frame/fields.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
+import { onRoundStep } from '../../calculators/frame/round-steps.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
@@ -130,9 +131,12 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
   );
   /** A handle stops where the figures would become impossible. */
   const onSet = useCallback(
-    (key: string, value: number) => {
+    (key: string, moved: number) => {
       const { evaluation: shown } = latest.current;
       const from = shown.computed ? numberAt(calculator, shown, key) : undefined;
+      const field = shown.fields.find((each) => each.key === key);
+      const value =
+        field?.kind === 'figure' ? onRoundStep(moved, from, field.spec, lengths) : moved;
       const base = asked.current;
       const possible = (each: number): boolean =>
         evaluated(typedOver(base, { [key]: written(each) })).computed;
@@ -141,7 +145,7 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
       setDragged(true);
       setGiven((before) => typedOver(before, { [key]: written(held) }));
     },
-    [calculator, evaluated],
+    [calculator, evaluated, lengths],
   );
   /** The picture is let go. */
   const onEnd = useCallback(() => setDragged(false), []);

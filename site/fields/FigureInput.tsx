@@ -4,6 +4,7 @@ import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import { BETWEEN, withoutEnd } from '../../calculators/frame/readings.ts';
+import { roundStep } from '../../calculators/frame/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
@@ -40,8 +41,7 @@ function useTyping({ field, lengths, onText }: Typing) {
     onText(key, kept);
   };
   const step = (by: number): void => {
-    // A round figure in the unit shown: 0.05 mm steps as 2 thou.
-    const size = Number(toShown(spec.step, shown).toPrecision(1));
+    const size = roundStep(spec, shown);
     const next = onStep(toShown(field.value ?? spec.min, shown) + by * size, size);
     const low = edgeIn(spec.min, shown, 1, spec.step);
     const high = edgeIn(spec.max, shown, -1, spec.step);
