@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { makeFinder, waysOfAsking, type Found } from '../site/search/finder.ts';
 import { tradeWords } from '../site/search/trade-words.ts';
 import { wordsOf } from '../site/search/words-of.ts';
+import { calculators } from '../site/all-calculators.ts';
 
 const thing = (id: number, title: string, also = '', text = ''): Found => ({
   id,
@@ -43,6 +44,11 @@ describe('search', () => {
     expect(titles(question)[0]).toBe(title);
   });
 
+  it('does not hang on the small words of a question', () => {
+    expect(titles('what is the gudgeon pin for')[0]).toBe('Gudgeon pin');
+    expect(titles('how do I mix oil with my fuel')[0]).toBe('Fuel and oil');
+  });
+
   it('puts a title before a mention', () => {
     expect(titles('connecting rod')).toEqual(['Connecting rod', 'Where the piston is']);
   });
@@ -69,4 +75,16 @@ describe('search', () => {
 it.each(globSync('content/articles/*.mdx'))('no code of %s is searched', (file) => {
   const [, body] = /^---\n[\s\S]*?\n---\n([\s\S]*)$/.exec(readFileSync(file, 'utf8'))!;
   expect(wordsOf(body!)).not.toMatch(/\.\.\/|=>|\.default\b|\bconst\b|\.ts\b/);
+});
+
+it.each([
+  ['thou to mm', 'piston-position'],
+  ['convert mm to degrees', 'piston-position'],
+  ['180 degree twin', 'firing-order'],
+])('%s finds the calculator %s', (question, slug) => {
+  const documents = calculators.map((each, id) => ({
+    ...thing(id, each.title, each.alsoCalled.join(', ')),
+    url: each.slug,
+  }));
+  expect(makeFinder({ documents, alike: tradeWords })(question)[0]?.url).toBe(slug);
 });

@@ -87,7 +87,9 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   const onOwn = useCallback(async (): Promise<string | undefined> => {
     const filled = await takeOwnSheet(calculator).catch(failureWords);
     if (typeof filled === 'string') return filled;
-    if (!filled) return 'Your sheet holds no figure that this page asks for.';
+    if (!filled || Object.keys(filled.texts).length === 0) {
+      return 'Your sheet holds no figure that this page asks for.';
+    }
     byHand.current = true;
     setOwn(filled);
     setGiven(({ texts, origins, held }) => ({

@@ -31,6 +31,13 @@ const plain = (text: string): string =>
     .replaceAll(/[^\p{L}\p{N}.]+/gu, ' ')
     .trim();
 
+/** Words that say nothing of what is asked for. "On" and "no" do: "runs on two", "no spark". */
+const LITTLE = new Set(
+  'a an and are can do does for from how i is it me my of or please that the this to what when where which why with'.split(
+    ' ',
+  ),
+);
+
 /** "Rods" finds "rod", and "gauges" finds "gauge". */
 const singular = (word: string): string =>
   /[^s]s$/.test(word) && word.length > 3 ? word.slice(0, -1) : word;
@@ -53,7 +60,10 @@ export function waysOfAsking(question: string, alike: SearchIndex['alike']): str
 export function makeFinder({ documents, alike }: SearchIndex): (question: string) => Found[] {
   const search = new MiniSearch<Found>({
     fields: ['title', 'also', 'purpose', 'text'],
-    processTerm: (term) => singular(plain(term)) || null,
+    processTerm: (term) => {
+      const word = singular(plain(term));
+      return word === '' || LITTLE.has(word) ? null : word;
+    },
     searchOptions: {
       boost: { title: 6, also: 4, purpose: 2 },
       prefix: (term) => term.length > 2,

@@ -42,6 +42,13 @@ describe('a calculator and the engine sheet', () => {
     });
   });
 
+  it('says so where the sheet has nothing for it', async () => {
+    await withSheet('calculators/hole-pattern/', async (page) => {
+      await button(page, 'Put my engine in').click();
+      await page.getByText('Your sheet holds no figure that this page asks for.').waitFor();
+    });
+  });
+
   it('and can go back to the defaults', async () => {
     await withSheet('calculators/piston-position/', async (page) => {
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
