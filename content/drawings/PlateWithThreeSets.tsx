@@ -1,4 +1,4 @@
-import { hundredth } from '../../calculators/maths/numeric/steps.ts';
+import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { DRAWING_WIDTH, LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 import { polar, type Place } from './parts/polar.ts';
@@ -8,7 +8,12 @@ const CX = DRAWING_WIDTH / 2;
 const CY = 186;
 const PLATE = 138;
 const BORE = 26;
-const CAM = 20;
+/** The cam's top and its low part, which leaves the heels clear. */
+const CAM = 22;
+const CAM_LOW = 15;
+/** Where the lobe stands, and how far it reaches either way, degrees. */
+const LOBE = 140;
+const LOBE_HALF = 50;
 
 /** A place on the plate, by its distance from the middle and its direction, degrees up from the right. */
 const on = (radius: number, direction: number): Place => polar([CX, CY])(radius, 90 - direction);
@@ -72,6 +77,15 @@ function PointsSet({ direction }: { readonly direction: number }) {
   );
 }
 
+/** The cam's outline: one lobe, on its way to the first set. */
+const camOutline = evenly(0, 354, 59).map((direction) => {
+  const fromLobe = Math.abs(((direction - LOBE + 540) % 360) - 180);
+  const lift = fromLobe > LOBE_HALF ? 0 : (1 + Math.cos((Math.PI * fromLobe) / LOBE_HALF)) / 2;
+  return on(CAM_LOW + (CAM - CAM_LOW) * lift, direction)
+    .map(hundredth)
+    .join(' ');
+});
+
 /** An arrow round the middle, from one direction to another, degrees. */
 function Round({ radius, from, to }: { radius: number; from: number; to: number }) {
   const clockwise = to < from ? 1 : 0;
@@ -94,7 +108,7 @@ export default function PlateWithThreeSets() {
     <LineDrawing
       id="three-sets"
       title="A breaker plate with three sets of points"
-      description="A round plate seen from outside, the cam in its middle turning clockwise. Three sets of points stand 120 degrees apart. Three screws in long slots at the rim hold the plate: it turns all sets together. Each set has a screw in a short slot of its own, which moves that set alone, and a small gap screw. Turning the plate or moving a set against the cam, anticlockwise here, makes the spark earlier."
+      description="A round plate seen from outside, the cam in its middle turning clockwise, its lobe on the way to the first set. Three sets of points stand 120 degrees apart. Three screws in long slots at the rim hold the plate: it turns all sets together. Each set has a screw in a short slot of its own, which moves that set alone, and a small gap screw. Turning the plate or moving a set against the cam, anticlockwise here, makes the spark earlier."
       height={HEIGHT}
     >
       <circle class="edge edge-filled" cx={CX} cy={CY} r={PLATE} />
@@ -103,8 +117,8 @@ export default function PlateWithThreeSets() {
         class="centre-line"
         d={`M${CX - PLATE - 8} ${CY}H${CX + PLATE + 8}M${CX} ${CY - PLATE - 8}V${CY + PLATE + 8}`}
       />
-      <circle class="edge edge-filled" cx={CX} cy={CY} r={CAM} />
-      <Round radius={11} from={150} to={30} />
+      <path class="edge edge-filled cam" d={`M${camOutline.join('L')}Z`} />
+      <Round radius={9} from={150} to={30} />
       {plateSlots.map((direction) => (
         <g key={direction}>
           <path class="edge edge-thin" d={slot(122, direction, 9, 12)} />
@@ -115,11 +129,12 @@ export default function PlateWithThreeSets() {
         <PointsSet key={direction} direction={direction} />
       ))}
       <Round radius={150} from={100} to={140} />
-      <Label words="earlier" at={[52, 40]} anchor="end" />
+      <Label words="earlier" at={[52, 88]} anchor="end" />
       <Label words="set’s screw" at={[352, 20]} anchor="end" to={on(SET_SCREW.radius, 80)} />
       <Label words="gap screw" at={[4, 12]} to={on(GAP_SCREW.radius, 110)} />
       <Label words="plate screw" at={[352, 62]} anchor="end" to={on(122, 30)} />
-      <Label words="cam" at={[352, 356]} anchor="end" to={on(14, 300)} />
+      <Label words="heel" at={[352, 330]} anchor="end" to={on(CAM + 3, 330)} />
+      <Label words="cam" at={[352, 356]} anchor="end" to={on(11, 300)} />
       <Label words="contacts" at={[4, 356]} to={on(CONTACTS.radius, 194)} />
     </LineDrawing>
   );

@@ -21,7 +21,7 @@ export const inputs = {
     label: 'Gauge reading',
     help: 'From the gasket face to the float’s edge, the tang just touching the needle.',
     measure:
-      'Chamber and gasket off, body upside down or tipped until the tang only just touches the needle and its spring pin is not pushed in. Set a depth gauge or a notched card on the gasket face, square to it, and read at the middle of the float, on both floats if there are two.',
+      'Chamber and gasket off, body on its side with the float hanging. Tip it until the tang only just touches the needle and its spring pin is not pushed in; upside down only where the needle has no spring pin. Set a depth gauge or a notched card on the gasket face, square to it, and read at the middle of the float, on both floats if there are two.',
     unit: 'mm',
     min: -20,
     max: 100,
