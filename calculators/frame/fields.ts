@@ -57,6 +57,8 @@ export interface FigureField extends FieldBase {
   readonly kind: 'figure';
   readonly spec: FieldSpec;
   readonly value: number | undefined;
+  /** Whether a figure of the example was moved, so as not to make a given one impossible. */
+  readonly gaveWay?: true;
   /** The readings whose mean the value is, in the home unit, where several were given. */
   readonly readings?: readonly number[];
 }

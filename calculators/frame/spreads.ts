@@ -1,5 +1,5 @@
 import { propagateAll } from '../maths/numeric/uncertainty.ts';
-import type { Measured } from './evaluate.ts';
+import type { Measured } from './gather.ts';
 import {
   Absent,
   type AnyCalculator,

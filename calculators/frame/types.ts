@@ -36,10 +36,15 @@ export interface NumberInput extends InputBase {
   readonly step: number;
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
   readonly error?: number;
+  /**
+   * What stands for a figure that nobody gave where it would make one that was given impossible;
+   * nothing where it does not. `own` is the figure as it is, `values` all of them, in home units.
+   */
+  readonly givesWay?: (own: number, values: AnyValues) => number | undefined;
 }
 
 /** A number that may be left empty. */
-export interface OptionalInput extends Omit<NumberInput, 'kind' | 'default'> {
+export interface OptionalInput extends Omit<NumberInput, 'kind' | 'default' | 'givesWay'> {
   readonly kind: 'optional';
 }
 
@@ -62,7 +67,7 @@ export interface SeriesInput extends Omit<NumberInput, 'kind' | 'default'> {
 }
 
 /** Several numbers in one field, separated by spaces or semicolons. */
-export interface ListInput extends Omit<NumberInput, 'kind' | 'default' | 'error'> {
+export interface ListInput extends Omit<NumberInput, 'kind' | 'default' | 'error' | 'givesWay'> {
   readonly kind: 'list';
   readonly most: number;
   readonly default: readonly number[];

@@ -1,4 +1,5 @@
 import type { Field } from './fields.ts';
+import { labelOf } from './rests-on.ts';
 
 const assumed = (field: Field): boolean =>
   (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;
@@ -13,3 +14,18 @@ export function isExample(field: Field): boolean {
 /** Whether a field holds a neutral setting that nobody has touched. */
 export const isAssumed = (field: Field): boolean =>
   field.origin === 'example' && assumed(field) && field.kind !== 'choice';
+
+const small = (label: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
+const NAMED = 3;
+
+/** The first few of some fields by name: "stroke, rod length and 2 more". */
+export function namesOf(fields: readonly Field[]): string {
+  const names = [...new Set(fields.map((field) => small(labelOf(field))))];
+  const shown = names.length > NAMED + 1 ? names.slice(0, NAMED) : names;
+  const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
+  return words.length < 2
+    ? words.join('')
+    : `${words.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${words.at(-1)!}`;
+}

@@ -3,7 +3,7 @@ import type { Field } from './fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import type { LengthDisplay } from './units.ts';
-import { isExample } from './whose-field.ts';
+import { isExample, namesOf } from './whose-field.ts';
 
 /** Whether anybody has given a figure at all. */
 export const touched = ({ fields }: Evaluation): boolean =>
@@ -17,22 +17,7 @@ const untouched = (evaluation: Evaluation): boolean =>
 const worked = (evaluation: Evaluation): boolean =>
   evaluation.demonstration || untouched(evaluation);
 
-const small = (label: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
-
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-const NAMED = 3;
-
-/** The first few of some fields by name: "stroke, rod length and 2 more". */
-export function namesOf(fields: readonly Field[]): string {
-  const names = [...new Set(fields.map((field) => small(labelOf(field))))];
-  const shown = names.length > NAMED + 1 ? names.slice(0, NAMED) : names;
-  const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
-  return words.length < 2
-    ? words.join('')
-    : `${words.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${words.at(-1)!}`;
-}
 
 /** Those of the fields that something rests on which hold a figure of the example. */
 export const examplesBehind = (

@@ -1,5 +1,5 @@
-import { DEMO_SPEED, demoBarrel } from '../demo-engine.ts';
-import type { NumberInput } from '../frame/types.ts';
+import { DEMO_SPEED, demoBarrel, demoEngine } from '../demo-engine.ts';
+import type { AnyValues, NumberInput } from '../frame/types.ts';
 
 export { demoBarrel };
 
@@ -36,6 +36,27 @@ export const barrelInputs = {
     error: 0.03,
   },
 } as const satisfies Record<string, NumberInput>;
+
+/**
+ * A port uncovered by the crown, of the demo's barrel, in one for another stroke: where not all of
+ * them would be opened by it they move together, so that they open in their order.
+ */
+export function portGivesWay(own: number, values: AnyValues): number | undefined {
+  const { deck, stroke } = values as { deck: number; stroke: number };
+  const two = [values['exhaust-edge'], values['transfer-edge']];
+  const edges = (values['port'] ?? two) as readonly number[];
+  return edges.every((edge) => edge >= deck && edge < deck + stroke)
+    ? undefined
+    : deck + ((own - demoBarrel.deck) * stroke) / demoEngine.stroke;
+}
+
+/** The demo's inlet, in a barrel for a piston of another length or another stroke. */
+export function inletGivesWay(own: number, values: AnyValues): number | undefined {
+  const { deck, stroke, skirt } = values as { deck: number; stroke: number; skirt: number };
+  const { inlet, deck: demoDeck, skirt: demoSkirt } = demoBarrel;
+  if (own > deck + skirt && own < deck + skirt + stroke) return undefined;
+  return deck + skirt + ((inlet - demoDeck - demoSkirt) * stroke) / demoEngine.stroke;
+}
 
 /** The edge of a port, as deep in the barrel as it lies. */
 export const edge = {

@@ -1,7 +1,13 @@
 import { demoCam } from '../demo-engine.ts';
-import type { NumberInput } from '../frame/types.ts';
+import type { AnyValues, NumberInput } from '../frame/types.ts';
 
 const group = 'The cam';
+
+/** The demo's dwell is that of one lobe, and more lobes leave less for each. */
+export const dwellGivesWay = (own: number, values: AnyValues): number | undefined => {
+  const lobes = values['lobes'] as number;
+  return own < 360 / lobes ? undefined : demoCam.dwell / lobes;
+};
 
 /** Lobes and speed of the breaker cam: asked for alike wherever its turning counts. */
 export const camInputs = {

@@ -129,9 +129,13 @@ export function listToKeep(typed: string, field: ListField, lengths: LengthDispl
   return bare ? parts.map((part) => textToKeep(part, field, lengths)).join(' ') : typed;
 }
 
-/** How a text with a unit, a comma or a fraction was read: “= 2.21 mm”. */
+/**
+ * How a text with a unit, a comma or a fraction was read: “= 2.21 mm”; or that the example's figure
+ * is not what it was.
+ */
 export function readAs(field: FigureField, lengths: LengthDisplay): string | undefined {
   if (field.problem !== undefined || field.value === undefined) return undefined;
+  if (field.gaveWay) return 'Moved, so that the example goes with the figures given.';
   if (field.readings) return readAsMean(field.readings, field.spec.unit, lengths);
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);

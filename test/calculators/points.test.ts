@@ -100,8 +100,18 @@ describe('points gap, dwell and timing', () => {
   it.each([
     ['gap beyond the lift', { gap: '1.2' }, 'gap', /never shut.*below 1 mm/],
     ['no gap', { gap: '0' }, 'gap', /never open/],
-    ['a lobe that runs into the next', { lobes: '4' }, 'rise', /at most 45 cam degrees/],
-    ['a top that runs into the next', { lobes: '2' }, 'top', /run into the next.*at most 80°/],
+    [
+      'a lobe that runs into the next',
+      { lobes: '4', rise: '50' },
+      'rise',
+      /at most 45 cam degrees/,
+    ],
+    [
+      'a top that runs into the next',
+      { lobes: '2', rise: '50', top: '120' },
+      'top',
+      /run into the next.*at most 80°/,
+    ],
     [
       'dwell beyond the pitch',
       { from: 'dwell', dwell: '90', ...cam, rise: '30', lobes: '4' },

@@ -314,13 +314,15 @@ describe('the state of a calculator', () => {
 
   it('puts what the sums refuse beside its fields, and the sentence in place of every result', () => {
     const state = run({ depth: '55' });
-    const sentence = 'The depth is more than the width.';
+    const fault = 'The depth is more than the width.';
+    const sentence = `${fault} Width is still the example’s; give it first.`;
     expect(state).toMatchObject({ computed: false, spreads: {} });
     expect(state.problems).toEqual([{ key: 'depth', sentence }]);
     expect(
       state.fields.filter(({ problem }) => problem === sentence).map(({ key }) => key),
     ).toEqual(['width', 'depth']);
     expect((state.results['area'] as Absent).why).toBe(sentence);
+    expect(run({ depth: '55', width: '50' }).problems).toEqual([{ key: 'depth', sentence: fault }]);
     expect(run({ 'gap-1': '4.5' }).problems).toEqual([
       { key: 'gap-1', sentence: 'The first gap is too open.' },
     ]);

@@ -1,11 +1,7 @@
 import { h } from 'preact';
 import { choice, defineCalculator } from '../../calculators/frame/define.ts';
-import {
-  evaluate,
-  type Evaluation,
-  type EvaluateOptions,
-  type Texts,
-} from '../../calculators/frame/evaluate.ts';
+import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
+import type { EvaluateOptions } from '../../calculators/frame/gather.ts';
 import { absent, type AnyCalculator, type Inputs } from '../../calculators/frame/types.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 
@@ -45,6 +41,10 @@ const inputs = {
     count: (v) => v['count'] as number,
     member: (i) => `Gap ${String(i)}`,
     default: (i) => 0.3 + i / 10,
+    givesWay: (own, v) => {
+      const most = (v['corner'] as number | undefined) ?? 5;
+      return own <= most ? undefined : most / 2;
+    },
   },
   hole: {
     ...length,
@@ -75,6 +75,8 @@ const inputs = {
     max: 5,
     default: 1,
     error: 0.5,
+    givesWay: (own, v) =>
+      own <= (v['width'] as number) / 20 ? undefined : (v['width'] as number) / 20,
     when: (v) => v['shape'] === 'square',
   },
 } as const satisfies Inputs;

@@ -3,7 +3,6 @@ import { labelOf, rests } from '../../calculators/frame/rests-on.ts';
 import type { AnyCalculator, Origin } from '../../calculators/frame/types.ts';
 import {
   examplesBehind,
-  namesOf,
   remarksOf,
   touched,
   verdictOf,
@@ -15,7 +14,7 @@ import {
   whoseResults,
   whyNotShared,
 } from '../../calculators/frame/whose.ts';
-import { isAssumed, isExample } from '../../calculators/frame/whose-field.ts';
+import { isAssumed, isExample, namesOf } from '../../calculators/frame/whose-field.ts';
 import { fieldNamed, run, sample } from './sample.ts';
 
 const calculator: AnyCalculator = sample;

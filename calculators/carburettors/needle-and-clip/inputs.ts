@@ -7,6 +7,9 @@ export const groups = {
   second: 'A second needle to compare',
 } as const;
 
+/** Jet less needle on the demo's, mm. */
+const demoRoom = demoJets.needleJet - demoJets.needle;
+
 export const inputs = {
   throttle: {
     assumed: true,
@@ -33,6 +36,8 @@ export const inputs = {
     max: 12,
     why: 'no needle has more grooves',
     default: demoJets.clip,
+    givesWay: (own, values) =>
+      own > (values['clips'] as number) ? (values['clips'] as number) : undefined,
     step: 1,
     whole: true,
   },
@@ -46,6 +51,8 @@ export const inputs = {
     max: 12,
     why: 'no needle has more grooves',
     default: demoJets.clips,
+    givesWay: (own, values) =>
+      own < (values['clip'] as number) ? (values['clip'] as number) : undefined,
     step: 1,
     whole: true,
   },
@@ -88,6 +95,10 @@ export const inputs = {
     max: 10,
     why: 'no needle jet here is finer or coarser',
     default: demoJets.needleJet,
+    givesWay: (own, values) => {
+      const needle = values['needle-diameter'] as number;
+      return own > needle ? undefined : needle + demoRoom;
+    },
     step: 0.01,
     error: 0.01,
   },
@@ -102,6 +113,10 @@ export const inputs = {
     max: 10,
     why: 'no needle here is thinner or thicker',
     default: demoJets.needle,
+    givesWay: (own, values) => {
+      const jet = values['jet-bore'] as number;
+      return own < jet ? undefined : jet - demoRoom;
+    },
     step: 0.01,
     error: 0.005,
   },

@@ -172,6 +172,10 @@ export const inputs = {
     max: 250,
     why: 'it goes round the bore',
     default: demoHead.gasketBore,
+    givesWay: (own, values) => {
+      const bore = values['bore'] as number;
+      return own < bore ? bore + demoHead.gasketBore - demoBarrel.bore : undefined;
+    },
     step: 0.5,
     error: 0.1,
     when: (values) => (values['gasket'] as number) > 0,

@@ -1,5 +1,5 @@
 import { demoBarrel, demoUnevenness } from '../../demo-engine.ts';
-import { barrelInputs, edge } from '../barrel-inputs.ts';
+import { barrelInputs, edge, inletGivesWay, portGivesWay } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
@@ -79,6 +79,7 @@ export const inputs = {
     count: (values) => values['ports'] as number,
     most: 6,
     default: portDefault,
+    givesWay: portGivesWay,
     member: (index) => `${portName(index)}, top edge`,
   },
   height: {
@@ -110,6 +111,7 @@ export const inputs = {
     help: 'From the deck down to the bottom edge, which the skirt uncovers on the way up.',
     measure: atEdge,
     default: demoBarrel.inlet,
+    givesWay: inletGivesWay,
     when: bySkirt,
   },
   'inlet-height': {

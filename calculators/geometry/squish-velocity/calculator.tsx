@@ -3,6 +3,7 @@ import { barrelInputs, speedInput } from '../barrel-inputs.ts';
 import { engineFields, engineInputs, sliderCrank } from '../../position/engine-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import type { Inputs, Results } from '../../frame/types.ts';
+import { cylinderVolume } from '../../maths/cylinder/cylinder-volume.ts';
 import {
   meanSquish,
   peakSquish,
@@ -13,6 +14,9 @@ import { headOf } from './head.ts';
 import { Picture } from './Picture.tsx';
 
 const head = 'Head';
+
+/** What the demo's bowl holds below its squish band, cc. */
+const demoBowl = demoHead.clearance - cylinderVolume(demoBarrel.bore, demoHead.squish);
 
 const squirt = ['rpm', 'stroke', 'rod', 'offset', 'bore', 'squish', 'bowl', 'clearance'] as const;
 
@@ -45,6 +49,10 @@ export const inputs = {
     max: 199,
     why: 'a bowl is wider than the plug and narrower than the bore',
     default: demoHead.bowl,
+    givesWay: (own, values) => {
+      const bore = values['bore'] as number;
+      return own < bore ? undefined : (demoHead.bowl / demoBarrel.bore) * bore;
+    },
     step: 0.5,
     error: 0.3,
   },
@@ -58,6 +66,11 @@ export const inputs = {
     max: 500,
     why: 'something is left above every piston, and half a litre is more than any engine here leaves',
     default: demoHead.clearance,
+    givesWay: (own, values) => {
+      const bore = values['bore'] as number;
+      const band = cylinderVolume(bore, values['squish'] as number);
+      return own > band ? undefined : band + demoBowl * (bore / demoBarrel.bore) ** 2;
+    },
     step: 0.1,
     error: 0.2,
   },

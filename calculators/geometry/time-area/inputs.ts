@@ -1,5 +1,11 @@
 import { demoBarrel } from '../../demo-engine.ts';
-import { barrelInputs, edge as portEdge, speedInput } from '../barrel-inputs.ts';
+import {
+  barrelInputs,
+  edge as portEdge,
+  inletGivesWay,
+  portGivesWay,
+  speedInput,
+} from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
@@ -93,6 +99,7 @@ export const inputs = {
     label: 'Exhaust, top edge',
     help: 'From the deck down.',
     default: demoBarrel.exhaust,
+    givesWay: portGivesWay,
   },
   ...windowInputs('exhaust', 'Exhaust', {
     width: 34,
@@ -106,6 +113,7 @@ export const inputs = {
     label: 'Transfers, top edge',
     help: 'From the deck down.',
     default: demoBarrel.transfer,
+    givesWay: portGivesWay,
   },
   ...windowInputs('transfer', 'Transfers', {
     width: 22,
@@ -126,6 +134,7 @@ export const inputs = {
     label: 'Inlet, bottom edge',
     help: 'From the deck down.',
     default: demoBarrel.inlet,
+    givesWay: inletGivesWay,
     when: bySkirt,
   },
   skirt: {

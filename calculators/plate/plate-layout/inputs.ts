@@ -1,6 +1,6 @@
 import { DEMO_CYLINDERS, demoCam, demoPlate } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
-import type { Inputs } from '../../frame/types.ts';
+import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { equalSpacing, MOST_SETS } from '../../maths/plate/plate-layout.ts';
 
 const sets = 'The sets';
@@ -23,6 +23,46 @@ const demoHoles = [
   { radius: 24, angle: 48, drill: 2.5 },
 ] as const;
 const demoHole = (index: number) => demoHoles[(index - 1) % demoHoles.length]!;
+
+const demoSlot = { radius: 40, width: 4.5 } as const;
+
+/** Half of what is left between bore and rim, and where its middle lies, mm. */
+const ring = (outside: number, bore: number) => ({
+  half: (outside - bore) / 4,
+  middle: (outside + bore) / 4,
+});
+const demoRing = ring(demoPlate.outside, demoPlate.bore);
+
+/** Whether holes and slots have room between rim and bore of the plate. */
+function hasRoom(values: AnyValues): boolean {
+  const radii = values['radius'] as readonly number[];
+  const drills = values['drill'] as readonly number[];
+  const holes = radii.map((radius, i) => ({ radius, width: drills[i]! }));
+  const slot = { radius: values['slot-radius'], width: values['slot-width'] };
+  const cut = (values['slots'] === 0 ? holes : [...holes, slot]) as readonly {
+    radius: number;
+    width: number;
+  }[];
+  return cut.every(
+    ({ radius, width }) =>
+      radius + width / 2 < (values['outside'] as number) / 2 &&
+      radius - width / 2 > (values['bore'] as number) / 2,
+  );
+}
+
+/** A hole or slot of the demo's in another plate: as near to the rim and the bore as in its own. */
+function radiusGivesWay(own: number, values: AnyValues): number | undefined {
+  if (hasRoom(values)) return undefined;
+  const { half, middle } = ring(values['outside'] as number, values['bore'] as number);
+  return half > 0 ? middle + ((own - demoRing.middle) * half) / demoRing.half : undefined;
+}
+
+/** What is cut by a smaller drill where there is less room. */
+function widthGivesWay(own: number, values: AnyValues): number | undefined {
+  if (hasRoom(values)) return undefined;
+  const { half } = ring(values['outside'] as number, values['bore'] as number);
+  return half > 0 && half < demoRing.half ? (own * half) / demoRing.half : undefined;
+}
 
 /**
  * Even spacing as a figure for a field: a billionth of a degree is near enough to a seventh of the
@@ -95,6 +135,8 @@ export const inputs = {
     max: 400,
     why: 'smaller or larger than that is no plate for points',
     default: demoPlate.outside,
+    givesWay: (own, { bore }) =>
+      own > (bore as number) ? undefined : (bore as number) + demoPlate.outside - demoPlate.bore,
     step: 1,
   },
   bore: {
@@ -107,6 +149,10 @@ export const inputs = {
     max: 399,
     why: 'it must leave a plate round it',
     default: demoPlate.bore,
+    givesWay: (own, { outside }) =>
+      own < (outside as number)
+        ? undefined
+        : (demoPlate.bore / demoPlate.outside) * (outside as number),
     step: 0.5,
   },
   allowance: {
@@ -172,6 +218,7 @@ export const inputs = {
     count: (v) => v.holes as number,
     most: MOST_HOLES,
     default: (index) => demoHole(index).radius,
+    givesWay: radiusGivesWay,
     step: 0.5,
   },
   angle: {
@@ -202,6 +249,7 @@ export const inputs = {
     count: (v) => v.holes as number,
     most: MOST_HOLES,
     default: (index) => demoHole(index).drill,
+    givesWay: widthGivesWay,
     step: 0.1,
   },
   thread: choice({
@@ -247,7 +295,8 @@ export const inputs = {
     min: 1,
     max: 200,
     why: 'the plate ends before that',
-    default: 40,
+    default: demoSlot.radius,
+    givesWay: radiusGivesWay,
     step: 0.5,
     when: (v) => v.slots !== 0,
   },
@@ -260,7 +309,8 @@ export const inputs = {
     min: 0.5,
     max: 30,
     why: 'narrower or wider takes no screw of such a plate',
-    default: 4.5,
+    default: demoSlot.width,
+    givesWay: widthGivesWay,
     step: 0.1,
     when: (v) => v.slots !== 0,
   },

@@ -1,5 +1,5 @@
 import { demoCam } from '../../demo-engine.ts';
-import { camInputs } from '../cam-inputs.ts';
+import { camInputs, dwellGivesWay } from '../cam-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
 
@@ -31,6 +31,10 @@ export const inputs = {
     max: 5,
     why: 'with no gap the points never open, and no set of points opens further',
     default: demoCam.gap,
+    givesWay: (own, values) => {
+      const lift = values['lift'] as number;
+      return own < lift ? undefined : (demoCam.gap / demoCam.lift) * lift;
+    },
     step: 0.05,
     error: 0.02,
     when: (v) => v.from === 'gap',
@@ -45,6 +49,7 @@ export const inputs = {
     max: 359.9,
     why: 'the points must shut and open again within one turn of the cam',
     default: demoCam.dwell,
+    givesWay: dwellGivesWay,
     step: 1,
     error: 1,
     when: (v) => v.from === 'dwell',
@@ -89,6 +94,12 @@ export const inputs = {
     max: 180,
     why: 'rise and fall together must fit into one turn',
     default: demoCam.rise,
+    givesWay: (own, values) => {
+      const { lobes, top } = values as { lobes: number; top: number };
+      if (2 * own + top <= 360 / lobes) return undefined;
+      const room = (360 / lobes - top) / 2;
+      return room > 0 ? Math.min(demoCam.rise / lobes, room) : demoCam.rise / lobes;
+    },
     step: 1,
     error: 1,
   },
@@ -102,6 +113,12 @@ export const inputs = {
     max: 359,
     why: 'the top must leave room for rise and fall within one turn',
     default: demoCam.top,
+    givesWay: (own, values) => {
+      const { lobes, rise } = values as { lobes: number; rise: number };
+      const room = 360 / lobes - 2 * rise;
+      if (own <= room) return undefined;
+      return room > 0 ? Math.min(demoCam.top / lobes, room) : demoCam.top / lobes;
+    },
     step: 1,
     error: 1,
   },

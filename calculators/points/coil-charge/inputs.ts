@@ -1,4 +1,5 @@
 import { DEMO_SPEED, demoCam, demoCoil } from '../../demo-engine.ts';
+import { dwellGivesWay } from '../cam-inputs.ts';
 import type { Inputs } from '../../frame/types.ts';
 
 const coil = 'The coil';
@@ -74,6 +75,7 @@ export const inputs = {
     max: 359.9,
     why: 'the points must shut and open again within one turn of the cam',
     default: demoCam.dwell,
+    givesWay: dwellGivesWay,
     step: 1,
     error: 3,
   },

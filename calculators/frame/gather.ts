@@ -1,0 +1,215 @@
+import {
+  choiceField,
+  figureField,
+  listField,
+  type Field,
+  type FieldSpec,
+  type FigureField,
+  type Given,
+  type Held,
+  type Reading,
+} from './fields.ts';
+import { repeatedReadings } from '../maths/numeric/repeated-readings.ts';
+import type { AnyCalculator, AnyValue, Input, Origin, SeriesInput } from './types.ts';
+import { isExample } from './whose-field.ts';
+
+/** Texts by key, as typed or as found in the address; only those that were given. */
+export type Texts = Readonly<Record<string, string>>;
+/** Whose each text is, by key. */
+export type Origins = Readonly<Record<string, Origin>>;
+
+export interface EvaluateOptions extends Reading {
+  /** What each field last held. What comes by a link has held nothing yet. */
+  readonly held?: Readonly<Record<string, Held>>;
+  /** Whose each text is; the reader's own unless said. */
+  readonly origins?: Origins;
+  readonly demonstration?: boolean;
+  readonly ownEngine?: boolean;
+}
+
+/** One measured number: where it sits in the values, and its ±. */
+export interface Measured {
+  readonly key: string;
+  readonly index?: number;
+  readonly error: number;
+}
+
+export interface Problem {
+  /** Key of the field it belongs to; none when it concerns the address or several fields. */
+  readonly key?: string;
+  readonly sentence: string;
+}
+
+/** The key of the ± of a figure. */
+export const errorKey = (key: string): string => `${key}-error`;
+
+export const seriesKeys = (key: string, count: number, first = 1): string[] =>
+  Array.from({ length: count }, (_, i) => `${key}-${i + first}`);
+
+const errorSpec = (spec: FieldSpec & { error?: number }): FieldSpec => ({
+  label: `± of ${spec.label.charAt(0).toLowerCase()}${spec.label.slice(1)}`,
+  help: 'How far the reading may be out, either way.',
+  unit: spec.unit,
+  min: 0,
+  max: spec.max - spec.min,
+  why: 'a reading cannot be out by less than nothing or by more than its whole range',
+  step: (spec.error ?? spec.step) / 2,
+  isError: true,
+});
+
+export interface Gathered {
+  readonly fields: Field[];
+  readonly errorFields: Field[];
+  readonly values: Record<string, AnyValue>;
+  readonly measured: Measured[];
+  readonly stray: Problem[];
+  /** What stands for figures of the example that have given way, by key. */
+  readonly instead: ReadonlyMap<string, number>;
+}
+
+/**
+ * A default may hang on figures that are themselves out of the way. What is offered stays in the
+ * field's own range, since it must be legal when a link writes it out.
+ */
+const offered = (value: number, { min, max }: FieldSpec): number =>
+  Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : min;
+
+const rowOf = ({ label, first = 1 }: SeriesInput, of: string, i: number) => ({
+  of,
+  index: i + first,
+  heading: label,
+});
+
+function gatherInput(
+  key: string,
+  input: Input,
+  texts: Texts,
+  options: EvaluateOptions,
+  into: Gathered,
+): void {
+  const { fields, errorFields, values, measured, stray, instead } = into;
+  const applies = input.when?.(values) ?? true;
+  const given = (name: string): Given => ({
+    text: instead.has(name) ? undefined : texts[name],
+    origin: options.origins?.[name] ?? 'yours',
+    held: options.held?.[name],
+  });
+  /** What does not apply takes no part: its default stands in, whatever was typed there. */
+  const take = <F extends Field>(name: string, read: (from: Given) => F): F => {
+    const field = read(given(name));
+    if (applies) {
+      fields.push(field);
+      return field;
+    }
+    if (field.heldOver || field.unread) stray.push({ sentence: field.problem! });
+    return read({ ...given(name), text: undefined });
+  };
+
+  const moved = (field: FigureField): FigureField =>
+    instead.has(field.key) ? { ...field, gaveWay: true } : field;
+
+  if (input.kind === 'choice') {
+    values[key] = take(key, (from) => choiceField(key, input, from)).value;
+    return;
+  }
+  if (input.kind === 'list') {
+    const spec: FieldSpec = { ...input, list: input.most };
+    const read = (from: Given) => listField(key, spec, from, input.default, options);
+    values[key] = take(key, read).value;
+    return;
+  }
+
+  /** The ± of a reading: the instrument's own, joined by that of the spread of several. */
+  const noteError = (of: readonly FigureField[], inSeries: boolean): void => {
+    const there = of.filter(({ value }) => value !== undefined);
+    const ofError = errorKey(key);
+    if (input.error === undefined || !applies) return;
+    if (there.length === 0 && texts[ofError] === undefined) return;
+    const spec = errorSpec(input);
+    const field = figureField(ofError, spec, given(ofError), input.error, options);
+    errorFields.push(field);
+    const own = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
+    of.forEach(({ value, readings }, index) => {
+      const error = Math.hypot(own, readings ? repeatedReadings(readings).ofMean : 0);
+      if (error > 0 && value !== undefined) {
+        measured.push({ key, error, ...(inSeries ? { index } : {}) });
+      }
+    });
+  };
+
+  if (input.kind === 'series') {
+    const count = Math.max(0, Math.min(input.most, Math.floor(input.count(values)) || 0));
+    const members = seriesKeys(key, count, input.first).map((member, i) => {
+      const row = input.row === undefined ? {} : { inRow: rowOf(input, input.row, i) };
+      const spec = { ...input, label: input.member(i + 1, values), ...row };
+      const fallback = instead.get(member) ?? offered(input.default(i + 1, values), input);
+      return take(member, (from) => moved(figureField(member, spec, from, fallback, options)));
+    });
+    values[key] = members.map(({ value }) => value!);
+    noteError(members, true);
+    return;
+  }
+
+  const spec = input.kind === 'optional' ? { ...input, optional: true } : input;
+  const fallback = input.kind === 'optional' ? undefined : (instead.get(key) ?? input.default);
+  const field = take(key, (from) => moved(figureField(key, spec, from, fallback, options)));
+  values[key] = field.value;
+  noteError([field], false);
+}
+
+/** What each input makes of its text, and of what gave way. */
+function gather(
+  calculator: AnyCalculator,
+  texts: Texts,
+  options: EvaluateOptions,
+  instead: ReadonlyMap<string, number>,
+): Gathered {
+  const into: Gathered = {
+    fields: [],
+    errorFields: [],
+    values: {},
+    measured: [],
+    stray: [],
+    instead,
+  };
+  for (const [key, input] of Object.entries<Input>(calculator.inputs)) {
+    gatherInput(key, input, texts, options, into);
+  }
+  return into;
+}
+
+/** As one figure of the example gives way, another may have to: a hole moves in with its plate. */
+const MOST_ROUNDS = 4;
+
+/**
+ * All inputs, where figures of the example that would make a given one impossible have given way. One
+ * that has does not go back. Where nobody gave anything, or an article shows something, all stands as
+ * it is.
+ */
+export function gatherAll(
+  calculator: AnyCalculator,
+  texts: Texts,
+  options: EvaluateOptions,
+): Gathered {
+  let gathered = gather(calculator, texts, options, new Map());
+  const examples = gathered.fields.filter(isExample);
+  const givers = examples.flatMap((field) => {
+    if (field.kind !== 'figure' || field.value === undefined) return [];
+    const own = calculator.inputs[field.key] ?? calculator.inputs[field.key.replace(/-\d+$/, '')];
+    const givesWay = own && 'givesWay' in own ? own.givesWay : undefined;
+    return givesWay ? [{ ...field, value: field.value, givesWay }] : [];
+  });
+  const nobodys = gathered.fields.every(({ origin }) => origin === 'example');
+  if (options.demonstration || nobodys) return gathered;
+  const instead = new Map<string, number>();
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const before = [...instead.values()].join();
+    for (const { key, spec, value, givesWay } of givers) {
+      const other = givesWay(value, gathered.values);
+      if (other !== undefined) instead.set(key, offered(Number(other.toFixed(3)), spec));
+    }
+    if ([...instead.values()].join() === before) break;
+    gathered = gather(calculator, texts, options, new Map(instead));
+  }
+  return gathered;
+}
