@@ -10,6 +10,9 @@ import { sheetsOf } from '../pictures/support/marks.ts';
 const modules = import.meta.glob<{ default: FunctionComponent }>('../../content/drawings/*.tsx', {
   eager: true,
 });
+const truths = globSync('test/content/drawing-*.test.tsx').map((file) =>
+  readFileSync(file, 'utf8'),
+);
 const articles = globSync('content/articles/*.mdx').map((file) => readFileSync(file, 'utf8'));
 
 describe.each(
@@ -42,6 +45,10 @@ describe.each(
   it('fits a phone, in lettering of 13', () => {
     expect(Number(document.querySelector('svg')!.getAttribute('width'))).toBeLessThanOrEqual(356);
     expect(html).not.toContain('font-size');
+  });
+
+  it('is held to what it shows by a test that names it', () => {
+    expect(truths.some((text) => text.includes(`(${name}`))).toBe(true);
   });
 
   it('stands in an article', () => {
