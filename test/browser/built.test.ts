@@ -6,6 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { demoTiming } from '../../calculators/demo-engine.ts';
 import { foreignName } from '../drawing/foreign-names.ts';
 import { standing } from '../outside/standing.ts';
+import { outside, overlaps, strikes } from '../pictures/support/faults.ts';
+import { sheetsOf } from '../pictures/support/marks.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
 
@@ -289,4 +291,16 @@ it('the articles hang together: each next one names the one before it, from the 
     seen.push(at);
   }
   expect(seen.toSorted()).toEqual(pages.toSorted());
+});
+
+describe('the pictures of every page as it is served', () => {
+  it.each(pageFiles.filter((file) => file.startsWith('articles/')))(
+    '%s: within their frames, no word on another or under a line',
+    (file) => {
+      const sheets = sheetsOf(readFileSync(join(dist, file), 'utf8'));
+      expect(
+        sheets.flatMap((sheet) => [...outside(sheet), ...overlaps(sheet), ...strikes(sheet)]),
+      ).toEqual([]);
+    },
+  );
 });

@@ -8,6 +8,9 @@ import { fillFrom } from '../../calculators/sheet/fill.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { calculators } from '../../site/all-calculators.ts';
+import { drawn } from '../pictures/support/draw.tsx';
+import { outside, overlaps, strikes } from '../pictures/support/faults.ts';
+import { sheetsOf } from '../pictures/support/marks.ts';
 
 type Figures = Partial<Record<FigureKey, number>>;
 
@@ -60,6 +63,11 @@ describe.each(engines)('beside %s, of the reader’s own', (_, figures) => {
         else expect(isExample(field) || field.origin === 'example').toBe(true);
       }
       for (const line of remarksOf(calculator, state)) expect(line).not.toMatch(/In this example/);
+      for (const sheet of sheetsOf(
+        drawn(calculator, { texts, lengths: 'mm', evaluation: state }),
+      )) {
+        expect([...outside(sheet), ...overlaps(sheet), ...strikes(sheet)]).toEqual([]);
+      }
     },
   );
 });
