@@ -109,6 +109,8 @@ export function LiftPlot(props: Props) {
         const shut = y(0);
         const top = y(shown(gap));
         const low = y(-shown(spent));
+        // From the edge of the field to the middle of a word that stands wholly in it.
+        const room = textWidth('shut') / 2 + 4;
         return (
           <>
             <g aria-hidden="true">
@@ -130,10 +132,18 @@ export function LiftPlot(props: Props) {
               <text class="dimension-text" x={left + 5} y={low + 15}>
                 {`L − g ${say(spent)}: heel clear by ${say(spent / leverRatio)}`}
               </text>
-              <text x={(x(half) + x(opens)) / 2} y={bottom - 6} text-anchor="middle">
+              <text
+                x={Math.min(right - room, (x(half) + x(opens)) / 2)}
+                y={bottom - 6}
+                text-anchor="middle"
+              >
                 shut
               </text>
-              <text x={(x(-half) + x(-opens)) / 2} y={bottom - 6} text-anchor="middle">
+              <text
+                x={Math.max(left + room, (x(-half) + x(-opens)) / 2)}
+                y={bottom - 6}
+                text-anchor="middle"
+              >
                 shut
               </text>
               <text x={x(0)} y={bottom - 6} text-anchor="middle">
