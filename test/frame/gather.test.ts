@@ -1,10 +1,44 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
+import type { AnyCalculator, AnyValues, Input } from '../../calculators/frame/types.ts';
 import { fieldNamed, run, sample } from './sample.ts';
 
 /** A square of 10 has room for a corner of 0.5, and its gaps are no wider than that. */
 const narrow: Texts = { shape: 'square', width: '10' };
+
+/** Two lengths that have to fit into a third together, each of which gives way to it. */
+const part = (label: string, other: string): Input => ({
+  kind: 'number',
+  label,
+  help: 'By rule.',
+  why: 'no sample is otherwise',
+  unit: 'mm',
+  min: 1,
+  max: 9,
+  step: 1,
+  default: 5,
+  givesWay: (own: number, v: AnyValues) =>
+    own + (v[other] as number) <= (v['whole'] as number) ? undefined : (v['whole'] as number) / 3,
+});
+const { givesWay: _, ...whole } = part('Whole', '') as Input & { givesWay: unknown };
+const fitted: AnyCalculator = {
+  slug: 'fitted',
+  title: 'Two in one',
+  purpose: 'Fits two into one.',
+  alsoCalled: [],
+  inputs: {
+    first: part('First', 'second'),
+    second: part('Second', 'first'),
+    whole: { ...whole, max: 20, default: 10 } as Input,
+  },
+  results: {},
+  fieldOf: {},
+  compute: () => ({}),
+  picture: () => null!,
+  limits: [],
+  articles: [],
+};
 
 describe('figures of the example beside given ones', () => {
   it('give way where they would not go with them, and those that hang on them after', () => {
@@ -23,7 +57,7 @@ describe('figures of the example beside given ones', () => {
     expect(run({ shape: 'square', width: '20' }).values['corner']).toBe(1);
   });
 
-  it('are rounded, and stay in their range', () => {
+  it('are rounded', () => {
     expect(run({ shape: 'square', width: '10.024' }).values['corner']).toBe(0.501);
     expect(run({ shape: 'square', width: '10', corner: '0' }).values['gap']).toEqual([0, 0]);
   });
@@ -44,5 +78,10 @@ describe('figures of the example beside given ones', () => {
     expect(linked.values['corner']).toBe(0.5);
     const own = run(texts, { origins: { shape: 'link', width: 'link', corner: 'link' } });
     expect(own.values['corner']).toBe(0.8);
+  });
+
+  it('do not go back, though the other has made room, and stay in their range', () => {
+    expect(run({ whole: '9' }, {}, fitted).values).toMatchObject({ first: 3, second: 3 });
+    expect(run({ whole: '1.5' }, {}, fitted).values).toMatchObject({ first: 1, second: 1 });
   });
 });
