@@ -102,7 +102,7 @@ describe.each(files.map(pathOf))('/%s', (path) => {
             .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
         );
       expect(cut).toEqual([]);
-      for (const size of await typeSizes(page)) expect(size).toBeGreaterThan(11.95);
+      for (const size of await typeSizes(page)) expect(size).toBeGreaterThan(11.9);
     }));
 
   it('what sets a figure stands within a screen of it', () =>
