@@ -5,6 +5,8 @@ import { cranks, firingOrder, type Crank } from '../cranks.ts';
 
 const PANEL = { wide: 178, high: 196 } as const;
 const THROW = 32;
+/** The centre lines end short of the numbers of the pins. */
+const REACH = THROW + 9;
 const MIDDLE = [54, 106] as const;
 const SIDE = 126;
 const PITCH = 11;
@@ -31,11 +33,14 @@ function End({ crank }: { readonly crank: Crank }) {
   const [from, to] = [at(28, 18), at(88, 18)];
   return (
     <g>
-      <path class="centre-line" d={`M${cx - 50} ${cy}H${cx + 50}M${cx} ${cy - 50}V${cy + 50}`} />
+      <path
+        class="centre-line"
+        d={`M${cx - REACH} ${cy}H${cx + REACH}M${cx} ${cy - REACH}V${cy + REACH}`}
+      />
       <circle class="edge edge-thin" cx={cx} cy={cy} r={THROW} />
       {pinsOf(crank).map(([angle, numbers]) => {
         const [x, y] = at(angle, THROW);
-        const [wordsX, wordsY] = at(angle, THROW + 17);
+        const [wordsX, wordsY] = at(angle, THROW + 19);
         return (
           <g key={angle}>
             <path class="part-rod" d={`M${cx} ${cy}L${x} ${y}`} />

@@ -18,7 +18,7 @@ const FOOT = TOP + HIGH;
 const AT = FOOT - 14 * SCALE;
 const SKIRT = half(0);
 const CROWN = half(taper);
-const PLAN = [150, 350] as const;
+const PLAN = [150, 318] as const;
 const OVAL = 0.15;
 
 /** Half the outline, from the crown down: right side for 1, left for −1. */
@@ -49,7 +49,7 @@ export default function PistonMeasured() {
       id="piston-measured"
       title="Where a piston is measured, tapered and oval as it is"
       description="Above, the piston seen along its gudgeon pin, between the walls of its bore, its shape drawn 60 times as strong as it is: narrow at the crown, widest low on the skirt, a little in again at the lower edge. The jaws of a micrometer touch it at the widest place, a height h above the lower edge. Below, the piston from above: it fills the bore across the pin, where it is measured, and is narrower along the pin."
-      height={450}
+      height={418}
     >
       <text class="axis-text" x={4} y={14}>
         Along the pin: tapered
@@ -97,7 +97,7 @@ export default function PistonMeasured() {
       <Label words="pin" at={[250, 100]} to={[CX + 8, TOP + 66]} />
       <Label words="measure" at={[4, 106]} />
       <Label words="here" at={[4, 122]} />
-      <text class="axis-text" x={4} y={224}>
+      <text class="axis-text" x={4} y={212}>
         From above: oval
       </text>
       <circle class="edge edge-thin" cx={PLAN[0]} cy={PLAN[1]} r={BORE} />
@@ -118,16 +118,16 @@ export default function PistonMeasured() {
           arrowHead([CX + BORE + 28, PLAN[1]], [CX + SKIRT, PLAN[1]])
         }
       />
-      <Label words="across the pin:" at={[250, 372]} />
-      <Label words="full" at={[250, 388]} />
+      <Label words="across the pin:" at={[250, 340]} />
+      <Label words="full" at={[250, 356]} />
       <Label
         words="along the pin:"
-        at={[250, 282]}
+        at={[250, 250]}
         to={[PLAN[0] + 4, PLAN[1] - half(OVAL) + 2]}
         ends="arrow"
       />
-      <Label words="narrower" at={[250, 298]} />
-      <Label words={`Shape drawn ${TIMES} times as strong as it is`} at={[4, 442]} />
+      <Label words="narrower" at={[250, 266]} />
+      <Label words={`Shape drawn ${TIMES} times as strong as it is`} at={[4, 410]} />
     </LineDrawing>
   );
 }

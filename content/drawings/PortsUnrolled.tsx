@@ -102,6 +102,7 @@ export default function PortsUnrolled() {
         anchor="end"
         to={[across(TRANSFER), down(demoBarrel.transfer + 6)]}
       />
+      <Label words="heights in mm" at={[LEFT, FOOT + 48]} />
       <Label words="inlet port" at={[LEFT, FOOT + 18]} to={[LEFT + 16, down(inletTop + 9)]} />
       <Label words="skirt" at={[across(-36), FOOT + 18]} to={[across(-30), down(76)]} />
     </LineDrawing>

@@ -91,7 +91,7 @@ export default function RingPegAndPorts() {
       <View x={CELL} id="peg-right" words="Right: over metal" peg={125} caught={false} />
       <Label words="exhaust port" at={[4, 236]} to={at(OUTER - 6, 198)} />
       <Label words="ring" at={[CENTRE[0] - 40, 96]} to={at(RING + 3, 300)} />
-      <Label words="peg" at={[CELL + 78, 138]} to={beyond(at(PISTON + 4, 125))} />
+      <Label words="peg" at={[CELL + 70, 156]} to={beyond(at(PISTON + 4, 125))} />
       <Label words="transfer port" at={[352, 236]} anchor="end" to={beyond(at(OUTER - 6, 92))} />
     </LineDrawing>
   );

@@ -15,6 +15,8 @@ const inletAt = skirtPort(barrel, inlet, skirt);
 const SCALE = 2;
 const DECK = 40;
 const FOOT = 98;
+/** The centre line ends above what is written in the crankcase. */
+const CENTRE_ENDS = 82;
 const bore = demoBarrel.bore * SCALE;
 const LEFT = 36;
 const RIGHT = LEFT + bore;
@@ -57,7 +59,7 @@ function Panel({ x, id, words, crown }: PanelProps) {
         hatching={`${id}-piston`}
       />
       <path class="edge edge-thin" d={`M${a + THICK} ${foot}H${b - THICK}`} />
-      <path class="centre-line" d={`M${LEFT + bore / 2} ${DECK - 8}V${down(FOOT) + 8}`} />
+      <path class="centre-line" d={`M${LEFT + bore / 2} ${DECK - 8}V${down(CENTRE_ENDS)}`} />
     </g>
   );
 }

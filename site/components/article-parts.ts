@@ -16,6 +16,7 @@ export const articleParts = {
   JobSteps,
   OnTheBench,
   Set: SetFigure,
+  Table: ArticleTable,
   Term,
   Worked,
   table: ArticleTable,

@@ -5,10 +5,13 @@ import sharp from 'sharp';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { resultLines } from '../../calculators/frame/summary.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { MARK_GROUND, MARK_SIZE, markDrawing } from './mark.ts';
 
 const WIDTH = 1200;
 const HEIGHT = 630;
 const PICTURE = 470;
+/** The site's mark before its name at the foot. */
+const MARK = `<svg class="mark" x="60" y="537" width="60" height="60" viewBox="0 0 ${MARK_SIZE} ${MARK_SIZE}" color="#fff">${markDrawing}</svg>`;
 /** What a picture may say of its own place and size, which the preview says instead. */
 const OWN_PLACE = /\s(?:xmlns|x|y|width|height|font-family)="[^"]*"/g;
 
@@ -99,9 +102,9 @@ export async function preview(
       : `<rect x="${WIDTH - PICTURE - 76}" y="64" width="${PICTURE + 32}" height="${PICTURE + 32}" fill="#fff"/>`;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}" font-family="sans-serif">
     <style>${escape(await looks())}
-    svg svg{width:${PICTURE}px;height:${PICTURE}px;max-height:none}</style>
-    <rect width="100%" height="100%" fill="#123a63"/>
+    svg svg:not(.mark){width:${PICTURE}px;height:${PICTURE}px;max-height:none}</style>
+    <rect width="100%" height="100%" fill="${MARK_GROUND}"/>
     ${write(heading, 60, 130, 56, 800)}${write(words, 60, below, 30, 400)}
-    ${write(['Gudgeon'], 60, 580, 34, 800)}${sheet}${placed}</svg>`;
+    ${MARK}${write(['Gudgeon'], 132, 580, 34, 800)}${sheet}${placed}</svg>`;
   return new Uint8Array(await sharp(Buffer.from(svg)).png({ compressionLevel: 9 }).toBuffer());
 }

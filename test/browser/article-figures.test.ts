@@ -91,6 +91,18 @@ describe.each(files.map(pathOf))('/%s', (path) => {
       for (const height of heights) expect(height).toBeLessThanOrEqual(PHONE.height);
     }));
 
+  it('no table is cut off on a phone', () =>
+    visit({ path, viewport: PHONE }, async (page) => {
+      const cut = await page
+        .locator('article .table-wrap')
+        .evaluateAll((frames) =>
+          frames
+            .filter((frame) => frame.scrollWidth > frame.clientWidth)
+            .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
+        );
+      expect(cut).toEqual([]);
+    }));
+
   it('what sets a figure stands within a screen of it', () =>
     visit({ path, viewport: PHONE }, async (page) => {
       const far = await page.locator('a.set-figure').evaluateAll((links) =>

@@ -132,6 +132,14 @@ describe.each(pageFiles)('%s', (file) => {
     expect(viewport).not.toMatch(/maximum-scale|user-scalable/);
   });
 
+  it('has no space before a comma or a full stop', () => {
+    const parts = [...document.querySelectorAll('main :is(p, li, dd, td, figcaption, noscript)')];
+    const parted = parts.flatMap((part) =>
+      [...part.textContent.matchAll(/.{0,30}[^\s.…]\s+[.,;](?=\s|$)/g)].map(([found]) => found),
+    );
+    expect(parted).toEqual([]);
+  });
+
   it('works from any folder: no address starts at the root of the host', () => {
     if (file === '404.html') return;
     const rooted = [...attributesOf(document, 'href'), ...attributesOf(document, 'src')];

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { slugs } from './support/built.ts';
 import { settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
+import { typeSizes } from './support/type-sizes.ts';
 
 const screen = { width: 390, height: 844 } as const;
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
@@ -162,21 +163,21 @@ describe('on a wide screen', () => {
     });
   });
 
-  it('type in pictures is 13 to 14 px', async () => {
-    const viewport = { width: 1280, height: 900 };
-    for (const slug of slugs) {
-      await visit({ path: `calculators/${slug}/`, viewport }, async (page) => {
-        const sizes = await page.evaluate(() =>
-          [...document.querySelectorAll<SVGSVGElement>('.calc-picture .plot')].map((svg) => {
-            const { a } = svg.getScreenCTM()!;
-            return Number.parseFloat(getComputedStyle(svg).fontSize) * a;
-          }),
-        );
-        for (const size of sizes) {
-          expect(size, slug).toBeGreaterThan(10.9);
-          expect(size, slug).toBeLessThan(14.6);
+  it.each(slugs)('type in the pictures of %s is 13 to 15 px', (slug) =>
+    visit(
+      { path: `calculators/${slug}/`, viewport: { width: 1280, height: 900 } },
+      async (page) => {
+        for (const [width, least] of [
+          [1280, 13],
+          [768, 13],
+        ] as const) {
+          await page.setViewportSize({ width, height: 844 });
+          for (const size of await typeSizes(page)) {
+            expect(size, `at ${String(width)}`).toBeGreaterThan(least - 0.1);
+            expect(size, `at ${String(width)}`).toBeLessThan(15);
+          }
         }
-      });
-    }
-  });
+      },
+    ),
+  );
 });

@@ -6,7 +6,7 @@ const body = (text: string): string =>
   text
     .replace(/^---[\s\S]*?\n---/, '')
     .replace(/^(?:import|export)[\s\S]*?\n\n/gm, ' ')
-    .replace(/<table[\s\S]*?<\/table>/g, ' ')
+    .replace(/<Table[\s\S]*?<\/Table>/g, ' ')
     .replace(/\{(?:[^{}]|\{(?:[^{}]|\{[^{}]*\})*\})*\}/g, '#')
     .replace(/<[^>]*>/g, '')
     .replace(/\]\([^)]*\)/g, ']')

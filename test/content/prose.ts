@@ -15,7 +15,7 @@ const apart = [
   /^---[\s\S]*?\n---/,
   /^(?:import|export)[\s\S]*?\n\n/gm,
   /^#.*$/gm,
-  /<table[\s\S]*?<\/table>/g,
+  /<Table[\s\S]*?<\/Table>/g,
   /\{(?:[^{}]|\{[^{}]*\})*\}/g,
 ] as const;
 

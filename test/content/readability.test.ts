@@ -14,7 +14,7 @@ function sentencesOf(text: string): string[] {
     .replace(/^---[\s\S]*?\n---/, '')
     .replace(/^(?:import|export)[\s\S]*?\n\n/gm, ' ')
     .replace(/^(?:#|\|).*$/gm, ' ')
-    .replace(/<table[\s\S]*?<\/table>/g, ' ')
+    .replace(/<Table[\s\S]*?<\/Table>/g, ' ')
     .replace(/<Eq tex=[\s\S]*?\/>/g, ' ')
     .replace(/<Eq inline [\s\S]*?\/>/g, 'x')
     .replace(/<[a-zA-Z][^>]*>|<\/[^>]*>/g, '')

@@ -50,7 +50,7 @@ export function RatioPlot(props: Props) {
       label={`Ratios against clearance volume. ${words}`}
       meaning={key}
       x={{ domain: [shown(least), shown(most)], label: `clearance volume, ${unit}` }}
-      y={{ domain: [1, highest], label: 'ratio, : 1' }}
+      y={{ domain: [1, highest], label: 'ratio, to 1' }}
       marks={(frame) => {
         const { x, y } = frame;
         const curve = (volume: number) =>

@@ -61,7 +61,12 @@ export function BoreRound({ heights, along, across, lengths }: Props) {
       <Key entries={key} width={WIDTH} />
       <path
         class="centre-line"
-        d={`M${centre.x - ROUND - OUT - 4} ${centre.y}h${2 * (ROUND + OUT + 4)}M${centre.x} ${centre.y - ROUND - OUT - 4}v${2 * (ROUND + OUT + 4)}`}
+        d={[-1, 1]
+          .flatMap((way) => [
+            `M${centre.x + way * (ROUND - 8)} ${centre.y}h${way * (OUT + 12)}`,
+            `M${centre.x} ${centre.y + way * (ROUND - 8)}v${way * (OUT + 12)}`,
+          ])
+          .join('')}
       />
       <circle class="zone least-round" cx={centre.x} cy={centre.y} r={ROUND} />
       {heights.map((_, i) => (

@@ -20,7 +20,7 @@ interface Props {
 }
 
 const WIDTH = 340;
-const PANEL = 172;
+const PANEL = 166;
 const RADIUS = 56;
 const TITLE = 14;
 const MIDDLE = TITLE + 12 + RADIUS;

@@ -1,8 +1,7 @@
-import { readFile } from 'node:fs/promises';
 import type { APIRoute } from 'astro';
 import sharp from 'sharp';
+import { MARK_GROUND, MARK_SIZE, markFile } from '../../previews/mark.ts';
 
-const GROUND = '#123a63';
 /** Share of a maskable icon's width that every mask leaves free round the mark. */
 const MARGIN = 0.14;
 
@@ -21,9 +20,9 @@ export const GET: APIRoute<{ size: number; margin: number }> = async ({ props })
   const { size, margin } = props;
   const border = Math.round(size * margin);
   const inner = size - 2 * border;
-  const mark = sharp(await readFile('site/public/mark.svg'), { density: (72 * inner) / 32 })
+  const mark = sharp(Buffer.from(markFile), { density: (72 * inner) / MARK_SIZE })
     .resize(inner, inner)
-    .extend({ top: border, bottom: border, left: border, right: border, background: GROUND });
+    .extend({ top: border, bottom: border, left: border, right: border, background: MARK_GROUND });
   return new Response(new Uint8Array(await mark.png({ compressionLevel: 9 }).toBuffer()), {
     headers: { 'content-type': 'image/png' },
   });

@@ -7,8 +7,8 @@ const HAIR = 1;
 /** Looks without a stroke: patches that words may lie on. */
 const PATCH =
   /^(?:zone|zone-other|shut-part|band|band-error|band-stop|tolerance|bore-wall|piston-over|fuel|force-head|drop-end|handle-arrows|bar-after|tank-part)$/;
-/** Lines that only guide the eye to a figure; a figure lies on them as on ruled paper. */
-const RULED = /^(?:grid|centre-line)$/;
+/** Lines behind a plot, as of ruled paper; a figure lies on them. */
+const RULED = /^grid$/;
 const DRAWN = /^(?:drawn|picked)$/;
 /** What hides what was drawn before it. */
 const OPAQUE = /^(?:part|casting|hollow|glass|disc)$/;
