@@ -10,7 +10,8 @@ interface ScriptFile {
 
 /**
  * Which script goes into which file, the first that fits. A file costs a request and half a kilobyte
- * of headers on a phone, and compresses worse alone, so what most pages need travels together.
+ * of headers on a phone, and compresses worse alone, so what most pages need travels together. A
+ * module brings what it imports along, unless an earlier file has it.
  */
 export const plan: readonly ScriptFile[] = [
   {
@@ -26,33 +27,61 @@ export const plan: readonly ScriptFile[] = [
     sharedBy: 1,
   },
   {
-    // Shared by the calculators' pages and the engine sheet.
+    // Shared by the calculators' pages, the engine sheet and the practice bench.
     name: 'base',
     from: [
       'node_modules/preact/',
-      'calculators/frame/',
+      'calculators/frame/fields',
+      'calculators/frame/format',
+      'calculators/frame/prose',
+      'calculators/frame/sentence',
       'calculators/picture/memo',
       'calculators/position/engine-inputs',
-      'calculators/maths/numeric/',
+      'calculators/maths/numeric/find-root',
+      'calculators/maths/numeric/steps',
+      'calculators/maths/numeric/within',
       'calculators/maths/units/',
       'calculators/maths/crank/slider-crank',
       'calculators/maths/crank/rim-arc',
-      'site/fields/',
-      'site/browser/',
-      'site/calculator/',
+      'site/fields/FigureInput',
+      'site/fields/LengthsChoice',
+      'site/fields/ListInput',
+      'site/browser/CopyState',
+      'site/browser/Spoken',
+      'site/browser/hydrate',
+      'site/browser/preferences',
+      'site/browser/save',
+      'site/browser/site-address',
     ],
     sharedBy: 2,
   },
   {
-    // Shared by the calculators' pictures.
-    name: 'marks',
-    from: ['calculators/picture/', 'node_modules/d3-', 'node_modules/internmap'],
-    sharedBy: 4,
+    // Shared by a calculator's page and a figure of an article, and needed by no other page.
+    name: 'live',
+    from: [
+      'calculators/frame/',
+      'calculators/maths/numeric/uncertainty',
+      'calculators/picture/axis',
+      'calculators/picture/chart',
+      'calculators/picture/curve',
+      'calculators/picture/field',
+      'calculators/picture/handle',
+      'calculators/picture/key',
+      'site/calculator/',
+      'site/fields/',
+      'site/waking/until-touched',
+      'site/waking/when-touched',
+    ],
+    sharedBy: 2,
   },
   {
     // Shared by the calculators that know the barrel.
     name: 'barrel',
-    from: ['calculators/maths/cylinder/', 'calculators/geometry/'],
+    from: [
+      'calculators/maths/cylinder/',
+      'calculators/maths/numeric/integrate',
+      'calculators/geometry/',
+    ],
     sharedBy: 2,
   },
   {

@@ -1,3 +1,4 @@
+import { brotliCompressSync } from 'node:zlib';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { tdcReading } from '../../calculators/maths/crank/find-tdc.ts';
@@ -294,7 +295,28 @@ describe('one whole task', () => {
   });
 });
 
+/** What the headers of one answer come to, as they come over the wire. */
+const HEADERS = 450;
+
 describe('the page', () => {
+  it.each(['plate', 'slides'])('fetches 60 kB of script at most: %s', async (task) => {
+    await open(task, async (page) => {
+      const scripts = new Set<string>();
+      page.on('response', (response) => {
+        if (new URL(response.url()).pathname.endsWith('.js')) scripts.add(response.url());
+      });
+      await page.reload({ waitUntil: 'networkidle' });
+      const bytes = await Promise.all(
+        [...scripts].map(async (address) => {
+          const script = await (await page.request.get(address)).body();
+          return brotliCompressSync(script).length + HEADERS;
+        }),
+      );
+      expect(bytes.length).toBeGreaterThan(2);
+      expect(bytes.reduce((sum, each) => sum + each, 0)).toBeLessThanOrEqual(60_000);
+    });
+  });
+
   it('says what of an address it cannot read, and opens an engine all the same', async () => {
     await visit({ path: 'practice/?engine=lots&task=nonsense' }, async (page) => {
       await page.locator('[data-practice][data-ready]').waitFor();
