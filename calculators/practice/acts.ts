@@ -30,6 +30,8 @@ export const crankWords = {
   slot: ['by', 'figure'],
   note: [],
   'strike-out': ['note', 'place'],
+  pointer: ['by', 'figure'],
+  'pointer-zero': [],
 } as const satisfies Words & Record<Act['act'], unknown>;
 
 export const slidesWords = {

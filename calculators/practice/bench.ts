@@ -26,6 +26,10 @@ export interface Note {
   /** As it stood to be read; nothing where there was nothing to read. */
   readonly dial: number | undefined;
   readonly disc: number;
+  /** What pointer B showed, where there are two. */
+  readonly opposite?: number;
+  /** How disc and pointer stood to one another, degrees: only readings alike in it go together. */
+  readonly standing: number;
   readonly lamp: string;
   readonly way: Way;
   /** Whether the piston had risen to its place. */
@@ -49,6 +53,8 @@ export interface Bench {
   readonly zero: number;
   /** By how much the disc was shifted on the crank, degrees the way the engine turns. */
   readonly discShift: number;
+  /** By how much the tip of the pointer (of A where there are two) was bent, degrees the same way. */
+  readonly pointer: number;
   /** Whether the coil's wire is on the set. */
   readonly coil: boolean;
   /** Each gap screw, degrees, more for a wider gap. */
@@ -68,7 +74,7 @@ export interface Bench {
 }
 
 /** How far each can be moved from where it was found. */
-export const MOST = { screw: 180, plate: 8, slot: 2.5 } as const;
+export const MOST = { screw: 180, plate: 8, slot: 2.5, pointer: 12 } as const;
 const THIN = 0.02;
 
 export type Act =
@@ -80,12 +86,18 @@ export type Act =
   | { readonly act: 'cylinder'; readonly cylinder: number }
   | { readonly act: 'disc'; readonly by: number }
   | { readonly act: 'disc-zero' }
+  | { readonly act: 'pointer'; readonly by: number }
+  | { readonly act: 'pointer-zero' }
   | { readonly act: 'coil'; readonly on: boolean }
   | { readonly act: 'screw'; readonly by: number }
   | { readonly act: 'plate'; readonly by: number }
   | { readonly act: 'slot'; readonly by: number }
   | { readonly act: 'note' }
   | { readonly act: 'strike-out'; readonly note: number };
+
+/** Whether disc and pointer stood to one another alike for two notes; they are moved by sums. */
+export const alike = (one: Note, other: Note): boolean =>
+  Math.abs(one.standing - other.standing) < 1e-6;
 
 /** Whether there is on this bench what an act is done to. */
 export const canBeDone = ({ slots, notes }: Bench, act: Act): boolean =>
@@ -121,6 +133,7 @@ export function setUp(engine: Engine): Bench {
     upright: hidden.lean < 2,
     zero: 0,
     discShift: 0,
+    pointer: 0,
     coil: true,
     screws: all(0),
     plate: 0,
@@ -199,6 +212,14 @@ const timed = (engine: Engine, bench: Bench, sets: readonly number[]): Bench => 
 });
 
 const END = 'It is at the end of its travel.';
+
+/** The pointer bent to a place, as far as its wire allows. */
+export function bent(bench: Bench, to: number): Bench {
+  const pointer = held(tidy(to), MOST.pointer);
+  const said = Math.abs(pointer) === MOST.pointer ? 'The pointer bends no further.' : '';
+  return { ...bench, pointer, said };
+}
+
 /** An indicator put in anew stands anywhere. */
 const anyZero = (engine: Engine, bench: Bench): number =>
   -between(chanceOf(engine.number, 5000 + bench.acts), 0.4, 2.6);
@@ -248,7 +269,10 @@ export function bare(engine: Engine, bench: Bench, act: Act): Bench {
       };
     case 'disc':
       return { ...bench, discShift: tidy(bench.discShift + act.by), said: '' };
+    case 'pointer':
+      return bent(bench, bench.pointer + act.by);
     case 'disc-zero':
+    case 'pointer-zero':
       return bench;
     case 'coil':
       return { ...bench, coil: act.on, said: '' };

@@ -2,7 +2,7 @@
 import { openingAt } from '../maths/ignition/breaker-cam.ts';
 import { readingOf } from '../maths/crank/indicator-tilt.ts';
 import { bdcAfter } from '../maths/crank/slider-crank.ts';
-import { gapOf, type Bench } from './bench.ts';
+import { bent, gapOf, type Bench } from './bench.ts';
 import { between, chanceOf } from './chance.ts';
 import { degreesAlong, type Engine } from './engine.ts';
 
@@ -75,13 +75,16 @@ export function eccentric(angle: number, off: number, offAt: number, radius: num
   return angle + wrapped(Math.atan2(across, along) / RADIANS_PER_DEGREE - angle);
 }
 
-/** What a pointer would show to a perfect eye, −180 to 180; B stands opposite A. */
+/**
+ * What a pointer would show to a perfect eye, −180 to 180; B stands opposite to where A stood before
+ * it was bent. A tip bent the way the engine turns meets marks that come later: it shows less.
+ */
 export function discExactly(
   { hidden }: Engine,
-  { crank, discShift }: Pick<Bench, 'crank' | 'discShift'>,
+  { crank, discShift, pointer: bend }: Pick<Bench, 'crank' | 'discShift' | 'pointer'>,
   pointer: 'A' | 'B' = 'A',
 ): number {
-  const angle = crank - hidden.discZero - discShift + (pointer === 'A' ? 0 : 180);
+  const angle = crank - hidden.discZero - discShift + (pointer === 'A' ? -bend : 180);
   return wrapped(eccentric(angle, hidden.discOff, hidden.discOffAt, POINTER_RADIUS));
 }
 
@@ -100,6 +103,16 @@ export function discZeroed(engine: Engine, bench: Bench): Bench {
     discShift += lookedAt(engine, { ...bench, discShift }, 'A');
   }
   return { ...bench, discShift: Number(discShift.toFixed(6)), said: 'The disc shows 0 here.' };
+}
+
+/** The pointer bent until it shows 0 where the crank stands, as near as the eye can tell. */
+export function pointerZeroed(engine: Engine, bench: Bench): Bench {
+  let to = bench.pointer;
+  for (let i = 0; i < 4; i += 1) {
+    to += lookedAt(engine, { ...bench, pointer: to }, 'A');
+  }
+  const after = bent(bench, to);
+  return after.said === '' ? { ...after, said: 'The pointer shows 0 here.' } : after;
 }
 
 /** How far the contacts of the set in hand stand apart, mm; 0 when shut. */

@@ -4,7 +4,7 @@ import { dwellAngle, dwellPercent, opensBefore } from '../maths/ignition/breaker
 import { chargeTime, currentAfter, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { positionAt } from '../maths/plate/plate-setting.ts';
 import { angleAfter, angleBefore, degreesPerMillimetre } from '../maths/crank/slider-crank.ts';
-import { gapOf, type Bench } from './bench.ts';
+import { alike, gapOf, type Bench } from './bench.ts';
 import { degreesAlong, targetAngle, type Engine } from './engine.ts';
 import { discExactly, eccentric, wrapped } from './instruments.ts';
 import { GAP_TOLERANCE, tasks, type Reading } from './tasks.ts';
@@ -96,12 +96,22 @@ const STRUCK: string =
 
 function reckonTop(engine: Engine, bench: Bench): Reckoning {
   const { hidden } = engine;
-  const shows = discExactly(engine, { crank: 0, discShift: bench.discShift });
+  const { discShift, pointer } = bench;
+  const shows = discExactly(engine, { crank: 0, discShift, pointer });
   const result = line('Cylinder 1', 'deg', 0, shows, tasks[engine.task].tolerance);
   const { notes } = bench;
   const costs: Cost[] = [];
-  const both = notes.some(({ way }) => way > 0) && notes.some(({ way }) => way < 0);
-  if (!both) {
+  const forwards = notes.filter(({ way }) => way > 0);
+  const backwards = notes.filter(({ way }) => way < 0);
+  const both = forwards.some((one) => backwards.some((other) => alike(one, other)));
+  if (!both && forwards.length > 0 && backwards.length > 0) {
+    costs.push({
+      cost: Math.abs(shows),
+      unit: 'deg',
+      say: 'Disc or pointer was moved between the reading come to forwards and the one come to backwards. Half an arc is the top only where both were read with disc and pointer standing alike.',
+      read: { article: top, heading: 'the-way-out-halve-an-arc' },
+    });
+  } else if (!both) {
     costs.push({
       cost: Math.abs(shows),
       unit: 'deg',
@@ -120,7 +130,7 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
     });
   }
   if (engine.task === 'disc') {
-    const zero = hidden.discZero + bench.discShift;
+    const zero = hidden.discZero + discShift + pointer;
     const at = (angle: number): number =>
       eccentric(angle - zero, hidden.discOff, hidden.discOffAt, 78);
     const half = angleAfter(hidden.geometry, hidden.stopHeight);

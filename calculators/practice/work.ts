@@ -6,6 +6,7 @@ import {
   discShows,
   discZeroed,
   lampWord,
+  pointerZeroed,
   rising,
   zeroError,
 } from './instruments.ts';
@@ -15,6 +16,8 @@ const reading = (engine: Engine, bench: Bench): Note => ({
   cylinder: bench.cylinder,
   dial: dialShows(engine, bench),
   disc: discShows(engine, bench),
+  ...(engine.task === 'disc' && { opposite: discShows(engine, bench, 'B') }),
+  standing: bench.discShift + bench.pointer,
   lamp: lampWord(engine, bench),
   way: bench.way,
   rising: rising(engine, bench),
@@ -38,6 +41,7 @@ export function work(engine: Engine, bench: Bench, act: Act): Bench {
   const acts = bench.acts + 1;
   if (act.act === 'zero') return { ...dialZeroed(engine, bench), acts };
   if (act.act === 'disc-zero') return { ...discZeroed(engine, bench), acts };
+  if (act.act === 'pointer-zero') return { ...pointerZeroed(engine, bench), acts };
   if (act.act === 'note') {
     const notes = [...bench.notes, reading(engine, bench)].slice(-PAD);
     return { ...bench, notes, acts, said: 'Written on the pad.' };

@@ -20,7 +20,7 @@ import { DiscTool, PlugHole, PointsTool } from './Tools.tsx';
 import { Turning } from './Turning.tsx';
 import { useActs } from './use-acts.ts';
 import { useSaid } from './use-said.ts';
-import { heard } from './words.ts';
+import { heard, standsWords } from './words.ts';
 
 interface Props {
   readonly number: number;
@@ -58,10 +58,15 @@ export function CrankBench(props: Props) {
     const changed = !hasPoints(task) || lamp === lampWord(engine, before) ? '' : `Lamp ${lamp}. `;
     setWords(`${changed}${after.said}`);
   };
-  /** A press of a button says where it has led; a drag or a key of the crank is heard by itself. */
-  const step = (by: number): void => {
-    act({ act: 'turn', by });
-    setWords(`${now().said} ${heard(engine, now())}`);
+  /** A press of a button says where it has led; a drag or a key in the drawing is heard by itself. */
+  const press = (what: Act): void => {
+    act(what);
+    const after = now();
+    if (what.act === 'turn') setWords(`${after.said} ${heard(engine, after)}`);
+    if (what.act === 'disc' || what.act === 'pointer')
+      setWords(`${after.said} ${standsWords(after, what.act)}, ${heard(engine, after)}`);
+    if (what.act === 'screw' || what.act === 'plate' || what.act === 'slot')
+      setWords((told) => `${told} ${standsWords(after, what.act)}`);
   };
   const kick = (): void => {
     act({ act: 'kick' });
@@ -95,12 +100,13 @@ export function CrankBench(props: Props) {
                 leaf={leaf}
                 blurred={blurred}
                 turn={(by) => act({ act: 'turn', by })}
+                bend={(by) => act({ act: 'pointer', by })}
               />
               <Telling done={bench.said} said={said} />
             </div>
             <div class="bench-bar">
               <Readout engine={engine} bench={bench} blurred={blurred} />
-              <Turning turn={step} />
+              <Turning turn={(by) => press({ act: 'turn', by })} />
             </div>
           </div>
           <div class="tools">
@@ -131,9 +137,9 @@ export function CrankBench(props: Props) {
               </div>
             </section>
             <PlugHole engine={engine} bench={bench} act={act} />
-            <DiscTool bench={bench} act={act} />
+            <DiscTool engine={engine} bench={bench} act={press} />
             {ignition && (
-              <PointsTool engine={engine} bench={bench} leaf={leaf} act={act} tryLeaf={tryLeaf} />
+              <PointsTool engine={engine} bench={bench} leaf={leaf} act={press} tryLeaf={tryLeaf} />
             )}
           </div>
         </div>

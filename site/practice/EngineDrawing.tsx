@@ -1,4 +1,4 @@
-import type { TargetedPointerEvent, TargetedKeyboardEvent } from 'preact';
+import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
@@ -12,6 +12,8 @@ import {
 } from '../../calculators/practice/instruments.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 import { DiscFace } from './DiscFace.tsx';
+import { Pointer } from './Pointer.tsx';
+import { useRound } from './use-round.ts';
 import { heard } from './words.ts';
 
 interface Props {
@@ -22,6 +24,7 @@ interface Props {
   /** Going over too fast to read. */
   readonly blurred: boolean;
   readonly turn: (by: number) => void;
+  readonly bend: (by: number) => void;
 }
 
 const WIDTH = 360;
@@ -38,14 +41,6 @@ const ENLARGED = 60;
 
 const whole = (value: number): number => Math.round(value);
 const halves = (value: number): number => Math.round(value * 2) / 2;
-
-function angleOf(event: PointerEvent): number {
-  const svg = (event.currentTarget as SVGElement).ownerSVGElement!;
-  const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(
-    svg.getScreenCTM()!.inverse(),
-  );
-  return (Math.atan2(point.x - CENTRE.x, CENTRE.y - point.y) * 180) / Math.PI;
-}
 
 const STEPS: Readonly<Record<string, number>> = {
   ArrowRight: 0.5,
@@ -151,7 +146,7 @@ function Points({ engine, bench, leaf }: Pick<Props, 'engine' | 'bench' | 'leaf'
 /** Where the disc's face lies: turned, and where it is bored off centre, to one side. */
 function discPlace({ hidden, task }: Engine, bench: Bench, shown: number): string {
   const centre = `translate(${CENTRE.x} ${CENTRE.y})`;
-  if (task !== 'disc') return `${centre} rotate(${(POINTER + shown).toFixed(2)})`;
+  if (task !== 'disc') return `${centre} rotate(${(POINTER + bench.pointer + shown).toFixed(2)})`;
   const turned = Math.round((bench.crank - hidden.discZero - bench.discShift) * 4) / 4;
   const aside = (-hidden.discOffAt * Math.PI) / 180;
   const [x, y] = [Math.sin(aside), -Math.cos(aside)].map((part) =>
@@ -161,9 +156,9 @@ function discPlace({ hidden, task }: Engine, bench: Bench, shown: number): strin
 }
 
 /** Barrel, piston, crank and disc to scale, with what is fitted to them; the disc turns the crank. */
-export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
+export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Props) {
   const { card, task } = engine;
-  const from = useRef<number>();
+  const drag = useRound({ centre: CENTRE, move: turn });
   const wheel = useRef<SVGGElement>(null);
   const latest = useRef(turn);
   latest.current = turn;
@@ -194,14 +189,6 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
   const foot = CENTRE.y - RIM - 4;
   const shown = discShows(engine, bench);
 
-  const drag = (event: TargetedPointerEvent<SVGGElement>): void => {
-    if (from.current === undefined) return;
-    const now = angleOf(event);
-    const by = wrapped(now - from.current);
-    if (Math.abs(by) < 0.05) return;
-    from.current = now;
-    turn(by);
-  };
   const key = (event: TargetedKeyboardEvent<SVGGElement>): void => {
     const by = STEPS[event.key];
     if (by === undefined) return;
@@ -250,15 +237,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
         aria-valuenow={shown}
         aria-valuetext={heard(engine, bench)}
         onKeyDown={key}
-        // Within a picture browsers pass over touch-action, and would scroll the page under the finger.
-        onTouchMove={(event) => event.preventDefault()}
-        onPointerDown={(event) => {
-          event.currentTarget.setPointerCapture(event.pointerId);
-          from.current = angleOf(event);
-        }}
-        onPointerMove={drag}
-        onPointerUp={() => (from.current = undefined)}
-        onPointerCancel={() => (from.current = undefined)}
+        {...drag}
       >
         <circle class="crank-hit" cx={CENTRE.x} cy={CENTRE.y} r={RIM + 2} />
         <circle
@@ -277,14 +256,16 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn }: Props) {
         <circle class="part" cx={CENTRE.x} cy={CENTRE.y} r={8} />
         <circle class="crank-ring" cx={CENTRE.x} cy={CENTRE.y} r={RIM + 1} />
       </g>
+      <Pointer
+        engine={engine}
+        bench={bench}
+        centre={CENTRE}
+        rim={RIM}
+        held={WIDTH - 74}
+        width={WIDTH}
+        bend={bend}
+      />
       <g aria-hidden="true">
-        <path
-          class="part pointer"
-          d={`M${CENTRE.x + RIM - 8} ${CENTRE.y}l16 -5H${WIDTH - 74}v10H${CENTRE.x + RIM + 8}z`}
-        />
-        <text x={WIDTH - 68} y={CENTRE.y + 4}>
-          {task === 'disc' ? 'pointer A' : 'pointer'}
-        </text>
         {task === 'disc' && (
           <>
             <path

@@ -15,6 +15,7 @@ interface Props {
 export function Pad({ engine, bench, act }: Props) {
   const several = engine.card.cylinders > 1;
   const points = hasPoints(engine.task);
+  const opposite = engine.task === 'disc';
   return (
     <section class="tool pad">
       <h3>Note pad</h3>
@@ -26,12 +27,19 @@ export function Pad({ engine, bench, act }: Props) {
       ) : (
         <div class="table-wrap" role="region" aria-label="Readings" tabIndex={0}>
           <table>
-            <caption>Disc: − before its 0, + after it</caption>
+            <caption>{opposite ? 'Pointers A and B' : 'Disc'}: − before its 0, + after it</caption>
             <thead>
               <tr>
                 {several && <th scope="col">Cyl.</th>}
                 <th scope="col">Dial, mm</th>
-                <th scope="col">Disc</th>
+                {opposite ? (
+                  <>
+                    <th scope="col">A</th>
+                    <th scope="col">B</th>
+                  </>
+                ) : (
+                  <th scope="col">Disc</th>
+                )}
                 {points && <th scope="col">Lamp</th>}
                 <th scope="col">Turned</th>
                 <th scope="col" class="no-print">
@@ -45,6 +53,7 @@ export function Pad({ engine, bench, act }: Props) {
                   {several && <td>{note.cylinder + 1}</td>}
                   <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
                   <td>{signed(note.disc, 2)}°</td>
+                  {note.opposite !== undefined && <td>{signed(note.opposite, 2)}°</td>}
                   {points && <td>{note.lamp}</td>}
                   <td>{note.way > 0 ? 'forwards' : 'back'}</td>
                   <td class="no-print">

@@ -1,10 +1,10 @@
-import type { Act, Bench, InHole } from '../../calculators/practice/bench.ts';
+import { MOST, type Act, type Bench, type InHole } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { fitOf, LEAVES } from '../../calculators/practice/instruments.ts';
 import { fixed } from '../../calculators/frame/format.ts';
 import { PlateDrawing } from './PlateDrawing.tsx';
 import { Press } from './Press.tsx';
-import { mm, signed } from './words.ts';
+import { mm, signed, standsWords } from './words.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -103,22 +103,39 @@ export function PlugHole({ engine, bench, act }: Pick<Props, 'engine' | 'bench' 
   );
 }
 
-export function DiscTool({ bench, act }: Pick<Props, 'bench' | 'act'>) {
+export function DiscTool({ engine, bench, act }: Pick<Props, 'engine' | 'bench' | 'act'>) {
+  const pointer = engine.task === 'disc' ? 'pointer A' : 'the pointer';
+  const ways = {
+    less: 'against the turning',
+    more: 'the way the engine turns',
+    unit: '°',
+  } as const;
   return (
     <section class="tool">
-      <h3>The disc</h3>
+      <h3>Disc and pointer</h3>
       <Screw
+        {...ways}
         name="Disc on the crank"
-        stands={`shifted ${signed(bench.discShift, 2)}°`}
-        less="against the turning"
-        more="the way the engine turns"
+        stands={standsWords(bench, 'disc')}
         steps={[0.25, 5]}
-        unit="°"
         move={(by) => act({ act: 'disc', by })}
       />
       <div class="presses">
         <Press onPress={() => act({ act: 'disc-zero' })}>Shift the disc to 0 here</Press>
       </div>
+      <Screw
+        {...ways}
+        name={`Tip of ${pointer}`}
+        stands={standsWords(bench, 'pointer')}
+        steps={[0.25, 2]}
+        move={(by) => act({ act: 'pointer', by })}
+      />
+      <div class="presses">
+        <Press onPress={() => act({ act: 'pointer-zero' })}>Bend {pointer} to 0 here</Press>
+      </div>
+      <p class="screw-ways">
+        The tip bends by {MOST.pointer}° either way, here or under your finger in the drawing.
+      </p>
     </section>
   );
 }
@@ -162,7 +179,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       </p>
       <Screw
         name={`Gap screw${who}`}
-        stands={`turned ${signed(bench.screws[set]!, 0)}°`}
+        stands={standsWords(bench, 'screw')}
         less="narrower"
         more="wider"
         steps={[5, 30]}
@@ -172,7 +189,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       <PlateDrawing engine={engine} bench={bench} />
       <Screw
         name="Plate"
-        stands={`${signed(bench.plate, 2)} mm at the line`}
+        stands={standsWords(bench, 'plate')}
         less="later"
         more="earlier"
         steps={[0.05, 0.5]}
@@ -182,7 +199,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       {engine.card.cylinders > 1 && (
         <Screw
           name={`Set ${set + 1} in its slot`}
-          stands={`moved ${signed(bench.slots[set]!, 2)} mm`}
+          stands={standsWords(bench, 'slot')}
           less="later"
           more="earlier"
           steps={[0.05, 0.5]}

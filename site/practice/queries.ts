@@ -1,5 +1,7 @@
-import type { Bench } from '../../calculators/practice/bench.ts';
+import { alike, type Bench, type Note } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
+import { wrapped } from '../../calculators/practice/instruments.ts';
+import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import type { FloatCard } from '../../calculators/practice/float.ts';
 import type { SlidesCard } from '../../calculators/practice/slides.ts';
 
@@ -17,12 +19,34 @@ function fired({ card }: Engine, { notes }: Bench): Record<string, string> {
   return Object.fromEntries(latest.map((note, i) => [`fired-${i + 1}`, `${note.dial}mm`]));
 }
 
-/** The disc's two latest readings on the pad, one come to each way. */
+/** What a note tells of the crank: the mean of two pointers where there are two. */
+const crankAt = ({ disc, opposite }: Note): number =>
+  opposite === undefined ? disc : disc + wrapped(opposite + 180 - disc) / 2;
+
+/** The heights of two readings by the indicator, and how far they differ. */
+function heights(one: Note, other: Note): Record<string, string> {
+  if (one.dial === undefined || other.dial === undefined) return {};
+  const [height, apart] = [(one.dial + other.dial) / 2, Math.abs(one.dial - other.dial)];
+  if (height <= 0 || apart > 1) return {};
+  return {
+    height: `${hundredth(height)}mm`,
+    ...(apart > 0.02 && { 'height-error': `${hundredth(apart)}mm` }),
+  };
+}
+
+/** The latest reading of the disc on the pad and that come to the other way, the disc standing alike. */
 function stopped({ notes }: Bench): Record<string, string> {
-  const before = notes.findLast(({ way }) => way > 0);
-  const after = notes.findLast(({ way }) => way < 0);
-  if (!before || !after || before.disc >= 0 || after.disc <= 0) return {};
-  return { before: `${-before.disc}deg`, after: `${after.disc}deg`, scale: 'both-ways' };
+  const last = notes.at(-1);
+  const other = notes.findLast((note) => note.way !== last?.way && alike(note, last!));
+  if (!last || !other) return {};
+  const [before, after] = last.way > 0 ? [last, other] : [other, last];
+  if (crankAt(before) >= 0 || crankAt(after) <= 0) return {};
+  return {
+    before: `${-crankAt(before)}deg`,
+    after: `${crankAt(after)}deg`,
+    scale: 'both-ways',
+    ...heights(before, after),
+  };
 }
 
 /** What each calculator is opened with: the card's figures, and the pad's where it has them. */

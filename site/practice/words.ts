@@ -15,6 +15,25 @@ export function discWords(angle: number): string {
   return `${fixed(Math.abs(angle), 2)}° ${angle < 0 ? 'before' : 'after'} 0`;
 }
 
+/** Where what is moved stands, beside where it was found. */
+export function standsWords(
+  { cylinder, discShift, pointer, screws, plate, slots }: Bench,
+  moved: 'disc' | 'pointer' | 'screw' | 'plate' | 'slot',
+): string {
+  switch (moved) {
+    case 'disc':
+      return `shifted ${signed(discShift, 2)}°`;
+    case 'pointer':
+      return pointer === 0 ? 'not bent' : `bent ${signed(pointer, 2)}°`;
+    case 'screw':
+      return `turned ${signed(screws[cylinder]!, 0)}°`;
+    case 'plate':
+      return `${signed(plate, 2)} mm at the line`;
+    case 'slot':
+      return `moved ${signed(slots[cylinder]!, 2)} mm`;
+  }
+}
+
 export function dialWords(engine: Engine, bench: Bench): string {
   if (bench.inHole === 'nothing') return 'none fitted';
   if (bench.inHole === 'stop') return 'stop fitted';

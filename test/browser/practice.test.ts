@@ -298,6 +298,57 @@ describe('one whole task', () => {
 /** What the headers of one answer come to, as they come over the wire. */
 const HEADERS = 450;
 
+describe('the pointer', () => {
+  const pointer = (page: Page): Locator => page.getByRole('slider', { name: /^Pointer/ });
+  const bent = async (page: Page): Promise<number> =>
+    Number(await pointer(page).getAttribute('aria-valuenow'));
+
+  it('is bent by touch, keys and buttons, changes the reading, and stays so over a reload', async () => {
+    await open(
+      'stop',
+      async (page) => {
+        const before = discOf(await said(page));
+        await pointer(page).scrollIntoViewIfNeeded();
+        const box = (await page.locator('.pointer-hit').boundingBox())!;
+        expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+        const [x, y] = [box.x + 12, box.y + box.height / 2];
+        const scrolled = await page.evaluate(() => scrollY);
+        const touch = await page.context().newCDPSession(page);
+        const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', down?: number) =>
+          touch.send('Input.dispatchTouchEvent', {
+            type,
+            touchPoints: down === undefined ? [] : [{ x, y: y + down }],
+          });
+        await send('touchStart', 0);
+        for (const down of [2, 4, 6, 8, 10]) await send('touchMove', down);
+        await send('touchEnd');
+        await expect.poll(() => bent(page)).toBeGreaterThan(3);
+        expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+        const dragged = await bent(page);
+        expect(Math.abs(discOf(await said(page)) - (before - dragged))).toBeLessThan(0.3);
+
+        await pointer(page).press('ArrowLeft');
+        await pointer(page).press('PageUp');
+        await named(page, 'Tip of the pointer: −0.25°, against the turning').tap();
+        expect(await bent(page)).toBeCloseTo(dragged + 1.5, 4);
+        const words = `bent +${(dragged + 1.5).toFixed(2)}°`;
+        expect(await pointer(page).getAttribute('aria-valuetext')).toContain(words);
+        const screw = page.getByRole('group', { name: 'Tip of the pointer' });
+        expect(await screw.textContent()).toContain(words);
+        const status = page.locator('.bench-view [role="status"]');
+        await expect.poll(() => status.textContent()).toContain(words);
+
+        await page.reload();
+        await page.locator('[data-practice][data-ready]').waitFor();
+        expect(await bent(page)).toBeCloseTo(dragged + 1.5, 4);
+        await named(page, 'Bend the pointer to 0 here').tap();
+        expect(await page.locator('.said').textContent()).toContain('bends no further');
+      },
+      { viewport: phone, hasTouch: true, isMobile: true },
+    );
+  });
+});
+
 describe('the page', () => {
   it.each(['plate', 'slides'])('fetches 60 kB of script at most: %s', async (task) => {
     await open(task, async (page) => {

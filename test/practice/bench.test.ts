@@ -1,10 +1,19 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/ignition/breaker-cam.ts';
-import { eccentric, fitOf, lampPower, opening } from '../../calculators/practice/instruments.ts';
+import {
+  discExactly,
+  discShows,
+  eccentric,
+  fitOf,
+  lampPower,
+  opening,
+  wrapped,
+} from '../../calculators/practice/instruments.ts';
 import { firesAt, reckon } from '../../calculators/practice/reckoning.ts';
-import { gapOf, setUp } from '../../calculators/practice/bench.ts';
-import { inventEngine, targetAngle } from '../../calculators/practice/engine.ts';
+import { gapOf, setUp, type Act, type Bench } from '../../calculators/practice/bench.ts';
+import { inventEngine, targetAngle, type Engine } from '../../calculators/practice/engine.ts';
 import { inventFloat } from '../../calculators/practice/float.ts';
 import { inventSlides } from '../../calculators/practice/slides.ts';
 import { crankTasks, taskNames, tasks } from '../../calculators/practice/tasks.ts';
@@ -135,6 +144,104 @@ describe('the disc', () => {
     const off = Array.from({ length: 360 }, (_, i) => Math.abs(eccentric(i, 1, 40, 78) - i));
     // The most is asin(e / r), as for any circle read about another centre.
     expect(Math.max(...off)).toBeCloseTo((Math.asin(1 / 78) * 180) / Math.PI, 3);
+  });
+});
+
+describe('the pointer', () => {
+  const bend = fc.double({ min: -12, max: 12, noNaN: true });
+  const turns = fc.array(fc.double({ min: -300, max: 300, noNaN: true }), { maxLength: 6 });
+  const after = (engine: Engine, acts: readonly Act[]): Bench =>
+    acts.reduce((bench, act) => work(engine, bench, act), setUp(engine));
+
+  it('bent the way the engine turns shows less by as much, wherever the crank stands', () => {
+    const engine = inventEngine(4711, 'stop');
+    const centred = { ...engine, hidden: { ...engine.hidden, discOff: 0 } };
+    fc.assert(
+      fc.property(bend, turns, (by, ways) => {
+        const bench = after(
+          centred,
+          ways.map((way) => ({ act: 'turn', by: way })),
+        );
+        const less = discExactly(centred, work(centred, bench, { act: 'pointer', by }));
+        expect(wrapped(discExactly(centred, bench) - less - by)).toBeCloseTo(0, 5);
+      }),
+    );
+  });
+
+  it('bent shows what it shows with the disc shifted by as much, on a disc off centre too', () => {
+    const engine = inventEngine(77, 'disc');
+    fc.assert(
+      fc.property(bend, turns, (by, ways) => {
+        const bench = after(
+          engine,
+          ways.map((way) => ({ act: 'turn', by: way })),
+        );
+        const bent = work(engine, bench, { act: 'pointer', by });
+        const shifted = work(engine, bench, { act: 'disc', by });
+        expect(wrapped(discExactly(engine, bent) - discExactly(engine, shifted))).toBeCloseTo(0, 5);
+        expect(discExactly(engine, bent, 'B')).toBe(discExactly(engine, bench, 'B'));
+        expect([bent.crank, bent.cam, bent.travels]).toEqual([
+          bench.crank,
+          bench.cam,
+          bench.travels,
+        ]);
+      }),
+    );
+  });
+
+  it('bends no further than its wire allows, and says so', () => {
+    const engine = inventEngine(4711, 'stop');
+    for (const way of [1, -1]) {
+      const bench = after(
+        engine,
+        [9, 9].map((by) => ({ act: 'pointer', by: by * way })),
+      );
+      expect(bench.pointer).toBe(12 * way);
+      expect(bench.said).toContain('bends no further');
+    }
+    const far = after(engine, [{ act: 'pointer-zero' }]);
+    expect([Math.abs(far.pointer), far.said]).toEqual([12, 'The pointer bends no further.']);
+  });
+
+  it('bent to 0 shows 0 there, and is told of by what the disc shows at the true top', () => {
+    const engine = inventEngine(4711, 'stop');
+    const { crank } = setUp(engine);
+    const bench = after(engine, [{ act: 'turn', by: 0.3 - crank }, { act: 'pointer-zero' }]);
+    expect(discShows(engine, bench)).toBe(0);
+    const [line] = reckon(engine, bench).lines;
+    expect(line!.set).toBeCloseTo(-0.3, 0.5);
+    expect(line!.right).toBe(true);
+    const again = work(engine, bench, { act: 'pointer', by: 1 });
+    expect(reckon(engine, again).lines[0]!.set).toBeCloseTo(line!.set - 1, 2);
+  });
+
+  it('moved between the two readings spoils them, and the reckoning says so', () => {
+    const engine = inventEngine(4711, 'stop');
+    const pair = (between: readonly Act[]): string =>
+      reckon(
+        engine,
+        after(engine, [
+          { act: 'put', inHole: 'stop' },
+          { act: 'turn', by: 400 },
+          { act: 'note' },
+          ...between,
+          { act: 'turn', by: -400 },
+          { act: 'note' },
+        ]),
+      )
+        .costs.map(({ say }) => say)
+        .join(' ');
+    const moved = 'Disc or pointer was moved between';
+    expect(pair([])).not.toContain(moved);
+    expect(pair([{ act: 'pointer', by: 2 }])).toContain(moved);
+    expect(pair([{ act: 'disc', by: -2 }])).toContain(moved);
+    // Both moved, they stand to one another as they did.
+    expect(
+      pair([
+        { act: 'disc', by: -2 },
+        { act: 'pointer', by: 2 },
+      ]),
+    ).not.toContain(moved);
   });
 });
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { crankWords, readActs } from '../../calculators/practice/acts.ts';
-import { setUp, type Act } from '../../calculators/practice/bench.ts';
+import { setUp, type Act, type Note } from '../../calculators/practice/bench.ts';
 import { inventEngine, LAST_ENGINE } from '../../calculators/practice/engine.ts';
 import { inventFloat } from '../../calculators/practice/float.ts';
 import { inventSlides } from '../../calculators/practice/slides.ts';
@@ -12,7 +12,7 @@ import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { readAddress, writeAddress } from '../../site/practice/address.ts';
 import { crankQueries, floatQueries, slidesQueries } from '../../site/practice/queries.ts';
 import { work } from '../../calculators/practice/work.ts';
-import { byStop, inOrder } from './solver.ts';
+import { byHeights, byStop, inOrder } from './solver.ts';
 
 const article = (slug: string): string =>
   readFileSync(new URL(`../../content/articles/${slug}.mdx`, import.meta.url), 'utf8');
@@ -138,6 +138,7 @@ describe('the calculators at hand', () => {
       lamp: 'out',
       way: 1 as const,
       rising: true,
+      standing: 0,
     }));
     const plate = read(
       'plate-setting',
@@ -150,6 +151,55 @@ describe('the calculators at hand', () => {
     const disc = read('find-tdc', crankQueries(stopped.engine, stopped.bench)['find-tdc']!);
     expect(disc.problems).toEqual([]);
     expect(disc.values['before']).not.toBe(44);
+  });
+
+  it('take two readings of the disc only where it stood alike for both', () => {
+    const { engine, bench } = byStop(21, 'stop');
+    const [forwards, back] = [1, -1].map((way) => bench.notes.find((note) => note.way === way)!);
+    const carried = (...notes: Note[]): string =>
+      crankQueries(engine, { ...bench, notes })['find-tdc']!;
+    expect(carried(forwards!, back!)).toContain(`before=${-forwards!.disc}deg`);
+    expect(carried(forwards!, { ...back!, standing: 2 })).not.toContain('before');
+    expect(
+      carried(
+        { ...forwards!, standing: 5 },
+        { ...forwards!, disc: -31, standing: 2 },
+        { ...back!, standing: 2 },
+      ),
+    ).toContain('before=31deg');
+  });
+
+  it('take the mean of two opposite pointers', () => {
+    const { engine, bench } = byStop(21, 'disc');
+    const [forwards, back] = [-20.25, 24].map((disc, i) => ({
+      ...bench.notes[i]!,
+      way: i === 0 ? (1 as const) : (-1 as const),
+      disc,
+      // Opposite would be 180° on; this disc shows a degree more there.
+      opposite: disc < 0 ? disc + 181 : disc - 179,
+    }));
+    const query = crankQueries(engine, { ...bench, notes: [forwards!, back!] })['find-tdc']!;
+    expect(query).toContain('before=19.75deg');
+    expect(query).toContain('after=24.5deg');
+  });
+
+  it('take the height of two readings by the indicator, and by how much it differed', () => {
+    const { engine, bench } = byHeights(21);
+    const [forwards, back] = bench.notes.slice(-2);
+    const { values, problems } = read(
+      'find-tdc',
+      crankQueries(engine, {
+        ...bench,
+        notes: [
+          { ...forwards!, dial: 8.01 },
+          { ...back!, dial: 7.95 },
+        ],
+      })['find-tdc']!,
+    );
+    expect(problems).toEqual([]);
+    expect(values).toMatchObject({ method: 'equal', height: 7.98, 'height-error': 0.06 });
+    expect(values['before']).toBe(-forwards!.disc);
+    expect(values['after']).toBe(back!.disc);
   });
 
   it('are told nothing that the card and the pad do not tell', () => {

@@ -10,6 +10,8 @@ describe('hands that do everything right', () => {
   it.each([
     ['gap and time one cylinder', (seed: number) => inOrder(seed, 'gap')],
     ['find the top by a stop', (seed: number) => byStop(seed, 'stop')],
+    ['bend the pointer to the top', (seed: number) => byStop(seed, 'stop', 'pointer-zero')],
+    ['bend one of two pointers', (seed: number) => byStop(seed, 'disc', 'pointer-zero')],
     ['carry a figure', carried],
     ['put a worn heel right by the gap alone', gapAlone],
     ['find the top by equal heights', byHeights],

@@ -53,8 +53,12 @@ export function timedFirst(number: number, task: CrankTask): Player {
   return player;
 }
 
-/** The top by a stop: readings on both sides, twice, by both pointers. */
-export function byStop(number: number, task: 'stop' | 'disc'): Player {
+/** The top by a stop: readings on both sides, three times, by both pointers; then what shows 0 there. */
+export function byStop(
+  number: number,
+  task: 'stop' | 'disc',
+  last: 'disc-zero' | 'pointer-zero' = 'disc-zero',
+): Player {
   const player = new Player(number, task);
   player.until(5, () => {
     player.do({ act: 'put', inHole: 'stop' });
@@ -81,7 +85,7 @@ export function byStop(number: number, task: 'stop' | 'disc'): Player {
   player.until(1, () => Math.abs(((angle() - middle + 540) % 360) - 180) < 1.5);
   player.turn(-5);
   player.until(0.1, () => ((angle() - middle + 540) % 360) - 180 >= -0.05);
-  player.do({ act: 'disc-zero' });
+  player.do({ act: last });
   return player;
 }
 
