@@ -96,7 +96,7 @@ export type Act =
   | { readonly act: 'strike-out'; readonly note: number };
 
 /** Whether disc and pointer stood to one another alike for two notes; they are moved by sums. */
-export const alike = (one: Note, other: Note): boolean =>
+export const alike = (one: Pick<Note, 'standing'>, other: Pick<Note, 'standing'>): boolean =>
   Math.abs(one.standing - other.standing) < 1e-6;
 
 /** Whether there is on this bench what an act is done to. */

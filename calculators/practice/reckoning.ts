@@ -119,6 +119,16 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
       read: { article: top, heading: 'the-way-out-halve-an-arc' },
     });
   }
+  const now = { standing: discShift + pointer };
+  const checked = [forwards, backwards].every((each) => each.some((note) => alike(note, now)));
+  if (both && !checked) {
+    costs.push({
+      cost: Math.abs(shows),
+      unit: 'deg',
+      say: 'The disc was not checked after it was set. Come to the stop or the height once more from both sides: the two readings should now be equal.',
+      read: { article: top, heading: 'the-way-out-halve-an-arc' },
+    });
+  }
   const sunk = notes.find(({ dial, rising }) => dial !== undefined && dial > 1 && !rising);
   if (engine.task === 'heights' && sunk?.dial !== undefined) {
     const slope = degreesPerMillimetre(hidden.geometry, angleAfter(hidden.geometry, sunk.dial));

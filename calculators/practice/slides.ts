@@ -33,6 +33,8 @@ export interface SlidesBench {
   /** Slides that were turned and not measured since with the grip worked. */
   readonly unsure: readonly boolean[];
   readonly worked: boolean;
+  /** The shank that last dragged under each slide since its adjuster was turned, mm. */
+  readonly found: readonly (number | undefined)[];
   readonly said: string;
 }
 
@@ -69,6 +71,7 @@ export const setUpSlides = ({ hidden }: Slides): SlidesBench => ({
   stands: hidden.openings,
   unsure: three(() => true),
   worked: true,
+  found: three(() => undefined),
   said: '',
 });
 
@@ -97,6 +100,7 @@ export function workSlides(slides: Slides, bench: SlidesBench, act: SlidesAct): 
         turns,
         stands: put(bench.stands, Math.max(0, stands)),
         unsure: put(bench.unsure, true),
+        found: put(bench.found, undefined),
         worked: false,
         said: '',
       };
@@ -105,11 +109,17 @@ export function workSlides(slides: Slides, bench: SlidesBench, act: SlidesAct): 
       return {
         ...bench,
         stands: three((i) => Math.max(0, settledAt(slides, bench, i))),
+        found: bench.worked ? bench.found : three(() => undefined),
         worked: true,
         said: 'Grip opened and let go: the slides have settled.',
       };
     case 'try':
-      return { ...bench, unsure: bench.worked ? put(bench.unsure, false) : bench.unsure, said: '' };
+      return {
+        ...bench,
+        unsure: bench.worked ? put(bench.unsure, false) : bench.unsure,
+        found: drillFits(bench, act.drill) === 'drags' ? put(bench.found, act.drill) : bench.found,
+        said: '',
+      };
   }
 }
 

@@ -84,7 +84,7 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
         task="slides"
         number={number}
         places={places}
-        queries={slidesQueries(card)}
+        queries={slidesQueries(card, bench)}
         rows={[
           ['Opening wanted', mm(card.target, 1)],
           ['Thread of each adjuster', `${mm(card.thread, 1)} a turn`],

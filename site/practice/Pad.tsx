@@ -52,8 +52,10 @@ export function Pad({ engine, bench, act }: Props) {
                 <tr key={index}>
                   {several && <td>{note.cylinder + 1}</td>}
                   <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
-                  <td>{signed(note.disc, 2)}°</td>
-                  {note.opposite !== undefined && <td>{signed(note.opposite, 2)}°</td>}
+                  <td class="figure">{signed(note.disc, 2)}°</td>
+                  {note.opposite !== undefined && (
+                    <td class="figure">{signed(note.opposite, 2)}°</td>
+                  )}
                   {points && <td>{note.lamp}</td>}
                   <td>{note.way > 0 ? 'forwards' : 'back'}</td>
                   <td class="no-print">

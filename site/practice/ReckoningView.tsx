@@ -56,16 +56,25 @@ function Truths({
             return (
               <tr key={label}>
                 <th scope="row">{label}</th>
-                <td>
+                <td class="figure">
                   {fixed(truth, 2)}
                   {u}
                 </td>
                 <td>
                   {fixed(set, 2)}
-                  {spread !== undefined && ` ± ${fixed(spread, 2)}`}
-                  {u}
+                  {spread === undefined ? (
+                    u
+                  ) : (
+                    <>
+                      {' '}
+                      <span class="figure">
+                        ± {fixed(spread, 2)}
+                        {u}
+                      </span>
+                    </>
+                  )}
                 </td>
-                <td class={right ? 'right' : 'not-right'}>
+                <td class={`figure ${right ? 'right' : 'not-right'}`}>
                   <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
                   {signed(error, 2)}
                   {u}

@@ -3,21 +3,21 @@ import type { Engine } from '../../calculators/practice/engine.ts';
 import { wrapped } from '../../calculators/practice/instruments.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import type { FloatCard } from '../../calculators/practice/float.ts';
-import type { SlidesCard } from '../../calculators/practice/slides.ts';
+import type { SlidesBench, SlidesCard } from '../../calculators/practice/slides.ts';
 
 const query = (figures: Readonly<Record<string, string | number>>): string =>
   `?${new URLSearchParams(Object.entries(figures).map(([key, value]) => [key, String(value)])).toString()}`;
 
-/** The latest reading on the pad of each cylinder with the lamp out, mm before the top. */
-function fired({ card }: Engine, { notes }: Bench): Record<string, string> {
-  const latest = Array.from({ length: card.cylinders }, (_, set) =>
-    notes.findLast(
-      ({ cylinder, dial, lamp }) => cylinder === set && lamp === 'out' && dial !== undefined,
-    ),
+/**
+ * The latest reading on the pad of each cylinder that was come to forwards and found the lamp out, mm
+ * before the top. A cylinder that has none is left to the calculator's example.
+ */
+const fired = ({ notes }: Bench): Record<string, string> =>
+  Object.fromEntries(
+    notes
+      .filter(({ dial, lamp, way }) => lamp === 'out' && way > 0 && dial !== undefined)
+      .map(({ cylinder, dial }) => [`fired-${cylinder + 1}`, `${dial}mm`]),
   );
-  if (!latest.every((note) => note !== undefined)) return {};
-  return Object.fromEntries(latest.map((note, i) => [`fired-${i + 1}`, `${note.dial}mm`]));
-}
 
 /** What a note tells of the crank: the mean of two pointers where there are two. */
 const crankAt = ({ disc, opposite }: Note): number =>
@@ -60,7 +60,12 @@ export function crankQueries(engine: Engine, bench: Bench): Readonly<Record<stri
       method: engine.task === 'heights' ? 'equal' : 'stop',
       ...stopped(bench),
     }),
-    'degree-disc': query({ outside: `${engine.card.discDiameter}mm` }),
+    'degree-disc': query({
+      ...geometry,
+      outside: `${engine.card.discDiameter}mm`,
+      numbering: 'both-ways',
+      turning: 'clockwise',
+    }),
     'breaker-cam': query({ gap: `${gap}mm`, lobes: 1, 'speed-ratio': 1 }),
     'piston-position': given
       ? query({
@@ -79,16 +84,28 @@ export function crankQueries(engine: Engine, bench: Bench): Readonly<Record<stri
       target: `${target}mm`,
       'slot-radius': `${slotRadius}mm`,
       'plate-radius': `${plateRadius}mm`,
-      ...fired(engine, bench),
+      'speed-ratio': 1,
+      ...fired(bench),
     }),
   };
 }
 
-export const slidesQueries = ({
-  slides,
-  thread,
-}: SlidesCard): Readonly<Record<string, string>> => ({
-  'slide-balance': query({ slides, thread: `${thread}mm` }),
+export const slidesQueries = (
+  { slides, thread, target }: SlidesCard,
+  { found }: SlidesBench,
+): Readonly<Record<string, string>> => ({
+  'slide-balance': query({
+    slides,
+    thread: `${thread}mm`,
+    method: 'drill',
+    to: 'wanted',
+    wanted: `${target}mm`,
+    ...Object.fromEntries(
+      found.flatMap((opening, i) =>
+        opening === undefined ? [] : [[`opening-${i + 1}`, `${opening}mm`]],
+      ),
+    ),
+  }),
 });
 
 export const floatQueries = (

@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crankDegreesPerGap, opensBefore } from '../../calculators/maths/ignition/breaker-cam.ts';
+import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import {
+  dialShows,
   discExactly,
   discShows,
   eccentric,
@@ -242,6 +244,73 @@ describe('the pointer', () => {
         { act: 'pointer', by: 2 },
       ]),
     ).not.toContain(moved);
+  });
+});
+
+it('a disc that was not looked at again after it was set is told of by what it cost', () => {
+  const engine = inventEngine(4711, 'stop');
+  const pair: readonly Act[] = [
+    { act: 'turn', by: 400 },
+    { act: 'note' },
+    { act: 'turn', by: -400 },
+    { act: 'note' },
+  ];
+  const costs = (acts: readonly Act[]) =>
+    reckon(
+      engine,
+      acts.reduce((bench, act) => work(engine, bench, act), setUp(engine)),
+    ).costs.filter(({ say }) => say.includes('not checked after it was set'));
+  const once: readonly Act[] = [{ act: 'put', inHole: 'stop' }, ...pair, { act: 'disc', by: 2 }];
+  const [told] = costs(once);
+  expect(told!.cost).toBeCloseTo(
+    Math.abs(
+      reckon(
+        engine,
+        once.reduce((b, a) => work(engine, b, a), setUp(engine)),
+      ).lines[0]!.error,
+    ),
+    9,
+  );
+  expect(costs([...once, ...pair])).toEqual([]);
+});
+
+describe('an indicator that leans', () => {
+  const leaning = Array.from({ length: 60 }, (_, i) => inventEngine(i, 'gap')).filter(
+    ({ hidden }) => hidden.lean > 6,
+  );
+
+  it('shows the travel along its own axis: more, by the cosine of its lean', () => {
+    for (const engine of leaning.slice(0, 8)) {
+      const { geometry, lean, rodPlay, stick } = engine.hidden;
+      const at = (bench: Bench, by: number): Bench => work(engine, bench, { act: 'turn', by });
+      const start = setUp(engine);
+      const top = at(
+        work(engine, at(start, -20 - start.crank), { act: 'put', inHole: 'indicator' }),
+        20,
+      );
+      const zeroed = work(engine, top, { act: 'zero' });
+      const shown = dialShows(engine, at(at(zeroed, -60), 20))!;
+      const travel = travelAt(geometry, -40);
+      const most = (2 * stick + rodPlay) / Math.cos((lean * Math.PI) / 180) + 0.011;
+      expect(Math.abs(shown - travel / Math.cos((lean * Math.PI) / 180))).toBeLessThan(most);
+      expect(shown).toBeGreaterThan(travel);
+    }
+  });
+
+  it('errs anew at each coming to a place, and never by more than its stickiness', () => {
+    const engine = leaning[0]!;
+    let bench = work(engine, work(engine, setUp(engine), { act: 'put', inHole: 'indicator' }), {
+      act: 'straighten',
+    });
+    bench = work(engine, bench, { act: 'turn', by: -30 - bench.crank });
+    const seen = Array.from({ length: 20 }, () => {
+      for (const by of [-5, 5]) bench = work(engine, bench, { act: 'turn', by });
+      return dialShows(engine, bench)!;
+    });
+    expect(new Set(seen).size).toBeGreaterThan(1);
+    expect(Math.max(...seen) - Math.min(...seen)).toBeLessThanOrEqual(
+      2 * engine.hidden.stick + 0.011,
+    );
   });
 });
 

@@ -6,7 +6,12 @@ import { crankWords, readActs } from '../../calculators/practice/acts.ts';
 import { setUp, type Act, type Note } from '../../calculators/practice/bench.ts';
 import { inventEngine, LAST_ENGINE } from '../../calculators/practice/engine.ts';
 import { inventFloat } from '../../calculators/practice/float.ts';
-import { inventSlides } from '../../calculators/practice/slides.ts';
+import {
+  inventSlides,
+  setUpSlides,
+  workSlides,
+  type SlidesAct,
+} from '../../calculators/practice/slides.ts';
 import { isCrankTask, taskNames, tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { readAddress, writeAddress } from '../../site/practice/address.ts';
@@ -104,7 +109,8 @@ describe('the calculators at hand', () => {
   const read = (slug: string, query: string) =>
     evaluate(calculatorBySlug(slug), fromQuery(query.slice(1)), { lengths: 'mm' });
   const queriesOf = (task: TaskName): Readonly<Record<string, string>> => {
-    if (task === 'slides') return slidesQueries(inventSlides(4711).card);
+    if (task === 'slides')
+      return slidesQueries(inventSlides(4711).card, setUpSlides(inventSlides(4711)));
     if (task === 'float') return floatQueries(inventFloat(4711).card, 21.3);
     const engine = inventEngine(4711, task);
     return crankQueries(engine, setUp(engine));
@@ -146,11 +152,45 @@ describe('the calculators at hand', () => {
     );
     expect(plate.problems).toEqual([]);
     expect(plate.values['fired']).toEqual([2, 2.1, 2.2]);
+    expect(plate.values['speed-ratio']).toBe(1);
+
+    // Backwards the play lies on the other side: such a reading says nothing of how it fires.
+    const back = { ...notes[1]!, dial: 3.3, way: -1 as const };
+    const some = crankQueries(engine, { ...bench, notes: [notes[1]!, back] })['plate-setting']!;
+    expect(some).toContain('fired-2=2.1mm');
+    expect(some).not.toMatch(/fired-[13]|3\.3/);
 
     const stopped = byStop(21, 'stop');
     const disc = read('find-tdc', crankQueries(stopped.engine, stopped.bench)['find-tdc']!);
     expect(disc.problems).toEqual([]);
     expect(disc.values['before']).not.toBe(44);
+  });
+
+  it('take the shank that dragged under each slide, until its adjuster is turned again', () => {
+    const slides = inventSlides(4711);
+    const openings = slides.hidden.openings.map((opening) => Math.floor(opening * 10) / 10);
+    const acts = openings.flatMap((drill, slide): SlidesAct[] => [
+      { act: 'slide', slide },
+      { act: 'try', drill: drill + 0.4 },
+      { act: 'try', drill },
+    ]);
+    const done = (all: readonly SlidesAct[]): string => {
+      const bench = all.reduce((b, act) => workSlides(slides, b, act), setUpSlides(slides));
+      return slidesQueries(slides.card, bench)['slide-balance']!;
+    };
+    const dragging = openings.flatMap((drill, i) =>
+      slides.hidden.openings[i]! - drill <= 0.05 ? [`opening-${i + 1}=${drill}mm`] : [],
+    );
+    expect(dragging.length).toBeGreaterThan(0);
+    const query = done(acts);
+    for (const each of dragging) expect(query).toContain(each);
+    expect(query.match(/opening-/g)).toHaveLength(dragging.length);
+    const { problems, values } = read('slide-balance', query);
+    expect(problems).toEqual([]);
+    expect([values['to'], values['wanted']]).toEqual(['wanted', slides.card.target]);
+    expect(
+      done([...acts, { act: 'slide', slide: 0 }, { act: 'adjust', by: 0.0625 }]),
+    ).not.toContain('opening-1');
   });
 
   it('take two readings of the disc only where it stood alike for both', () => {
