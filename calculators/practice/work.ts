@@ -44,7 +44,7 @@ export function work(engine: Engine, bench: Bench, act: Act): Bench {
   if (act.act === 'pointer-zero') return { ...pointerZeroed(engine, bench), acts };
   if (act.act === 'note') {
     const notes = [...bench.notes, reading(engine, bench)].slice(-PAD);
-    return { ...bench, notes, acts, said: 'Written on the pad.' };
+    return { ...bench, notes, acts, said: `Written on the pad, line ${notes.length}.` };
   }
   const after = { ...bare(engine, bench, act), acts };
   const seen =

@@ -102,11 +102,16 @@ export function CrankBench(props: Props) {
                 turn={(by) => act({ act: 'turn', by })}
                 bend={(by) => act({ act: 'pointer', by })}
               />
-              <Telling done={bench.said} said={said} />
             </div>
             <div class="bench-bar">
               <Readout engine={engine} bench={bench} blurred={blurred} />
-              <Turning turn={(by) => press({ act: 'turn', by })} />
+              <Telling done={bench.said} said={said} />
+              <div class="bench-hands">
+                <Turning turn={(by) => press({ act: 'turn', by })} />
+                <Press label="Write down what is shown" onPress={() => act({ act: 'note' })}>
+                  Write down
+                </Press>
+              </div>
             </div>
           </div>
           <div class="tools">

@@ -19,11 +19,8 @@ export function Pad({ engine, bench, act }: Props) {
   return (
     <section class="tool pad">
       <h3>Note pad</h3>
-      <div class="presses no-print">
-        <Press onPress={() => act({ act: 'note' })}>Write down what is shown</Press>
-      </div>
       {bench.notes.length === 0 ? (
-        <p>Nothing written yet.</p>
+        <p>Nothing written yet. “Write down” puts what is shown here.</p>
       ) : (
         <div class="table-wrap" role="region" aria-label="Readings" tabIndex={0}>
           <table>
@@ -34,14 +31,14 @@ export function Pad({ engine, bench, act }: Props) {
                 <th scope="col">Dial, mm</th>
                 {opposite ? (
                   <>
-                    <th scope="col">A</th>
-                    <th scope="col">B</th>
+                    <th scope="col">A, °</th>
+                    <th scope="col">B, °</th>
                   </>
                 ) : (
-                  <th scope="col">Disc</th>
+                  <th scope="col">Disc, °</th>
                 )}
                 {points && <th scope="col">Lamp</th>}
-                <th scope="col">Turned</th>
+                <th scope="col">Way</th>
                 <th scope="col" class="no-print">
                   <span class="spoken">Strike out</span>
                 </th>
@@ -52,12 +49,12 @@ export function Pad({ engine, bench, act }: Props) {
                 <tr key={index}>
                   {several && <td>{note.cylinder + 1}</td>}
                   <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
-                  <td class="figure">{signed(note.disc, 2)}°</td>
+                  <td class="figure">{signed(note.disc, 2)}</td>
                   {note.opposite !== undefined && (
-                    <td class="figure">{signed(note.opposite, 2)}°</td>
+                    <td class="figure">{signed(note.opposite, 2)}</td>
                   )}
                   {points && <td>{note.lamp}</td>}
-                  <td>{note.way > 0 ? 'forwards' : 'back'}</td>
+                  <td>{note.way > 0 ? 'fwd' : 'back'}</td>
                   <td class="no-print">
                     <Press
                       class="strike"

@@ -45,9 +45,15 @@ const lit = (words: string): boolean => words.includes('lamp lit');
 const verdict = (page: Page): Promise<string | null> =>
   page.locator('[data-part="reckoning"] h2').textContent();
 
-/** Everything that can be read in the page as it stands, by eye or by a program. */
+/** Everything that can be read in the page as it stands, by eye or by a program, and what it keeps. */
 const source = (page: Page): Promise<string> =>
-  page.evaluate(() => document.documentElement.outerHTML);
+  page.evaluate(() =>
+    [
+      document.documentElement.outerHTML,
+      location.href,
+      JSON.stringify([history.state, { ...sessionStorage }, { ...localStorage }]),
+    ].join(' '),
+  );
 
 function numbersOf(value: unknown): number[] {
   if (typeof value === 'number') return [value];
@@ -83,6 +89,9 @@ describe('what is hidden', () => {
         await named(page, 'Indicator').click();
         await crank(page).press('PageUp');
         await named(page, 'Write down what is shown').click();
+        await expect
+          .poll(() => page.evaluate(() => JSON.stringify({ ...sessionStorage })))
+          .toContain('note');
       }
       const text = await source(page);
       expect(secrets(task).length).toBeGreaterThan(1);
@@ -274,7 +283,7 @@ describe('one whole task', () => {
 
   it('by what a screen reader names: the top by a stop', LONG, async () => {
     await open('stop', async (page) => {
-      const status = page.locator('.bench-view [role="status"]');
+      const status = page.locator('.bench-bar [role="status"]');
       const all = async (name: string): Promise<void> => {
         for (let i = 0; i < 60; i += 1) {
           const words = await said(page);
@@ -335,7 +344,7 @@ describe('the pointer', () => {
         expect(await pointer(page).getAttribute('aria-valuetext')).toContain(words);
         const screw = page.getByRole('group', { name: 'Tip of the pointer' });
         expect(await screw.textContent()).toContain(words);
-        const status = page.locator('.bench-view [role="status"]');
+        const status = page.locator('.bench-bar [role="status"]');
         await expect.poll(() => status.textContent()).toContain(words);
 
         await page.reload();
@@ -347,6 +356,61 @@ describe('the pointer', () => {
       { viewport: phone, hasTouch: true, isMobile: true },
     );
   });
+});
+
+describe('on a phone', () => {
+  const narrow = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+
+  it('what the instruments show and what turns the crank stay in reach of every tool', async () => {
+    await open(
+      'plate',
+      async (page) => {
+        const bar = page.locator('.bench-bar');
+        for (const tool of [
+          'Positive stop',
+          'Disc on the crank: +5°, the way the engine turns',
+          'Leaf of 0.35 mm',
+          'Plate: +0.05 mm, earlier',
+          'Set 1 in its slot: +0.05 mm, earlier',
+        ]) {
+          await named(page, tool).tap();
+          const box = (await bar.boundingBox())!;
+          expect(box.y, tool).toBeGreaterThan(360);
+          expect(box.y + box.height, tool).toBeLessThanOrEqual(741);
+          const used = (await named(page, tool).boundingBox())!;
+          expect(used.y + used.height, tool).toBeLessThanOrEqual(box.y + 1);
+        }
+        await named(page, 'Write down what is shown').tap();
+        expect(await bar.locator('.said').textContent()).toContain('Written on the pad, line 1.');
+      },
+      narrow,
+    );
+  });
+
+  it.each(['plate', 'disc'])(
+    'pad and reckoning are read without pushing them aside: %s',
+    async (task) => {
+      await open(
+        task,
+        async (page) => {
+          const hidden = (): Promise<number[]> =>
+            page
+              .locator('.practice .table-wrap')
+              .evaluateAll((all) => all.map((each) => each.scrollWidth - each.clientWidth));
+          await named(page, 'Indicator').tap();
+          for (let i = 0; i < 20; i += 1) await named(page, '+10°, forwards').tap();
+          await named(page, 'Write down what is shown').tap();
+          expect(await hidden()).toEqual([0]);
+          await page.getByLabel(/^How sure/).fill('12.5');
+          await named(page, 'Show the truth').tap();
+          const all = await hidden();
+          expect(all.length).toBeGreaterThan(1);
+          expect(Math.max(...all)).toBe(0);
+        },
+        narrow,
+      );
+    },
+  );
 });
 
 describe('the page', () => {
@@ -436,7 +500,7 @@ describe('the page', () => {
 
   it('is heard briefly: a drag of the crank says nothing by itself', async () => {
     await open('stop', async (page) => {
-      const status = page.locator('.bench-view [role="status"]');
+      const status = page.locator('.bench-bar [role="status"]');
       for (let i = 0; i < 5; i += 1) await crank(page).press('PageUp');
       await page.waitForTimeout(700);
       expect((await status.textContent())!.trim()).toBe('');
