@@ -1,3 +1,4 @@
+import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
@@ -220,7 +221,7 @@ describe('a step says pass or the least correction', () => {
     ]);
     // One set is out by 2.8° and the others are right: they stay.
     const uneven = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').whole;
-    expect(uneven.slice(0, -1)).toEqual([
+    expect(uneven.slice(0, -2)).toEqual([
       'Leave the plate where it is, and move only the sets that are out.',
       expect.stringMatching(
         /^Cylinder 1: move its set the way the cam turns, which is later \(retards\), by 2\.8° of crank, 1\.3\d mm along its slot\.$/,
@@ -230,10 +231,59 @@ describe('a step says pass or the least correction', () => {
     const most = judge(read('timing', 2.8, 2.8, 2.2), 'timing', 'mm').whole;
     expect(most[0]).toMatch(/by 2\.8° of crank: that leaves the fewest sets to be moved\.$/);
     expect(most[1]).toMatch(/^Cylinder 3: then move its set against .* by 2\.8° of crank/);
-    expect(most).toHaveLength(3);
+    expect(most).toHaveLength(4);
     // Without the cam's turns for one of the crank nobody knows how far a degree is along a slot.
     const unknown = setFigure(read('timing', 2.8, 2.2, 2.2), 'speed-ratio', undefined);
     expect(judge(unknown, 'timing', 'mm').whole.join(' ')).not.toContain('along its slot');
+  });
+
+  it('timing: where the calculator turns the plate otherwise, that is said with its own figure', () => {
+    // A twin in inches: 0.100 and 0.085 in, ± 0.5°.
+    const twin = [2.54, 2.159].reduce(
+      (so, entry, i) => setEntry(so, 'timing', 'found', i, entry),
+      [
+        ['cylinders', 2],
+        ['stroke', 2.362 * 25.4],
+        ['rod', 4.528 * 25.4],
+        ['target', 2.54],
+        ['timing-tolerance', 0.5],
+      ].reduce<Engine>(
+        (so, [key, value]) => setFigure(so, key as FigureKey, value as number),
+        base,
+      ),
+    );
+    const { figures } = twin;
+    const said = judge(twin, 'timing', 'in').whole;
+    const { 'plate-move': move } = plateSetting.compute({
+      ...Object.fromEntries(Object.entries(plateSetting.inputs).map(([key]) => [key, 0])),
+      as: 'travel',
+      stroke: figures.stroke,
+      rod: figures.rod,
+      offset: 0,
+      target: 2.54,
+      fired: [2.54, 2.159],
+      'speed-ratio': 1,
+      'slot-radius': 28,
+      'plate-radius': 40,
+    } as never) as { 'plate-move': number };
+    expect(move.toFixed(2)).toBe('0.84');
+    expect(said[0]).toBe('Leave the plate where it is, and move only the sets that are out.');
+    expect(said[2]).toContain('it turns the plate 0.84° earlier');
+    expect(said[2]).toContain('the sets of cylinder 1 and cylinder 2 are still to be moved');
+    expect(said[2]).toContain('Here one set is moved and not 2');
+    // Where both go the same way there is nothing to explain.
+    expect(judge(read('timing', 2.8, 2.8, 2.8), 'timing', 'mm').whole.join()).not.toContain(
+      'calculator',
+    );
+  });
+
+  it('timing: a reading past the top is said to be after it', () => {
+    const { words: said } = judge(read('timing', -0.254, 2.2, 2.2), 'timing', 'mm').rows[0]!;
+    expect(said).toMatch(/^−0\.25\d? mm is 7\.\d° after the top, further/);
+    const late = setFigure(setFigure(read('timing', -0.1), 'target', 0), 'cylinders', 1);
+    expect(words(late, 'timing')[0]).toMatch(/late against the 0 mm of the sheet/);
+    const right = setFigure(setFigure(read('timing', -0.1), 'target', -0.1), 'cylinders', 1);
+    expect(words(right, 'timing')[0]).toMatch(/^4\.\d° after the top$/);
   });
 
   it('timing: a reading that no engine and no slot reaches is to be checked, and orders nothing', () => {
