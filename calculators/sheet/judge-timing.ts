@@ -34,7 +34,7 @@ const placeWords = (angle: number): string =>
 
 /** Each cylinder in crank degrees, and the one turn of the plate that suits all best. */
 export function judgeTiming(given: Case): Judgement {
-  const { engine, reading, entries, tolerance, lengths } = given;
+  const { engine, reading, entries, tolerance, unit } = given;
   const target = engine.figures.target!;
   const geometry = sliderCrankOf(engine)!;
   const wanted = attempted(() => timingAt(geometry, target));
@@ -42,7 +42,7 @@ export function judgeTiming(given: Case): Judgement {
     return { rows: unjudged(entries), whole: [wanted], missing: [] };
   }
   if (wanted > EARLIEST) {
-    const sheet = signedAmount(target, 'mm', reading.step, lengths);
+    const sheet = signedAmount(target, unit, reading.step);
     return {
       rows: unjudged(entries),
       whole: [
@@ -59,7 +59,7 @@ export function judgeTiming(given: Case): Judgement {
     if (typeof angle === 'string') return { result: 'fail', words: angle };
     const off = angle - wanted;
     if (angle > EARLIEST || Math.abs(off) > SLOT_REACH) {
-      const read = signedAmount(entries[i]!, 'mm', reading.step, lengths);
+      const read = signedAmount(entries[i]!, unit, reading.step);
       return {
         result: 'fail',
         words: `${read} is ${placeWords(angle)}, further from the figure than any slot reaches: check the reading and its unit, and at which top it was taken.`,
@@ -68,8 +68,8 @@ export function judgeTiming(given: Case): Judgement {
     if (isWithin(off, tolerance)) {
       return { result: 'pass', words: placeWords(angle) };
     }
-    const travel = amount(entries[i]! - target, 'mm', reading.step, lengths);
-    const sheet = signedAmount(target, 'mm', reading.step, lengths);
+    const travel = amount(entries[i]! - target, unit, reading.step);
+    const sheet = signedAmount(target, unit, reading.step);
     return {
       result: 'fail',
       words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.`,
@@ -140,7 +140,7 @@ function otherWay({ reading, tolerance }: Case, { move, errors, middle }: Turn):
 
 /** The one turn of the plate, and what is then left for the sets. */
 function plateWords(given: Case, found: readonly number[], wanted: number): string[] {
-  const { engine, reading, tolerance, lengths } = given;
+  const { engine, reading, tolerance, unit } = given;
   const setting = bestTurn(found, wanted, tolerance);
   if (typeof setting === 'string') return [setting];
   const stays = Math.abs(setting.move) < 0.05;
@@ -156,8 +156,7 @@ function plateWords(given: Case, found: readonly number[], wanted: number): stri
     radius === undefined || ratio === undefined ? undefined : setMoves(setting, radius, ratio);
   const sets = setting.errors.flatMap((error, i) => {
     if (isWithin(error, tolerance)) return [];
-    const along =
-      moves === undefined ? '' : `, ${amount(moves[i]!, 'mm', 0.1, lengths)} along its slot`;
+    const along = moves === undefined ? '' : `, ${amount(moves[i]!, unit, 0.1)} along its slot`;
     return [
       `${boxName(reading, i)}: ${stays ? '' : 'then '}move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
     ];

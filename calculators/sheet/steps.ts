@@ -61,6 +61,8 @@ export interface StepReading {
   /** What to do about a reading that is too high, and one too low; followed by the amount. */
   readonly tooHigh: string;
   readonly tooLow: string;
+  /** Set where the adjuster of its cable corrects it, so that its thread gives the turns. */
+  readonly byThread?: true;
   /** What else the correction moves: said beside it. */
   readonly moves?: string;
 }

@@ -5,6 +5,9 @@ import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { judge, lastAsked, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
 import { balanceSlides } from '../../calculators/maths/carburettor/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import { readingWords } from '../../calculators/sheet/log-words.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { figureKeys, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setEven } from '../../calculators/sheet/sets.ts';
@@ -58,6 +61,23 @@ describe('a step says pass or the least correction', () => {
       /It shows only 0\.4 MΩ, and at least 1 MΩ is wanted\.$/,
     );
     expect(targetWords(base, 'insulation', 'mm')).toBe('at least 1 MΩ');
+  });
+
+  it('a cable that is short of play: the turns of its adjuster, where its thread is known', () => {
+    const engine = setFigure(read('cables', 0.8, 1, 1), 'least-play', 1);
+    expect(words(engine, 'cables')[0]).toBe(
+      'Turn its adjuster in, or that of all of them alike. Its play is only 0.8 mm, and at least 1 mm is wanted: 0.27 turns of the adjuster.',
+    );
+    expect(words(setFigure(engine, 'thread', undefined), 'cables')[0]).toMatch(/is wanted\.$/);
+  });
+
+  it('a reading is shown with the digits that it has', () => {
+    expect(readingWords('leak', 6.894757293168361, 'mm')).toBe('6.9 kPa');
+    expect(readingWords('gap', 0.3556, 'mm')).toBe('0.3556 mm');
+    expect(readingWords('gap', 0.3556, 'in')).toBe('14 thou');
+    expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
+    expect(readingWords('timing', 2.540508, 'in')).toBe('0.1 in');
+    expect(readingWords('squish', 1.04902, 'in')).toBe('41.3 thou');
   });
 
   it('alike: held against the highest, and only once all are read', () => {
@@ -212,7 +232,7 @@ describe('a step says pass or the least correction', () => {
       '2.8°, or 0.6 mm, early against the 2.2 mm of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'in').rows[0]?.words).toBe(
-      '2.8°, or 23.6 thou, early against the 86.6 thou of the sheet: make it fire later.',
+      '2.8°, or 0.0236 in, early against the 0.0866 in of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'mm').whole).toEqual([
       'Turn the plate the way the cam turns, which is later (retards), by 2.8° of crank: that is the least that leaves the worst cylinder best.',
@@ -467,7 +487,8 @@ describe('no figure in a verdict is in millimetres for a reader of inches', () =
     const wrong = [0.9, 1.1, 1.2].map((share) =>
       reading!.unit === 'count'
         ? 2 + share * 10 - 9
-        : share * (reading!.target ? engine.figures[reading!.target]! : id === 'plate' ? 120 : 2),
+        : share *
+          (reading!.target ? (engine.figures[reading!.target] ?? 0.1) : id === 'plate' ? 120 : 2),
     );
     const read = wrong.reduce(
       (so, entry, i) => setEntry(so, id, 'found', i, entry),
@@ -475,6 +496,20 @@ describe('no figure in a verdict is in millimetres for a reader of inches', () =
     );
     const { rows, whole } = judge(read, id, 'in');
     const said = [...rows.map((row) => row.words), ...whole].join(' ');
+    // Where a box holds a length, all that is said of it is in the unit of the box.
+    const unit = fieldUnit(reading!, 'in');
+    const own = whole.filter((sentence) => sentence !== proseIn(reading!.moves ?? '', 'in'));
+    const words = [
+      ...rows.map((row) => row.words),
+      ...own,
+      targetWords(read, id, 'in'),
+      stepLine(read, id, 'in'),
+      ...wrong.map((entry) => readingWords(id, entry, 'in')),
+    ].join(' ');
+    if (reading!.unit === 'mm') {
+      expect(words).not.toMatch(unit === 'in' ? /\d thou\b/ : /\d in\b(?! all)/);
+    }
+    expect([/\d thou\b/, /\d in\b/].filter((other) => other.test(words)).length).toBeLessThan(2);
     expect(said).not.toMatch(/\d (?:mm|cc)\b/);
     expect(said).not.toMatch(/NaN|undefined/);
   });
