@@ -174,6 +174,10 @@ function judgeEntries(
 export const judge = (engine: Engine, id: StepId, lengths: LengthDisplay): Judgement =>
   judgeEntries(engine, id, entriesOf(engine, id), lengths, false);
 
+/** Whether a sentence of a judgement says what else a correction moves. */
+export const isMoves = (id: StepId, sentence: string, lengths: LengthDisplay): boolean =>
+  sentence === proseIn(steps[id].reading?.moves ?? '', lengths);
+
 /** What readings of a step asked for while they stood. */
 export function askedBy(
   engine: Engine,
@@ -188,8 +192,7 @@ export function askedBy(
     result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
   );
   if (asked.length === 0) return [];
-  const moves = proseIn(reading.moves ?? '', lengths);
-  return [...asked, ...whole.filter((sentence) => sentence !== moves)];
+  return [...asked, ...whole.filter((sentence) => !isMoves(id, sentence, lengths))];
 }
 
 /** What readings that do not stand any more asked for. */

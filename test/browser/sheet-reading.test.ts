@@ -110,6 +110,86 @@ describe('one reading a screen', () => {
     });
   });
 
+  it('opens at its top from wherever the list was left, with its heading to go on from', async () => {
+    await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      const top = () =>
+        page.evaluate(() => [Math.round(scrollY), document.activeElement?.id] as const);
+      await page.locator('.order a.one-next').tap();
+      await page.locator('.one').waitFor();
+      await expect.poll(top).toEqual([0, 'one-title']);
+      await page.getByRole('link', { name: 'List of steps' }).tap();
+      const card = page.locator('#step-timing');
+      await card.waitFor();
+      if ((await card.getAttribute('open')) === null) await card.locator('> summary').tap();
+      await card.getByRole('link', { name: 'One reading at a time' }).tap();
+      await page.locator('.one').waitFor();
+      await expect.poll(top).toEqual([0, 'one-title']);
+    });
+  });
+
+  it('shows box and verdict on the first screen, above the keys, whatever comes before the step', async () => {
+    const viewport = { width: 390, height: 844 };
+    await visit({ path, viewport, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      for (const step of ['timing', 'inlet', 'leak', 'slides']) {
+        for (const cylinder of ['1', '2']) {
+          await goTo(page, `read-${step}-${cylinder}`);
+          await oneBox(page).tap();
+          await oneBox(page).fill('0.5');
+          await page.locator('.key-row').waitFor();
+          const bottom = async (place: string): Promise<number> =>
+            page.locator(place).evaluate((part) => part.getBoundingClientRect().bottom);
+          const keys = await page
+            .locator('.key-row')
+            .evaluate((row) => row.getBoundingClientRect().top);
+          expect(await bottom('.one-verdict'), `${step} ${cylinder}`).toBeLessThanOrEqual(keys);
+          const { y } = (await page.locator('#one-title').boundingBox())!;
+          expect(y, `${step} ${cylinder}`).toBeGreaterThanOrEqual(0);
+        }
+      }
+      const waits = page.locator('.one .waits');
+      expect(await waits.locator('summary').innerText()).toMatch(/Comes after \d+ steps/);
+      await waits.locator('summary').tap();
+      expect(await waits.locator('a').first().isVisible()).toBe(true);
+    });
+  });
+
+  it('a refused figure leaves the verdict to the reading before it, by name', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-gap-1');
+      await oneBox(page).fill('0.31');
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ Correct/);
+      await button(page, 'Corrected: read it again').click();
+      await oneBox(page).fill('81');
+      await page.locator('#one-box-problem').waitFor();
+      await expect
+        .poll(() => verdict(page).textContent())
+        .toMatch(/^Of the last reading, 0\.31 mm: ✕ Correct/);
+      await oneBox(page).fill('0.39');
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+    });
+  });
+
+  it('what a correction moves is said to who makes one, and not under a pass', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-coil-1');
+      await oneBox(page).fill('9');
+      const moved = page.locator('.one .remarks', { hasText: 'Another coil is to be proved' });
+      await moved.waitFor();
+      await goTo(page, 'read-coil-2');
+      await oneBox(page).fill(plainDecimal(twin().figures.resistance!));
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+      expect(await moved.count()).toBe(0);
+    });
+  });
+
   it('a check again is a link; what reads the same is one press; nothing typed is lost', async () => {
     await visit({ path }, async (page) => {
       await ready(page);
@@ -205,5 +285,20 @@ describe('one reading a screen', () => {
       await next(page).waitFor();
       expect(await page.getByLabel('Keep the screen on').count()).toBe(0);
     });
+  });
+});
+
+it('a tick of the first start is kept, though the page is left in the same moment', async () => {
+  await visit({ path }, async (page) => {
+    await ready(page);
+    await keepEngines(page, twin());
+    await page.goto(page.url().replace(/sheet\/.*$/, 'first-start/'));
+    await page.locator('[data-list-anew]').waitFor();
+    const now = await page.evaluate(() => {
+      document.querySelectorAll<HTMLInputElement>('input[data-line]')[2]!.click();
+      // Whoever leaves now leaves no time for anything that is still to come.
+      return localStorage.getItem('gudgeon.sheet');
+    });
+    expect(now).toContain('"kind":"ticked"');
   });
 });
