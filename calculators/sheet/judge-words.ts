@@ -68,10 +68,13 @@ export function against(
   if (entry === null) return empty;
   const off = entry - target;
   if (isWithin(off, tolerance)) return { result: 'pass', words: 'within its limits' };
-  const { tooHigh, tooLow, step } = reading;
+  const { tooHigh, tooLow, step, counted } = reading;
+  const much = amount(off, unit, step);
+  const [one, several] = counted ?? ['', ''];
+  const what = counted === undefined ? '' : ` ${much === '1' ? one : several}`;
   return {
     result: 'fail',
-    words: `${off > 0 ? tooHigh : tooLow} ${amount(off, unit, step)}.`,
+    words: `${off > 0 ? tooHigh : tooLow} ${much}${what}.`,
   };
 }
 

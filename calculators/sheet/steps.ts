@@ -55,6 +55,8 @@ export interface StepReading {
   readonly why: string;
   readonly step: number;
   readonly whole?: boolean;
+  /** What is counted, one of it and several. */
+  readonly counted?: readonly [one: string, several: string];
   readonly judging: Judging;
   readonly target?: FigureKey;
   readonly tolerance?: FigureKey;

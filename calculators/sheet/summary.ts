@@ -55,7 +55,9 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
 export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
   const begun = jobOf(engine).filter((id) => isBegun(engine, id));
   const leads = leadWords(engine);
-  const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
+  const advice = begun.flatMap((id) =>
+    judge(engine, id, lengths).whole.map((sentence) => `${steps[id].title}: ${sentence}`),
+  );
   return [
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
     ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),

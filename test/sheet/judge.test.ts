@@ -71,6 +71,15 @@ describe('a step says pass or the least correction', () => {
     expect(words(setFigure(engine, 'thread', undefined), 'cables')[0]).toMatch(/is wanted\.$/);
   });
 
+  it('what is counted is named, one or several', () => {
+    const engine = read('clip', 4, 5, 3);
+    expect(words(setFigure(engine, 'clip', 3), 'clip')).toEqual([
+      'Move the clip up the needle, which is leaner, by 1 groove.',
+      'Move the clip up the needle, which is leaner, by 2 grooves.',
+      'within its limits',
+    ]);
+  });
+
   it('a reading is shown with the digits that it has', () => {
     expect(readingWords('leak', 6.894757293168361, 'mm')).toBe('6.9 kPa');
     expect(readingWords('gap', 0.3556, 'mm')).toBe('0.3556 mm');
@@ -532,6 +541,11 @@ it('the demo has believable scatter, and shows pass, fail and check again', () =
 it('says the whole in a text fit for a message', () => {
   const text = sheetSummary(demoSheet(), 'mm', 'https://here.test/sheet/#engine=1.x');
   expect(text).toContain('Demo: club triple (invented engine)');
+  // What concerns a step as a whole says of which step it speaks.
+  const moves = steps.timing.reading!.moves!;
+  expect(sheetSummary(read('timing', 2.8, 2.8, 2.8), 'mm', '')).toContain(
+    `\n${steps.timing.title}: ${moves}`,
+  );
   expect(text).toContain('Stroke: 51 mm');
   expect(text).toContain(
     'Firing order: 1-2-3\nLeads in firing order: coil 1 to plug 1, coil 2 to plug 2, coil 3 to plug 3\n',
