@@ -19,7 +19,7 @@ import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { save } from '../browser/save.ts';
 import { today } from '../browser/today.ts';
 import { asTyped } from './as-typed.ts';
-import { noteSaved } from './keeper.ts';
+import { lastSaved, noteSaved } from './keeper.ts';
 import { NameBox } from './NameBox.tsx';
 import { Safe } from './Safe.tsx';
 
@@ -65,6 +65,15 @@ function Fold({
 
 const isNew = ({ figures, log }: Engine): boolean =>
   Object.keys(figures).length === 0 && log.length === 0;
+
+/** Fewer figures than these are typed again in a minute. */
+const FEW = 6;
+
+/** Whether there is anything yet whose loss would be one. */
+const isWorthSaving = (engine: Engine): boolean =>
+  engine.log.length > 0 ||
+  Object.keys(engine.figures).length >= FEW ||
+  lastSaved(engine) !== undefined;
 
 /** Which engine is in use; new ones, the demo, files in and out. */
 export function EngineBar({ store, engine, change, edit }: Props) {
@@ -282,7 +291,9 @@ export function EngineBar({ store, engine, change, edit }: Props) {
           </ul>
         </details>
       )}
-      {engine ? <Safe engine={engine} saveFile={() => saveFile([engine])} /> : null}
+      {engine && isWorthSaving(engine) ? (
+        <Safe engine={engine} saveFile={() => saveFile([engine])} />
+      ) : null}
     </section>
   );
 }

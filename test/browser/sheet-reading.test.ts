@@ -4,6 +4,7 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { figured, passing } from '../sheet/job.ts';
 import { expectAccessible } from './support/axe.ts';
@@ -300,5 +301,73 @@ it('a tick of the first start is kept, though the page is left in the same momen
       return localStorage.getItem('gudgeon.sheet');
     });
     expect(now).toContain('"kind":"ticked"');
+  });
+});
+
+describe('an engine that comes to the sheet', () => {
+  const typed = (inches: number): number => inches * 25.4;
+  const inch = (): Engine => ({
+    ...twin(),
+    name: 'Inch twin',
+    figures: {
+      ...twin().figures,
+      bore: typed(2.244),
+      stroke: typed(2.362),
+      rod: typed(4.528),
+      gap: typed(0.014),
+      'gap-tolerance': typed(0.001),
+      target: typed(0.1),
+      squish: typed(0.041),
+      'squish-tolerance': typed(0.006),
+      'ring-gap': typed(0.011),
+      height: typed(0.937),
+      'height-tolerance': typed(0.011),
+      jet: typed(0.0394),
+      'plug-gap': typed(0.023),
+    },
+  });
+  const open = (page: Page): Promise<void> =>
+    page.locator('input[type="file"]').setInputFiles({
+      name: 'twin.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(writeDocument([inch()])),
+    });
+  const said = (page: Page) => page.locator('.engine-bar .share-state');
+
+  it('from a file shows lengths as it was typed on a fresh device, and counts as saved', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await open(page);
+      await expect.poll(() => said(page).innerText()).toContain('were typed in inches, and');
+      expect(await page.locator('input[name="sheet-lengths"][value="in"]').isChecked()).toBe(true);
+      expect(await page.locator('.safe').innerText()).toMatch(/^Last saved to a file on/);
+    });
+  });
+
+  it('leaves a choice that was made, and says that lengths are shown otherwise', async () => {
+    await visit({ path }, async (page) => {
+      await page.evaluate(() => localStorage.setItem('gudgeon.lengths', 'mm'));
+      await page.reload();
+      await ready(page);
+      await open(page);
+      await expect.poll(() => said(page).innerText()).toContain('are shown in millimetres');
+      expect(await page.locator('input[name="sheet-lengths"][value="mm"]').isChecked()).toBe(true);
+    });
+  });
+
+  it('new, has its first figure and the way to its next step on the first screen', async () => {
+    const viewport = { width: 390, height: 844 };
+    await visit({ path, viewport, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await button(page, 'New engine').tap();
+      const files = page.locator('.engine-bar details');
+      await files.waitFor();
+      for (const place of ['.one-way a', '#figure-cylinders']) {
+        const { y, height } = (await page.locator(place).first().boundingBox())!;
+        expect(y + height, place).toBeLessThanOrEqual(viewport.height);
+      }
+      await files.locator('> summary').tap();
+      expect(await button(page, 'Save to a file').isVisible()).toBe(true);
+    });
   });
 });
