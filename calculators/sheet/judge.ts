@@ -1,4 +1,4 @@
-import { fixed, showIn, showInput } from '../frame/format.ts';
+import { fixed, showInput } from '../frame/format.ts';
 import { proseIn } from '../frame/prose.ts';
 import { sentenceIn } from '../frame/sentence.ts';
 import type { LengthDisplay } from '../frame/units.ts';
@@ -22,7 +22,7 @@ import {
 import { roundsOf } from './log.ts';
 import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
 import { directionsOf, setKeys } from './sets.ts';
-import { stepUnit } from './step-units.ts';
+import { showReading, stepUnit } from './step-units.ts';
 import { boxName, order, steps, type StepId } from './steps.ts';
 
 export type { Judgement, Verdict } from './judge-words.ts';
@@ -239,7 +239,7 @@ export function targetWords(
     const value = figures[key];
     if (value === undefined) return '…';
     return reading?.unit === unit
-      ? showIn(value, stepUnit(reading, lengths), step)
+      ? showReading(value, reading, lengths)
       : showInput(value, unit, lengths, step);
   };
   if (id === 'leads') return leadWords(engine);

@@ -1,5 +1,5 @@
 import { fieldUnit, type Ranged } from '../frame/field-unit.ts';
-import { inputDigits, showIn, withUnit } from '../frame/format.ts';
+import { inputDigits, withUnit } from '../frame/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 
 /**
@@ -13,17 +13,24 @@ export const stepUnit = (reading: Ranged, lengths: LengthDisplay): UnitName =>
 const isTurned = (value: number): boolean => Number(value.toPrecision(5)) !== value;
 
 /**
- * A reading in the unit of its box, with the digits that it has: as it was typed, or to a tenth of
+ * The digits of a reading in the unit of its box: those that it has as it was typed, or to a tenth of
  * its step where it was typed in another unit, since 1 psi is not known to be 6.8948 kPa.
  */
-export function showReading(
+export function readingDigits(
   value: number,
   reading: Ranged & { readonly step: number },
   lengths: LengthDisplay,
 ): string {
   const unit = stepUnit(reading, lengths);
-  if (!isTurned(value)) return showIn(value, unit, reading.step);
+  const digits = inputDigits(value, unit, reading.step);
+  if (!isTurned(value)) return digits.replace('-', '−');
   const places = Math.max(0, Math.round(-Math.log10(toShown(reading.step / 10, unit))));
-  const digits = Number(inputDigits(value, unit, reading.step)).toFixed(places);
-  return withUnit(String(Number(digits)).replace('-', '−'), unit);
+  return String(Number(Number(digits).toFixed(places))).replace('-', '−');
 }
+
+/** The same with its unit. */
+export const showReading = (
+  value: number,
+  reading: Ranged & { readonly step: number },
+  lengths: LengthDisplay,
+): string => withUnit(readingDigits(value, reading, lengths), stepUnit(reading, lengths));

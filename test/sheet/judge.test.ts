@@ -82,6 +82,8 @@ describe('a step says pass or the least correction', () => {
 
   it('a reading is shown with the digits that it has', () => {
     expect(readingWords('leak', 6.894757293168361, 'mm')).toBe('6.9 kPa');
+    const psi = setFigure(base, 'leak-drop', 6.894757293168361);
+    expect(targetWords(psi, 'leak', 'mm')).toBe('at most 6.9 kPa');
     expect(readingWords('gap', 0.3556, 'mm')).toBe('0.3556 mm');
     expect(readingWords('gap', 0.3556, 'in')).toBe('14 thou');
     expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
