@@ -152,7 +152,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         onClick={() => {
           if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
           change(started);
-          setSaid('A new, empty sheet. Give it a name and enter what you know.');
+          setSaid('A new, empty sheet.');
         }}
       >
         New engine

@@ -40,7 +40,7 @@ function ToNext({ engine }: { readonly engine: Engine }) {
   const due = nextDue(engine, progressOf(engine));
   return due ? (
     <p class="one-way">
-      <a href={`#${spotFragment(due)}`}>Go on with: {steps[due.step].title.toLowerCase()}</a>
+      <a href={`#${spotFragment(due)}`}>Go on: {steps[due.step].title.toLowerCase()}</a>
     </p>
   ) : null;
 }
@@ -112,10 +112,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
           <>
             <section aria-labelledby="the-engine">
               <h2 id="the-engine">The engine</h2>
-              <p>
-                Enter what you know; leave the rest empty. A calculator opened without figures of
-                its own takes these.
-              </p>
+              <p>Enter what you know; the calculators take it from here.</p>
               <ToNext engine={engine} />
               <LengthsChoice lengths={lengths} idPrefix="sheet-" />
               <Figures engine={engine} {...boxes} />

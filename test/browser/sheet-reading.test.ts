@@ -310,7 +310,7 @@ describe('an engine that comes to the sheet', () => {
     ...twin(),
     name: 'Inch twin',
     figures: {
-      ...twin().figures,
+      cylinders: 2,
       bore: typed(2.244),
       stroke: typed(2.362),
       rod: typed(4.528),
