@@ -1,4 +1,9 @@
+import { fieldUnit } from '../frame/field-unit.ts';
+import { IMPLIED, numberAndUnit, quote } from '../frame/parse.ts';
+import { looksLikeSum } from '../frame/sums.ts';
+import { units, type UnitName } from '../frame/units.ts';
 import {
+  IN_OR_THOU,
   readFigure,
   readList,
   type FieldSpec,
@@ -118,6 +123,50 @@ function orTooLong(problem: string, place: string, text: string): string {
     : `${problem} It has ${String(lengthOf(text))} characters, and no more than ${String(longestAt(place))} are kept: it stands here only until the page is left.`;
 }
 
+/** A kept text as the reader typed it: a sum is kept within brackets, where it was typed bare. */
+const typedText = (kept: string): string => {
+  const [typed = '', unit] = kept.split(IMPLIED);
+  return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
+};
+
+/** Units of length in which a bare figure may have been meant, the likeliest first. */
+const MEANT = ['thou', 'mm', 'in'] as const;
+const IN_WORDS: Partial<Record<UnitName, string>> = {
+  mm: 'millimetres',
+  in: 'inches',
+  m: 'metres',
+  ft: 'feet',
+};
+
+/**
+ * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
+ * which unit a bare figure is read here, and the unit in which it would be in range.
+ */
+function inFull(
+  problem: string,
+  key: string,
+  spec: FieldSpec,
+  kept: string,
+  how: HowToRead,
+): string {
+  const typed = typedText(kept);
+  if (how.sums === undefined && looksLikeSum(typed)) {
+    return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
+  }
+  if (units[spec.unit].quantity !== 'length' || numberAndUnit(typed)?.unit !== '') return problem;
+  if (kept.endsWith(IN_OR_THOU)) return problem;
+  const shown = fieldUnit(spec, how.lengths);
+  const meant = MEANT.find((unit) => {
+    if (unit === shown) return false;
+    const field = readFigure(key, spec, `${typed} ${unit}`, undefined, undefined, how);
+    return field.problem === undefined;
+  });
+  const bare = `This box reads a bare figure in ${IN_WORDS[shown] ?? units[shown].label}`;
+  return meant === undefined
+    ? `${problem} ${bare}.`
+    : `${problem} ${bare}: for ${typed} ${meant} type “${typed} ${meant}”.`;
+}
+
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
   engine: Engine,
@@ -127,8 +176,10 @@ export function readNumber(
 ): FigureField {
   const place = placeOf(box);
   const key = box.kind === 'figure' ? box.key : place;
-  const field = readFigure(key, specOf(engine, box), text, undefined, undefined, how);
-  const { problem } = field;
+  const spec = specOf(engine, box);
+  const field = readFigure(key, spec, text, undefined, undefined, how);
+  const problem =
+    field.problem === undefined ? undefined : inFull(field.problem, key, spec, text, how);
   return {
     ...field,
     heldOver: false,

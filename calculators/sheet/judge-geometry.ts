@@ -10,7 +10,7 @@ import {
   attempted,
   degrees,
   DUST,
-  millimetres,
+  fitted,
   type Case,
   type Judgement,
   type Verdict,
@@ -37,7 +37,7 @@ const isStale = (
 
 /** What the squish comes to by `change` mm, with a warning where that is too little or too much. */
 function squishAfter({ engine, lengths }: Case, index: number, change: number): string {
-  const show = (value: number): string => millimetres(value, lengths);
+  const show = (value: number): string => fitted(value, lengths);
   const now = entriesOf(engine, 'squish')[index] ?? null;
   if (now === null) {
     return change < 0
@@ -72,7 +72,7 @@ const needsCrank = (engine: Engine): string =>
 const barrelMove = (crank: SliderCrank, from: number, to: number): number | string =>
   attempted(() => travelAt(crank, from) - travelAt(crank, to));
 
-/** Where a port opens, with the barrel's move in millimetres and what is then left of the squish. */
+/** Where a port opens, with the barrel's move in fitted and what is then left of the squish. */
 export function judgePort(given: Case): Judgement {
   const { engine, reading, entries, lengths, past } = given;
   const target = engine.figures[reading.target!]!;
@@ -83,13 +83,13 @@ export function judgePort(given: Case): Judgement {
     if (Math.abs(entry - target) > UNLIKELY) {
       return {
         ...verdict,
-        words: `It reads ${amount(entry - target, 'deg', reading.step, lengths)} from the figure, which no gasket makes: check the disc, the reading, and which edge it was.`,
+        words: `It reads ${amount(entry - target, 'deg', reading.step)} from the figure, which no gasket makes: check the disc, the reading, and which edge it was.`,
       };
     }
     const move = barrelMove(crank, entry, target);
     if (typeof move === 'string') return { ...verdict, words: `${verdict.words} ${move}` };
-    const off = amount(entry - target, 'deg', reading.step, lengths);
-    const size = millimetres(Math.abs(move), lengths);
+    const off = amount(entry - target, 'deg', reading.step);
+    const size = fitted(Math.abs(move), lengths);
     const act =
       move > 0
         ? `It opens ${off} late: raise the barrel by ${size}, which opens it earlier.`
@@ -115,7 +115,7 @@ export function judgeInlet(given: Case): Judgement {
       ? { ...verdict, words: `${verdict.words} ${cut}` }
       : {
           ...verdict,
-          words: `${verdict.words} That is ${millimetres(cut, lengths)} of skirt, taken off a little at a time.`,
+          words: `${verdict.words} That is ${fitted(cut, lengths)} of skirt, taken off a little at a time.`,
         };
   });
   return { rows, whole: [], missing: [] };
@@ -160,7 +160,7 @@ function movedSince(
     const then = entry + move;
     const angles = `${showInput(from, 'deg', lengths)} to ${showInput(to, 'deg', lengths)}`;
     return [
-      `${boxName(reading, i)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${millimetres(then, lengths)}${then <= DUST ? ', and the piston strikes the head: do not turn it over' : ''}.`,
+      `${boxName(reading, i)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${fitted(then, lengths)}${then <= DUST ? ', and the piston strikes the head: do not turn it over' : ''}.`,
     ];
   });
 }
@@ -183,7 +183,7 @@ export function judgeVolume(given: Case): Judgement {
     if (typeof skim !== 'number' || past) return verdict;
     return {
       ...verdict,
-      words: `${verdict.words} Skimming its face over the bore’s width for that takes off about ${millimetres(skim, lengths)}. ${squishAfter(given, i, -skim)}`,
+      words: `${verdict.words} Skimming its face over the bore’s width for that takes off about ${fitted(skim, lengths)}. ${squishAfter(given, i, -skim)}`,
     };
   });
   const tooLarge = rows.some(({ result }, i) => result === 'fail' && entries[i]! > target);

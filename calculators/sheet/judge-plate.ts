@@ -67,7 +67,7 @@ function sharedPlaces(directions: readonly number[], lobes: number): string[] {
  * where it fits best, and that is said.
  */
 export function judgeSpacing(given: Case): Judgement {
-  const { engine, reading, entries, tolerance, lengths } = given;
+  const { engine, reading, entries, tolerance } = given;
   const directions = directionsOf(engine)!;
   const lobes = engine.figures.lobes ?? 1;
   const shared = [...sharedPlaces(directions, lobes), ...[orderAgainstSets(engine) ?? []].flat()];
@@ -99,7 +99,7 @@ export function judgeSpacing(given: Case): Judgement {
     const off = place - aim;
     const verdict = against(given, place, aim);
     if (verdict.result !== 'pass') return verdict;
-    const out = amount(off, 'deg', reading.step, lengths);
+    const out = amount(off, 'deg', reading.step);
     return {
       result: 'pass',
       words: isWithin(off, 0.005)

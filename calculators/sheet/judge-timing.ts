@@ -1,5 +1,10 @@
-import { fixed } from '../frame/format.ts';
-import { setMoves, settlePlate, timingAt } from '../maths/plate/plate-setting.ts';
+import { fixed, withUnit } from '../frame/format.ts';
+import {
+  setMoves,
+  settlePlate,
+  timingAt,
+  type PlateSetting,
+} from '../maths/plate/plate-setting.ts';
 import { sliderCrankOf } from './geometry.ts';
 import {
   amount,
@@ -7,6 +12,7 @@ import {
   degrees,
   empty,
   isWithin,
+  signedAmount,
   unjudged,
   type Case,
   type Judgement,
@@ -22,9 +28,13 @@ const EARLIEST = 50;
 /** A plate or a set reaches no further than this in its slots, crank degrees. */
 const SLOT_REACH = 15;
 
+/** Where the piston stands: "6.6° before the top", or after it. */
+const placeWords = (angle: number): string =>
+  `${degrees(angle)} ${angle < 0 ? 'after' : 'before'} the top`;
+
 /** Each cylinder in crank degrees, and the one turn of the plate that suits all best. */
 export function judgeTiming(given: Case): Judgement {
-  const { engine, reading, entries, tolerance, lengths } = given;
+  const { engine, reading, entries, tolerance, unit } = given;
   const target = engine.figures.target!;
   const geometry = sliderCrankOf(engine)!;
   const wanted = attempted(() => timingAt(geometry, target));
@@ -32,11 +42,11 @@ export function judgeTiming(given: Case): Judgement {
     return { rows: unjudged(entries), whole: [wanted], missing: [] };
   }
   if (wanted > EARLIEST) {
-    const sheet = amount(target, 'mm', reading.step, lengths);
+    const sheet = signedAmount(target, unit, reading.step);
     return {
       rows: unjudged(entries),
       whole: [
-        `The ${sheet} of the sheet are ${degrees(wanted)} before the top, where no such engine fires: check the figure, its unit, and stroke and rod. Nothing is judged against it.`,
+        `The ${sheet} of the sheet are ${placeWords(wanted)}, where no such engine fires: check the figure, its unit, and stroke and rod. Nothing is judged against it.`,
       ],
       missing: [],
     };
@@ -49,17 +59,17 @@ export function judgeTiming(given: Case): Judgement {
     if (typeof angle === 'string') return { result: 'fail', words: angle };
     const off = angle - wanted;
     if (angle > EARLIEST || Math.abs(off) > SLOT_REACH) {
-      const read = amount(entries[i]!, 'mm', reading.step, lengths);
+      const read = signedAmount(entries[i]!, unit, reading.step);
       return {
         result: 'fail',
-        words: `${read} is ${degrees(angle)} before the top, further from the figure than any slot reaches: check the reading and its unit, and at which top it was taken.`,
+        words: `${read} is ${placeWords(angle)}, further from the figure than any slot reaches: check the reading and its unit, and at which top it was taken.`,
       };
     }
     if (isWithin(off, tolerance)) {
-      return { result: 'pass', words: `${fixed(angle, 1)}° before the top` };
+      return { result: 'pass', words: placeWords(angle) };
     }
-    const travel = amount(entries[i]! - target, 'mm', reading.step, lengths);
-    const sheet = amount(target, 'mm', reading.step, lengths);
+    const travel = amount(entries[i]! - target, unit, reading.step);
+    const sheet = signedAmount(target, unit, reading.step);
     return {
       result: 'fail',
       words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.`,
@@ -79,6 +89,8 @@ interface Turn {
   readonly move: number;
   readonly errors: readonly number[];
   readonly why: string;
+  /** The turn of the calculator, which has no eye for how many sets are left to be moved. */
+  readonly middle: PlateSetting;
 }
 
 /**
@@ -94,6 +106,7 @@ function bestTurn(found: readonly number[], wanted: number, tolerance: number): 
     move,
     errors: asFound.map((error) => error + move),
     why,
+    middle: settled,
   });
   const turns = [
     turned(0, few),
@@ -105,9 +118,29 @@ function bestTurn(found: readonly number[], wanted: number, tolerance: number): 
   return turns.reduce((best, turn) => (out(turn) < out(best) ? turn : best));
 }
 
+const inWords = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
+
+/**
+ * How the calculator of the plate goes about the same readings, where that is another way: it turns
+ * the plate to the middle of the earliest and the latest, whatever that leaves for the sets.
+ */
+function otherWay({ reading, tolerance }: Case, { move, errors, middle }: Turn): string[] {
+  if (Math.abs(move - middle.move) < 0.005) return [];
+  const say = (angle: number): string => withUnit(fixed(Math.abs(angle), 2), 'deg');
+  const out = (left: readonly number[]): string[] =>
+    left.flatMap((error, i) =>
+      isWithin(error, tolerance) ? [] : [boxName(reading, i).toLowerCase()],
+    );
+  const [here, there] = [out(errors), out(middle.errors)];
+  return [
+    `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then the sets of ${inWords(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
+  ];
+}
+
 /** The one turn of the plate, and what is then left for the sets. */
 function plateWords(given: Case, found: readonly number[], wanted: number): string[] {
-  const { engine, reading, tolerance, lengths } = given;
+  const { engine, reading, tolerance, unit } = given;
   const setting = bestTurn(found, wanted, tolerance);
   if (typeof setting === 'string') return [setting];
   const stays = Math.abs(setting.move) < 0.05;
@@ -123,11 +156,10 @@ function plateWords(given: Case, found: readonly number[], wanted: number): stri
     radius === undefined || ratio === undefined ? undefined : setMoves(setting, radius, ratio);
   const sets = setting.errors.flatMap((error, i) => {
     if (isWithin(error, tolerance)) return [];
-    const along =
-      moves === undefined ? '' : `, ${amount(moves[i]!, 'mm', 0.1, lengths)} along its slot`;
+    const along = moves === undefined ? '' : `, ${amount(moves[i]!, unit, 0.1)} along its slot`;
     return [
       `${boxName(reading, i)}: ${stays ? '' : 'then '}move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
     ];
   });
-  return [turn, ...sets];
+  return [turn, ...sets, ...otherWay(given, setting)];
 }

@@ -27,21 +27,21 @@ export function aimOf(values: readonly number[], tolerance: number): number {
  * what the others could be.
  */
 export function judgeAlike(given: Case): Judgement {
-  const { reading, entries, tolerance, lengths } = given;
+  const { reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
   if (!known) return unfinished(entries);
   const highest = Math.max(...known);
   const rows = known.map<Verdict>((entry) => {
     if (known.length === 1) return { result: 'pass', words: 'written down, to be compared later' };
     if (highest - entry <= tolerance + DUST) return { result: 'pass', words: 'within its limits' };
-    const short = amount(highest - entry, reading.unit, reading.step, lengths);
+    const short = amount(highest - entry, unit, reading.step);
     return { result: 'fail', words: `${reading.tooLow} ${short}.` };
   });
   return { rows, whole: [], missing: [] };
 }
 
 export function judgeTogether(given: Case): Judgement {
-  const { engine, reading, entries, tolerance, lengths } = given;
+  const { engine, reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
   if (!known) return unfinished(entries);
   const aim = aimOf(known, tolerance);
@@ -58,7 +58,7 @@ export function judgeTogether(given: Case): Judgement {
   });
   const whole = rows.some(({ result }) => result === 'fail')
     ? [
-        `Bring what is out to ${amount(aim, reading.unit, reading.step, lengths)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
+        `Bring what is out to ${amount(aim, unit, reading.step)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
       ]
     : [];
   return { rows, whole, missing: [] };

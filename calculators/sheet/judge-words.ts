@@ -1,9 +1,10 @@
-import { fixed, shownUnit, withUnit } from '../frame/format.ts';
+import { fixed, withUnit } from '../frame/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 import { MathsError } from '../maths/numeric/errors.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine, Entry } from './model.ts';
-import type { StepReading } from './steps.ts';
+import { stepUnit } from './step-units.ts';
+import { steps, type StepReading } from './steps.ts';
 
 export interface Verdict {
   readonly result: 'empty' | 'unjudged' | 'pass' | 'fail';
@@ -27,6 +28,8 @@ export interface Case {
   readonly entries: readonly Entry[];
   readonly tolerance: number;
   readonly lengths: LengthDisplay;
+  /** The unit of the step's boxes. */
+  readonly unit: UnitName;
   /** Set where the readings are what was once found, and other readings may have changed since. */
   readonly past: boolean;
 }
@@ -35,31 +38,21 @@ export const empty: Verdict = { result: 'empty', words: '' };
 /** Room for the rounding of decimal figures: a reading on the limit passes. */
 export const DUST = 1e-9;
 
-/** A signed amount with as many digits as a tenth of a step of its reading says. */
-export function signedAmount(
-  value: number,
-  unit: UnitName,
-  step: number,
-  lengths: LengthDisplay,
-): string {
-  const inUnit = shownUnit([value], unit, lengths);
+/** A signed amount in the unit of its box, with as many digits as a tenth of a step of its reading says. */
+export function signedAmount(value: number, inUnit: UnitName, step: number): string {
   const fine = toShown(step, inUnit) / 10;
-  const decimals = unit === 'count' ? 0 : Math.max(0, Math.round(-Math.log10(fine)));
+  const decimals = inUnit === 'count' ? 0 : Math.max(0, Math.round(-Math.log10(fine)));
   const figure = String(Number(toShown(value, inUnit).toFixed(decimals))).replace('-', '−');
   return withUnit(figure, inUnit);
 }
 
 /** The size of an amount, so shown. */
-export const amount = (
-  value: number,
-  unit: UnitName,
-  step: number,
-  lengths: LengthDisplay,
-): string => signedAmount(Math.abs(value), unit, step, lengths);
+export const amount = (value: number, inUnit: UnitName, step: number): string =>
+  signedAmount(Math.abs(value), inUnit, step);
 
-/** A length to a hundredth of a millimetre, or as near in inches. */
-export const millimetres = (value: number, lengths: LengthDisplay): string =>
-  signedAmount(value, 'mm', 0.1, lengths);
+/** A move of barrel, head or skirt, to a hundredth of a millimetre, in the unit in which squish is read. */
+export const fitted = (value: number, lengths: LengthDisplay): string =>
+  signedAmount(value, stepUnit(steps.squish.reading!, lengths), 0.1);
 
 export const degrees = (value: number): string => withUnit(fixed(Math.abs(value), 1), 'deg');
 
@@ -68,17 +61,20 @@ export const isWithin = (off: number, tolerance: number): boolean =>
 
 /** One reading against its figure. */
 export function against(
-  { reading, tolerance, lengths }: Pick<Case, 'reading' | 'tolerance' | 'lengths'>,
+  { reading, tolerance, unit }: Pick<Case, 'reading' | 'tolerance' | 'unit'>,
   entry: Entry,
   target: number,
 ): Verdict {
   if (entry === null) return empty;
   const off = entry - target;
   if (isWithin(off, tolerance)) return { result: 'pass', words: 'within its limits' };
-  const { tooHigh, tooLow, unit, step } = reading;
+  const { tooHigh, tooLow, step, counted } = reading;
+  const much = amount(off, unit, step);
+  const [one, several] = counted ?? ['', ''];
+  const what = counted === undefined ? '' : ` ${much === '1' ? one : several}`;
   return {
     result: 'fail',
-    words: `${off > 0 ? tooHigh : tooLow} ${amount(off, unit, step, lengths)}.`,
+    words: `${off > 0 ? tooHigh : tooLow} ${much}${what}.`,
   };
 }
 

@@ -1,4 +1,4 @@
-import { showInput } from '../frame/format.ts';
+import { fixed, showInput } from '../frame/format.ts';
 import { proseIn } from '../frame/prose.ts';
 import { sentenceIn } from '../frame/sentence.ts';
 import type { LengthDisplay } from '../frame/units.ts';
@@ -22,6 +22,7 @@ import {
 import { roundsOf } from './log.ts';
 import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
 import { directionsOf, setKeys } from './sets.ts';
+import { showReading, stepUnit } from './step-units.ts';
 import { boxName, order, steps, type StepId } from './steps.ts';
 
 export type { Judgement, Verdict } from './judge-words.ts';
@@ -37,8 +38,8 @@ export function wantedFigures(id: StepId, cylinders: number): FigureKey[] {
 }
 
 /** No further than the figure on one side, with the reading and its limit beside each other. */
-function judgeLimit({ reading, entries, lengths }: Case, limit: number): Judgement {
-  const show = (value: number): string => amount(value, reading.unit, reading.step, lengths);
+function judgeLimit({ engine, reading, entries, unit }: Case, limit: number): Judgement {
+  const show = (value: number): string => amount(value, unit, reading.step);
   const rows = entries.map<Verdict>((entry) => {
     if (entry === null) return empty;
     const least = reading.judging === 'at-least';
@@ -48,7 +49,12 @@ function judgeLimit({ reading, entries, lengths }: Case, limit: number): Judgeme
     const [act, allowed] = least
       ? [reading.tooLow, `at least ${show(limit)} is wanted`]
       : [reading.tooHigh, `at most ${show(limit)} is allowed`];
-    return { result: 'fail', words: `${act} ${show(entry)}, and ${allowed}.` };
+    const { thread } = engine.figures;
+    const turns =
+      reading.byThread && thread !== undefined
+        ? `: ${fixed(Math.abs(limit - entry) / thread, 2)} turns of the adjuster`
+        : '';
+    return { result: 'fail', words: `${act} ${show(entry)}, and ${allowed}${turns}.` };
   });
   return { rows, whole: [], missing: [] };
 }
@@ -144,7 +150,15 @@ function judgeEntries(
   const judged = onSureGround(
     engine,
     id,
-    judgeEach({ engine, reading, entries, tolerance, lengths, past }),
+    judgeEach({
+      engine,
+      reading,
+      entries,
+      tolerance,
+      lengths,
+      unit: stepUnit(reading, lengths),
+      past,
+    }),
   );
   const corrected = judged.rows.some(({ result }) => result === 'fail');
   const moves = corrected && reading.moves !== undefined ? [proseIn(reading.moves, lengths)] : [];
@@ -160,6 +174,10 @@ function judgeEntries(
 export const judge = (engine: Engine, id: StepId, lengths: LengthDisplay): Judgement =>
   judgeEntries(engine, id, entriesOf(engine, id), lengths, false);
 
+/** Whether a sentence of a judgement says what else a correction moves. */
+export const isMoves = (id: StepId, sentence: string, lengths: LengthDisplay): boolean =>
+  sentence === proseIn(steps[id].reading?.moves ?? '', lengths);
+
 /** What readings of a step asked for while they stood. */
 export function askedBy(
   engine: Engine,
@@ -174,8 +192,7 @@ export function askedBy(
     result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
   );
   if (asked.length === 0) return [];
-  const moves = proseIn(reading.moves ?? '', lengths);
-  return [...asked, ...whole.filter((sentence) => sentence !== moves)];
+  return [...asked, ...whole.filter((sentence) => !isMoves(id, sentence, lengths))];
 }
 
 /** What readings that do not stand any more asked for. */
@@ -217,10 +234,14 @@ export function targetWords(
 ): string | undefined {
   const { reading, figures: own } = steps[id];
   const { figures } = engine;
-  const show = (key: FigureKey): string =>
-    figures[key] === undefined
-      ? '…'
-      : showInput(figures[key], sheetFigures[key].unit, lengths, sheetFigures[key].step);
+  const show = (key: FigureKey): string => {
+    const { unit, step } = sheetFigures[key];
+    const value = figures[key];
+    if (value === undefined) return '…';
+    return reading?.unit === unit
+      ? showReading(value, reading, lengths)
+      : showInput(value, unit, lengths, step);
+  };
   if (id === 'leads') return leadWords(engine);
   if (!reading) {
     return own?.map((key) => `${sheetFigures[key].label.toLowerCase()} ${show(key)}`).join(', ');

@@ -2,6 +2,7 @@ import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures } from './figures.ts';
+import { showReading } from './step-units.ts';
 import { changesSince, dayWords, daySince, lastAt } from './log.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
 import { checkedAt, type Engine, type Entry } from './model.ts';
@@ -25,7 +26,7 @@ export const kindWords: Readonly<Record<LogEntry['kind'], string>> = {
 export function readingWords(id: StepId, value: Entry, lengths: LengthDisplay): string {
   const { reading } = steps[id];
   if (!reading || value === null) return '–';
-  return showInput(value, reading.unit, lengths, reading.step);
+  return showReading(value, reading, lengths);
 }
 
 /** What an entry of the log is about, and what it says. */
@@ -46,7 +47,7 @@ export function entryWords(entry: LogEntry, lengths: LengthDisplay): [about: str
       return [label, value === null ? 'taken out' : showInput(value, unit, lengths, step)];
     }
     case 'hours':
-      return ['Run', `${String(entry.value)} h`];
+      return ['Run', `${String(Number(entry.value.toFixed(2)))} h`];
     case 'note':
       return ['Note', entry.text];
     case 'ticked':

@@ -24,6 +24,7 @@ export const cableSteps = {
       step: 0.5,
       judging: 'at-least',
       target: 'least-play',
+      byThread: true,
       tooHigh: '',
       tooLow: 'Turn its adjuster in, or that of all of them alike. Its play is only',
       moves:
@@ -70,7 +71,7 @@ export const cableSteps = {
   slides: {
     stage: 'carburettors',
     title: 'Bring the slides together',
-    why: 'A slide that opens first does the work of the others. At a small opening 0.1 mm is a large share of it.',
+    why: 'A slide that opens first does the work of the others. At a small opening the thickness of a sheet of paper is a large share of it.',
     how: [
       'Open the twistgrip to a small opening, measure under each slide, turn the cable adjusters: out raises the slide.',
       'Then see that every one shuts on its idle screw, and that the bars, turned both ways, do not pull a cable.',

@@ -117,8 +117,9 @@ export const carburettorSteps = {
       step: 1,
       judging: 'figure',
       target: 'clip',
-      tooHigh: 'Move the clip up the needle, which is leaner, by grooves:',
-      tooLow: 'Move the clip down the needle, which is richer, by grooves:',
+      counted: ['groove', 'grooves'],
+      tooHigh: 'Move the clip up the needle, which is leaner, by',
+      tooLow: 'Move the clip down the needle, which is richer, by',
       moves:
         'The slide comes off its cable for it: the cable’s play, and the slides together, after it.',
     },

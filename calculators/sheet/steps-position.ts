@@ -26,7 +26,7 @@ export const positionSteps = {
     stage: 'position',
     title: 'Measure bore, stroke and rod',
     why: 'Every timing figure is turned into a piston position by stroke and rod. On an engine of mixed parts neither can be taken from a book.',
-    how: ['Enter bore, stroke, rod and pin offset in the engine sheet above, then tick.'],
+    how: ['Enter bore, stroke, rod and pin offset in their boxes of the engine sheet, then tick.'],
     tool: 'Depth gauge or indicator, caliper, inside micrometer',
     figures: ['bore', 'stroke', 'rod', 'offset'],
     after: {},

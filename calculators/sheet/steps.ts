@@ -55,12 +55,16 @@ export interface StepReading {
   readonly why: string;
   readonly step: number;
   readonly whole?: boolean;
+  /** What is counted, one of it and several. */
+  readonly counted?: readonly [one: string, several: string];
   readonly judging: Judging;
   readonly target?: FigureKey;
   readonly tolerance?: FigureKey;
   /** What to do about a reading that is too high, and one too low; followed by the amount. */
   readonly tooHigh: string;
   readonly tooLow: string;
+  /** Set where the adjuster of its cable corrects it, so that its thread gives the turns. */
+  readonly byThread?: true;
   /** What else the correction moves: said beside it. */
   readonly moves?: string;
 }

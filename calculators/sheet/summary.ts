@@ -6,6 +6,7 @@ import { leadWords, orderText } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
 import { boxesOf, cylindersOf, type Engine, type Entry } from './model.ts';
 import { concerned, jobOf, progressOf, stateWords } from './progress.ts';
+import { showReading } from './step-units.ts';
 import { boxName, steps, type StepId } from './steps.ts';
 
 /** A figure of the sheet in words: "Stroke: 51 mm". */
@@ -35,7 +36,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
   const state = stateWords[progress.state].toLowerCase();
   if (!reading) return `${title}: ${state}`;
   const { found, left } = readingOf(engine, id);
-  const show = (value: number): string => showInput(value, reading.unit, lengths, reading.step);
+  const show = (value: number): string => showReading(value, reading, lengths);
   const boxes = Array.from(
     { length: boxesOf(engine, id) },
     (_, i) => `${reading.once ? '' : `${String(i + 1)}) `}${boxWords(found[i], left[i], show)}`,
@@ -54,7 +55,9 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
 export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: string): string {
   const begun = jobOf(engine).filter((id) => isBegun(engine, id));
   const leads = leadWords(engine);
-  const advice = begun.flatMap((id) => judge(engine, id, lengths).whole);
+  const advice = begun.flatMap((id) =>
+    judge(engine, id, lengths).whole.map((sentence) => `${steps[id].title}: ${sentence}`),
+  );
   return [
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
     ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),

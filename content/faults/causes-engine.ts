@@ -7,6 +7,7 @@ export const clearance: Action = {
   cause: 'Piston clearance off',
   act: 'Measure the piston where its skirt is widest and the bore at that height, both at about 20 °C. Have a tight bore honed; a loose one needs a larger piston.',
   step: 'clearance',
+  measured: 'out',
   article: 'proving-a-mixed-engine',
 };
 
@@ -15,6 +16,7 @@ export const squish: Action = {
   cause: 'Squish off: the crown comes too near to the head, or stays too far from it',
   act: 'Measure it with solder on both sides along the pin, over the top by hand. Correct it by the gasket, and prove the head joint again.',
   step: 'squish',
+  measured: 'out',
   calculator: 'compression',
   article: 'squish-and-compression',
 };

@@ -78,6 +78,7 @@ export const airLeak: Action = {
   cause: 'Air leaks in past a seal, gasket or flange',
   act: 'Prove crankcase and cylinder by the leak test, under pressure and under suction, before any jet is touched. Soapy water shows the place under pressure. Change the seal or the gasket, and true the flange.',
   step: 'leak',
+  measured: 'out',
   article: 'proving-a-mixed-engine',
 };
 
@@ -95,6 +96,7 @@ export const slides: Action = {
   cause: 'The slides do not open together',
   act: 'Bring them together at a small opening by the cable adjusters, and see that each still shuts on its idle screw.',
   step: 'slides',
+  measured: 'out',
   calculator: 'slide-balance',
   article: 'opening-all-slides-together',
 };

@@ -16,6 +16,7 @@ export const gap: Action = {
   cause: 'The points gap is not what it should be',
   act: 'Set the gap at the top of the lobe, tighten, and measure it again. Then set the timing: a wider gap fires earlier.',
   step: 'gap',
+  measured: 'out',
   calculator: 'breaker-cam',
   article: 'gap-dwell-and-timing',
   figures: ['dwell-angle'],
@@ -35,6 +36,7 @@ export const insulation: Action = {
   cause: 'The insulated side of the set touches earth',
   act: 'Take coil, condenser and leads off the set, and put card between its contacts. From terminal to plate the insulation tester at 500 V should show many megohms; less than one is damp, dirt, a bent tag or a cracked bush. Clean it, or change the bush.',
   step: 'insulation',
+  measured: 'out',
   article: 'making-a-breaker-plate',
 };
 
@@ -119,6 +121,7 @@ export const early: Action = {
   cause: 'It fires too early',
   act: 'Set the gap first, then the plate, then each set in its slot. A set is later when it is moved the way the cam turns.',
   step: 'timing',
+  measured: 'early',
   calculator: 'plate-setting',
   article: 'setting-several-cylinders',
 };
@@ -128,6 +131,7 @@ export const late: Action = {
   cause: 'It fires too late',
   act: 'Set the gap first: it closes up as the heel wears, and fires later. Then the plate, then each set in its slot. A set is earlier when it is moved against the way the cam turns.',
   step: 'timing',
+  measured: 'late',
   calculator: 'plate-setting',
   article: 'setting-several-cylinders',
 };
@@ -137,6 +141,7 @@ export const top: Action = {
   cause: 'The disc stands off the true top, or was set on another cylinder',
   act: 'Find the true top of each cylinder between two stops, turn the disc to it, and read every timing anew.',
   step: 'top',
+  measured: 'out',
   calculator: 'find-tdc',
   article: 'finding-top-dead-centre',
 };

@@ -1,6 +1,8 @@
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 
+export type Measured = 'out' | 'early' | 'late';
+
 /** The end of a way through the questions: what is wrong, and what to do about it. */
 export interface Action {
   /** Name within its symptom; with the symptom's it is the address of this action. */
@@ -9,6 +11,11 @@ export interface Action {
   readonly act: string;
   /** The step of the sheet that measures it. */
   readonly step?: StepId;
+  /**
+   * What the readings of that step show where this is so: one outside its limits, or one early or
+   * late. Left out where the readings do not decide it.
+   */
+  readonly measured?: Measured | undefined;
   readonly calculator?: string;
   readonly article?: string;
   /** Figures of the sheet to hold it against, beside that of the step. */

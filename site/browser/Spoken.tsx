@@ -8,6 +8,10 @@ interface Props {
 /** Long enough that somebody who types is not spoken to between two keys. */
 const PAUSE_MS = 900;
 
+/** Lines one after another, each ended once. */
+const joined = (lines: readonly string[]): string =>
+  lines.reduce((before, line) => `${before}${/[.!?:]$/.test(before) ? ' ' : '. '}${line}`);
+
 /**
  * Reads the lines that have changed to those who hear the page: once, after a pause, while the
  * figures themselves change in silence.
@@ -20,7 +24,7 @@ export function Spoken({ lines }: Props) {
     const timer = setTimeout(() => {
       const fresh = lines.filter((line) => !heard.current.includes(line));
       heard.current = lines;
-      if (fresh.length > 0) say(fresh.join('. '));
+      if (fresh.length > 0) say(joined(fresh));
     }, PAUSE_MS);
     return () => clearTimeout(timer);
   }, [text]);

@@ -13,6 +13,15 @@ export function rememberedLengths(): LengthDisplay {
   }
 }
 
+/** Whether somebody has chosen on this device. */
+export function hasChosenLengths(): boolean {
+  try {
+    return localStorage.getItem(KEY) !== null;
+  } catch {
+    return false;
+  }
+}
+
 /** For what no script draws anew: the style sheet shows it in the page's lengths. */
 function markPage(lengths: LengthDisplay): void {
   document.documentElement.dataset.lengths = lengths;

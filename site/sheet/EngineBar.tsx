@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
@@ -17,7 +18,8 @@ import { openText } from '../../calculators/sheet/rescue.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { save } from '../browser/save.ts';
 import { today } from '../browser/today.ts';
-import { noteSaved } from './keeper.ts';
+import { asTyped } from './as-typed.ts';
+import { lastSaved, noteSaved } from './keeper.ts';
 import { NameBox } from './NameBox.tsx';
 import { Safe } from './Safe.tsx';
 
@@ -43,6 +45,35 @@ async function textOf(file: File): Promise<string> {
   }
   return file.text();
 }
+
+/** Files and other engines behind one line, shut while an engine is new: its first figure comes first. */
+function Fold({
+  open,
+  children,
+}: {
+  readonly open: boolean;
+  readonly children: ComponentChildren;
+}) {
+  const [atFirst] = useState(open);
+  return (
+    <details class="act" open={atFirst}>
+      <summary>Files and other engines</summary>
+      {children}
+    </details>
+  );
+}
+
+const isNew = ({ figures, log }: Engine): boolean =>
+  Object.keys(figures).length === 0 && log.length === 0;
+
+/** Fewer figures than these are typed again in a minute. */
+const FEW = 6;
+
+/** Whether there is anything yet whose loss would be one. */
+const isWorthSaving = (engine: Engine): boolean =>
+  engine.log.length > 0 ||
+  Object.keys(engine.figures).length >= FEW ||
+  lastSaved(engine) !== undefined;
 
 /** Which engine is in use; new ones, the demo, files in and out. */
 export function EngineBar({ store, engine, change, edit }: Props) {
@@ -81,12 +112,14 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       if (engines.length === 0) return `“${file.name}” holds no engine.`;
       change((before) => {
         const next = adopt(before, engines);
+        // What came whole from a file is in one.
+        if (lost.length === 0) noteSaved(next.engines.slice(before.engines.length), today());
         // Who went on typing while the file was read stays with the engine under the hand.
         return before === shown ? next : { ...next, active: before.active ?? next.active };
       });
       const names = engines.map(({ name }) => name).join(', ');
       const left = lost.length === 0 ? '' : ` Left out: ${lost.join(' ')}`;
-      return `Taken from “${file.name}”: ${names}.${left}`;
+      return `Taken from “${file.name}”: ${names}.${left}${asTyped(engines.at(-1))}`;
     }, `“${file.name}”: `);
   };
   const saveFile = (engines: readonly Engine[]): void =>
@@ -111,6 +144,91 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       return { ...before, engines, active: atHand({ engines })[0]?.id };
     });
   };
+
+  const buttons = (
+    <div class="bar-buttons">
+      <button
+        type="button"
+        onClick={() => {
+          if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
+          change(started);
+          setSaid('A new, empty sheet.');
+        }}
+      >
+        New engine
+      </button>
+      <button
+        type="button"
+        onClick={() =>
+          add([demoSheet()], 'The demo is open. It is invented: change what you like.')
+        }
+      >
+        Try the demo
+      </button>
+      <button type="button" onClick={() => picker.current?.click()}>
+        Open a file
+      </button>
+      <input
+        ref={picker}
+        type="file"
+        accept="application/json,.json,text/plain,.txt"
+        class="picker"
+        tabIndex={-1}
+        aria-label="Engine sheet file"
+        onChange={(event) => {
+          const [file] = event.currentTarget.files ?? [];
+          if (file) void open(file);
+          event.currentTarget.value = '';
+        }}
+      />
+      {engine ? (
+        <>
+          <button type="button" onClick={() => saveFile([engine])}>
+            Save to a file
+          </button>
+          {store.engines.length > 1 ? (
+            <button type="button" onClick={() => saveFile(store.engines)}>
+              Save all to a file
+            </button>
+          ) : null}
+          <button
+            type="button"
+            onClick={() =>
+              attempt(() => {
+                change((before) => duplicate(before, engine));
+                return `A duplicate of ${engine.name} is open, under a name of its own.`;
+              })
+            }
+          >
+            Duplicate
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              change((before) => archive(before, engine.id, true));
+              setSaid(`${engine.name} is in the archive now.`);
+            }}
+          >
+            Put into the archive
+          </button>
+          <button type="button" onClick={() => remove(engine)}>
+            Take out of the list
+          </button>
+        </>
+      ) : null}
+      {removed ? (
+        <button
+          type="button"
+          onClick={() => {
+            add([removed], `${removed.name} is back.`);
+            setRemoved(undefined);
+          }}
+        >
+          Put {removed.name} back
+        </button>
+      ) : null}
+    </div>
+  );
 
   return (
     <section class="engine-bar" aria-label="Engines">
@@ -140,88 +258,13 @@ export function EngineBar({ store, engine, change, edit }: Props) {
           ) : null}
         </div>
       ) : null}
-      <div class="bar-buttons">
-        <button
-          type="button"
-          onClick={() => {
-            if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
-            change(started);
-            setSaid('A new, empty sheet. Give it a name and enter what you know.');
-          }}
-        >
-          New engine
-        </button>
-        <button
-          type="button"
-          onClick={() =>
-            add([demoSheet()], 'The demo is open. It is invented: change what you like.')
-          }
-        >
-          Try the demo
-        </button>
-        <button type="button" onClick={() => picker.current?.click()}>
-          Open a file
-        </button>
-        <input
-          ref={picker}
-          type="file"
-          accept="application/json,.json,text/plain,.txt"
-          class="picker"
-          tabIndex={-1}
-          aria-label="Engine sheet file"
-          onChange={(event) => {
-            const [file] = event.currentTarget.files ?? [];
-            if (file) void open(file);
-            event.currentTarget.value = '';
-          }}
-        />
-        {engine ? (
-          <>
-            <button type="button" onClick={() => saveFile([engine])}>
-              Save to a file
-            </button>
-            {store.engines.length > 1 ? (
-              <button type="button" onClick={() => saveFile(store.engines)}>
-                Save all to a file
-              </button>
-            ) : null}
-            <button
-              type="button"
-              onClick={() =>
-                attempt(() => {
-                  change((before) => duplicate(before, engine));
-                  return `A duplicate of ${engine.name} is open, under a name of its own.`;
-                })
-              }
-            >
-              Duplicate
-            </button>
-            <button
-              type="button"
-              onClick={() => {
-                change((before) => archive(before, engine.id, true));
-                setSaid(`${engine.name} is in the archive now.`);
-              }}
-            >
-              Put into the archive
-            </button>
-            <button type="button" onClick={() => remove(engine)}>
-              Take out of the list
-            </button>
-          </>
-        ) : null}
-        {removed ? (
-          <button
-            type="button"
-            onClick={() => {
-              add([removed], `${removed.name} is back.`);
-              setRemoved(undefined);
-            }}
-          >
-            Put {removed.name} back
-          </button>
-        ) : null}
-      </div>
+      {engine ? (
+        <Fold key={engine.id} open={!isNew(engine) || removed !== undefined}>
+          {buttons}
+        </Fold>
+      ) : (
+        buttons
+      )}
       <p class="share-state" role="status">
         {said}
       </p>
@@ -248,7 +291,9 @@ export function EngineBar({ store, engine, change, edit }: Props) {
           </ul>
         </details>
       )}
-      {engine ? <Safe engine={engine} saveFile={() => saveFile([engine])} /> : null}
+      {engine && isWorthSaving(engine) ? (
+        <Safe engine={engine} saveFile={() => saveFile([engine])} />
+      ) : null}
     </section>
   );
 }

@@ -10,12 +10,15 @@ export function Figures(props: BoxProps) {
       {figureGroups.map(({ heading, keys: all }, i) => {
         const keys = all.filter((key) => appliesTo(key, cylindersOf(props.engine)));
         const entered = keys.filter((key) => props.engine.figures[key] !== undefined).length;
+        // The firing order stands among the first, and counts as one of them.
+        const withOrder = i === 0 ? 1 : 0;
+        const orderEntered = i === 0 && props.engine.firingOrder.length > 0 ? 1 : 0;
         return (
           <details class="sheet-group" key={heading} open={i === 0}>
             <summary>
               <span class="sheet-group-name">{heading}</span>
               <span class="sheet-count">
-                {entered} of {keys.length}
+                {entered + orderEntered} of {keys.length + withOrder}
               </span>
             </summary>
             <div class="sheet-fields">

@@ -17,6 +17,8 @@ interface Props extends BoxProps {
   readonly kind: Manner['kind'];
   /** Told whether a reading stands now that was typed here. */
   readonly wrote: (wrote: boolean) => void;
+  /** Told whether what stands in the box is refused. */
+  readonly refused: (refused: boolean) => void;
   readonly onEnter: () => void;
 }
 
@@ -25,7 +27,7 @@ const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
 
 /** The one box of the screen: empty at first, for a reading of its own, whatever stood there before. */
 export function OneBox(props: Props) {
-  const { engine, spot, moment, kind, lengths, edit, wrote, onEnter } = props;
+  const { engine, spot, moment, kind, lengths, edit, wrote, refused, onEnter } = props;
   const { step, index } = spot;
   const box = { kind: 'reading', step, moment, index } as const;
   const place = placeOf(box);
@@ -56,6 +58,8 @@ export function OneBox(props: Props) {
     wrote(next.problem === undefined && next.value !== undefined);
     put(typed, kind);
   };
+  const isWrong = field.problem !== undefined;
+  useEffect(() => refused(isWrong), [isWrong]);
   const was = useRef(kind);
   useEffect(() => {
     // What was typed already is read in the other manner.

@@ -3,7 +3,7 @@ import { proseIn } from '../../calculators/frame/prose.ts';
 import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
 import { isDue, nextDue, spotFragment, spotsOf, type Spot } from '../../calculators/sheet/due.ts';
 import { confirmOne, readingOf, setDone, type Manner } from '../../calculators/sheet/edit.ts';
-import { judge, targetWords } from '../../calculators/sheet/judge.ts';
+import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, type Engine } from '../../calculators/sheet/model.ts';
@@ -16,7 +16,7 @@ import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
-import { Again, Evenly, Links } from './step-parts.tsx';
+import { Again, Evenly, Links, Waits } from './step-parts.tsx';
 import { Said } from './Said.tsx';
 import { useWakeLock } from './use-wake-lock.ts';
 
@@ -84,15 +84,22 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     row.result === 'fail' ? 'change' : 'check',
   );
   const [wrote, setWrote] = useState(false);
+  /** What stands in the box is refused, so that the verdict is about what was read before it. */
+  const [refused, setRefused] = useState(false);
   const { open, moment, number } = session;
   const readAgain = (as: 'change' | 'check'): void => {
     setKind(as);
     setWrote(false);
+    setRefused(false);
     setSession({ number: number + 1, open: true, moment: 'left' });
     requestAnimationFrame(() => document.getElementById('one-box')?.focus());
   };
   // What was asked for stays readable while it is turned, until the next reading is typed.
   const judged = !open || wrote || row.result === 'fail';
+  const ofBefore = refused && held !== null && row.result !== 'empty';
+  const about = ofBefore ? `Of the last reading, ${readingWords(step, held, lengths)}: ` : '';
+  // What a correction moves is said to who makes one.
+  const said = row.result === 'fail' ? whole : whole.filter((one) => !isMoves(step, one, lengths));
   const passed = row.result === 'pass' && (!stale || wrote);
   const verdict =
     row.result === 'pass'
@@ -127,6 +134,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
             {...{ engine, spot, lengths, edit, moment }}
             kind={moment === 'found' ? undefined : kind}
             wrote={setWrote}
+            refused={setRefused}
             onEnter={next}
           />
         </>
@@ -135,8 +143,10 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
         </p>
       )}
-      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`}>{judged ? verdict : ''}</p>
-      {judged ? <Said sentences={whole} /> : null}
+      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`}>
+        {judged ? `${about}${verdict}` : ''}
+      </p>
+      {judged ? <Said sentences={said} /> : null}
       <div class="bar-buttons">
         {(!open || wrote) && held !== null ? (
           <button
@@ -158,7 +168,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           </button>
         ) : null}
       </div>
-      <Spoken lines={judged ? [`${boxName(reading, index)}: ${verdict}`, ...whole] : []} />
+      <Spoken lines={judged ? [`${boxName(reading, index)}: ${about}${verdict}`, ...said] : []} />
     </>
   );
 }
@@ -254,14 +264,13 @@ export function OneReading(props: Props) {
   const previous = spots[at - 1];
   const target = targetWords(engine, id, lengths);
 
-  // Within a step the box is what the hand goes on with; a new step is read first.
+  // Within a step the box is what the hand goes on with; a new step is read first, from its top,
+  // wherever the list was left that stood here before.
   useEffect(() => {
     const box = document.getElementById('one-box');
-    if (came.current?.step === id && box) box.focus();
-    else if (came.current) {
-      heading.current?.focus({ preventScroll: true });
-      scrollTo(0, 0);
-    }
+    const first = came.current?.step === id && box ? box : heading.current;
+    first?.focus({ preventScroll: true });
+    scrollTo(0, 0);
     came.current = spot;
   }, [id, index]);
   useEffect(() => {
@@ -285,18 +294,7 @@ export function OneReading(props: Props) {
       <h2 id="one-title" tabIndex={-1} ref={heading}>
         {step.title}
       </h2>
-      {progress[id].waits.length > 0 && progress[id].because.length === 0 ? (
-        <p class="waits">
-          Comes after:{' '}
-          {progress[id].waits.map((other, i) => (
-            <span key={other}>
-              {i === 0 ? '' : '; '}
-              <a href={`#${spotFragment({ step: other, index: 0 })}`}>{steps[other].title}</a>
-            </span>
-          ))}
-          .
-        </p>
-      ) : null}
+      <Waits progress={progress[id]} place={(other) => spotFragment({ step: other, index: 0 })} />
       <p class="one-target">
         {step.reading ? (
           <span class="one-place">
@@ -304,7 +302,9 @@ export function OneReading(props: Props) {
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
           </span>
         ) : null}
-        {target === undefined || missing.length > 0 ? null : (
+        {target === undefined || missing.length > 0 ? null : step.reading?.judging === 'noted' ? (
+          <span>only written down, as found</span>
+        ) : (
           <span>
             to <b>{target}</b>
           </span>

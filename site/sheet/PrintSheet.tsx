@@ -1,6 +1,6 @@
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { inputDigits, showIn } from '../../calculators/frame/format.ts';
+import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { leadWords, orderText } from '../../calculators/sheet/firing-order.ts';
@@ -9,6 +9,7 @@ import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
 import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { readingDigits } from '../../calculators/sheet/step-units.ts';
 import { steps, type StepReading } from '../../calculators/sheet/steps.ts';
 
 interface Props {
@@ -24,10 +25,7 @@ const figureIn = (
   entry: Entry | undefined,
   reading: StepReading,
   lengths: LengthDisplay,
-): string =>
-  entry === null || entry === undefined
-    ? ''
-    : inputDigits(entry, fieldUnit(reading, lengths), reading.step).replace('-', '−');
+): string => (entry === null || entry === undefined ? '' : readingDigits(entry, reading, lengths));
 
 function Figures({ engine, lengths }: Props) {
   return (

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { spotAt } from '../../calculators/sheet/due.ts';
+import { nextDue, spotAt, spotFragment } from '../../calculators/sheet/due.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
-import { newEngine } from '../../calculators/sheet/model.ts';
+import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
 import { setFigure } from '../../calculators/sheet/edit.ts';
 import { adopt } from '../../calculators/sheet/store.ts';
 import { stepLine } from '../../calculators/sheet/summary.ts';
@@ -12,6 +13,7 @@ import { copyText, type Copied } from '../browser/copy.ts';
 import { holdFocus } from '../browser/hold-focus.ts';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { asTyped } from './as-typed.ts';
 import { EngineBar } from './EngineBar.tsx';
 import { Figures } from './Figures.tsx';
 import { Incoming } from './Incoming.tsx';
@@ -32,6 +34,16 @@ import { useSheet } from './use-sheet.ts';
 
 /** What is printed while no engine is chosen: boxes for three cylinders, to be filled by pen. */
 const blank = setFigure(newEngine('blank', '____________________'), 'cylinders', 3);
+
+/** The way to what is due, for who comes to go on with the job and not to the figures. */
+function ToNext({ engine }: { readonly engine: Engine }) {
+  const due = nextDue(engine, progressOf(engine));
+  return due ? (
+    <p class="one-way">
+      <a href={`#${spotFragment(due)}`}>Go on: {steps[due.step].title.toLowerCase()}</a>
+    </p>
+  ) : null;
+}
 
 /** The engine sheet and the order of work. The server renders it without an engine. */
 export function SheetApp({ places }: { readonly places: Places }) {
@@ -83,7 +95,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
           take={(incoming) => {
             try {
               change((before) => adopt(before, [incoming]));
-              return `${incoming.name} is in your list now.`;
+              return `${incoming.name} is in your list now.${asTyped(incoming)}`;
             } catch (error) {
               if (!(error instanceof SheetError)) throw error;
               return error.message;
@@ -100,10 +112,8 @@ export function SheetApp({ places }: { readonly places: Places }) {
           <>
             <section aria-labelledby="the-engine">
               <h2 id="the-engine">The engine</h2>
-              <p>
-                Enter what you know; leave the rest empty. A calculator opened without figures of
-                its own takes these.
-              </p>
+              <p>Enter what you know; the calculators take it from here.</p>
+              <ToNext engine={engine} />
               <LengthsChoice lengths={lengths} idPrefix="sheet-" />
               <Figures engine={engine} {...boxes} />
             </section>

@@ -18,13 +18,13 @@ import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
-import { momentWords } from '../../calculators/sheet/boxes.ts';
+import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
-import { Again, Evenly, Links } from './step-parts.tsx';
+import { Again, Evenly, Links, Waits } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -67,6 +67,11 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const markOf = (result: Verdict['result'], i: number): string =>
     progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
+  /** Where what was typed last is refused, the verdict is about what was found. */
+  const aboutFound = (index: number): string =>
+    placeOf({ kind: 'reading', step: id, moment: 'left', index }) in engine.unread
+      ? 'As found: '
+      : '';
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
@@ -97,6 +102,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
             <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
               {rows[i] && markOf(rows[i].result, i) !== '' ? (
                 <>
+                  {aboutFound(i)}
                   <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
                 </>
               ) : null}
@@ -118,7 +124,10 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       <Asked engine={engine} id={id} lengths={lengths} now={whole} />
       <Spoken
         lines={[
-          ...rows.map((row, i) => `${boxName(reading, i)}: ${markOf(row.result, i)} ${row.words}`),
+          ...rows.map(
+            (row, i) =>
+              `${boxName(reading, i)}: ${aboutFound(i)}${markOf(row.result, i)} ${row.words}`,
+          ),
           ...whole,
         ]}
       />
@@ -160,18 +169,7 @@ export function StepCard(props: Props) {
         </span>
       </summary>
       <Again {...props} />
-      {progress.waits.length > 0 && progress.because.length === 0 ? (
-        <p class="waits">
-          Comes after:{' '}
-          {progress.waits.map((other, i) => (
-            <span key={other}>
-              {i === 0 ? '' : '; '}
-              <a href={`#step-${other}`}>{steps[other].title.toLowerCase()}</a>
-            </span>
-          ))}
-          .
-        </p>
-      ) : null}
+      <Waits progress={progress} place={(other) => `step-${other}`} />
       <p class="one-way">
         <a href={`#${spotFragment(spotOf(engine, progress, id))}`}>One reading at a time</a>
       </p>
@@ -182,7 +180,7 @@ export function StepCard(props: Props) {
           <dt>With</dt>
           <dd>{proseIn(step.tool, lengths)}</dd>
         </div>
-        {target === undefined ? null : (
+        {target === undefined || step.reading?.judging === 'noted' ? null : (
           <div>
             <dt>To</dt>
             <dd>{target}</dd>

@@ -45,7 +45,7 @@ export function StepPlot({ id, rounds, lengths }: Props) {
         .join('. ')}.`}
       x={{
         domain: [0.8, rounds.length + 0.2],
-        label: 'readings, in the order in which they were taken',
+        label: 'in the order in which it was read',
         ticks: Math.min(rounds.length, 6),
         format: (round) => (Number.isInteger(round) ? days[round - 1]! || `${String(round)}.` : ''),
       }}

@@ -8,6 +8,7 @@ import {
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
 import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { showInput } from '../../calculators/frame/format.ts';
+import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
@@ -101,8 +102,17 @@ export function offersOf(
       ? field.value
       : undefined;
   };
-  const result = (name: string): number | undefined =>
-    whoseResults(calculator, evaluation, [baseOf(name)]) === '' ? flat.get(name) : undefined;
+  // A result with a ± goes over with the digits with which it is shown: it is known no better.
+  const result = (name: string): number | undefined => {
+    const value = flat.get(name);
+    const { decimals } = calculator.results[baseOf(name)]!;
+    if (value === undefined || whoseResults(calculator, evaluation, [baseOf(name)]) !== '') {
+      return undefined;
+    }
+    const spread = evaluation.spreads[name] ?? 0;
+    if (!(spread > 0)) return value;
+    return Number(value.toFixed(Math.max(0, Math.min(decimals, decimalsFor(spread)))));
+  };
   const specs = Object.entries<ResultSpec>(calculator.results);
   const single = specs.flatMap(([name, spec]) => {
     const value = flat.get(name);

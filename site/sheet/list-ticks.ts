@@ -31,14 +31,26 @@ function show(): void {
   anew.hidden = false;
 }
 
-/** Alters the engine in use and keeps it; says what stands in the way. */
+/**
+ * Alters the engine in use and keeps it at once, since the page may be left in the next moment; only
+ * where no engine is found is the second copy waited for. Says what stands in the way.
+ */
 async function alter(change: (engine: Engine) => Engine): Promise<void> {
   const keeper = new Keeper();
   const loaded = keeper.load();
-  const { store } = (await keeper.recover(() => loaded.store)) ?? loaded;
-  const engine = activeEngine(store);
-  if (!engine) return;
-  const { problem } = keeper.save(withEngine(store, change(engine))).keeping;
+  const found = activeEngine(loaded.store);
+  let { store } = loaded;
+  let problem: string | undefined;
+  if (found) {
+    ({ problem } = keeper.save(withEngine(store, change(found))).keeping);
+  } else {
+    const recovered = await keeper.recover(() => loaded.store);
+    if (!recovered) return;
+    ({ store } = recovered);
+    const engine = activeEngine(store);
+    if (!engine) return;
+    ({ problem } = keeper.save(withEngine(store, change(engine))).keeping);
+  }
   show();
   const said = document.querySelector('[data-list-state]');
   if (problem !== undefined && said) said.textContent = `The tick is not kept. ${problem}`;
@@ -47,6 +59,10 @@ async function alter(change: (engine: Engine) => Engine): Promise<void> {
 /** Keeps the ticks of the list of the first start in the log of the engine in use. */
 export function keepTicks(): void {
   show();
+  // Before the first tick, so that none has to wait for it.
+  const keeper = new Keeper();
+  const { store } = keeper.load();
+  void keeper.recover(() => store).then((recovered) => recovered && show());
   for (const box of boxes()) {
     box.addEventListener('change', () => {
       const { checked } = box;

@@ -67,6 +67,33 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
   );
 }
 
+interface WaitsProps {
+  readonly progress: Progress;
+  /** Where a step is gone to on this page. */
+  readonly place: (id: StepId) => string;
+}
+
+/** What comes before a step and is not done yet: one line, however many they are. */
+export function Waits({ progress: { waits, because }, place }: WaitsProps) {
+  if (waits.length === 0 || because.length > 0) return null;
+  return (
+    <details class="waits">
+      <summary>
+        {waits.length === 1
+          ? 'Comes after 1 step that is open'
+          : `Comes after ${String(waits.length)} steps that are open`}
+      </summary>
+      <ul>
+        {waits.map((other) => (
+          <li key={other}>
+            <a href={`#${place(other)}`}>{steps[other].title}</a>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 interface EvenlyProps extends BoxProps {
   /** Figures that a step cannot be judged without. */
   readonly missing: readonly FigureKey[];

@@ -47,9 +47,13 @@ export async function summaryPicture(engine: Engine, lengths: LengthDisplay): Pr
   const table = [
     head,
     ...rows.map(({ step, to, cells, day, state }) =>
-      [step, to, ...Array.from({ length: cylinders }, (_, i) => cells[i] ?? ''), day, state].map(
-        short,
-      ),
+      // A step's title stays whole: two of them may differ in their last word alone.
+      [
+        step,
+        ...[to, ...Array.from({ length: cylinders }, (_, i) => cells[i] ?? ''), day, state].map(
+          short,
+        ),
+      ],
     ),
   ];
   const widths = head.map((_, i) =>

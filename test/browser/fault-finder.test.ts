@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { setEntry } from '../../calculators/sheet/edit.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
+import { figured } from '../sheet/job.ts';
 import { formerIds, symptoms } from '../../content/faults/symptoms.ts';
 import { actionsOf } from '../../content/faults/types.ts';
 import { documentOf } from './support/built.ts';
@@ -80,6 +83,22 @@ describe('the fault finder', () => {
       await own.waitFor({ state: 'visible' });
       expect(await own.textContent()).toContain('By the sheet of Bench triple: ');
       expect(await own.textContent()).toContain('0.35 mm ± 0.03 mm');
+    });
+  });
+
+  it('says so where the readings of the sheet do not bear an answer out', async () => {
+    const late = [2.2, 2.0].reduce<Engine>(
+      (so, entry, i) => setEntry(so, 'timing', 'found', i, entry),
+      { ...figured({ cylinders: 2, target: 2.2 }), name: 'Bench twin' },
+    );
+    await visit({ path: 'sheet/' }, async (page) => {
+      await ready(page);
+      await keepEngines(page, late);
+      await page.goto(new URL('../faults/#kicks-back-early', page.url()).href);
+      const own = page.locator('#kicks-back-early .fault-own strong');
+      await own.waitFor();
+      expect(await own.textContent()).toMatch(/none is early\. .* read it again/);
+      expect(await page.locator('#kicks-back-slow-kick .fault-own strong').count()).toBe(0);
     });
   });
 

@@ -4,6 +4,7 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { figured, passing } from '../sheet/job.ts';
 import { expectAccessible } from './support/axe.ts';
@@ -110,6 +111,86 @@ describe('one reading a screen', () => {
     });
   });
 
+  it('opens at its top from wherever the list was left, with its heading to go on from', async () => {
+    await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      const top = () =>
+        page.evaluate(() => [Math.round(scrollY), document.activeElement?.id] as const);
+      await page.locator('.order a.one-next').tap();
+      await page.locator('.one').waitFor();
+      await expect.poll(top).toEqual([0, 'one-title']);
+      await page.getByRole('link', { name: 'List of steps' }).tap();
+      const card = page.locator('#step-timing');
+      await card.waitFor();
+      if ((await card.getAttribute('open')) === null) await card.locator('> summary').tap();
+      await card.getByRole('link', { name: 'One reading at a time' }).tap();
+      await page.locator('.one').waitFor();
+      await expect.poll(top).toEqual([0, 'one-title']);
+    });
+  });
+
+  it('shows box and verdict on the first screen, above the keys, whatever comes before the step', async () => {
+    const viewport = { width: 390, height: 844 };
+    await visit({ path, viewport, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      for (const step of ['timing', 'inlet', 'leak', 'slides']) {
+        for (const cylinder of ['1', '2']) {
+          await goTo(page, `read-${step}-${cylinder}`);
+          await oneBox(page).tap();
+          await oneBox(page).fill('0.5');
+          await page.locator('.key-row').waitFor();
+          const bottom = async (place: string): Promise<number> =>
+            page.locator(place).evaluate((part) => part.getBoundingClientRect().bottom);
+          const keys = await page
+            .locator('.key-row')
+            .evaluate((row) => row.getBoundingClientRect().top);
+          expect(await bottom('.one-verdict'), `${step} ${cylinder}`).toBeLessThanOrEqual(keys);
+          const { y } = (await page.locator('#one-title').boundingBox())!;
+          expect(y, `${step} ${cylinder}`).toBeGreaterThanOrEqual(0);
+        }
+      }
+      const waits = page.locator('.one .waits');
+      expect(await waits.locator('summary').innerText()).toMatch(/Comes after \d+ steps/);
+      await waits.locator('summary').tap();
+      expect(await waits.locator('a').first().isVisible()).toBe(true);
+    });
+  });
+
+  it('a refused figure leaves the verdict to the reading before it, by name', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-gap-1');
+      await oneBox(page).fill('0.31');
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ Correct/);
+      await button(page, 'Corrected: read it again').click();
+      await oneBox(page).fill('81');
+      await page.locator('#one-box-problem').waitFor();
+      await expect
+        .poll(() => verdict(page).textContent())
+        .toMatch(/^Of the last reading, 0\.31 mm: ✕ Correct/);
+      await oneBox(page).fill('0.39');
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+    });
+  });
+
+  it('what a correction moves is said to who makes one, and not under a pass', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-coil-1');
+      await oneBox(page).fill('9');
+      const moved = page.locator('.one .remarks', { hasText: 'Another coil is to be proved' });
+      await moved.waitFor();
+      await goTo(page, 'read-coil-2');
+      await oneBox(page).fill(plainDecimal(twin().figures.resistance!));
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+      expect(await moved.count()).toBe(0);
+    });
+  });
+
   it('a check again is a link; what reads the same is one press; nothing typed is lost', async () => {
     await visit({ path }, async (page) => {
       await ready(page);
@@ -204,6 +285,89 @@ describe('one reading a screen', () => {
       await goTo(page, 'read-gap-1');
       await next(page).waitFor();
       expect(await page.getByLabel('Keep the screen on').count()).toBe(0);
+    });
+  });
+});
+
+it('a tick of the first start is kept, though the page is left in the same moment', async () => {
+  await visit({ path }, async (page) => {
+    await ready(page);
+    await keepEngines(page, twin());
+    await page.goto(page.url().replace(/sheet\/.*$/, 'first-start/'));
+    await page.locator('[data-list-anew]').waitFor();
+    const now = await page.evaluate(() => {
+      document.querySelectorAll<HTMLInputElement>('input[data-line]')[2]!.click();
+      // Whoever leaves now leaves no time for anything that is still to come.
+      return localStorage.getItem('gudgeon.sheet');
+    });
+    expect(now).toContain('"kind":"ticked"');
+  });
+});
+
+describe('an engine that comes to the sheet', () => {
+  const typed = (inches: number): number => inches * 25.4;
+  const inch = (): Engine => ({
+    ...twin(),
+    name: 'Inch twin',
+    figures: {
+      cylinders: 2,
+      bore: typed(2.244),
+      stroke: typed(2.362),
+      rod: typed(4.528),
+      gap: typed(0.014),
+      'gap-tolerance': typed(0.001),
+      target: typed(0.1),
+      squish: typed(0.041),
+      'squish-tolerance': typed(0.006),
+      'ring-gap': typed(0.011),
+      height: typed(0.937),
+      'height-tolerance': typed(0.011),
+      jet: typed(0.0394),
+      'plug-gap': typed(0.023),
+    },
+  });
+  const open = (page: Page): Promise<void> =>
+    page.locator('input[type="file"]').setInputFiles({
+      name: 'twin.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(writeDocument([inch()])),
+    });
+  const said = (page: Page) => page.locator('.engine-bar .share-state');
+
+  it('from a file shows lengths as it was typed on a fresh device, and counts as saved', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await open(page);
+      await expect.poll(() => said(page).innerText()).toContain('were typed in inches, and');
+      expect(await page.locator('input[name="sheet-lengths"][value="in"]').isChecked()).toBe(true);
+      expect(await page.locator('.safe').innerText()).toMatch(/^Last saved to a file on/);
+    });
+  });
+
+  it('leaves a choice that was made, and says that lengths are shown otherwise', async () => {
+    await visit({ path }, async (page) => {
+      await page.evaluate(() => localStorage.setItem('gudgeon.lengths', 'mm'));
+      await page.reload();
+      await ready(page);
+      await open(page);
+      await expect.poll(() => said(page).innerText()).toContain('are shown in millimetres');
+      expect(await page.locator('input[name="sheet-lengths"][value="mm"]').isChecked()).toBe(true);
+    });
+  });
+
+  it('new, has its first figure and the way to its next step on the first screen', async () => {
+    const viewport = { width: 390, height: 844 };
+    await visit({ path, viewport, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await button(page, 'New engine').tap();
+      const files = page.locator('.engine-bar details');
+      await files.waitFor();
+      for (const place of ['.one-way a', '#figure-cylinders']) {
+        const { y, height } = (await page.locator(place).first().boundingBox())!;
+        expect(y + height, place).toBeLessThanOrEqual(viewport.height);
+      }
+      await files.locator('> summary').tap();
+      expect(await button(page, 'Save to a file').isVisible()).toBe(true);
     });
   });
 });

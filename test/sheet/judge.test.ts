@@ -1,9 +1,13 @@
+import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { judge, lastAsked, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
 import { balanceSlides } from '../../calculators/maths/carburettor/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { proseIn } from '../../calculators/frame/prose.ts';
+import { readingWords } from '../../calculators/sheet/log-words.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { figureKeys, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setEven } from '../../calculators/sheet/sets.ts';
@@ -57,6 +61,34 @@ describe('a step says pass or the least correction', () => {
       /It shows only 0\.4 MΩ, and at least 1 MΩ is wanted\.$/,
     );
     expect(targetWords(base, 'insulation', 'mm')).toBe('at least 1 MΩ');
+  });
+
+  it('a cable that is short of play: the turns of its adjuster, where its thread is known', () => {
+    const engine = setFigure(read('cables', 0.8, 1, 1), 'least-play', 1);
+    expect(words(engine, 'cables')[0]).toBe(
+      'Turn its adjuster in, or that of all of them alike. Its play is only 0.8 mm, and at least 1 mm is wanted: 0.27 turns of the adjuster.',
+    );
+    expect(words(setFigure(engine, 'thread', undefined), 'cables')[0]).toMatch(/is wanted\.$/);
+  });
+
+  it('what is counted is named, one or several', () => {
+    const engine = read('clip', 4, 5, 3);
+    expect(words(setFigure(engine, 'clip', 3), 'clip')).toEqual([
+      'Move the clip up the needle, which is leaner, by 1 groove.',
+      'Move the clip up the needle, which is leaner, by 2 grooves.',
+      'within its limits',
+    ]);
+  });
+
+  it('a reading is shown with the digits that it has', () => {
+    expect(readingWords('leak', 6.894757293168361, 'mm')).toBe('6.9 kPa');
+    const psi = setFigure(base, 'leak-drop', 6.894757293168361);
+    expect(targetWords(psi, 'leak', 'mm')).toBe('at most 6.9 kPa');
+    expect(readingWords('gap', 0.3556, 'mm')).toBe('0.3556 mm');
+    expect(readingWords('gap', 0.3556, 'in')).toBe('14 thou');
+    expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
+    expect(readingWords('timing', 2.540508, 'in')).toBe('0.1 in');
+    expect(readingWords('squish', 1.04902, 'in')).toBe('41.3 thou');
   });
 
   it('alike: held against the highest, and only once all are read', () => {
@@ -211,7 +243,7 @@ describe('a step says pass or the least correction', () => {
       '2.8°, or 0.6 mm, early against the 2.2 mm of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'in').rows[0]?.words).toBe(
-      '2.8°, or 23.6 thou, early against the 86.6 thou of the sheet: make it fire later.',
+      '2.8°, or 0.0236 in, early against the 0.0866 in of the sheet: make it fire later.',
     );
     expect(judge(early, 'timing', 'mm').whole).toEqual([
       'Turn the plate the way the cam turns, which is later (retards), by 2.8° of crank: that is the least that leaves the worst cylinder best.',
@@ -220,7 +252,7 @@ describe('a step says pass or the least correction', () => {
     ]);
     // One set is out by 2.8° and the others are right: they stay.
     const uneven = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').whole;
-    expect(uneven.slice(0, -1)).toEqual([
+    expect(uneven.slice(0, -2)).toEqual([
       'Leave the plate where it is, and move only the sets that are out.',
       expect.stringMatching(
         /^Cylinder 1: move its set the way the cam turns, which is later \(retards\), by 2\.8° of crank, 1\.3\d mm along its slot\.$/,
@@ -230,10 +262,59 @@ describe('a step says pass or the least correction', () => {
     const most = judge(read('timing', 2.8, 2.8, 2.2), 'timing', 'mm').whole;
     expect(most[0]).toMatch(/by 2\.8° of crank: that leaves the fewest sets to be moved\.$/);
     expect(most[1]).toMatch(/^Cylinder 3: then move its set against .* by 2\.8° of crank/);
-    expect(most).toHaveLength(3);
+    expect(most).toHaveLength(4);
     // Without the cam's turns for one of the crank nobody knows how far a degree is along a slot.
     const unknown = setFigure(read('timing', 2.8, 2.2, 2.2), 'speed-ratio', undefined);
     expect(judge(unknown, 'timing', 'mm').whole.join(' ')).not.toContain('along its slot');
+  });
+
+  it('timing: where the calculator turns the plate otherwise, that is said with its own figure', () => {
+    // A twin in inches: 0.100 and 0.085 in, ± 0.5°.
+    const twin = [2.54, 2.159].reduce(
+      (so, entry, i) => setEntry(so, 'timing', 'found', i, entry),
+      [
+        ['cylinders', 2],
+        ['stroke', 2.362 * 25.4],
+        ['rod', 4.528 * 25.4],
+        ['target', 2.54],
+        ['timing-tolerance', 0.5],
+      ].reduce<Engine>(
+        (so, [key, value]) => setFigure(so, key as FigureKey, value as number),
+        base,
+      ),
+    );
+    const { figures } = twin;
+    const said = judge(twin, 'timing', 'in').whole;
+    const { 'plate-move': move } = plateSetting.compute({
+      ...Object.fromEntries(Object.entries(plateSetting.inputs).map(([key]) => [key, 0])),
+      as: 'travel',
+      stroke: figures.stroke,
+      rod: figures.rod,
+      offset: 0,
+      target: 2.54,
+      fired: [2.54, 2.159],
+      'speed-ratio': 1,
+      'slot-radius': 28,
+      'plate-radius': 40,
+    } as never) as { 'plate-move': number };
+    expect(move.toFixed(2)).toBe('0.84');
+    expect(said[0]).toBe('Leave the plate where it is, and move only the sets that are out.');
+    expect(said[2]).toContain('it turns the plate 0.84° earlier');
+    expect(said[2]).toContain('the sets of cylinder 1 and cylinder 2 are still to be moved');
+    expect(said[2]).toContain('Here one set is moved and not 2');
+    // Where both go the same way there is nothing to explain.
+    expect(judge(read('timing', 2.8, 2.8, 2.8), 'timing', 'mm').whole.join()).not.toContain(
+      'calculator',
+    );
+  });
+
+  it('timing: a reading past the top is said to be after it', () => {
+    const { words: said } = judge(read('timing', -0.254, 2.2, 2.2), 'timing', 'mm').rows[0]!;
+    expect(said).toMatch(/^−0\.25\d? mm is 7\.\d° after the top, further/);
+    const late = setFigure(setFigure(read('timing', -0.1), 'target', 0), 'cylinders', 1);
+    expect(words(late, 'timing')[0]).toMatch(/late against the 0 mm of the sheet/);
+    const right = setFigure(setFigure(read('timing', -0.1), 'target', -0.1), 'cylinders', 1);
+    expect(words(right, 'timing')[0]).toMatch(/^4\.\d° after the top$/);
   });
 
   it('timing: a reading that no engine and no slot reaches is to be checked, and orders nothing', () => {
@@ -417,7 +498,8 @@ describe('no figure in a verdict is in millimetres for a reader of inches', () =
     const wrong = [0.9, 1.1, 1.2].map((share) =>
       reading!.unit === 'count'
         ? 2 + share * 10 - 9
-        : share * (reading!.target ? engine.figures[reading!.target]! : id === 'plate' ? 120 : 2),
+        : share *
+          (reading!.target ? (engine.figures[reading!.target] ?? 0.1) : id === 'plate' ? 120 : 2),
     );
     const read = wrong.reduce(
       (so, entry, i) => setEntry(so, id, 'found', i, entry),
@@ -425,6 +507,20 @@ describe('no figure in a verdict is in millimetres for a reader of inches', () =
     );
     const { rows, whole } = judge(read, id, 'in');
     const said = [...rows.map((row) => row.words), ...whole].join(' ');
+    // Where a box holds a length, all that is said of it is in the unit of the box.
+    const unit = fieldUnit(reading!, 'in');
+    const own = whole.filter((sentence) => sentence !== proseIn(reading!.moves ?? '', 'in'));
+    const words = [
+      ...rows.map((row) => row.words),
+      ...own,
+      targetWords(read, id, 'in'),
+      stepLine(read, id, 'in'),
+      ...wrong.map((entry) => readingWords(id, entry, 'in')),
+    ].join(' ');
+    if (reading!.unit === 'mm') {
+      expect(words).not.toMatch(unit === 'in' ? /\d thou\b/ : /\d in\b(?! all)/);
+    }
+    expect([/\d thou\b/, /\d in\b/].filter((other) => other.test(words)).length).toBeLessThan(2);
     expect(said).not.toMatch(/\d (?:mm|cc)\b/);
     expect(said).not.toMatch(/NaN|undefined/);
   });
@@ -447,6 +543,11 @@ it('the demo has believable scatter, and shows pass, fail and check again', () =
 it('says the whole in a text fit for a message', () => {
   const text = sheetSummary(demoSheet(), 'mm', 'https://here.test/sheet/#engine=1.x');
   expect(text).toContain('Demo: club triple (invented engine)');
+  // What concerns a step as a whole says of which step it speaks.
+  const moves = steps.timing.reading!.moves!;
+  expect(sheetSummary(read('timing', 2.8, 2.8, 2.8), 'mm', '')).toContain(
+    `\n${steps.timing.title}: ${moves}`,
+  );
   expect(text).toContain('Stroke: 51 mm');
   expect(text).toContain(
     'Firing order: 1-2-3\nLeads in firing order: coil 1 to plug 1, coil 2 to plug 2, coil 3 to plug 3\n',

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readFigure } from '../../calculators/frame/fields.ts';
+import { textToKeep } from '../../site/fields/field-text.ts';
+import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
 import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
 
 /** Worked by hand from NIST SP 811 (2008), Appendix B.8. */
@@ -25,5 +28,39 @@ describe('a figure of the sheet in other units', () => {
     const field = readFigure(key, figureSpec(key), text, undefined, undefined, { lengths: 'mm' });
     expect(field.problem).toBeUndefined();
     expect(Math.abs(field.value! / wanted - 1)).toBeLessThan(1e-9);
+  });
+});
+
+describe('a refused figure is told what its box reads', () => {
+  const slides = { kind: 'reading', step: 'slides', moment: 'found', index: 0 } as const;
+  const gap = { kind: 'reading', step: 'gap', moment: 'found', index: 0 } as const;
+  const refusal = (
+    box: typeof slides | typeof gap,
+    typed: string,
+    lengths: 'mm' | 'in',
+  ): string | undefined => {
+    const engine = newEngine('e-1', 'Twin');
+    const spec = readNumber(engine, box, '', { lengths }).spec;
+    const kept = textToKeep(typed, { spec }, lengths);
+    return readNumber(engine, box, kept, { lengths }).problem;
+  };
+
+  it.each([
+    [slides, '81', 'in', /This box reads a bare figure in inches: for 81 thou type “81 thou”\.$/],
+    [gap, '1600', 'in', /This box reads a bare figure in thou\.$/],
+    [gap, '16', 'mm', /This box reads a bare figure in millimetres: for 16 thou type “16 thou”\.$/],
+    // A unit that was typed was meant.
+    [slides, '81 in', 'in', /check the figure and its unit\.$/],
+    [gap, '0.014', 'in', /Type its unit with it: 0\.014 in, or 0\.014 thou\.$/],
+  ] as const)('%o: %s, in %s', (box, typed, lengths, words) => {
+    expect(refusal(box, typed, lengths)).toMatch(words);
+  });
+
+  it.each(['0.08+0.02', '(0.08+0.02)', '2.31+0.052', '(1+2)/2'])('the sum %s', (typed) => {
+    for (const lengths of ['mm', 'in'] as const) {
+      expect(refusal(slides, typed, lengths)).toMatch(/is a sum, and the boxes of the sheet/);
+      const quoted = /“(.*?)”/.exec(refusal(slides, typed, lengths)!)![1];
+      expect(quoted).toBe(typed);
+    }
   });
 });

@@ -47,6 +47,7 @@ export const idle: Symptom = {
             yes: {
               ...fuel.airLeak,
               id: 'leak-small',
+              measured: undefined,
               cause: 'A small air leak, which counts most at idle',
             },
           },

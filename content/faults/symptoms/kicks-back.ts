@@ -25,6 +25,7 @@ export const kicksBack: Symptom = {
           yes: {
             ...spark.early,
             id: 'slow-kick',
+            measured: undefined,
             cause: 'The figure is too early to be kicked slowly',
             act: 'Kick right through, from just past the top. If it still kicks back, hold the figure against the maker’s for this engine: one that was given for another rod or with a governor is too early. Convert it, and set it anew.',
             calculator: 'piston-position',

@@ -29,6 +29,7 @@ export const leaks: Symptom = {
       how: 'Dip the gearbox, run it ten minutes outdoors, look from upwind, and dip again cold.',
       yes: {
         ...fuel.airLeak,
+        measured: undefined,
         id: 'gear-seal',
         cause: 'The crank seal on the gearbox side draws oil',
       },
@@ -37,6 +38,7 @@ export const leaks: Symptom = {
         how: 'Look with a torch, cold, after wiping.',
         yes: {
           ...fuel.airLeak,
+          measured: undefined,
           id: 'gasket',
           cause: 'A head, base or exhaust joint that blows',
           act: 'Check the nuts by torque, cold. If it still shows, true the faces on plate glass and fit a new gasket. A new gasket moves the squish: measure it, then make the leak test.',

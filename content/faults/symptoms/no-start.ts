@@ -33,7 +33,12 @@ export const noStart: Symptom = {
           ask: 'Does each set open where its own piston stands just before the top?',
           how: 'Lamp across the points, indicator or rod in the plug hole: read the millimetres before the top at each cylinder.',
           no: spark.leads,
-          yes: { ...spark.late, id: 'timing', cause: 'The timing is off its figure' },
+          yes: {
+            ...spark.late,
+            id: 'timing',
+            cause: 'The timing is off its figure',
+            measured: 'out',
+          },
         },
       },
     },

@@ -30,7 +30,11 @@ export const oneCoil: Symptom = {
         yes: {
           ask: 'Does the set open and shut, clean, to its gap?',
           how: 'Feeler blades at the top of the lobe; look at both faces. Write the gap beside those of the other sets.',
-          no: { ...spark.gap, cause: 'A set that does not open, does not shut, or is dirty' },
+          no: {
+            ...spark.gap,
+            cause: 'A set that does not open, does not shut, or is dirty',
+            measured: undefined,
+          },
           yes: {
             ask: 'Does it spark with another condenser?',
             how: 'Clip a good one in place, its case to the plate, the old one’s wire off.',

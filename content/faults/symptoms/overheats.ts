@@ -27,7 +27,12 @@ export const overheats: Symptom = {
       no: {
         ask: 'Is its timing at the figure?',
         how: 'Gap, then lamp and indicator, beside the others.',
-        no: { ...spark.late, id: 'timing', cause: 'This cylinder fires too early or too late' },
+        no: {
+          ...spark.late,
+          id: 'timing',
+          cause: 'This cylinder fires too early or too late',
+          measured: 'out',
+        },
         yes: {
           ask: 'Are its main jet and its needle clip like the others’?',
           how: 'Pin in the jet by its own weight; count the grooves from the top.',
@@ -52,7 +57,12 @@ export const overheats: Symptom = {
         yes: {
           ask: 'Is the timing at its figure at every cylinder?',
           how: 'Late timing burns in the exhaust pipe; early timing heats the crown.',
-          no: { ...spark.early, id: 'timing-all', cause: 'The timing of all is off its figure' },
+          no: {
+            ...spark.early,
+            id: 'timing-all',
+            cause: 'The timing of all is off its figure',
+            measured: 'out',
+          },
           yes: { ...fuel.smallJet, id: 'jets-all' },
         },
       },

@@ -14,7 +14,7 @@ export const shortOfPower: Symptom = {
     yes: {
       ask: 'Does every slide reach full opening?',
       how: 'Engine stopped, twistgrip hard open: look into each mouth for an edge that still shows.',
-      no: { ...fuel.slides, cause: 'The slides do not open fully' },
+      no: { ...fuel.slides, cause: 'The slides do not open fully', measured: undefined },
       yes: {
         ask: 'Is any cylinder later than its figure?',
         how: 'Lamp and indicator, turned forwards.',

@@ -29,6 +29,7 @@ export const uneven: Symptom = {
             ...spark.late,
             id: 'spread',
             cause: 'The timing differs from cylinder to cylinder',
+            measured: 'out',
           },
           yes: fuel.float,
         },
