@@ -84,7 +84,7 @@ export function discExactly(
   { crank, discShift, pointer: bend }: Pick<Bench, 'crank' | 'discShift' | 'pointer'>,
   pointer: 'A' | 'B' = 'A',
 ): number {
-  const angle = crank - hidden.discZero - discShift + (pointer === 'A' ? -bend : 180);
+  const angle = crank - hidden.discZero + discShift + (pointer === 'A' ? -bend : 180);
   return wrapped(eccentric(angle, hidden.discOff, hidden.discOffAt, POINTER_RADIUS));
 }
 
@@ -100,7 +100,7 @@ export const discShows = (engine: Engine, bench: Bench, pointer: 'A' | 'B' = 'A'
 export function discZeroed(engine: Engine, bench: Bench): Bench {
   let { discShift } = bench;
   for (let i = 0; i < 4; i += 1) {
-    discShift += lookedAt(engine, { ...bench, discShift }, 'A');
+    discShift -= lookedAt(engine, { ...bench, discShift }, 'A');
   }
   return { ...bench, discShift: Number(discShift.toFixed(6)), said: 'The disc shows 0 here.' };
 }

@@ -119,7 +119,7 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
       read: { article: top, heading: 'the-way-out-halve-an-arc' },
     });
   }
-  const now = { standing: discShift + pointer };
+  const now = { standing: pointer - discShift };
   const checked = [forwards, backwards].every((each) => each.some((note) => alike(note, now)));
   if (both && !checked) {
     costs.push({
@@ -140,7 +140,7 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
     });
   }
   if (engine.task === 'disc') {
-    const zero = hidden.discZero + discShift + pointer;
+    const zero = hidden.discZero - discShift + pointer;
     const at = (angle: number): number =>
       eccentric(angle - zero, hidden.discOff, hidden.discOffAt, 78);
     const half = angleAfter(hidden.geometry, hidden.stopHeight);

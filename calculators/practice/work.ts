@@ -17,7 +17,7 @@ const reading = (engine: Engine, bench: Bench): Note => ({
   dial: dialShows(engine, bench),
   disc: discShows(engine, bench),
   ...(engine.task === 'disc' && { opposite: discShows(engine, bench, 'B') }),
-  standing: bench.discShift + bench.pointer,
+  standing: bench.pointer - bench.discShift,
   lamp: lampWord(engine, bench),
   way: bench.way,
   rising: rising(engine, bench),

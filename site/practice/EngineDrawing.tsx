@@ -147,7 +147,7 @@ function Points({ engine, bench, leaf }: Pick<Props, 'engine' | 'bench' | 'leaf'
 function discPlace({ hidden, task }: Engine, bench: Bench, shown: number): string {
   const centre = `translate(${CENTRE.x} ${CENTRE.y})`;
   if (task !== 'disc') return `${centre} rotate(${(POINTER + bench.pointer + shown).toFixed(2)})`;
-  const turned = Math.round((bench.crank - hidden.discZero - bench.discShift) * 4) / 4;
+  const turned = Math.round((bench.crank - hidden.discZero + bench.discShift) * 4) / 4;
   const aside = (-hidden.discOffAt * Math.PI) / 180;
   const [x, y] = [Math.sin(aside), -Math.cos(aside)].map((part) =>
     (part * hidden.discOff * SCALE).toFixed(1),

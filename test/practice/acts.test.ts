@@ -71,7 +71,7 @@ describe('acts in words', () => {
     [
       4711,
       'stop',
-      'turn:61.5,turn:-7.25,put:indicator,straighten,zero,disc:-2.5,note,turn:30,disc-zero,turn:12,note,strike-out:1',
+      'turn:61.5,turn:-7.25,put:indicator,straighten,zero,disc:2.5,note,turn:30,disc-zero,turn:12,note,strike-out:1',
       { crank: 26.003058, disc: 12, dial: 1.87, lamp: 'lit', notes: [12] },
     ],
     [
@@ -83,7 +83,7 @@ describe('acts in words', () => {
     [
       77,
       'disc',
-      'put:stop,turn:300,note,turn:-300,note,disc:4',
+      'put:stop,turn:300,note,turn:-300,note,disc:-4',
       { crank: -314.084714, disc: 49.75, dial: undefined, lamp: 'lit', notes: [-37.75, 53.75] },
     ],
   ] as const)(

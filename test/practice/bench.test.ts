@@ -132,6 +132,15 @@ describe('the points', () => {
 });
 
 describe('the disc', () => {
+  it('shifted on the crank the way the engine turns, shows as much more', () => {
+    const engine = inventEngine(1, 'stop');
+    const turned = work(engine, setUp(engine), { act: 'turn', by: 10 });
+    const shifted = work(engine, turned, { act: 'disc', by: 7 });
+    // As if the crank had been turned on by as much with the disc on it.
+    const on = wrapped(discExactly(engine, shifted) - discExactly(engine, turned));
+    expect(on).toBeCloseTo(7, 5);
+  });
+
   it('shows the true angle where it is centred', () => {
     for (const angle of [-170, -3, 0, 44, 271]) {
       expect(eccentric(angle, 0, 77, 78)).toBeCloseTo(angle, 9);
@@ -170,7 +179,7 @@ describe('the pointer', () => {
     );
   });
 
-  it('bent shows what it shows with the disc shifted by as much, on a disc off centre too', () => {
+  it('bent shows what it shows with the disc shifted the other way, on a disc off centre too', () => {
     const engine = inventEngine(77, 'disc');
     fc.assert(
       fc.property(bend, turns, (by, ways) => {
@@ -179,7 +188,7 @@ describe('the pointer', () => {
           ways.map((way) => ({ act: 'turn', by: way })),
         );
         const bent = work(engine, bench, { act: 'pointer', by });
-        const shifted = work(engine, bench, { act: 'disc', by });
+        const shifted = work(engine, bench, { act: 'disc', by: -by });
         expect(wrapped(discExactly(engine, bent) - discExactly(engine, shifted))).toBeCloseTo(0, 5);
         expect(discExactly(engine, bent, 'B')).toBe(discExactly(engine, bench, 'B'));
         expect([bent.crank, bent.cam, bent.travels]).toEqual([
@@ -240,7 +249,7 @@ describe('the pointer', () => {
     // Both moved, they stand to one another as they did.
     expect(
       pair([
-        { act: 'disc', by: -2 },
+        { act: 'disc', by: 2 },
         { act: 'pointer', by: 2 },
       ]),
     ).not.toContain(moved);

@@ -107,7 +107,7 @@ export function byHeights(number: number): Player {
     return (sides[0]! + sides[1]!) / 2;
   });
   const middle = middles.sort((a, b) => a - b)[1]!;
-  player.do({ act: 'disc', by: Math.round(middle / 0.1) * 0.1 });
+  player.do({ act: 'disc', by: Math.round(-middle / 0.1) * 0.1 });
   return player;
 }
 
