@@ -155,3 +155,13 @@ it('a fault that lies with the example too says whose figure it is', () => {
   const given = evaluate(calculator, { rod: '20', stroke: '51' }, { lengths: 'mm' });
   expect(said(given)).not.toContain('the example’s');
 });
+
+it('a bore of the reader’s own is given a piston that could run in it', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'piston-clearance')!;
+  for (const bore of [40, 51.9, 56.998, 90]) {
+    const texts = { bore: String(bore) };
+    const state = evaluate(calculator, texts, { lengths: 'mm', origins: allFrom(texts, 'sheet') });
+    expect(state.results['cold']).toBeGreaterThan(0);
+    expect(state.results['cold']).toBeLessThan(0.01 * bore);
+  }
+});

@@ -1,6 +1,10 @@
+import { onStep } from '../../maths/numeric/steps.ts';
 import { demoBarrel, demoClearance } from '../../demo-engine.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { expansions } from '../../maths/cylinder/expansion.ts';
+
+/** Share of the bore: a piston with more clearance belongs to another barrel. */
+const NO_PISTON = 0.01;
 
 const parts = 'Bore and piston, on the bench';
 const heat = 'Metals and heat';
@@ -68,6 +72,13 @@ export const inputs = {
     measure:
       'Micrometer on the skirt, square to the pin. A piston is neither round nor straight: try a little further up and down, and take the largest.',
     default: demoClearance.piston,
+    givesWay: (own, values) => {
+      const bore = values['bore'] as number;
+      const clearance = bore - own;
+      return clearance > 0 && clearance < NO_PISTON * bore
+        ? undefined
+        : onStep((bore * demoClearance.piston) / demoBarrel.bore, 0.001);
+    },
     error: 0.005,
   },
   'measured-at': {
