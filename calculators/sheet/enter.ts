@@ -18,13 +18,14 @@ import {
   setOrder,
   type Before,
   type Manner,
+  type WrittenLast,
 } from './edit.ts';
 import type { Engine } from './model.ts';
 
-/** A run of typing in one reading box: what stood there before it, and when it last altered the engine. */
+/** A run of typing in one reading box: what stood there before it, and what it wrote itself. */
 export interface Typing {
   readonly before: Before;
-  readonly written: number | undefined;
+  readonly written: WrittenLast | undefined;
   /** Whether what is typed is read after a change or in a check, where that was said. */
   readonly kind?: Manner['kind'];
   /**

@@ -2,7 +2,13 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  writtenLast,
+  type Before,
+  type Manner,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
 import { today } from '../browser/today.ts';
@@ -37,18 +43,17 @@ export function OneBox(props: Props) {
   const [typing, setTyping] = useState<HTMLInputElement>();
   const field = readNumber(engine, box, text, how);
   const before = useRef<Before>();
-  const changed = useRef<number>();
+  const last = useRef<WrittenLast>();
   before.current ??= {
     entry: readingOf(engine, step)[moment][index] ?? null,
     changed: readingOf(engine, step).changed,
-    moment: momentNow(engine),
   };
 
   const put = (typed: string, as: Manner['kind']): void =>
     edit((now) => {
-      const anew = { before: before.current!, written: changed.current, kind: as, anew: true };
+      const anew = { before: before.current!, written: last.current, kind: as, anew: true };
       const after = enter(now, box, typed, how, anew, today());
-      changed.current = readingOf(after, step).changed;
+      last.current = writtenLast(after, step);
       return after;
     });
   const type = (shown: string): void => {

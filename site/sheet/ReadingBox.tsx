@@ -2,7 +2,13 @@ import { useRef } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  writtenLast,
+  type Before,
+  type Manner,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 import { today } from '../browser/today.ts';
@@ -27,16 +33,16 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
-  const before = useRef<Before>({ entry, changed: 0, moment: Number.MAX_SAFE_INTEGER });
-  const changed = useRef<number>();
+  const before = useRef<Before>({ entry, changed: 0 });
+  const wrote = useRef<WrittenLast>();
 
   const type = (shown: string): void => {
     const typed = textToKeep(shown, field, lengths);
     keep(typed, meaning(readNumber(engine, box, typed, how)));
     edit((now) => {
-      const typing = { before: before.current, written: changed.current, kind };
+      const typing = { before: before.current, written: wrote.current, kind };
       const after = enter(now, box, typed, how, typing, today());
-      changed.current = readingOf(after, step).changed;
+      wrote.current = writtenLast(after, step);
       return after;
     });
   };
@@ -60,9 +66,8 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
             before.current = {
               entry,
               changed: readingOf(engine, step).changed,
-              moment: momentNow(engine),
             };
-            changed.current = undefined;
+            wrote.current = undefined;
           }}
           onInput={(event) => type(event.currentTarget.value)}
         />

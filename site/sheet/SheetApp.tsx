@@ -102,7 +102,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
             }
           }}
         />
-        <Notices keeping={keeping} dropAside={dropAside} seen={seen} />
+        <Notices keeping={keeping} lengths={lengths} dropAside={dropAside} seen={seen} />
         <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
           <EngineBar store={store} engine={engine} change={change} edit={edit} />
         </div>

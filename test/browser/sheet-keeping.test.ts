@@ -164,6 +164,19 @@ describe('two tabs', () => {
       await body(one, two);
     });
 
+  /** Makes a tab deaf, as one that was asleep while another wrote. */
+  const deafen = (page: Page): Promise<void> =>
+    page.evaluate(() => {
+      window.addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
+    });
+  const write = (page: Page, engine: typeof demo): Promise<void> =>
+    page.evaluate(
+      ([key, text]) => localStorage.setItem(key!, text!),
+      [KEY, JSON.stringify({ revision: 9, active: 'e-1', sheet: documentOf([engine]) })],
+    );
+  const came = (page: Page): Promise<string> => page.locator('.from-elsewhere').innerText();
+  const notes = (page: Page) => page.getByRole('textbox', { name: 'Notes' });
+
   it('show the same within a moment, without a reload', async () => {
     await both(async (one, two) => {
       await figure(one, 'stroke').fill('52');
@@ -176,26 +189,50 @@ describe('two tabs', () => {
 
   it('a newer write elsewhere is not lost by one that did not see it', async () => {
     await both(async (one, two) => {
-      // This tab is made deaf, as one that was asleep while the other wrote.
-      await one.evaluate(() => {
-        window.addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
-      });
-      await one.evaluate(
-        ([key, text]) => localStorage.setItem(key!, text!),
-        [
-          KEY,
-          JSON.stringify({
-            revision: 9,
-            active: 'e-1',
-            sheet: documentOf([{ ...demo, notes: 'from elsewhere' }]),
-          }),
-        ],
-      );
+      await deafen(one);
+      await write(one, { ...demo, notes: 'from elsewhere' });
       await figure(one, 'stroke').fill('52');
-      await expect.poll(() => alertText(one)).toContain('in another tab at once');
       await expectKept(one, 'from elsewhere');
       await expectKept(one, '"stroke":52');
-      await expect.poll(() => two.locator('select option').count()).toBe(2);
+      await expect.poll(() => notes(one).inputValue()).toBe('from elsewhere');
+      await expect.poll(() => came(one)).toBe(`Another tab wrote into “${demo.name}”: its notes.`);
+      await expect.poll(() => figure(two, 'stroke').inputValue()).toBe('52');
+      expect(await two.locator('select option').count()).toBe(0);
+      await button(one, 'I have seen this').click();
+      await expect.poll(() => came(one)).toBe('');
+    });
+  });
+
+  it('a reading that came from the other is in the box and the log, and is told', async () => {
+    await both(async (one, two) => {
+      await two.locator('#step-gap > summary').click();
+      await one.locator('#step-gap > summary').click();
+      await box(two, 'left', 'gap', 3).fill('0.33');
+      await expect.poll(() => box(one, 'left', 'gap', 3).inputValue()).toBe('0.33');
+      await expect
+        .poll(() => came(one))
+        .toBe(`Another tab wrote into “${demo.name}”: Set the points gap, set 3: 0.33 mm.`);
+      await box(one, 'left', 'gap', 2).fill('0.37');
+      await expect.poll(() => box(two, 'left', 'gap', 2).inputValue()).toBe('0.37');
+      const { engines } = JSON.parse(await kept(one)).sheet as { engines: (typeof demo)[] };
+      expect(engines).toHaveLength(1);
+      expect(
+        engines[0]!.log.slice(demo.log.length).map((entry) => 'value' in entry && entry.value),
+      ).toEqual([0.33, 0.37]);
+    });
+  });
+
+  it('one figure written differently in both at once: both are kept, and the figure is named', async () => {
+    await both(async (one) => {
+      await deafen(one);
+      await write(one, { ...demo, figures: { ...demo.figures, stroke: 53 } });
+      await figure(one, 'stroke').fill('52');
+      await expect
+        .poll(() => alertText(one))
+        .toContain('in another tab at once, and they differ: stroke. Both are kept');
+      await expectKept(one, '"stroke":53');
+      await expectKept(one, '"stroke":52');
+      await expect.poll(() => one.locator('select option').count()).toBe(2);
     });
   });
 

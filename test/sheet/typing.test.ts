@@ -3,7 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/parse.ts';
 import { placeOf, readNumber, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { momentNow, readingOf, setFigure } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  setFigure,
+  writtenLast,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
@@ -112,13 +117,12 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
         const before = {
           entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,
           changed: box.kind === 'reading' ? readingOf(engine, box.step).changed : 0,
-          moment: momentNow(engine),
         };
-        let written: number | undefined;
+        let written: WrittenLast | undefined;
         for (const next of acts) {
           text = next(text);
           engine = enter(engine, box, text, how, { before, written });
-          if (box.kind === 'reading') written = readingOf(engine, box.step).changed;
+          if (box.kind === 'reading') written = writtenLast(engine, box.step);
           tries += 1;
           const means = meant(engine, box, text);
           expect(standing(engine, box), `${place} ${JSON.stringify(text)}`).toEqual(means);
