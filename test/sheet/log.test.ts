@@ -132,12 +132,33 @@ describe('the log', () => {
     );
   });
 
-  it('that is full gives up its oldest', () => {
-    let engine = blank;
-    for (let i = 0; i <= LIMITS.log; i += 1) engine = addHours(engine, 1);
-    expect(engine.log).toHaveLength(LIMITS.log);
-    expect(engine.log[0]!.clock).toBe(2);
-    expect(parseDocument(writeDocument([engine])).engines).toEqual([engine]);
+  it('that is full gives up readings that were taken again, and of what stands, runs and notes nothing', () => {
+    let engine = addNote(addHours(blank, 1), 'It ran.');
+    engine = setEntry(engine, 'gap', 'found', 0, 0.31);
+    engine = setDone(engine, 'measure', true);
+    for (const value of [0.33, 0.34, 0.35]) engine = setEntry(engine, 'gap', 'left', 0, value);
+    const noted = addNote(engine, 'x');
+    const filled = {
+      ...noted,
+      log: [
+        ...engine.log,
+        ...Array.from({ length: LIMITS.log - engine.log.length }, () => noted.log.at(-1)!),
+      ],
+    };
+    const over = addHours(addHours(filled, 2), 3);
+    expect(over.log).toHaveLength(LIMITS.log);
+    expect(values(over, 0)).toEqual([0.31, 0.35]);
+    expect(hoursRun(over)).toBe(6);
+    expect(over.log.slice(0, 4).map(({ kind }) => kind)).toEqual([
+      'hours',
+      'note',
+      'found',
+      'done',
+    ]);
+    expect(parseDocument(writeDocument([over])).engines).toEqual([over]);
+    // With nothing to spare it is the oldest.
+    const spare = addHours(over, 4);
+    expect(spare.log[0]!.kind).toBe('note');
   });
 });
 
