@@ -82,12 +82,15 @@ export function enter(
   }
 }
 
-/** Enters again every text that could not be read: a page that knows more units may read it now. */
-export function reenter(engine: Engine, how: HowToRead): Engine {
+/**
+ * Enters again every text that could not be read: a page that knows more units, or has the reader of
+ * sums, may read it now. `on` is the day.
+ */
+export function reenter(engine: Engine, how: HowToRead, on = ''): Engine {
   let next = engine;
   for (const [place, text] of Object.entries(engine.unread)) {
     const box = boxAt(place);
-    if (box) next = enter(next, box, text, how);
+    if (box) next = enter(next, box, text, how, undefined, on);
   }
   return next;
 }

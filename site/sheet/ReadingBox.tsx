@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { useContext, useRef } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
@@ -14,8 +14,10 @@ import type { StepId } from '../../calculators/sheet/steps.ts';
 import { today } from '../browser/today.ts';
 import { textInField, textToKeep } from '../fields/field-text.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
+import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
 import { useTyped } from './typed.ts';
+import { useAgain } from './use-again.ts';
 
 interface Props extends BoxProps {
   readonly step: StepId;
@@ -28,16 +30,16 @@ interface Props extends BoxProps {
 /** One box of the order of work: a figure as found or as left at one cylinder. */
 export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }: Props) {
   const box = { kind: 'reading', step, moment, index } as const;
-  const how = { lengths };
+  const sums = useContext(SheetSums);
+  const how = { lengths, sums };
   const entry = readingOf(engine, step)[moment][index] ?? null;
-  const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
+  const [text, keep, settle] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
   const before = useRef<Before>({ entry, changed: 0 });
   const wrote = useRef<WrittenLast>();
 
-  const type = (shown: string): void => {
-    const typed = textToKeep(shown, field, lengths);
+  const enterText = (typed: string): void => {
     keep(typed, meaning(readNumber(engine, box, typed, how)));
     edit((now) => {
       const typing = { before: before.current, written: wrote.current, kind };
@@ -48,6 +50,13 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   };
 
   const id = `box-${moment}-${step}-${String(index + 1)}`;
+  const waits = useAgain(sums, enterText, { id, settle });
+  const type = (shown: string): void => {
+    const typed = textToKeep(shown, field, lengths);
+    waits(typed);
+    enterText(typed);
+  };
+
   const { label } = units[fieldUnit(spec, lengths)];
   return (
     <div class={`box${field.problem === undefined ? '' : ' field-wrong'}`}>
@@ -69,6 +78,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
             };
             wrote.current = undefined;
           }}
+          onBlur={settle}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>

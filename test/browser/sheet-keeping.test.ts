@@ -68,6 +68,50 @@ describe('kept in this browser', () => {
     });
   });
 
+  it('a sum is worked out, alone and one at a time; only what it comes to is kept', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const { promise: held, resolve } = Promise.withResolvers<undefined>();
+      await page.route(/sum-reader/, async (route) => {
+        await held;
+        await route.continue();
+      });
+      await page.locator('#step-gap > summary').click();
+      const last = box(page, 'left', 'gap', 3);
+      await last.fill('0.25+0.08');
+      await expect
+        .poll(() => page.locator('#box-left-gap-3-problem').innerText())
+        .toContain('is being worked out');
+      await expectKept(page, '"left:gap:3":"0.25+0.08"');
+      await box(page, 'left', 'gap', 2).focus();
+      resolve(undefined);
+      await expect.poll(() => last.inputValue()).toBe('0.33');
+      await last.fill('0.25+0.07');
+      await expectKept(page, '"value":0.32,');
+      expect(await last.inputValue()).toBe('0.25+0.07');
+      await box(page, 'left', 'gap', 2).focus();
+      await expect.poll(() => last.inputValue()).toBe('0.32');
+      await figure(page, 'stroke').fill('51+1');
+      await expectKept(page, '"stroke":52');
+      await figure(page, 'rod').focus();
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('52');
+      const { engines } = JSON.parse(await kept(page)).sheet as { engines: (typeof demo)[] };
+      const written = engines[0]!.log.slice(demo.log.length);
+      expect(written.map(({ kind }) => kind)).toEqual(['change', 'change', 'figure']);
+      await page.evaluate(() => (location.hash = 'read-gap-1'));
+      await page.locator('#one-box, button:has-text("Read it again")').first().waitFor();
+      await button(page, 'Read it again').click();
+      await page.locator('#one-box').fill('(0.3+0.4)/2');
+      await expectKept(page, '"value":0.35,');
+      expect(await page.locator('.one-field .field-note').innerText()).toBe('= 0.35 mm');
+      await page.reload();
+      await ready(page);
+      await page.locator('a', { hasText: 'List of steps' }).click();
+      await expect.poll(() => box(page, 'left', 'gap', 1).inputValue()).toBe('0.35');
+    });
+  });
+
   it('storage forbidden: it says so, and the sheet works for this tab', async () => {
     await visit({ path: 'first-start/' }, async (page) => {
       await page.addInitScript(() => {
