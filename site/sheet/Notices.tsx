@@ -48,9 +48,11 @@ export function Notices({ keeping, lengths, dropAside, seen }: Props) {
         {brought}
       </p>
       {both.length + back.length === 0 && brought === '' ? null : (
-        <button type="button" class="plain" onClick={seen}>
-          I have seen this
-        </button>
+        <div class="bar-buttons">
+          <button type="button" class="plain" onClick={seen}>
+            I have seen this
+          </button>
+        </div>
       )}
       {aside === undefined ? null : (
         <section class="aside" aria-label="Put aside">
