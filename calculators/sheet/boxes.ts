@@ -1,5 +1,5 @@
 import { fieldUnit } from '../frame/field-unit.ts';
-import { IMPLIED, numberAndUnit, quote } from '../frame/parse.ts';
+import { IMPLIED, numberAndUnit, quote, withoutMarks } from '../frame/parse.ts';
 import { looksLikeSum } from '../frame/sums.ts';
 import { units, type UnitName } from '../frame/units.ts';
 import {
@@ -17,7 +17,7 @@ import { strokeOf } from './geometry.ts';
 import { cylindersOf, LIMITS, type Engine } from './model.ts';
 import { boxName, isStepId, steps, type StepId } from './steps.ts';
 
-/** How a typed text is to be read: in which lengths. */
+/** How a typed text is to be read: in which lengths, and by which reader of sums where one is offered. */
 export type { HowToRead };
 
 export type Moment = 'found' | 'left';
@@ -167,6 +167,19 @@ function inFull(
     : `${problem} ${bare}: for ${typed} ${meant} type “${typed} ${meant}”.`;
 }
 
+/** What a sum comes to, without the rest that binary fractions leave: 0.1 + 0.2 is 0.3. */
+const withoutRest = (value: number): number => Number(value.toPrecision(12));
+
+/** The texts in boxes for figures and readings that may be sums and are not read yet; empty where there are none. */
+export const waitingSums = ({ unread }: Engine): string =>
+  Object.entries(unread)
+    .filter(([place, text]) => {
+      const kind = boxAt(place)?.kind;
+      return (kind === 'figure' || kind === 'reading') && looksLikeSum(withoutMarks(text));
+    })
+    .map(([, text]) => text)
+    .join('\n');
+
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
   engine: Engine,
@@ -180,11 +193,15 @@ export function readNumber(
   const field = readFigure(key, spec, text, undefined, undefined, how);
   const problem =
     field.problem === undefined ? undefined : inFull(field.problem, key, spec, text, how);
+  const isSum = looksLikeSum(withoutMarks(text));
   return {
     ...field,
     heldOver: false,
     // A figure of −0 is 0: files have no other.
-    value: isRefused(field) || field.value === undefined ? undefined : field.value + 0,
+    value:
+      isRefused(field) || field.value === undefined
+        ? undefined
+        : (isSum ? withoutRest(field.value) : field.value) + 0,
     ...(problem === undefined ? {} : { problem: orTooLong(problem, place, text) }),
   };
 }

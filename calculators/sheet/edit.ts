@@ -148,7 +148,7 @@ const momentsOf = ({ checked, changed, again = [] }: Reading): number[] => [
 ];
 
 /** The engine's moments in their order, counted anew from the first. */
-function recounted(engine: Engine): Engine {
+export function recounted(engine: Engine): Engine {
   const readings = Object.entries(engine.readings) as [StepId, Reading][];
   const moments = [
     ...readings.flatMap(([, reading]) => momentsOf(reading)),
@@ -184,6 +184,13 @@ export const momentNow = (engine: Engine): number =>
     engine.log.at(-1)?.clock ?? 0,
     ...Object.values(engine.readings).flatMap(momentsOf),
   );
+
+/**
+ * The engine with its clock no earlier than a moment of the wall clock, in whole seconds: what two
+ * tabs write apart from each other falls into the order in which it was written.
+ */
+export const wound = (engine: Engine, moment: number): Engine =>
+  engine.clock < moment ? { ...engine, clock: moment } : engine;
 
 /** The engine one change later than anything in it; a clock that has run out is set back. */
 function tick(engine: Engine): Engine {
@@ -291,9 +298,19 @@ export function setEntry(
 export interface Before {
   readonly entry: Entry;
   readonly changed: number;
-  /** The engine's latest moment then: what the typing itself wrote into the log came after it. */
-  readonly moment: number;
 }
+
+/** What a run of typing itself wrote last: when its step had last altered the engine, and its entry's clock. */
+export interface WrittenLast {
+  readonly changed: number;
+  readonly clock: number;
+}
+
+/** What a run of typing in a box of a step has just written. */
+export const writtenLast = (engine: Engine, id: StepId): WrittenLast => ({
+  changed: readingOf(engine, id).changed,
+  clock: engine.clock,
+});
 
 const isAt = (entry: LogEntry, id: StepId, moment: Moment, index: number): boolean =>
   isReading(entry) &&
@@ -303,8 +320,8 @@ const isAt = (entry: LogEntry, id: StepId, moment: Moment, index: number): boole
 
 /**
  * Writes a box that is being typed into: judged against what stood there `before`, so that the
- * digits on the way to a figure alter nothing and make one line of the log. `written` is when the
- * typing itself last altered the engine.
+ * digits on the way to a figure alter nothing and make one line of the log. What another tab wrote
+ * there meanwhile stays in the log.
  */
 export function retype(
   engine: Engine,
@@ -313,16 +330,16 @@ export function retype(
   index: number,
   value: Entry,
   before: Before,
-  written: number | undefined,
+  written: WrittenLast | undefined,
   manner: Manner = {},
 ): Engine {
   const reading = readingOf(engine, id);
   const restored = withReading(engine, id, {
     [moment]: put(reading[moment], index, before.entry),
-    changed: reading.changed === written ? before.changed : reading.changed,
+    changed: reading.changed === written?.changed ? before.changed : reading.changed,
   });
   const log = restored.log.filter(
-    (entry) => entry.clock <= before.moment || !isAt(entry, id, moment, index),
+    (entry) => entry.clock !== written?.clock || !isAt(entry, id, moment, index),
   );
   return setEntry({ ...restored, log }, id, moment, index, value, manner);
 }

@@ -18,13 +18,14 @@ import {
   setOrder,
   type Before,
   type Manner,
+  type WrittenLast,
 } from './edit.ts';
 import type { Engine } from './model.ts';
 
-/** A run of typing in one reading box: what stood there before it, and when it last altered the engine. */
+/** A run of typing in one reading box: what stood there before it, and what it wrote itself. */
 export interface Typing {
   readonly before: Before;
-  readonly written: number | undefined;
+  readonly written: WrittenLast | undefined;
   /** Whether what is typed is read after a change or in a check, where that was said. */
   readonly kind?: Manner['kind'];
   /**
@@ -81,12 +82,15 @@ export function enter(
   }
 }
 
-/** Enters again every text that could not be read: a page that knows more units may read it now. */
-export function reenter(engine: Engine, how: HowToRead): Engine {
+/**
+ * Enters again every text that could not be read: a page that knows more units, or has the reader of
+ * sums, may read it now. `on` is the day.
+ */
+export function reenter(engine: Engine, how: HowToRead, on = ''): Engine {
   let next = engine;
   for (const [place, text] of Object.entries(engine.unread)) {
     const box = boxAt(place);
-    if (box) next = enter(next, box, text, how);
+    if (box) next = enter(next, box, text, how, undefined, on);
   }
   return next;
 }

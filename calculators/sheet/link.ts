@@ -1,18 +1,24 @@
 import { checkSum } from './check-sum.ts';
+import { recounted } from './edit.ts';
 import { SheetError } from './errors.ts';
+import { linkDays, withLinkDays } from './link-days.ts';
+import { isRecord } from './migrate.ts';
 import { documentOf, type Engine } from './model.ts';
-import { parseDocument } from './validate.ts';
+import { parseJson, readDocument, readEngine } from './validate.ts';
 
 const KEY = 'engine';
 /**
  * How the letters after `engine=` are made: plain JSON or the same deflated, as in the links of
- * old; or either after a check sum of the letters.
+ * old; or either after a check sum of the letters; or either of these with the days of the readings
+ * that stand, where the log itself is left behind.
  */
 const FORMS = {
-  '0.': { deflated: false, summed: false },
-  '1.': { deflated: true, summed: false },
-  '2.': { deflated: false, summed: true },
-  '3.': { deflated: true, summed: true },
+  '0.': { deflated: false, summed: false, dated: false },
+  '1.': { deflated: true, summed: false, dated: false },
+  '2.': { deflated: false, summed: true, dated: false },
+  '3.': { deflated: true, summed: true, dated: false },
+  '4.': { deflated: false, summed: true, dated: true },
+  '5.': { deflated: true, summed: true, dated: true },
 } as const;
 type Form = keyof typeof FORMS;
 const isForm = (text: string): text is Form => Object.hasOwn(FORMS, text);
@@ -65,7 +71,7 @@ async function through(
   return whole;
 }
 
-/** What a link takes along of the log: the readings that stand now without their days, or all of it. */
+/** What a link takes along of the log: the readings that stand now with their days, or all of it. */
 export type LinkHolds = 'last' | 'all';
 
 /**
@@ -73,10 +79,13 @@ export type LinkHolds = 'last' | 'all';
  * read, which are sent to nobody. Throws a SheetError where it would be too long to be read.
  */
 export async function engineFragment(engine: Engine, holds: LinkHolds = 'all'): Promise<string> {
-  const { log } = engine;
-  const sent: Engine = { ...engine, unread: {}, log: holds === 'all' ? log : [] };
-  const bytes = new TextEncoder().encode(JSON.stringify(documentOf([sent])));
-  const form: Form = typeof CompressionStream === 'undefined' ? '2.' : '3.';
+  const plain = typeof CompressionStream === 'undefined';
+  const form: Form = holds === 'all' ? (plain ? '2.' : '3.') : plain ? '4.' : '5.';
+  const sent = holds === 'all' ? { ...engine, unread: {} } : recounted({ ...engine, unread: {} });
+  const told = FORMS[form].dated
+    ? { ...documentOf([{ ...sent, log: [] }]), days: linkDays(sent) }
+    : documentOf([sent]);
+  const bytes = new TextEncoder().encode(JSON.stringify(told));
   const letters =
     bytes.length > UNPACKED
       ? undefined
@@ -113,7 +122,7 @@ export async function engineFromFragment(fragment: string): Promise<Engine> {
   if (!holdsEngine(fragment) || body.length > LONGEST) throw damaged;
   const form = body.slice(0, 2);
   if (!isForm(form)) throw damaged;
-  const { deflated, summed } = FORMS[form];
+  const { deflated, summed, dated } = FORMS[form];
   const sumLength = summed ? sumOf(form, '').length : 0;
   const letters = body.slice(2 + sumLength);
   if (summed && body.slice(2, 2 + sumLength) !== sumOf(form, letters)) throw damaged;
@@ -127,8 +136,13 @@ export async function engineFromFragment(fragment: string): Promise<Engine> {
   } catch (error) {
     throw error instanceof SheetError ? error : damaged;
   }
-  const { engines } = parseDocument(source);
+  const value = parseJson(source);
+  const { days, ...document } = isRecord(value) ? value : {};
+  const { engines } = readDocument(dated ? document : value);
   const [engine] = engines;
   if (!engine || engines.length > 1) throw damaged;
-  return engine;
+  if (!dated) return engine;
+  const whole = withLinkDays(engine, days);
+  if (!whole) throw damaged;
+  return readEngine(whole);
 }

@@ -10,13 +10,39 @@ export function dayWords(on: string): string {
   return on === '' ? '' : `${String(Number(day))} ${MONTHS[Number(month) - 1]!} ${year}`;
 }
 
+/** Whether an entry of a log says again, or otherwise, what an earlier one of a box or a tick said. */
+function supersedes(later: LogEntry, entry: LogEntry): boolean {
+  if (isReading(entry)) {
+    return (
+      isReading(later) &&
+      later.step === entry.step &&
+      later.cylinder === entry.cylinder &&
+      (later.kind === 'found') === (entry.kind === 'found')
+    );
+  }
+  if (entry.kind === 'done' || entry.kind === 'undone') {
+    return (later.kind === 'done' || later.kind === 'undone') && later.step === entry.step;
+  }
+  return entry.kind === 'figure' && later.kind === 'figure' && later.figure === entry.figure;
+}
+
+/** The entry that a full log can best do without: the oldest that a later one stands for, or the oldest. */
+export function leastMissed(log: readonly LogEntry[]): number {
+  const at = log.findIndex((entry, i) => log.some((later, j) => j > i && supersedes(later, entry)));
+  return Math.max(at, 0);
+}
+
+/** From how many entries on the reader is told that the log will be full. */
+export const NEARLY_FULL = LIMITS.log * 0.9;
+
 /**
  * The engine with one more entry in its log, written at the engine's own clock. A log that is full
- * gives up its oldest.
+ * gives up an old reading that was taken again since: what stands, runs and notes stay.
  */
 export function logged(engine: Engine, entry: NewEntry, on = ''): Engine {
   const written = { ...entry, clock: engine.clock, on } as LogEntry;
-  return { ...engine, log: [...engine.log, written].slice(-LIMITS.log) };
+  const log = [...engine.log, written];
+  return { ...engine, log: log.length > LIMITS.log ? log.toSpliced(leastMissed(log), 1) : log };
 }
 
 /** The readings at a step, or at one cylinder of it (counted from 0), in the order of the engine's clock. */

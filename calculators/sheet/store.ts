@@ -1,6 +1,8 @@
 import { SheetError } from './errors.ts';
+import { join } from './join.ts';
 import { isRecord } from './migrate.ts';
 import { documentOf, LIMITS, type Engine } from './model.ts';
+import { alike as same } from './three-way.ts';
 import { readDocument } from './validate.ts';
 
 /** All that is kept in the browser: the engines, and which of them is in use. */
@@ -57,9 +59,6 @@ export function storeOf(engines: readonly Engine[]): Store {
   return { engines: own, active: own[0]?.id, revision: 0 };
 }
 
-const same = (a: Engine | undefined, b: Engine | undefined): boolean =>
-  JSON.stringify(a) === JSON.stringify(b);
-
 /** A name that no other engine has: "Triple", "Triple (2)". */
 export function freeName(name: string, taken: readonly Engine[]): string {
   const names = new Set(taken.map((engine) => engine.name));
@@ -77,23 +76,36 @@ export function freeId(taken: readonly Engine[]): string {
   for (let n = 1; ; n += 1) if (!ids.has(`e-${String(n)}`)) return `e-${String(n)}`;
 }
 
+/** An engine that was written differently here and elsewhere at once, and was kept both ways. */
+export interface KeptBoth {
+  readonly name: string;
+  /** What the other one is called now. */
+  readonly other: string;
+  /** The places where they differ, in words; empty where the whole does. */
+  readonly apart: readonly string[];
+}
+
 export interface Merged {
   readonly store: Store;
-  /** Names of engines that were changed here and elsewhere, and were kept both. */
-  readonly both: readonly string[];
+  readonly both: readonly KeptBoth[];
 }
 
 /**
  * Joins what is here with what another tab wrote since `base`, the store both started from. An
- * engine changed on one side only takes that side; one changed on both is kept twice.
+ * engine changed on both sides is joined entry by entry; it is kept twice where both wrote one place
+ * differently, or where each made an engine of its own under the same id.
  */
 export function merge(base: Store, mine: Store, theirs: Store): Merged {
   const find = (store: Store, id: string): Engine | undefined =>
     store.engines.find((engine) => engine.id === id);
   const engines: Engine[] = [];
-  const both: string[] = [];
+  const both: KeptBoth[] = [];
   const ids = [...theirs.engines, ...mine.engines].map(({ id }) => id);
-  const copies: Engine[] = [];
+  const copies: {
+    readonly of: Engine;
+    readonly copy: Engine;
+    readonly apart: readonly string[];
+  }[] = [];
   for (const id of new Set(ids)) {
     const [was, here, there] = [find(base, id), find(mine, id), find(theirs, id)];
     if (same(here, there) || same(there, was)) {
@@ -101,17 +113,17 @@ export function merge(base: Store, mine: Store, theirs: Store): Merged {
     } else if (same(here, was)) {
       if (there) engines.push(there);
     } else if (here && there) {
-      engines.push(here);
-      copies.push(there);
-      both.push(here.name);
+      const { engine, other, apart } = was
+        ? join(was, here, there)
+        : { engine: here, other: there, apart: [] };
+      engines.push(engine);
+      if (other) copies.push({ of: engine, copy: other, apart });
     } else engines.push((here ?? there)!);
   }
-  for (const copy of copies) {
-    engines.push({
-      ...copy,
-      id: freeId(engines),
-      name: freeName(copy.name, engines),
-    });
+  for (const { of, copy, apart } of copies) {
+    const name = freeName(copy.name, engines);
+    engines.push({ ...copy, id: freeId(engines), name });
+    both.push({ name: of.name, other: name, apart });
   }
   const active = mine.active === base.active ? theirs.active : mine.active;
   return {

@@ -1,12 +1,15 @@
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { useContext } from 'preact/hooks';
 import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { today } from '../browser/today.ts';
 import { FigureInput } from '../fields/FigureInput.tsx';
+import { SheetSums } from './sheet-sums.ts';
 import { useTyped } from './typed.ts';
+import { useAgain } from './use-again.ts';
 
 export interface BoxProps {
   readonly engine: Engine;
@@ -30,19 +33,25 @@ export function FigureBox({
   edit,
 }: BoxProps & { readonly figure: FigureKey }) {
   const box = { kind: 'figure', key: figure } as const;
-  const how = { lengths };
-  const [text, keep] = useTyped(engine, box, written(engine.figures[figure]));
+  const sums = useContext(SheetSums);
+  const how = { lengths, sums };
+  const [text, keep, settle] = useTyped(engine, box, written(engine.figures[figure]));
 
+  const enterText = (typed: string): void => {
+    keep(typed, meaning(readNumber(engine, box, typed, how)));
+    edit((now) => enter(now, box, typed, how, undefined, today()));
+  };
+  const waits = useAgain(sums, enterText, { id: `figure-${figure}`, settle });
   return (
     <FigureInput
       field={readNumber(engine, box, text, how)}
       lengths={lengths}
       idPrefix="figure-"
       onText={(_, typed) => {
-        keep(typed, meaning(readNumber(engine, box, typed, how)));
-        edit((now) => enter(now, box, typed, how, undefined, today()));
+        waits(typed);
+        enterText(typed);
       }}
-      onCommit={() => undefined}
+      onCommit={settle}
     />
   );
 }

@@ -118,7 +118,6 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
   const { log } = engine;
   const latest = [...log].reverse().slice(0, all ? undefined : SHOWN);
   const ticks = tickedLines(engine).size;
-  const full = log.length > LIMITS.log * 0.9;
   return (
     <div class="log-book">
       <Hours engine={engine} edit={edit} />
@@ -127,12 +126,6 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
         <a href={siteAddress('first-start/#list')}>The list of the first start</a>:{' '}
         {ticks === 0 ? 'nothing ticked.' : `${String(ticks)} ticked.`}
       </p>
-      {full ? (
-        <p class="care">
-          The log has room for {LIMITS.log} entries and holds {log.length}: when it is full the
-          oldest go. Save it to a file.
-        </p>
-      ) : null}
       <p>
         {log.length === 0
           ? 'Nothing is in the log yet: each reading that you write comes into it with its day.'

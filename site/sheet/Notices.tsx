@@ -1,26 +1,33 @@
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { cameWords } from '../../calculators/sheet/came.ts';
+import type { KeptBoth } from '../../calculators/sheet/store.ts';
 import { save } from '../browser/save.ts';
 import type { Keeping } from './keeper.ts';
 
 interface Props {
   readonly keeping: Keeping;
+  readonly lengths: LengthDisplay;
   readonly dropAside: () => void;
   readonly seen: () => void;
 }
 
+function bothWords({ name, other, apart }: KeptBoth): string {
+  const where = apart.length === 0 ? '' : `, and they differ: ${apart.join('; ')}`;
+  return `“${name}” was changed here and in another tab at once${where}. Both are kept: the other tab’s is “${other}” in the list of engines.`;
+}
+
 /** Whatever stands in the way of keeping the sheet, and what was put aside. */
-export function Notices({ keeping, dropAside, seen }: Props) {
-  const { problem, aside, both = [], back = [], cleared } = keeping;
+export function Notices({ keeping, lengths, dropAside, seen }: Props) {
+  const { problem, aside, both = [], back = [], cleared, came } = keeping;
+  const brought = came ? cameWords(came.before, came.after, lengths) : '';
   return (
     <>
       <div role="alert" class="problems">
         {problem === undefined && both.length + back.length === 0 && !cleared ? null : (
           <ul>
             {problem === undefined ? null : <li>{problem}</li>}
-            {both.map((name) => (
-              <li key={name}>
-                “{name}” was changed here and in another tab at once. Both are kept: the other one
-                stands under a name of its own in the list of engines.
-              </li>
+            {both.map((kept) => (
+              <li key={kept.other}>{bothWords(kept)}</li>
             ))}
             {back.map((name) => (
               <li key={name}>
@@ -36,12 +43,17 @@ export function Notices({ keeping, dropAside, seen }: Props) {
             ) : null}
           </ul>
         )}
-        {both.length + back.length === 0 ? null : (
+      </div>
+      <p role="status" class="from-elsewhere">
+        {brought}
+      </p>
+      {both.length + back.length === 0 && brought === '' ? null : (
+        <div class="bar-buttons">
           <button type="button" class="plain" onClick={seen}>
             I have seen this
           </button>
-        )}
-      </div>
+        </div>
+      )}
       {aside === undefined ? null : (
         <section class="aside" aria-label="Put aside">
           <p>

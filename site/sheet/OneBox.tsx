@@ -1,14 +1,22 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  writtenLast,
+  type Before,
+  type Manner,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
 import { today } from '../browser/today.ts';
-import { textInField, textToKeep } from '../fields/field-text.ts';
+import { readAs, textInField, textToKeep } from '../fields/field-text.ts';
 import { KeyRow } from '../fields/KeyRow.tsx';
 import type { BoxProps } from './FigureBox.tsx';
+import { useAgain } from './use-again.ts';
+import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
 
 interface Props extends BoxProps {
@@ -31,28 +39,27 @@ export function OneBox(props: Props) {
   const { step, index } = spot;
   const box = { kind: 'reading', step, moment, index } as const;
   const place = placeOf(box);
-  const how = { lengths };
+  const sums = useContext(SheetSums);
+  const how = { lengths, sums };
   const spec = readingSpec(step, index, moment);
   const [text, setText] = useState(engine.unread[place] ?? '');
   const [typing, setTyping] = useState<HTMLInputElement>();
   const field = readNumber(engine, box, text, how);
   const before = useRef<Before>();
-  const changed = useRef<number>();
+  const last = useRef<WrittenLast>();
   before.current ??= {
     entry: readingOf(engine, step)[moment][index] ?? null,
     changed: readingOf(engine, step).changed,
-    moment: momentNow(engine),
   };
 
   const put = (typed: string, as: Manner['kind']): void =>
     edit((now) => {
-      const anew = { before: before.current!, written: changed.current, kind: as, anew: true };
+      const anew = { before: before.current!, written: last.current, kind: as, anew: true };
       const after = enter(now, box, typed, how, anew, today());
-      changed.current = readingOf(after, step).changed;
+      last.current = writtenLast(after, step);
       return after;
     });
-  const type = (shown: string): void => {
-    const typed = textToKeep(shown, field, lengths);
+  const enterText = (typed: string): void => {
     const next = readNumber(engine, box, typed, how);
     setText(typed);
     wrote(next.problem === undefined && next.value !== undefined);
@@ -60,6 +67,13 @@ export function OneBox(props: Props) {
   };
   const isWrong = field.problem !== undefined;
   useEffect(() => refused(isWrong), [isWrong]);
+  const id = 'one-box';
+  const waits = useAgain(sums, enterText, { id });
+  const type = (shown: string): void => {
+    const typed = textToKeep(shown, field, lengths);
+    waits(typed);
+    enterText(typed);
+  };
   const was = useRef(kind);
   useEffect(() => {
     // What was typed already is read in the other manner.
@@ -69,7 +83,7 @@ export function OneBox(props: Props) {
   }, [kind]);
 
   const { label } = units[fieldUnit(spec, lengths)];
-  const id = 'one-box';
+  const as = readAs(field, lengths);
   return (
     <div class={`one-field${field.problem === undefined ? '' : ' field-wrong'}`}>
       <span class="field-box">
@@ -95,8 +109,9 @@ export function OneBox(props: Props) {
         />
         {label === '' ? null : <span class="field-unit">{label}</span>}
       </span>
+      {as === undefined ? null : <p class="field-note">{as}</p>}
       <TextProblem id={`${id}-problem`} problem={field.problem} />
-      {typing ? <KeyRow box={typing} unit={spec.unit} sums={false} /> : null}
+      {typing ? <KeyRow box={typing} unit={spec.unit} /> : null}
     </div>
   );
 }

@@ -1,15 +1,23 @@
-import { useRef } from 'preact/hooks';
+import { useContext, useRef } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { momentNow, readingOf, type Before, type Manner } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  writtenLast,
+  type Before,
+  type Manner,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 import { today } from '../browser/today.ts';
 import { textInField, textToKeep } from '../fields/field-text.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
+import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
 import { useTyped } from './typed.ts';
+import { useAgain } from './use-again.ts';
 
 interface Props extends BoxProps {
   readonly step: StepId;
@@ -22,26 +30,33 @@ interface Props extends BoxProps {
 /** One box of the order of work: a figure as found or as left at one cylinder. */
 export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }: Props) {
   const box = { kind: 'reading', step, moment, index } as const;
-  const how = { lengths };
+  const sums = useContext(SheetSums);
+  const how = { lengths, sums };
   const entry = readingOf(engine, step)[moment][index] ?? null;
-  const [text, keep] = useTyped(engine, box, written(entry ?? undefined));
+  const [text, keep, settle] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
-  const before = useRef<Before>({ entry, changed: 0, moment: Number.MAX_SAFE_INTEGER });
-  const changed = useRef<number>();
+  const before = useRef<Before>({ entry, changed: 0 });
+  const wrote = useRef<WrittenLast>();
 
-  const type = (shown: string): void => {
-    const typed = textToKeep(shown, field, lengths);
+  const enterText = (typed: string): void => {
     keep(typed, meaning(readNumber(engine, box, typed, how)));
     edit((now) => {
-      const typing = { before: before.current, written: changed.current, kind };
+      const typing = { before: before.current, written: wrote.current, kind };
       const after = enter(now, box, typed, how, typing, today());
-      changed.current = readingOf(after, step).changed;
+      wrote.current = writtenLast(after, step);
       return after;
     });
   };
 
   const id = `box-${moment}-${step}-${String(index + 1)}`;
+  const waits = useAgain(sums, enterText, { id, settle });
+  const type = (shown: string): void => {
+    const typed = textToKeep(shown, field, lengths);
+    waits(typed);
+    enterText(typed);
+  };
+
   const { label } = units[fieldUnit(spec, lengths)];
   return (
     <div class={`box${field.problem === undefined ? '' : ' field-wrong'}`}>
@@ -60,10 +75,10 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
             before.current = {
               entry,
               changed: readingOf(engine, step).changed,
-              moment: momentNow(engine),
             };
-            changed.current = undefined;
+            wrote.current = undefined;
           }}
+          onBlur={settle}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { dayWords } from '../../calculators/sheet/log.ts';
-import type { Engine } from '../../calculators/sheet/model.ts';
+import { dayWords, leastMissed, NEARLY_FULL } from '../../calculators/sheet/log.ts';
+import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { lastSaved } from './keeper.ts';
 
 interface Props {
@@ -20,6 +20,26 @@ const persistenceWords: Readonly<Record<Persistence, string>> = {
     'This browser did not promise to keep the sheet: short of room, or unused for weeks, it may clear it. A file is safe.',
   'not-asked': 'Short of room, or unused for weeks, a browser may clear what it keeps.',
 };
+
+/** What becomes of a log that is full, before it is, and whether a file has what will go. */
+function Room({ engine }: Pick<Props, 'engine'>) {
+  const { log } = engine;
+  if (log.length < NEARLY_FULL) return null;
+  const saved = lastSaved(engine);
+  const next = log[leastMissed(log)]!;
+  const held = saved !== undefined && next.clock <= saved.clock;
+  const room = LIMITS.log - log.length;
+  return (
+    <p class="care" role="status">
+      {room === 0
+        ? `The log is full with ${String(LIMITS.log)} entries: each new one takes the place of the oldest reading that was taken again since.`
+        : `The log holds ${String(log.length)} entries and has room for ${String(room)} more. Then each new one takes the place of the oldest reading that was taken again since.`}{' '}
+      {held
+        ? `The file of ${dayWords(saved.on)} holds those that go next.`
+        : 'Save it to a file before: a file keeps them all.'}
+    </p>
+  );
+}
 
 /** How safe the sheet is: whether the browser keeps it for good, and when it was last saved to a file. */
 export function Safe({ engine, saveFile }: Props) {
@@ -48,6 +68,7 @@ export function Safe({ engine, saveFile }: Props) {
           : `Last saved to a file on ${dayWords(saved.on)}${since === 0 ? '' : `; ${entries} since`}.`}{' '}
         {persistenceWords[kept]}
       </p>
+      <Room engine={engine} />
       <div class="bar-buttons">
         {since >= MANY && !engine.invented ? (
           <button type="button" class="safe-now" onClick={saveFile}>

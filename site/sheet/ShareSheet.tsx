@@ -28,7 +28,7 @@ interface Made {
 const none = { last: '', all: '' };
 
 const holdsWords: Readonly<Record<LinkHolds, string>> = {
-  last: 'The last readings, without their dates',
+  last: 'The last readings, with their dates',
   all: 'The whole log',
 };
 

@@ -30,6 +30,7 @@ import { PrintSheet } from './PrintSheet.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
 import { useFragment } from './use-fragment.ts';
 import { useReread } from './use-reread.ts';
+import { SheetSums, useSheetSums } from './sheet-sums.ts';
 import { useSheet } from './use-sheet.ts';
 
 /** What is printed while no engine is chosen: boxes for three cylinders, to be filled by pen. */
@@ -53,7 +54,8 @@ export function SheetApp({ places }: { readonly places: Places }) {
   const [copied, setCopied] = useState<{ readonly id: StepId; readonly copied: Copied }>();
   const [withLog, setWithLog] = useState(false);
   const root = useRef<HTMLDivElement>(null);
-  useReread(engine, edit);
+  const sums = useSheetSums(engine);
+  useReread(engine, edit, sums);
 
   useEffect(() => {
     setLengths(rememberedLengths());
@@ -90,57 +92,64 @@ export function SheetApp({ places }: { readonly places: Places }) {
   const boxes = { lengths, edit };
   return (
     <div class="sheet">
-      <div class="screen" ref={root}>
-        <Incoming
-          take={(incoming) => {
-            try {
-              change((before) => adopt(before, [incoming]));
-              return `${incoming.name} is in your list now.${asTyped(incoming)}`;
-            } catch (error) {
-              if (!(error instanceof SheetError)) throw error;
-              return error.message;
-            }
-          }}
-        />
-        <Notices keeping={keeping} dropAside={dropAside} seen={seen} />
-        <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
-          <EngineBar store={store} engine={engine} change={change} edit={edit} />
-        </div>
-        {engine && spot ? (
-          <OneAtATime engine={engine} spot={spot} places={places} {...boxes} />
-        ) : engine ? (
-          <>
-            <section aria-labelledby="the-engine">
-              <h2 id="the-engine">The engine</h2>
-              <p>Enter what you know; the calculators take it from here.</p>
-              <ToNext engine={engine} />
-              <LengthsChoice lengths={lengths} idPrefix="sheet-" />
-              <Figures engine={engine} {...boxes} />
-            </section>
-            <Order
-              key={engine.id}
-              engine={engine}
-              places={places}
-              copyStep={copyStep}
-              copied={copied}
-              {...boxes}
-            />
-            <section aria-labelledby="the-log">
-              <h2 id="the-log">Log</h2>
-              <Later
+      <SheetSums.Provider value={sums}>
+        <div class="screen" ref={root}>
+          <Incoming
+            take={(incoming) => {
+              try {
+                change((before) => adopt(before, [incoming]));
+                return `${incoming.name} is in your list now.${asTyped(incoming)}`;
+              } catch (error) {
+                if (!(error instanceof SheetError)) throw error;
+                return error.message;
+              }
+            }}
+          />
+          <Notices keeping={keeping} lengths={lengths} dropAside={dropAside} seen={seen} />
+          <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
+            <EngineBar store={store} engine={engine} change={change} edit={edit} />
+          </div>
+          {engine && spot ? (
+            <OneAtATime engine={engine} spot={spot} places={places} {...boxes} />
+          ) : engine ? (
+            <>
+              <section aria-labelledby="the-engine">
+                <h2 id="the-engine">The engine</h2>
+                <p>Enter what you know; the calculators take it from here.</p>
+                <ToNext engine={engine} />
+                <LengthsChoice lengths={lengths} idPrefix="sheet-" />
+                <Figures engine={engine} {...boxes} />
+              </section>
+              <Order
                 key={engine.id}
-                name={`The whole log, runs and notes (${String(engine.log.length)})`}
-                load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
-                given={{ engine, ...boxes }}
+                engine={engine}
+                places={places}
+                copyStep={copyStep}
+                copied={copied}
+                {...boxes}
               />
-            </section>
-            <Kept engine={engine} edit={edit} />
-            <ShareSheet engine={engine} lengths={lengths} withLog={withLog} printLog={setWithLog} />
-          </>
-        ) : (
-          <Outline />
-        )}
-      </div>
+              <section aria-labelledby="the-log">
+                <h2 id="the-log">Log</h2>
+                <Later
+                  key={engine.id}
+                  name={`The whole log, runs and notes (${String(engine.log.length)})`}
+                  load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
+                  given={{ engine, ...boxes }}
+                />
+              </section>
+              <Kept engine={engine} edit={edit} />
+              <ShareSheet
+                engine={engine}
+                lengths={lengths}
+                withLog={withLog}
+                printLog={setWithLog}
+              />
+            </>
+          ) : (
+            <Outline />
+          )}
+        </div>
+      </SheetSums.Provider>
       <PrintSheet engine={engine ?? blank} lengths={lengths} withLog={withLog} />
     </div>
   );

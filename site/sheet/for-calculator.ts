@@ -13,14 +13,14 @@ import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { whoseResults } from '../../calculators/frame/whose.ts';
-import { keep, setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { keep, setEntry, setFigure, wound } from '../../calculators/sheet/edit.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { boxName, steps } from '../../calculators/sheet/steps.ts';
 import { activeEngine, freeId, withEngine } from '../../calculators/sheet/store.ts';
-import { today } from '../browser/today.ts';
+import { secondsNow, today } from '../browser/today.ts';
 import { Keeper, keptStore } from './keeper.ts';
 
 export interface Filled {
@@ -153,7 +153,7 @@ export async function send(offers: readonly Offer[]): Promise<string> {
   const engine = activeEngine(store) ?? newEngine(freeId(store.engines), 'My engine');
   let changed: Engine;
   try {
-    changed = offers.reduce((so, offer) => offer.send(so), engine);
+    changed = offers.reduce((so, offer) => offer.send(so), wound(engine, secondsNow()));
   } catch (error) {
     if (!(error instanceof SheetError)) throw error;
     return `Not sent. ${error.message}`;

@@ -8,8 +8,10 @@ import {
   storeOf,
   takeBack,
   writeStore,
+  type KeptBoth,
   type Store,
 } from '../../calculators/sheet/store.ts';
+import { alike } from '../../calculators/sheet/three-way.ts';
 import { SecondCopy } from './second-copy.ts';
 
 export const KEY = 'gudgeon.sheet';
@@ -35,13 +37,23 @@ export interface Keeping {
   readonly problem?: string;
   /** A damaged or newer store, kept for download. */
   readonly aside?: { readonly texts: readonly string[]; readonly why?: string };
-  /** Engines that were changed here and in another tab. */
-  readonly both?: readonly string[];
+  /** Engines that were written differently here and in another tab at once. */
+  readonly both?: readonly KeptBoth[];
+  /** The sheet before and after what another tab wrote came into it. */
+  readonly came?: Came;
   /** Engines that had been put aside and can be read now. */
   readonly back?: readonly string[];
   /** The store was emptied from outside. */
   readonly cleared?: boolean;
 }
+
+export interface Came {
+  readonly before: Store;
+  readonly after: Store;
+}
+
+const cameBetween = (before: Store, after: Store): Pick<Keeping, 'came'> =>
+  alike(before.engines, after.engines) ? {} : { came: { before, after } };
 
 interface Outcome {
   readonly store: Store;
@@ -319,14 +331,18 @@ export class Keeper {
     const aside = this.#aside();
     if (this.#locked !== undefined) return { store: mine, keeping: { aside, problem: LOCKED } };
     let store = mine;
-    let both: readonly string[] = [];
+    let both: readonly KeptBoth[] = [];
+    let met = false;
     let raw: string | null;
     try {
       raw = localStorage.getItem(KEY);
       if (raw !== null && raw !== this.#raw) {
-        const joined = merge(this.#base, mine, readStore(raw));
-        store = joined.store;
-        both = joined.both;
+        const theirs = readStore(raw);
+        ({ store, both } = merge(this.#base, mine, theirs));
+        met = true;
+        // What was joined is not joined again, should there be no room to write it.
+        this.#base = theirs;
+        this.#raw = raw;
       }
     } catch (error) {
       const problem = error instanceof SheetError ? ELSEWHERE : FORBIDDEN;
@@ -334,17 +350,18 @@ export class Keeper {
     }
     const next = { ...store, revision: store.revision + 1 };
     const written = writeStore(next);
+    const came = met ? cameBetween(mine, next) : {};
     try {
       localStorage.setItem(KEY, written);
     } catch (error) {
       const full = error instanceof DOMException && error.name === 'QuotaExceededError';
-      return { store, keeping: { aside, both, problem: full ? FULL : FORBIDDEN } };
+      return { store, keeping: { aside, both, ...came, problem: full ? FULL : FORBIDDEN } };
     }
     this.#base = next;
     this.#raw = written;
     this.#copy.write(written, raw);
     sayKept();
-    return { store: next, keeping: { aside, both } };
+    return { store: next, keeping: { aside, both, ...came } };
   }
 
   /** What another tab wrote, joined with what is here. */
@@ -361,7 +378,7 @@ export class Keeper {
       const { store, both } = merge(this.#base, mine, theirs);
       this.#base = theirs;
       this.#raw = raw;
-      return { store, keeping: { aside: this.#aside(), both } };
+      return { store, keeping: { aside: this.#aside(), both, ...cameBetween(mine, store) } };
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
       return { store: mine, keeping: { aside: this.#aside(), problem: ELSEWHERE } };

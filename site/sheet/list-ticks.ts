@@ -1,8 +1,8 @@
-import { beginList, tickLine } from '../../calculators/sheet/edit.ts';
+import { beginList, tickLine, wound } from '../../calculators/sheet/edit.ts';
 import { dayWords, tickedLines } from '../../calculators/sheet/log.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { activeEngine, withEngine } from '../../calculators/sheet/store.ts';
-import { today } from '../browser/today.ts';
+import { secondsNow, today } from '../browser/today.ts';
 import { Keeper, KEY, keptStore } from './keeper.ts';
 
 const boxes = (): HTMLInputElement[] => [
@@ -42,14 +42,14 @@ async function alter(change: (engine: Engine) => Engine): Promise<void> {
   let { store } = loaded;
   let problem: string | undefined;
   if (found) {
-    ({ problem } = keeper.save(withEngine(store, change(found))).keeping);
+    ({ problem } = keeper.save(withEngine(store, change(wound(found, secondsNow())))).keeping);
   } else {
     const recovered = await keeper.recover(() => loaded.store);
     if (!recovered) return;
     ({ store } = recovered);
     const engine = activeEngine(store);
     if (!engine) return;
-    ({ problem } = keeper.save(withEngine(store, change(engine))).keeping);
+    ({ problem } = keeper.save(withEngine(store, change(wound(engine, secondsNow())))).keeping);
   }
   show();
   const said = document.querySelector('[data-list-state]');

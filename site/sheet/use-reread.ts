@@ -1,14 +1,22 @@
 import { useEffect } from 'preact/hooks';
+import type { Sums } from '../../calculators/frame/sums.ts';
 import { reenter } from '../../calculators/sheet/enter.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
+import { today } from '../browser/today.ts';
 
-/** Enters the texts that could not be read when they were typed and can be now: an older page knew fewer units. */
+/**
+ * Enters the texts that could not be read when they were typed and can be now: an older page knew
+ * fewer units, or the reader of sums had not come.
+ */
 export function useReread(
   engine: Engine | undefined,
   edit: (edit: (engine: Engine) => Engine) => void,
+  sums: Sums,
 ): void {
   const waiting = engine === undefined ? '' : JSON.stringify(engine.unread);
   useEffect(() => {
-    edit((now) => reenter(now, { lengths: 'mm' }));
-  }, [waiting, edit]);
+    // A box that is being typed into enters its own text first, in the manner in which it was typed.
+    const timer = setTimeout(() => edit((now) => reenter(now, { lengths: 'mm', sums }, today())));
+    return () => clearTimeout(timer);
+  }, [waiting, edit, sums]);
 }

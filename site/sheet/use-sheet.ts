@@ -1,7 +1,9 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { wound } from '../../calculators/sheet/edit.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { activeEngine, emptyStore, withEngine, type Store } from '../../calculators/sheet/store.ts';
-import { Keeper, KEY, type Keeping } from './keeper.ts';
+import { secondsNow } from '../browser/today.ts';
+import { Keeper, KEY, type Came, type Keeping } from './keeper.ts';
 
 export interface SheetState {
   readonly store: Store;
@@ -22,6 +24,12 @@ export interface Sheet extends SheetState {
 
 const unread: SheetState = { store: emptyStore, keeping: {}, ready: false };
 
+/** What has come from another tab since this one was last written in. */
+const cameSince = (told: Came | undefined, now: Came | undefined): Came | undefined =>
+  told && now && told.after === now.before
+    ? { before: told.before, after: now.after }
+    : (now ?? told);
+
 /** The sheet in use: read from the browser, written with every change, in step with other tabs. */
 export function useSheet(): Sheet {
   const [state, setState] = useState<SheetState>(unread);
@@ -29,11 +37,12 @@ export function useSheet(): Sheet {
   const now = useRef(state);
 
   const show = useCallback(({ store, keeping }: Pick<SheetState, 'store' | 'keeping'>) => {
-    const { both = [], back = [] } = now.current.keeping;
+    const { both = [], back = [], came } = now.current.keeping;
     // What happened to the engines stays said until the reader has seen it.
     const told = {
-      both: [...new Set([...both, ...(keeping.both ?? [])])],
+      both: [...both, ...(keeping.both ?? [])],
       back: [...new Set([...back, ...(keeping.back ?? [])])],
+      came: cameSince(came, keeping.came),
     };
     now.current = { store, keeping: { ...keeping, ...told }, ready: true };
     setState(now.current);
@@ -54,8 +63,9 @@ export function useSheet(): Sheet {
       change((store) => {
         const engine = activeEngine(store);
         if (!engine) return store;
-        const altered = alter(engine);
-        return altered === engine ? store : withEngine(store, altered);
+        const now = wound(engine, secondsNow());
+        const altered = alter(now);
+        return altered === now ? store : withEngine(store, altered);
       });
     },
     [change],
@@ -69,7 +79,11 @@ export function useSheet(): Sheet {
 
   const seen = useCallback(() => {
     const { store, keeping } = now.current;
-    now.current = { store, keeping: { ...keeping, both: [], back: [] }, ready: true };
+    now.current = {
+      store,
+      keeping: { ...keeping, both: [], back: [], came: undefined },
+      ready: true,
+    };
     setState(now.current);
   }, []);
 

@@ -427,7 +427,7 @@ for (const kind of [chromium, firefox, webkit]) {
         await two.close();
       });
 
-      it('one that slept while the other wrote keeps both, and says so', async () => {
+      it('one that slept while the other wrote joins both, and says what came', async () => {
         await withDemo();
         await fault('asleep');
         const two = await engine.tab();
@@ -438,10 +438,10 @@ for (const kind of [chromium, firefox, webkit]) {
           .toBe('Written in the other tab.');
         await goTo(engine, NOTES);
         await engine.type('?');
-        await expectSaid(engine, 'in another tab at once');
+        await expectSaid(engine, 'Another tab wrote into');
         await expect
-          .poll(async () => (await engines(engine)).map(({ notes }) => notes).sort())
-          .toEqual(['Known.?', 'Written in the other tab.']);
+          .poll(async () => (await engines(engine)).map(({ notes }) => notes))
+          .toEqual(['Known.?\nWritten in the other tab.']);
         await two.close();
         await engine.run(() => sessionStorage.removeItem('fault'));
       });

@@ -68,6 +68,50 @@ describe('kept in this browser', () => {
     });
   });
 
+  it('a sum is worked out, alone and one at a time; only what it comes to is kept', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const { promise: held, resolve } = Promise.withResolvers<undefined>();
+      await page.route(/sum-reader/, async (route) => {
+        await held;
+        await route.continue();
+      });
+      await page.locator('#step-gap > summary').click();
+      const last = box(page, 'left', 'gap', 3);
+      await last.fill('0.25+0.08');
+      await expect
+        .poll(() => page.locator('#box-left-gap-3-problem').innerText())
+        .toContain('is being worked out');
+      await expectKept(page, '"left:gap:3":"0.25+0.08"');
+      await box(page, 'left', 'gap', 2).focus();
+      resolve(undefined);
+      await expect.poll(() => last.inputValue()).toBe('0.33');
+      await last.fill('0.25+0.07');
+      await expectKept(page, '"value":0.32,');
+      expect(await last.inputValue()).toBe('0.25+0.07');
+      await box(page, 'left', 'gap', 2).focus();
+      await expect.poll(() => last.inputValue()).toBe('0.32');
+      await figure(page, 'stroke').fill('51+1');
+      await expectKept(page, '"stroke":52');
+      await figure(page, 'rod').focus();
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('52');
+      const { engines } = JSON.parse(await kept(page)).sheet as { engines: (typeof demo)[] };
+      const written = engines[0]!.log.slice(demo.log.length);
+      expect(written.map(({ kind }) => kind)).toEqual(['change', 'change', 'figure']);
+      await page.evaluate(() => (location.hash = 'read-gap-1'));
+      await page.locator('#one-box, button:has-text("Read it again")').first().waitFor();
+      await button(page, 'Read it again').click();
+      await page.locator('#one-box').fill('(0.3+0.4)/2');
+      await expectKept(page, '"value":0.35,');
+      expect(await page.locator('.one-field .field-note').innerText()).toBe('= 0.35 mm');
+      await page.reload();
+      await ready(page);
+      await page.locator('a', { hasText: 'List of steps' }).click();
+      await expect.poll(() => box(page, 'left', 'gap', 1).inputValue()).toBe('0.35');
+    });
+  });
+
   it('storage forbidden: it says so, and the sheet works for this tab', async () => {
     await visit({ path: 'first-start/' }, async (page) => {
       await page.addInitScript(() => {
@@ -164,6 +208,19 @@ describe('two tabs', () => {
       await body(one, two);
     });
 
+  /** Makes a tab deaf, as one that was asleep while another wrote. */
+  const deafen = (page: Page): Promise<void> =>
+    page.evaluate(() => {
+      window.addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
+    });
+  const write = (page: Page, engine: typeof demo): Promise<void> =>
+    page.evaluate(
+      ([key, text]) => localStorage.setItem(key!, text!),
+      [KEY, JSON.stringify({ revision: 9, active: 'e-1', sheet: documentOf([engine]) })],
+    );
+  const came = (page: Page): Promise<string> => page.locator('.from-elsewhere').innerText();
+  const notes = (page: Page) => page.getByRole('textbox', { name: 'Notes' });
+
   it('show the same within a moment, without a reload', async () => {
     await both(async (one, two) => {
       await figure(one, 'stroke').fill('52');
@@ -176,26 +233,50 @@ describe('two tabs', () => {
 
   it('a newer write elsewhere is not lost by one that did not see it', async () => {
     await both(async (one, two) => {
-      // This tab is made deaf, as one that was asleep while the other wrote.
-      await one.evaluate(() => {
-        window.addEventListener('storage', (event) => event.stopImmediatePropagation(), true);
-      });
-      await one.evaluate(
-        ([key, text]) => localStorage.setItem(key!, text!),
-        [
-          KEY,
-          JSON.stringify({
-            revision: 9,
-            active: 'e-1',
-            sheet: documentOf([{ ...demo, notes: 'from elsewhere' }]),
-          }),
-        ],
-      );
+      await deafen(one);
+      await write(one, { ...demo, notes: 'from elsewhere' });
       await figure(one, 'stroke').fill('52');
-      await expect.poll(() => alertText(one)).toContain('in another tab at once');
       await expectKept(one, 'from elsewhere');
       await expectKept(one, '"stroke":52');
-      await expect.poll(() => two.locator('select option').count()).toBe(2);
+      await expect.poll(() => notes(one).inputValue()).toBe('from elsewhere');
+      await expect.poll(() => came(one)).toBe(`Another tab wrote into “${demo.name}”: its notes.`);
+      await expect.poll(() => figure(two, 'stroke').inputValue()).toBe('52');
+      expect(await two.locator('select option').count()).toBe(0);
+      await button(one, 'I have seen this').click();
+      await expect.poll(() => came(one)).toBe('');
+    });
+  });
+
+  it('a reading that came from the other is in the box and the log, and is told', async () => {
+    await both(async (one, two) => {
+      await two.locator('#step-gap > summary').click();
+      await one.locator('#step-gap > summary').click();
+      await box(two, 'left', 'gap', 3).fill('0.33');
+      await expect.poll(() => box(one, 'left', 'gap', 3).inputValue()).toBe('0.33');
+      await expect
+        .poll(() => came(one))
+        .toBe(`Another tab wrote into “${demo.name}”: Set the points gap, set 3: 0.33 mm.`);
+      await box(one, 'left', 'gap', 2).fill('0.37');
+      await expect.poll(() => box(two, 'left', 'gap', 2).inputValue()).toBe('0.37');
+      const { engines } = JSON.parse(await kept(one)).sheet as { engines: (typeof demo)[] };
+      expect(engines).toHaveLength(1);
+      expect(
+        engines[0]!.log.slice(demo.log.length).map((entry) => 'value' in entry && entry.value),
+      ).toEqual([0.33, 0.37]);
+    });
+  });
+
+  it('one figure written differently in both at once: both are kept, and the figure is named', async () => {
+    await both(async (one) => {
+      await deafen(one);
+      await write(one, { ...demo, figures: { ...demo.figures, stroke: 53 } });
+      await figure(one, 'stroke').fill('52');
+      await expect
+        .poll(() => alertText(one))
+        .toContain('in another tab at once, and they differ: stroke. Both are kept');
+      await expectKept(one, '"stroke":53');
+      await expectKept(one, '"stroke":52');
+      await expect.poll(() => one.locator('select option').count()).toBe(2);
     });
   });
 

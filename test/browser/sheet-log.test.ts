@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { loadImage } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { LIMITS } from '../../calculators/sheet/model.ts';
 import { expectAccessible } from './support/axe.ts';
 import { phone, visit } from './support/page.ts';
 import { readPdf } from './support/pdf.ts';
@@ -99,6 +100,23 @@ describe('the log', () => {
       await expect.poll(() => first.isChecked()).toBe(false);
       await expectKept(page, '"kind":"anew"');
     });
+  });
+});
+
+it('a log that is nearly full says what will go, and that a file keeps it', async () => {
+  const note = { kind: 'note', text: 'x', on: '2026-03-01' } as const;
+  const notes = Array.from({ length: LIMITS.log - demo.log.length - 5 }, (_, i) => ({
+    ...note,
+    clock: demo.clock + i,
+  }));
+  await visit({ path, viewport: phone }, async (page) => {
+    await ready(page);
+    await keepEngines(page, { ...demo, log: [...demo.log, ...notes] });
+    const care = page.locator('.safe .care');
+    await expect.poll(() => care.innerText()).toContain('has room for 5 more');
+    expect(await care.innerText()).toContain('Save it to a file');
+    await download(page, 'Save to a file');
+    await expect.poll(() => care.innerText()).toMatch(/The file of .* holds those that go next/);
   });
 });
 

@@ -2,6 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readingOf } from '../../calculators/sheet/edit.ts';
 import { engineFromFragment } from '../../calculators/sheet/link.ts';
 import { documentOf, VERSION } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
@@ -47,6 +48,12 @@ describe.each([1, 2])('version %i, as it was written then', (version) => {
     expect(readings.length).toBe(stood.length);
     expect(new Set(engine!.log.map(({ on }) => on))).toEqual(new Set(['']));
   });
+});
+
+it('a link with the last readings and no days, as it was written before there were any, opens', async () => {
+  const engine = await engineFromFragment(read('version-3-link-without-days.txt'));
+  expect(engine).toMatchObject({ name: 'Demo: club triple', figures: { stroke: 51 }, log: [] });
+  expect(readingOf(engine, 'gap').left.length).toBeGreaterThan(0);
 });
 
 it('what a browser kept in version 2 is taken over', () => {

@@ -16,6 +16,8 @@ import {
   setFigure,
   tickLine,
   withdraw,
+  writtenLast,
+  type WrittenLast,
 } from '../../calculators/sheet/edit.ts';
 import { lastAsked } from '../../calculators/sheet/judge.ts';
 import {
@@ -29,65 +31,16 @@ import {
 import { logCsv } from '../../calculators/sheet/log-csv.ts';
 import { changeWords, entryWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { isReading, type LogEntry } from '../../calculators/sheet/log-entry.ts';
-import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
-import { order, steps } from '../../calculators/sheet/steps.ts';
+import { steps } from '../../calculators/sheet/steps.ts';
 import { merge, type Store } from '../../calculators/sheet/store.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
-import { anyDay, anyEngine } from './engines.ts';
+import { acts, blank, withReadings, type Act } from './acts.ts';
+import { anyEngine } from './engines.ts';
 
-const blank: Engine = {
-  ...newEngine('e-1', 'Bench triple'),
-  figures: demoSheet().figures,
-};
 const values = (engine: Engine, index: number): number[] =>
   readingsAt(engine, 'gap', index).map(({ value }) => value);
-
-/** Anything that a reader does to the log, on any day: a wall clock may be set back between two. */
-type Act = (engine: Engine) => Engine;
-const withReadings = order.filter((id) => steps[id].reading !== undefined);
-const acts: fc.Arbitrary<Act> = anyDay.chain((on) =>
-  fc.oneof(
-    fc
-      .record({
-        id: fc.constantFrom(...withReadings),
-        moment: fc.constantFrom('found' as const, 'left' as const),
-        index: fc.integer({ min: 0, max: 2 }),
-        value: fc.constantFrom(null, 0, 1, 2, 3),
-        kind: fc.constantFrom(undefined, 'change' as const, 'check' as const),
-      })
-      .map(
-        ({ id, moment, index, value, kind }): Act =>
-          (engine) =>
-            setEntry(engine, id, moment, index, value, { kind, on }),
-      ),
-    fc.tuple(fc.constantFrom(...order), fc.boolean()).map(
-      ([id, done]): Act =>
-        (engine) =>
-          setDone(engine, id, done, on),
-    ),
-    fc.constantFrom(...order).map(
-      (id): Act =>
-        (engine) =>
-          confirm(engine, id, on),
-    ),
-    fc.constantFrom(51, 52).map(
-      (stroke): Act =>
-        (engine) =>
-          setFigure(engine, 'stroke', stroke, on),
-    ),
-    fc.constantFrom(0.5, 1).map(
-      (hours): Act =>
-        (engine) =>
-          addHours(engine, hours, on),
-    ),
-    fc.constantFrom('a', 'b').map(
-      (line): Act =>
-        (engine) =>
-          tickLine(engine, line, true, on),
-    ),
-  ),
-);
 
 describe('the log', () => {
   it('is in the order of the engine’s clock, whatever the wall clock said', () => {
@@ -179,12 +132,33 @@ describe('the log', () => {
     );
   });
 
-  it('that is full gives up its oldest', () => {
-    let engine = blank;
-    for (let i = 0; i <= LIMITS.log; i += 1) engine = addHours(engine, 1);
-    expect(engine.log).toHaveLength(LIMITS.log);
-    expect(engine.log[0]!.clock).toBe(2);
-    expect(parseDocument(writeDocument([engine])).engines).toEqual([engine]);
+  it('that is full gives up readings that were taken again, and of what stands, runs and notes nothing', () => {
+    let engine = addNote(addHours(blank, 1), 'It ran.');
+    engine = setEntry(engine, 'gap', 'found', 0, 0.31);
+    engine = setDone(engine, 'measure', true);
+    for (const value of [0.33, 0.34, 0.35]) engine = setEntry(engine, 'gap', 'left', 0, value);
+    const noted = addNote(engine, 'x');
+    const filled = {
+      ...noted,
+      log: [
+        ...engine.log,
+        ...Array.from({ length: LIMITS.log - engine.log.length }, () => noted.log.at(-1)!),
+      ],
+    };
+    const over = addHours(addHours(filled, 2), 3);
+    expect(over.log).toHaveLength(LIMITS.log);
+    expect(values(over, 0)).toEqual([0.31, 0.35]);
+    expect(hoursRun(over)).toBe(6);
+    expect(over.log.slice(0, 4).map(({ kind }) => kind)).toEqual([
+      'hours',
+      'note',
+      'found',
+      'done',
+    ]);
+    expect(parseDocument(writeDocument([over])).engines).toEqual([over]);
+    // With nothing to spare it is the oldest.
+    const spare = addHours(over, 4);
+    expect(spare.log[0]!.kind).toBe('note');
   });
 });
 
@@ -206,12 +180,12 @@ describe('a reading', () => {
 
   it('typed digit by digit is one entry, and typed back to what stood is none', () => {
     const engine = setEntry(blank, 'gap', 'found', 0, 0.31);
-    const before = { entry: null, changed: 0, moment: momentNow(engine) };
+    const before = { entry: null, changed: 0 };
     let typed = engine;
-    let written: number | undefined;
+    let written: WrittenLast | undefined;
     for (const value of [0, 0.3, 0.35]) {
       typed = retype(typed, 'gap', 'left', 0, value, before, written);
-      written = readingOf(typed, 'gap').changed;
+      written = writtenLast(typed, 'gap');
     }
     expect(values(typed, 0)).toEqual([0.31, 0.35]);
     const back = retype(typed, 'gap', 'left', 0, null, before, written);

@@ -19,18 +19,32 @@ describe('two tabs', () => {
     expect(both).toEqual([]);
   });
 
-  it('changed in one engine: both are kept and named', () => {
+  it('named one engine differently: both are kept and told apart', () => {
+    const named = (name: string): Engine => ({ ...engine('a'), name });
     const { store: joined, both } = merge(
       base,
-      store(engine('a', 'mine'), engine('b')),
-      store(engine('a', 'theirs'), engine('b')),
+      store(named('mine'), engine('b')),
+      store(named('b'), engine('b')),
+    );
+    expect(joined.engines.map(({ id, name }) => [id, name])).toEqual([
+      ['a', 'mine'],
+      ['b', 'b'],
+      ['e-1', 'b (2)'],
+    ]);
+    expect(both).toEqual([{ name: 'mine', other: 'b (2)', apart: ['name'] }]);
+  });
+
+  it('each made an engine under one id: both are kept', () => {
+    const { store: joined, both } = merge(
+      store(),
+      store(engine('a', 'mine')),
+      store(engine('a', 'theirs')),
     );
     expect(joined.engines.map(({ name, notes }) => [name, notes])).toEqual([
       ['a', 'mine'],
-      ['b', ''],
       ['a (2)', 'theirs'],
     ]);
-    expect(both).toEqual(['a']);
+    expect(both).toEqual([{ name: 'a', other: 'a (2)', apart: [] }]);
   });
 
   it('removed there: it goes, unless it was changed here', () => {
@@ -59,7 +73,8 @@ describe('two tabs', () => {
         for (const changed of [...mine.engines, ...theirs.engines]) {
           const before = from.engines.find(({ id }) => id === changed.id);
           if (before?.notes === changed.notes) continue;
-          expect(engines.map(({ notes }) => notes)).toContain(changed.notes);
+          const lines = engines.flatMap(({ notes }) => notes.split('\n'));
+          expect(lines).toContain(changed.notes);
         }
       }),
     );

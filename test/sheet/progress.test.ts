@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import {
   confirm,
   keep,
-  momentNow,
+  writtenLast,
+  type WrittenLast,
   retype,
   setDone,
   setEntry,
@@ -468,13 +469,12 @@ describe('a reading', () => {
     const before = {
       entry: null,
       changed: readingOf(finished(), 'gap').changed,
-      moment: momentNow(finished()),
     };
     let engine = finished();
-    let written: number | undefined;
+    let written: WrittenLast | undefined;
     for (const value of [0, 0.4]) {
       engine = retype(engine, 'gap', 'left', 0, value, before, written);
-      written = readingOf(engine, 'gap').changed;
+      written = writtenLast(engine, 'gap');
     }
     expect(readingOf(engine, 'gap').left).toEqual([0.4]);
     expect(progressOf(engine).timing.state).toBe('pass');

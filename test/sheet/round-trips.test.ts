@@ -1,14 +1,25 @@
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checkSum } from '../../calculators/sheet/check-sum.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { recounted } from '../../calculators/sheet/edit.ts';
+import { SheetError } from '../../calculators/sheet/errors.ts';
+import { lastDay } from '../../calculators/sheet/log.ts';
+import { changeWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
+import { order } from '../../calculators/sheet/steps.ts';
 import { engineFragment, engineFromFragment } from '../../calculators/sheet/link.ts';
-import { documentOf, newEngine } from '../../calculators/sheet/model.ts';
+import { documentOf, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { readStore, writeStore } from '../../calculators/sheet/store.ts';
 import { parseDocument, readDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { acts, blank } from './acts.ts';
 import { anyEngine } from './engines.ts';
 
+const worked = fc
+  .array(acts, { maxLength: 30 })
+  .map((done) => done.reduce((engine, act) => act(engine), blank));
 const distinct = fc.uniqueArray(anyEngine, { maxLength: 3, selector: ({ id }) => id });
 
 const ajv = new Ajv({ strict: true, strictTypes: false, unicodeRegExp: true });
@@ -53,11 +64,60 @@ describe('an engine sheet comes back as it went', () => {
     );
   });
 
-  it('in a link short enough to send, without its log', async () => {
-    const fragment = await engineFragment(demoSheet(), 'last');
-    expect(fragment.length).toBeLessThan(1700);
-    expect(await engineFromFragment(fragment)).toEqual({ ...demoSheet(), log: [] });
-    expect(fragment).toMatch(/^[\w=.-]+$/);
+  it('in a link short enough to send, with the days of its last readings', async () => {
+    const demo = demoSheet();
+    const fragment = await engineFragment(demo, 'last');
+    expect(fragment.length).toBeLessThan(1850);
+    expect(fragment).toMatch(/^engine=5\.[\w.-]+$/);
+    const read = await engineFromFragment(fragment);
+    expect({ ...read, log: [] }).toEqual({ ...recounted(demo), log: [] });
+    for (const id of order) {
+      expect(lastDay(read, id), id).toBe(lastDay(demo, id));
+      for (let i = 0; i < 3; i += 1) {
+        expect(whenWords(read, id, i), id).toBe(whenWords(demo, id, i));
+      }
+      expect(progressOf(read)[id]).toEqual(progressOf(demo)[id]);
+      const { because, stale } = progressOf(demo)[id];
+      for (const by of because) {
+        expect(changeWords(read, by, id, stale, 'mm')).toBe(changeWords(demo, by, id, stale, 'mm'));
+      }
+    }
+  });
+
+  it('in such a link, whatever it holds: what stands, and each day that is known of it', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.oneof(anyEngine, worked), async (engine) => {
+        const read = await engineFromFragment(await engineFragment(engine, 'last'));
+        const sent = recounted({ ...engine, unread: {} });
+        expect({ ...read, log: [] }).toEqual({ ...sent, log: [] });
+        for (const entry of read.log) {
+          if (!('value' in entry) && entry.kind !== 'done') continue;
+          const { clock: _, ...told } = entry;
+          expect(sent.log.map(({ clock: __, ...known }) => known)).toContainEqual(told);
+          // What a change upset is told by its moment.
+          if (entry.kind === 'change') expect(sent.log).toContainEqual(entry);
+        }
+      }),
+    );
+  });
+
+  it('and one whose days are not of their form is refused', async () => {
+    const demo = demoSheet();
+    const told = (days: unknown): Promise<Engine> => {
+      const document = { ...documentOf([demo]), days };
+      const letters = Buffer.from(JSON.stringify(document)).toString('base64url');
+      return engineFromFragment(`engine=4.${checkSum(`4.${letters}`)}.${letters}`);
+    };
+    const from = '2026-02-01';
+    expect(lastDay(await told({ from, at: { gap: [[], [3]] } }), 'gap')).toBe('2026-02-02');
+    for (const days of [
+      ...[undefined, null, 7, [], { from: 1, at: {} }, { from: 'x', at: {} }, { from: '', at: 7 }],
+      ...[7, '7', [7], [[0.5], []], [[1e300], []], [[[]], []], [[], [0.5]], [[], [[1]]]].map(
+        (gap) => ({ from, at: { gap } }),
+      ),
+    ]) {
+      await expect(told(days), JSON.stringify(days)).rejects.toThrow(SheetError);
+    }
   });
 });
 

@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/parse.ts';
-import { placeOf, readNumber, type Box } from '../../calculators/sheet/boxes.ts';
+import { readSum } from '../../calculators/frame/sum-reader.ts';
+import type { Sums } from '../../calculators/frame/sums.ts';
+import { placeOf, readNumber, waitingSums, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { momentNow, readingOf, setFigure } from '../../calculators/sheet/edit.ts';
+import {
+  readingOf,
+  setFigure,
+  writtenLast,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
@@ -112,13 +119,12 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
         const before = {
           entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,
           changed: box.kind === 'reading' ? readingOf(engine, box.step).changed : 0,
-          moment: momentNow(engine),
         };
-        let written: number | undefined;
+        let written: WrittenLast | undefined;
         for (const next of acts) {
           text = next(text);
           engine = enter(engine, box, text, how, { before, written });
-          if (box.kind === 'reading') written = readingOf(engine, box.step).changed;
+          if (box.kind === 'reading') written = writtenLast(engine, box.step);
           tries += 1;
           const means = meant(engine, box, text);
           expect(standing(engine, box), `${place} ${JSON.stringify(text)}`).toEqual(means);
@@ -134,6 +140,59 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
       { numRuns: 2000, seed: 20261126 },
     );
     expect(tries).toBeGreaterThan(8000);
+  });
+});
+
+describe('a sum', () => {
+  const how = (sums: Sums) => ({ lengths: 'mm', sums }) as const;
+  const gap = { kind: 'reading', step: 'gap', moment: 'left', index: 2 } as const;
+
+  it.each([
+    ['0.25+0.1', 0.35],
+    ['0.1+0.2', 0.3],
+    ['(0.34+0.36)/2', 0.35],
+    ['0.3 mm + 2 thou', 0.3508],
+  ])('%s stands in a box as what it comes to, and is one entry of the log', (text, value) => {
+    const was = demoSheet();
+    const before = {
+      entry: readingOf(was, 'gap').left[2] ?? null,
+      changed: readingOf(was, 'gap').changed,
+    };
+    let engine = was;
+    let written: WrittenLast | undefined;
+    for (let i = 1; i <= text.length; i += 1) {
+      const typing = { before, written };
+      engine = enter(engine, gap, text.slice(0, i), how(readSum), typing, '2026-03-21');
+      written = writtenLast(engine, 'gap');
+    }
+    expect(readingOf(engine, 'gap').left[2]).toBe(value);
+    expect(engine.unread).toEqual({});
+    expect(engine.log.length).toBe(was.log.length + 1);
+    expect(engine.log.at(-1)).toMatchObject({ kind: 'change', value, on: '2026-03-21' });
+  });
+
+  it('leaves nothing standing until its reader has come, and then stands with the day', () => {
+    const waiting = enter(demoSheet(), gap, '0.25+0.1', how('coming'));
+    expect(readingOf(waiting, 'gap').left[2] ?? null).toBeNull();
+    expect(waiting.unread).toEqual({ 'left:gap:3': '0.25+0.1' });
+    expect(waitingSums(waiting)).toBe('0.25+0.1');
+    expect(reenter(waiting, how('failed')).unread).toEqual(waiting.unread);
+    const come = reenter(waiting, how(readSum), '2026-03-21');
+    expect(readingOf(come, 'gap').left[2]).toBe(0.35);
+    expect(come.log.at(-1)).toMatchObject({ value: 0.35, on: '2026-03-21' });
+    expect(come.unread).toEqual({});
+    expect(waitingSums(come)).toBe('');
+  });
+
+  it.each(['0.3+', '0.3+0.1x', '0.3/0', '3+4'])('%s stands for nothing', (text) => {
+    const engine = enter(demoSheet(), gap, text, how(readSum));
+    expect(readingOf(engine, 'gap').left[2] ?? null).toBeNull();
+    expect(engine.unread).toEqual({ 'left:gap:3': text });
+  });
+
+  it('in notes and names is no sum', () => {
+    const noted = { ...demoSheet(), unread: { 'text:notes': '1+1', 'order:firing': '1+1' } };
+    expect(waitingSums(noted)).toBe('');
   });
 });
 
