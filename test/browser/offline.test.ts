@@ -99,7 +99,16 @@ const offered = (page: Page): Promise<void> =>
 const use = (page: Page): Promise<void> => page.getByRole('button', { name: 'Use it now' }).click();
 const box = (page: Page) => page.locator('.calc-form input[type="text"]').first();
 
-describe('a newer copy', () => {
+describe.each([
+  ['that sends the site’s headers', true],
+  ['that sends none of them', false],
+])('a newer copy on a host %s', (_, headers) => {
+  beforeEach(async () => {
+    if (headers) return;
+    await host.close();
+    host = await serve(copy, { base: FOLDER, headers });
+  });
+
   it('is offered, waits for the reader, and keeps what is typed', async () => {
     await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
       await kept(page);

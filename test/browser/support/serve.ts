@@ -20,6 +20,8 @@ export interface ServeOptions {
   readonly base?: string;
   /** Whether texts travel compressed, as a good static host sends them. */
   readonly compress?: boolean;
+  /** Whether it sends the headers of `_headers`; a host that knows no such file sends none. */
+  readonly headers?: boolean;
   /** Whether the host lacks a file just now; its path starts at the site's home. */
   readonly lacks?: (path: string) => boolean;
   /** Whether the line is cut just now when a file is asked for; its path starts at the site's home. */
@@ -46,7 +48,13 @@ async function missing(directory: string, response: ServerResponse): Promise<voi
  */
 export async function serve(
   directory: string,
-  { base = '/', compress = false, lacks = () => false, cut = () => false }: ServeOptions = {},
+  {
+    base = '/',
+    compress = false,
+    headers: sent = true,
+    lacks = () => false,
+    cut = () => false,
+  }: ServeOptions = {},
 ): Promise<Served> {
   if (!existsSync(join(directory, 'index.html'))) {
     throw new Error(`There is no built site in ${directory}. Run "npm run build" first.`);
@@ -58,7 +66,7 @@ export async function serve(
     onNoMatch: (_, response) => void missing(directory, response),
   });
 
-  const rules = headerRules(directory);
+  const rules = sent ? headerRules(directory) : [];
   const answer = (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     if (cut(pathname.slice(base.length))) {
