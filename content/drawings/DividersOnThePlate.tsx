@@ -8,9 +8,10 @@ import { polar, through, type Place } from './parts/polar.ts';
 
 /** User units for a millimetre. */
 const SCALE = 2.7;
-const CENTRE: Place = [142, 196];
-const HINGE: Place = [318, 92];
-const at = polar(CENTRE);
+const CENTRE: Place = [214, 196];
+const HINGE: Place = [38, 92];
+/** Directions run anticlockwise, as in the calculator of the plate: the other way is its mirror image. */
+const at = (radius: number, direction: number): Place => polar(CENTRE)(radius, -direction);
 const rim = (demoPlate.outside / 2) * SCALE;
 const bore = (demoPlate.bore / 2) * SCALE;
 const circle = demoPlate.slotRadius * SCALE;
@@ -56,22 +57,38 @@ export default function DividersOnThePlate() {
       />
       <path class="edge edge-filled" d={leg(at(circle, 0)) + leg(at(circle, apart))} />
       <circle class="edge edge-filled" cx={HINGE[0]} cy={HINGE[1]} r={9} />
-      <Turn centre={CENTRE} radius={rim - 16} from={apart + 16} to={2 * apart - 16} />
-      <Turn centre={CENTRE} radius={rim - 16} from={2 * apart + 16} to={3 * apart - 16} />
-      <Label words="dividers" at={[300, 62]} to={[HINGE[0] - 2, HINGE[1] - 9]} ends="arrow" />
-      <Label words="set 1" at={[200, 72]} to={at(circle, 0)} />
-      <Label words="set 2" at={[262, 288]} to={at(circle, apart)} />
-      <Label words="set 3" at={[6, 324]} to={at(circle, 2 * apart)} />
+      <Turn centre={CENTRE} radius={rim - 16} from={-apart - 16} to={16 - 2 * apart} />
+      <Turn centre={CENTRE} radius={rim - 16} from={-2 * apart - 16} to={16 - 3 * apart} />
+      <Label
+        words="dividers"
+        at={[62, 62]}
+        anchor="end"
+        to={[HINGE[0] + 2, HINGE[1] - 9]}
+        ends="arrow"
+      />
+      <Label words="set 1" at={[156, 72]} anchor="end" to={at(circle, 0)} />
+      <Label words="set 2" at={[94, 288]} anchor="end" to={at(circle, apart)} />
+      <Label words="set 3" at={[350, 324]} anchor="end" to={at(circle, 2 * apart)} />
       <Label
         words="line of set 1"
-        at={[352, 14]}
-        anchor="end"
+        at={[4, 14]}
         to={[CENTRE[0], CENTRE[1] - rim + 8]}
         ends="arrow"
       />
-      <Label words="pitch circle" at={[4, 46]} to={at(circle, -62)} ends="arrow" />
-      <Label words={`chord ${fixed(step, 2)} mm`} at={[226, 324]} to={[184, 176]} ends="arrow" />
-      <Label words="dot on a plug" at={[4, 14]} to={[CENTRE[0] - 1, CENTRE[1] - 2]} />
+      <Label words="pitch circle" at={[352, 46]} anchor="end" to={at(circle, -62)} ends="arrow" />
+      <Label
+        words={`chord ${fixed(step, 2)} mm`}
+        at={[130, 324]}
+        anchor="end"
+        to={[172, 176]}
+        ends="arrow"
+      />
+      <Label
+        words="dot on a plug"
+        at={[352, 14]}
+        anchor="end"
+        to={[CENTRE[0] + 1, CENTRE[1] - 2]}
+      />
     </LineDrawing>
   );
 }

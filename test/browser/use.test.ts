@@ -201,8 +201,9 @@ describe('whose figures they are', () => {
       await settled(page);
       // The page stands back until its address is read.
       await expect.poll(() => mark.innerText()).toBe('example');
-      expect(await page.locator('.whose').innerText()).toBe(
-        '2 figures are still the example’s: stroke and rod length.',
+      expect(await page.locator('.whose').innerText()).toBe('2 figures are still the example’s.');
+      expect(await page.locator('.to-give').innerText()).toBe(
+        'Give your own: stroke and rod length.',
       );
       // Confirmed as it stands, it is the reader's.
       await field(page, 'stroke').press('Enter');
@@ -315,7 +316,9 @@ describe('by keyboard alone', () => {
         await page.keyboard.press('Tab');
         const stop = await page.evaluate(() => {
           const element = document.activeElement as HTMLElement;
-          const ring = [element, ...element.querySelectorAll('*')].some((part) => {
+          // A figure's ring goes round its unit too.
+          const box = element.closest('.field-box') ?? element;
+          const ring = [box, ...box.querySelectorAll('*')].some((part) => {
             const style = getComputedStyle(part);
             return (
               style.outlineStyle !== 'none' ||
