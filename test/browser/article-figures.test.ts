@@ -70,6 +70,19 @@ describe.each(files)('%s', (file) => {
     }
   });
 
+  it('shows each figure whole in its box, on a phone and beside the picture', async () => {
+    for (const viewport of [PHONE, DESK]) {
+      await visit({ path: pathOf(file), viewport }, async (page) => {
+        const cut = await page.evaluate(() =>
+          [...document.querySelectorAll<HTMLInputElement>('.calc-figure .field-box input')]
+            .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)
+            .map(({ name, value }) => `${name}: ${value}`),
+        );
+        expect(cut).toEqual([]);
+      });
+    }
+  });
+
   it('sets by its text only figures that stand there, each to a state that exists', () => {
     for (const link of document.querySelectorAll('a.set-figure')) {
       const figure = document.getElementById(link.getAttribute('data-figure')!);
