@@ -132,9 +132,11 @@ describe('needle and clip, from a link', () => {
 
   it('refuses a groove that is not there and a needle that does not go in', async () => {
     await open('needle-and-clip/', async (page) => {
+      await field(page, 'clips').fill('5');
       await field(page, 'clip').fill('6');
       await expect.poll(() => alertText(page)).toMatch(/cannot sit in groove 6 of a needle with 5/);
       await field(page, 'clip').fill('3');
+      await field(page, 'jet-bore').fill('2.6');
       await field(page, 'needle-diameter').fill('2.7');
       await expect.poll(() => alertText(page)).toMatch(/does not go into a jet of 2\.6 mm/);
       expect(await result(page, 'annulus')).toBeUndefined();

@@ -138,7 +138,8 @@ async function topByStop(
     middles.push(tdcReading(-before, after, 'both-ways'));
   }
   const top = (middles[0]! + middles[1]!) / 2;
-  const steps = Math.round(top / 0.25);
+  // Where the top shows less than nothing the disc goes on, the way the engine turns.
+  const steps = Math.round(-top / 0.25);
   for (let i = 0; i < Math.abs(steps); i += 1) {
     await press(
       named(

@@ -115,7 +115,8 @@ describe('a calculator and the engine sheet', () => {
       await expect.poll(() => page.locator('.remarks').innerText()).toContain('Not judged yet');
       const said = await page.locator('.remarks').innerText();
       expect(said).not.toMatch(/: bend the tang \d/);
-      expect(await page.locator('.whose').innerText()).toMatch(/still the example’s: /);
+      expect(await page.locator('.whose').innerText()).toMatch(/still the example’s\.$/);
+      expect(await page.locator('.to-give').innerText()).toMatch(/^Give your own: \w/);
     });
   });
 
@@ -128,7 +129,8 @@ describe('a calculator and the engine sheet', () => {
         async (page) => {
           await expect.poll(() => page.locator('.calc').innerText()).toContain('Not judged yet: ');
           expect(await page.locator('.calc').innerText()).not.toContain('In this example');
-          expect(await page.locator('.whose').innerText()).toMatch(/still the example’s: \w/);
+          expect(await page.locator('.whose').innerText()).toMatch(/still the example’s\.$/);
+          expect(await page.locator('.to-give').innerText()).toMatch(/^Give your own: \w/);
         },
         bare,
       );
