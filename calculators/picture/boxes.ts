@@ -8,7 +8,7 @@ export interface Box {
   readonly bottom: number;
 }
 
-const UP = 10;
+const UP = 11;
 const DOWN = 3;
 
 /** The room that a line of type takes, by where its baseline starts. */

@@ -7,7 +7,7 @@ export interface KeyEntry {
   readonly words: string;
 }
 
-const ROW = 17;
+const ROW = 18;
 const SWATCH = 22;
 const AFTER_SWATCH = 28;
 const BETWEEN = 14;

@@ -1,7 +1,7 @@
 import { textWidth } from './text-width.ts';
 
 /** Room of a line of type, from the middle of one to the middle of the next. */
-const LINE = 14;
+const LINE = 15;
 
 /**
  * Places of labels beside their marks, in the order given: moved apart as little as makes each

@@ -11,7 +11,7 @@ interface Props {
 }
 
 const WIDTH = 260;
-const HEIGHT = 360;
+const HEIGHT = 342;
 const ROOM = 24;
 
 /** Crank, rod and piston drawn to scale, in the state of the plot beside it. */

@@ -23,7 +23,7 @@ interface PlotProps {
 
 /**
  * The sheet on which a plot or a drawing is made. User units are about one CSS pixel on a phone;
- * type inside is set at 12 units or more.
+ * type inside is set at 13 units.
  */
 export function Plot({ width, height, label, children }: PlotProps) {
   return (

@@ -24,7 +24,7 @@ const widthOf = new Map(
 );
 
 /** At most how wide a line of type is, in user units. */
-export function textWidth(text: string, { size = 12, bold = false } = {}): number {
+export function textWidth(text: string, { size = 13, bold = false } = {}): number {
   const hundredths = [...text].reduce((sum, each) => sum + (widthOf.get(each) ?? WIDEST), 0);
   return (hundredths * size * (bold ? BOLD : 1)) / 100;
 }

@@ -29,7 +29,7 @@ function wordsAtFault(): string[] {
         };
       });
     return words.flatMap((one, i) => [
-      ...(one.size < 11.99 ? [`“${one.said}” is set in ${one.size}`] : []),
+      ...(one.size < 12.99 ? [`“${one.said}” is set in ${one.size}`] : []),
       ...(one.left < -HAIR ||
       one.top < -HAIR ||
       one.right > width + HAIR ||

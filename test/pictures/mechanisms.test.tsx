@@ -56,7 +56,7 @@ describe('points on their cam', () => {
   const hub = (sheet: Sheet) =>
     shapesOf(sheet, 'part').find((part) => {
       const { left, right } = boxOf(part);
-      return distance(middleOf(part), [180, 292]) < 1 && right - left < 60;
+      return distance(middleOf(part), [180, 255]) < 1 && right - left < 60;
     })!;
   const scaleOf = (sheet: Sheet): number => {
     const { left, right } = boxOf(hub(sheet));
@@ -271,7 +271,7 @@ describe('float, tang and needle', () => {
       'tang',
       'needle',
       'pivot',
-      'towards the needle: fuel lower',
+      'to the needle: fuel lower',
       'away from it: fuel higher',
     ]) {
       expect(words).toContain(each);
@@ -373,7 +373,7 @@ describe('a crank of several pins', () => {
     turned,
     sheets: picture('firing-order', { ...given, turned: String(turned) }),
   }));
-  const END = [170, 182] as const;
+  const END = [170, 180] as const;
   const PLATE = [170, 134] as const;
   const bearing = (
     [x, y]: readonly [number, number],

@@ -32,7 +32,7 @@ interface Props {
 
 const HEIGHT = 320;
 /** Room above the field for the numbers of the carburettors. */
-const NUMBERS = 20;
+const NUMBERS = 24;
 
 const usual: readonly KeyEntry[] = [
   { as: 'line', look: 'curve', words: 'as given' },
@@ -116,7 +116,7 @@ export function LevelPlot(props: Props) {
               field.left,
               field.right,
             ).map(({ at, words }) => (
-              <text key={words} x={at} y={field.top - 5} text-anchor="middle">
+              <text key={words} x={at} y={field.top - 9} text-anchor="middle">
                 {words}
               </text>
             ))}

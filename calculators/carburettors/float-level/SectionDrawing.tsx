@@ -171,19 +171,19 @@ export function SectionDrawing(props: Props) {
       <text x={12} y={keyTop + 30}>
         {`G gauge ${say(height)}`}
       </text>
-      <text x={182} y={keyTop + 30}>
+      <text x={176} y={keyTop + 30}>
         {`F fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'}`}
       </text>
       <text x={12} y={keyTop + 48}>
         {`P push ${fixed(push, 2)} gf`}
       </text>
-      <text x={182} y={keyTop + 48}>
+      <text x={176} y={keyTop + 48}>
         {`W weight ${fixed(floatMass, 1)} gf`}
       </text>
       <text x={12} y={keyTop + 66}>
         {`B buoyancy ${fixed(buoyancy, 1)} gf`}
       </text>
-      <text x={182} y={keyTop + 66}>
+      <text x={176} y={keyTop + 66}>
         heights and arms to scale
       </text>
       <TangDrawing top={keyTop + KEY} />

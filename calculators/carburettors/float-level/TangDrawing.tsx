@@ -43,7 +43,7 @@ export function TangDrawing({ top }: Props) {
         pivot
       </text>
       <text class="dimension-text" x={ARROWS + 12} y={42}>
-        towards the needle: fuel lower
+        to the needle: fuel lower
       </text>
       <text class="dimension-text" x={ARROWS + 12} y={76}>
         away from it: fuel higher

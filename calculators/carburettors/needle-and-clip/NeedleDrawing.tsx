@@ -62,7 +62,7 @@ export function NeedleDrawing(props: Props) {
       <path class="part needle" d={outline} />
       <path
         class="casting"
-        d={`M${MIDDLE - BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE - BORE - 40}V${MOUTH + 22}L${MIDDLE - BORE - 22} ${MOUTH}ZM${MIDDLE + BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE + BORE + 40}V${MOUTH + 22}L${MIDDLE + BORE + 22} ${MOUTH}Z`}
+        d={`M${MIDDLE - BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE - BORE - 34}V${MOUTH + 22}L${MIDDLE - BORE - 22} ${MOUTH}ZM${MIDDLE + BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE + BORE + 34}V${MOUTH + 22}L${MIDDLE + BORE + 22} ${MOUTH}Z`}
       />
       <path class="centre-line" d={`M${MIDDLE} 8V${MOUTH + JET_DEPTH + 8}`} />
       <path

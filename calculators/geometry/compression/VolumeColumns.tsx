@@ -71,7 +71,7 @@ export function VolumeColumns({ swept, trapped, clearance, lengths }: Props) {
                 {say(above + clearance)}
               </text>
               {name.map((line, row) => (
-                <text key={line} x={x + COLUMN / 2} y={FLOOR + 15 + 14 * row} text-anchor="middle">
+                <text key={line} x={x + COLUMN / 2} y={FLOOR + 15 + 15 * row} text-anchor="middle">
                   {line}
                 </text>
               ))}

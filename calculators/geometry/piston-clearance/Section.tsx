@@ -79,7 +79,7 @@ export function Section({ bore, cold, hot, lengths }: Props) {
   const times = TIMES.find((each) => most * scale * each <= GAP) ?? 1;
   const enlarged = (mm: number): number => Math.max(-GAP / 2, Math.min(GAP, mm * scale * times));
   // Where whole millimetres are wrong, thousandths say nothing.
-  const length = (mm: number): string => showFixed(mm, 'mm', mm > 1 ? 1 : 3, lengths);
+  const length = (mm: number): string => showFixed(mm, 'mm', mm > 10 ? 0 : mm > 1 ? 1 : 3, lengths);
   const said = (name: string, mm: number): string =>
     mm < 0 ? `${name} jams by ${length(-mm)}` : `${name}: ${length(mm)}`;
   const left = MIDDLE - BORE / 2;

@@ -17,8 +17,8 @@ interface Props {
 }
 
 const WIDTH = 340;
-const HEIGHT = 362;
-const CENTRE = { x: 170, y: 182 };
+const HEIGHT = 350;
+const CENTRE = { x: 170, y: 180 };
 /** From the middle out: handle, crank pins, their numbers, ends of the axes, numbers of cylinders. */
 const GRIP = 40;
 const PINS = 74;

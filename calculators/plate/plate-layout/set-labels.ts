@@ -43,9 +43,9 @@ function pointsOf(shape: Shape): readonly Point[] {
 }
 
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
-const BEYOND = [4, 6, 8, 10, 12, 14, -5, -7, -9, -12, -15, -18];
+const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
 /** How far to one side of its set's line, user units. */
-const ASIDE = [0, 8, -8, 14, -14, 20, -20];
+const ASIDE = [0, 8, -8, 14, -14, 20, -20, 26, -26];
 
 export interface SetLabel extends Point {
   readonly words: string;

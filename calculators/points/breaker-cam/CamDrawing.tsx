@@ -16,11 +16,11 @@ interface Props {
 }
 
 const WIDTH = 340;
-const HEIGHT = 404;
-const CENTRE = { x: 180, y: 292 };
+const HEIGHT = 350;
+const CENTRE = { x: 180, y: 255 };
 /** User units that the cam may reach from its centre, and the arm above it. */
-const CAM = 78;
-const ARM = 142;
+const CAM = 68;
+const ARM = 118;
 /** Points of the outline: chords of two degrees stay within a fiftieth of a unit of it. */
 const STEPS = 180;
 
@@ -111,7 +111,7 @@ export function CamDrawing({ cam, gap, at, leverRatio, baseDiameter, lengths }: 
       />
       <circle class="part pivot" cx={across(-armLength)} cy={up(height)} r={6} />
       <path class="contact" d={`M${place(contactX, height + lift)}L${place(contactX, faceUp)}`} />
-      <path class="turning" d="M93 362A112 112 0 0 1 72 262m0 0l-6.5 7.5M72 262l1.6 9.8" />
+      <path class="turning" d="M93 325A112 112 0 0 1 69 247m0 0l-6 8M69 247l2.6 9.6" />
       <g class="names">
         <text
           x={Math.max(22, across(-armLength))}
@@ -124,7 +124,7 @@ export function CamDrawing({ cam, gap, at, leverRatio, baseDiameter, lengths }: 
           <text
             key={line}
             x={toRight ? WIDTH - 6 : 6}
-            y={up(footUp) + 18 + 14 * row}
+            y={up(footUp) + 18 + 15 * row}
             text-anchor={toRight ? 'end' : 'start'}
           >
             {line}

@@ -89,7 +89,7 @@ export function Disc({ shown, top, half, spread, label, crank, reads }: Props) {
           key={line}
           class="dimension-text"
           x={WIDTH - 6}
-          y={CENTRE.y + 21 + 14 * row}
+          y={CENTRE.y + 21 + 15 * row}
           text-anchor="end"
         >
           {line}

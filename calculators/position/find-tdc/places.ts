@@ -2,8 +2,8 @@ import { hundredth } from '../../maths/numeric/steps.ts';
 
 /** Where the parts of the picture stand, in user units; angles clockwise from straight up. */
 export const WIDTH = 360;
-export const HEIGHT = 446;
-export const CENTRE = { x: 148, y: 312 } as const;
+export const HEIGHT = 432;
+export const CENTRE = { x: 148, y: 304 } as const;
 export const RIM = 100;
 /** The pointer stands to the right of the disc, fixed to the case. */
 export const POINTER = 90;
@@ -11,7 +11,7 @@ export const POINTER = 90;
 export const READINGS = 50;
 /** The crank pin, and a connecting rod in proportion to it. */
 export const PIN = 29;
-export const ROD = 104;
+export const ROD = 98;
 
 export const place = (angle: number, radius: number): readonly [x: number, y: number] => {
   const turn = (angle * Math.PI) / 180;

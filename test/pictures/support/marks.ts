@@ -126,7 +126,7 @@ function clipOf(element: Element, id: string, matrix: Matrix): Area {
 function textOf(element: Element, matrix: Matrix, classes: readonly string[]) {
   const words = element.textContent;
   const force = classes.includes('force');
-  const size = classes.includes('line-drawing') ? 13 : 12;
+  const size = 13;
   const wide = textWidth(words, { size, bold: force || classes.some((c) => BOLD.test(c)) });
   const at = (name: string): number => Number(element.getAttribute(name) ?? 0);
   const dy = element.getAttribute('dy') === '0.32em' ? 0.32 * size : 0;
