@@ -102,6 +102,14 @@ export const isTravel = (
 ): boolean =>
   box.kind === 'figure' ? box.key === 'target' : steps[box.step].reading?.judging === 'timing';
 
+/** The unit of what is typed into a field of the sheet, by the field's name; none where it takes words. */
+export function unitTypedAt(name: string): UnitName | undefined {
+  if (isFigureKey(name)) return figureSpec(name).unit;
+  if (name === 'log:hours') return 'h';
+  const box = boxAt(name);
+  return box?.kind === 'reading' ? steps[box.step].reading!.unit : undefined;
+}
+
 /** The box as a field of this engine: the piston goes no further than the sheet's stroke. */
 function specOf(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): FieldSpec {
   const spec =

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/fields.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { stillToGive } from '../../calculators/frame/whose.ts';
@@ -9,6 +8,7 @@ import { KeyRow } from '../fields/KeyRow.tsx';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { Errors } from '../fields/PlusMinus.tsx';
 import { Problems } from '../fields/Problems.tsx';
+import { useTouchedBox } from '../fields/use-touched-box.ts';
 import type { State } from './state.ts';
 
 interface Props extends State, FieldHandlers {
@@ -22,12 +22,6 @@ export function inHandOf({ inHand }: AnyCalculator, fields: readonly Field[]): r
   return fields.filter(({ key }) => keys.includes(key) || keys.includes(key.replace(/-\d+$/, '')));
 }
 
-/** Whether the reader has fingers and no mouse: then a pad of digits covers the screen's foot. */
-const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
-
-const boxOf = (target: EventTarget | null): HTMLInputElement | undefined =>
-  target instanceof HTMLInputElement && target.type === 'text' ? target : undefined;
-
 /** The figure in hand, what stands in the way of a result, and the other figures folded in their groups. */
 export function Form({ calculator, evaluation, ...handlers }: Props) {
   const { lengths, idPrefix } = handlers;
@@ -35,7 +29,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
   const toGive = stillToGive(calculator, evaluation);
   const inHand = inHandOf(calculator, fields);
   const shared = { marked: !demonstration, ...handlers };
-  const [typing, setTyping] = useState<HTMLInputElement>();
+  const [typing, watch] = useTouchedBox();
   const field = typing && fields.find(({ key }) => key === typing.name);
   return (
     <form
@@ -43,8 +37,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       data-part="form"
       aria-label={`Figures for: ${calculator.title}`}
       onSubmit={(event) => event.preventDefault()}
-      onFocusIn={({ target }) => setTyping(touched() ? boxOf(target) : undefined)}
-      onFocusOut={() => setTyping(undefined)}
+      {...watch}
     >
       <p class="sideways">Push the drawing sideways for the next.</p>
       <div class="in-hand">

@@ -1,5 +1,7 @@
-import { useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import { readFigure, type FieldSpec } from '../../calculators/frame/fields.ts';
+import { looksLikeSum } from '../../calculators/frame/sums.ts';
 import { addHours, addNote, dropEntry } from '../../calculators/sheet/edit.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
 import { dayWords, hoursRun, tickedLines } from '../../calculators/sheet/log.ts';
@@ -10,6 +12,7 @@ import { LIMITS } from '../../calculators/sheet/model.ts';
 import { save } from '../browser/save.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { today } from '../browser/today.ts';
+import { useSumReader } from '../fields/use-sum-reader.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { TextProblem } from './TextProblem.tsx';
 import { rememberedText, rememberText } from './typed-texts.ts';
@@ -36,78 +39,102 @@ function useDraft(place: string): readonly [text: string, write: (text: string) 
   return [text, write];
 }
 
-/** Hours that the engine has run, entered as a sum of runs. */
-function Hours({ engine, edit }: Pick<BoxProps, 'engine' | 'edit'>) {
-  const [text, write] = useDraft(`${engine.id} log:hours`);
-  const field = readFigure('hours', hoursSpec, text, undefined, undefined, { lengths: 'mm' });
-  const problem = text.trim() === '' ? undefined : field.problem;
-  const { value } = field;
-  const total = hoursRun(engine);
+interface FormProps {
+  readonly name: 'hours' | 'note';
+  readonly label: string;
+  readonly draft: ReturnType<typeof useDraft>;
+  readonly problem: string | undefined;
+  /** Says what the button does. */
+  readonly act: string;
+  /** Enters what is typed; nothing where it is not there yet. */
+  readonly enter: (() => void) | undefined;
+  readonly children?: ComponentChildren;
+}
+
+/** One thing to be entered in the log: a box, and the button that enters it and empties the box. */
+function LogForm({ name, label, draft, problem, act, enter, children }: FormProps) {
+  const [text, write] = draft;
+  const id = `log-${name}-problem`;
+  const box = {
+    name: `log:${name}`,
+    value: text,
+    'aria-invalid': problem === undefined ? undefined : ('true' as const),
+    'aria-describedby': problem === undefined ? undefined : id,
+    onInput: (event: { currentTarget: { value: string } }) => write(event.currentTarget.value),
+  };
   return (
     <form
       class={problem === undefined ? 'log-form' : 'log-form field-wrong'}
       onSubmit={(event) => {
         event.preventDefault();
-        if (problem !== undefined || value === undefined || text.trim() === '') return;
-        edit((now) => addHours(now, value, today()));
+        if (problem !== undefined || text.trim() === '' || !enter) return;
+        enter();
         write('');
       }}
     >
       <label>
-        Ran for, hours (or 20 min)
-        <input
-          type="text"
-          inputMode="decimal"
-          autocomplete="off"
-          value={text}
-          aria-invalid={problem === undefined ? undefined : 'true'}
-          aria-describedby={problem === undefined ? undefined : 'log-hours-problem'}
-          onInput={(event) => write(event.currentTarget.value)}
-        />
+        {label}
+        {name === 'note' ? (
+          <textarea rows={2} {...box} />
+        ) : (
+          <input type="text" inputMode="decimal" autocomplete="off" {...box} />
+        )}
       </label>
       <button type="submit" class="plain">
-        Enter the run
+        {act}
       </button>
-      <output name="hours-run">
-        {total === 0 ? 'No run entered yet.' : `${String(Number(total.toFixed(2)))} h in all.`}
-      </output>
-      <TextProblem id="log-hours-problem" problem={problem} />
+      {children}
+      <TextProblem id={id} problem={problem} />
     </form>
   );
 }
 
-function Note({ engine, edit }: Pick<BoxProps, 'engine' | 'edit'>) {
-  const [text, write] = useDraft(`${engine.id} log:note`);
-  const long = [...text.trim()].length;
-  const problem =
-    long > LIMITS.entry
-      ? `The note has ${String(long)} characters, and one entry has room for ${String(LIMITS.entry)}. Enter it in two.`
-      : undefined;
+type EditProps = Pick<BoxProps, 'engine' | 'edit'>;
+
+/** Hours that the engine has run, entered run by run. */
+function Hours({ engine, edit }: EditProps) {
+  const draft = useDraft(`${engine.id} log:hours`);
+  const [text] = draft;
+  const [sums, want] = useSumReader();
+  useEffect(() => want(looksLikeSum(text) ? text : ''), [text]);
+  const { value, problem } = readFigure('hours', hoursSpec, text, undefined, undefined, {
+    lengths: 'mm',
+    sums,
+  });
+  const total = hoursRun(engine);
   return (
-    <form
-      class={problem === undefined ? 'log-form' : 'log-form field-wrong'}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (problem !== undefined || text.trim() === '') return;
-        edit((now) => addNote(now, text.trim(), today()));
-        write('');
-      }}
+    <LogForm
+      name="hours"
+      label="Ran for, hours (or 20 min)"
+      draft={draft}
+      problem={text.trim() === '' ? undefined : problem}
+      act="Enter the run"
+      enter={value === undefined ? undefined : () => edit((now) => addHours(now, value, today()))}
     >
-      <label>
-        Note for the log
-        <textarea
-          rows={2}
-          value={text}
-          aria-invalid={problem === undefined ? undefined : 'true'}
-          aria-describedby={problem === undefined ? undefined : 'log-note-problem'}
-          onInput={(event) => write(event.currentTarget.value)}
-        />
-      </label>
-      <button type="submit" class="plain">
-        Enter the note
-      </button>
-      <TextProblem id="log-note-problem" problem={problem} />
-    </form>
+      <output name="hours-run">
+        {total === 0 ? 'No run entered yet.' : `${String(Number(total.toFixed(2)))} h in all.`}
+      </output>
+    </LogForm>
+  );
+}
+
+function Note({ engine, edit }: EditProps) {
+  const draft = useDraft(`${engine.id} log:note`);
+  const text = draft[0].trim();
+  const long = [...text].length;
+  return (
+    <LogForm
+      name="note"
+      label="Note for the log"
+      draft={draft}
+      problem={
+        long > LIMITS.entry
+          ? `The note has ${String(long)} characters, and one entry has room for ${String(LIMITS.entry)}. Enter it in two.`
+          : undefined
+      }
+      act="Enter the note"
+      enter={() => edit((now) => addNote(now, text, today()))}
+    />
   );
 }
 

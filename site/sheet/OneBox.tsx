@@ -2,20 +2,12 @@ import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import {
-  readingOf,
-  writtenLast,
-  type Before,
-  type Manner,
-  type WrittenLast,
-} from '../../calculators/sheet/edit.ts';
-import { enter } from '../../calculators/sheet/enter.ts';
+import type { Manner } from '../../calculators/sheet/edit.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
-import { today } from '../browser/today.ts';
 import { readAs, textInField, textToKeep } from '../fields/field-text.ts';
-import { KeyRow } from '../fields/KeyRow.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { useAgain } from './use-again.ts';
+import { useRun } from './use-run.ts';
 import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
 
@@ -30,9 +22,6 @@ interface Props extends BoxProps {
   readonly onEnter: () => void;
 }
 
-/** Whether the reader has fingers and no mouse: then a pad of digits covers the screen's foot. */
-const touched = (): boolean => matchMedia('(pointer: coarse)').matches;
-
 /** The one box of the screen: empty at first, for a reading of its own, whatever stood there before. */
 export function OneBox(props: Props) {
   const { engine, spot, moment, kind, lengths, edit, wrote, refused, onEnter } = props;
@@ -43,27 +32,13 @@ export function OneBox(props: Props) {
   const how = { lengths, sums };
   const spec = readingSpec(step, index, moment);
   const [text, setText] = useState(engine.unread[place] ?? '');
-  const [typing, setTyping] = useState<HTMLInputElement>();
   const field = readNumber(engine, box, text, how);
-  const before = useRef<Before>();
-  const last = useRef<WrittenLast>();
-  before.current ??= {
-    entry: readingOf(engine, step)[moment][index] ?? null,
-    changed: readingOf(engine, step).changed,
-  };
-
-  const put = (typed: string, as: Manner['kind']): void =>
-    edit((now) => {
-      const anew = { before: before.current!, written: last.current, kind: as, anew: true };
-      const after = enter(now, box, typed, how, anew, today());
-      last.current = writtenLast(after, step);
-      return after;
-    });
+  const { put } = useRun({ engine, edit }, box, how);
   const enterText = (typed: string): void => {
     const next = readNumber(engine, box, typed, how);
     setText(typed);
     wrote(next.problem === undefined && next.value !== undefined);
-    put(typed, kind);
+    put(typed, { kind, anew: true });
   };
   const isWrong = field.problem !== undefined;
   useEffect(() => refused(isWrong), [isWrong]);
@@ -79,7 +54,7 @@ export function OneBox(props: Props) {
     // What was typed already is read in the other manner.
     if (was.current === kind) return;
     was.current = kind;
-    if (text !== '') put(text, kind);
+    if (text !== '') put(text, { kind, anew: true });
   }, [kind]);
 
   const { label } = units[fieldUnit(spec, lengths)];
@@ -89,6 +64,7 @@ export function OneBox(props: Props) {
       <span class="field-box">
         <input
           id={id}
+          name={place}
           type="text"
           inputMode="decimal"
           autocomplete="off"
@@ -98,8 +74,6 @@ export function OneBox(props: Props) {
           aria-invalid={field.problem === undefined ? undefined : 'true'}
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
           value={textInField(field, lengths)}
-          onFocus={(event) => setTyping(touched() ? event.currentTarget : undefined)}
-          onBlur={() => setTyping(undefined)}
           onInput={(event) => type(event.currentTarget.value)}
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;
@@ -111,7 +85,6 @@ export function OneBox(props: Props) {
       </span>
       {as === undefined ? null : <p class="field-note">{as}</p>}
       <TextProblem id={`${id}-problem`} problem={field.problem} />
-      {typing ? <KeyRow box={typing} unit={spec.unit} /> : null}
     </div>
   );
 }

@@ -1,23 +1,16 @@
-import { useContext, useRef } from 'preact/hooks';
+import { useContext } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
-import { readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import {
-  readingOf,
-  writtenLast,
-  type Before,
-  type Manner,
-  type WrittenLast,
-} from '../../calculators/sheet/edit.ts';
-import { enter } from '../../calculators/sheet/enter.ts';
+import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
+import { readingOf, type Manner } from '../../calculators/sheet/edit.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
-import { today } from '../browser/today.ts';
 import { textInField, textToKeep } from '../fields/field-text.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
 import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
 import { useTyped } from './typed.ts';
 import { useAgain } from './use-again.ts';
+import { useRun } from './use-run.ts';
 
 interface Props extends BoxProps {
   readonly step: StepId;
@@ -36,17 +29,11 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   const [text, keep, settle] = useTyped(engine, box, written(entry ?? undefined));
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
-  const before = useRef<Before>({ entry, changed: 0 });
-  const wrote = useRef<WrittenLast>();
+  const { begin, put } = useRun({ engine, edit }, box, how);
 
   const enterText = (typed: string): void => {
     keep(typed, meaning(readNumber(engine, box, typed, how)));
-    edit((now) => {
-      const typing = { before: before.current, written: wrote.current, kind };
-      const after = enter(now, box, typed, how, typing, today());
-      wrote.current = writtenLast(after, step);
-      return after;
-    });
+    put(typed, { kind });
   };
 
   const id = `box-${moment}-${step}-${String(index + 1)}`;
@@ -63,6 +50,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
       <span class="field-box">
         <input
           id={id}
+          name={placeOf(box)}
           type="text"
           inputMode="decimal"
           autocomplete="off"
@@ -71,13 +59,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
           aria-invalid={field.problem === undefined ? undefined : 'true'}
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
           value={textInField(field, lengths)}
-          onFocus={() => {
-            before.current = {
-              entry,
-              changed: readingOf(engine, step).changed,
-            };
-            wrote.current = undefined;
-          }}
+          onFocus={begin}
           onBlur={settle}
           onInput={(event) => type(event.currentTarget.value)}
         />

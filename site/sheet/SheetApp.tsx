@@ -30,6 +30,7 @@ import { PrintSheet } from './PrintSheet.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
 import { useFragment } from './use-fragment.ts';
 import { useReread } from './use-reread.ts';
+import { SheetKeys } from './SheetKeys.tsx';
 import { SheetSums, useSheetSums } from './sheet-sums.ts';
 import { useSheet } from './use-sheet.ts';
 
@@ -93,62 +94,64 @@ export function SheetApp({ places }: { readonly places: Places }) {
   return (
     <div class="sheet">
       <SheetSums.Provider value={sums}>
-        <div class="screen" ref={root}>
-          <Incoming
-            take={(incoming) => {
-              try {
-                change((before) => adopt(before, [incoming]));
-                return `${incoming.name} is in your list now.${asTyped(incoming)}`;
-              } catch (error) {
-                if (!(error instanceof SheetError)) throw error;
-                return error.message;
-              }
-            }}
-          />
-          <Notices keeping={keeping} lengths={lengths} dropAside={dropAside} seen={seen} />
-          <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
-            <EngineBar store={store} engine={engine} change={change} edit={edit} />
-          </div>
-          {engine && spot ? (
-            <OneAtATime engine={engine} spot={spot} places={places} {...boxes} />
-          ) : engine ? (
-            <>
-              <section aria-labelledby="the-engine">
-                <h2 id="the-engine">The engine</h2>
-                <p>Enter what you know; the calculators take it from here.</p>
-                <ToNext engine={engine} />
-                <LengthsChoice lengths={lengths} idPrefix="sheet-" />
-                <Figures engine={engine} {...boxes} />
-              </section>
-              <Order
-                key={engine.id}
-                engine={engine}
-                places={places}
-                copyStep={copyStep}
-                copied={copied}
-                {...boxes}
-              />
-              <section aria-labelledby="the-log">
-                <h2 id="the-log">Log</h2>
-                <Later
+        <SheetKeys>
+          <div class="screen" ref={root}>
+            <Incoming
+              take={(incoming) => {
+                try {
+                  change((before) => adopt(before, [incoming]));
+                  return `${incoming.name} is in your list now.${asTyped(incoming)}`;
+                } catch (error) {
+                  if (!(error instanceof SheetError)) throw error;
+                  return error.message;
+                }
+              }}
+            />
+            <Notices keeping={keeping} lengths={lengths} dropAside={dropAside} seen={seen} />
+            <div class={ready ? undefined : 'not-yet'} hidden={spot !== undefined}>
+              <EngineBar store={store} engine={engine} change={change} edit={edit} />
+            </div>
+            {engine && spot ? (
+              <OneAtATime engine={engine} spot={spot} places={places} {...boxes} />
+            ) : engine ? (
+              <>
+                <section aria-labelledby="the-engine">
+                  <h2 id="the-engine">The engine</h2>
+                  <p>Enter what you know; the calculators take it from here.</p>
+                  <ToNext engine={engine} />
+                  <LengthsChoice lengths={lengths} idPrefix="sheet-" />
+                  <Figures engine={engine} {...boxes} />
+                </section>
+                <Order
                   key={engine.id}
-                  name={`The whole log, runs and notes (${String(engine.log.length)})`}
-                  load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
-                  given={{ engine, ...boxes }}
+                  engine={engine}
+                  places={places}
+                  copyStep={copyStep}
+                  copied={copied}
+                  {...boxes}
                 />
-              </section>
-              <Kept engine={engine} edit={edit} />
-              <ShareSheet
-                engine={engine}
-                lengths={lengths}
-                withLog={withLog}
-                printLog={setWithLog}
-              />
-            </>
-          ) : (
-            <Outline />
-          )}
-        </div>
+                <section aria-labelledby="the-log">
+                  <h2 id="the-log">Log</h2>
+                  <Later
+                    key={engine.id}
+                    name={`The whole log, runs and notes (${String(engine.log.length)})`}
+                    load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
+                    given={{ engine, ...boxes }}
+                  />
+                </section>
+                <Kept engine={engine} edit={edit} />
+                <ShareSheet
+                  engine={engine}
+                  lengths={lengths}
+                  withLog={withLog}
+                  printLog={setWithLog}
+                />
+              </>
+            ) : (
+              <Outline />
+            )}
+          </div>
+        </SheetKeys>
       </SheetSums.Provider>
       <PrintSheet engine={engine ?? blank} lengths={lengths} withLog={withLog} />
     </div>

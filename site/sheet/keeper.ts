@@ -1,5 +1,5 @@
 import { SheetError } from '../../calculators/sheet/errors.ts';
-import type { Engine } from '../../calculators/sheet/model.ts';
+import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { openText, rescue } from '../../calculators/sheet/rescue.ts';
 import {
   emptyStore,
@@ -94,22 +94,42 @@ export function keepTyped(text: string): void {
   }
 }
 
-/** Where the sheet was left, by engine: the fragment of its address. */
+/** Where the sheet of each engine was left: the fragment of its address, by engine, the latest last. */
 const PLACE = 'gudgeon.sheet.place';
+
+function allPlaces(): (readonly [engine: string, place: string])[] {
+  const text = localStorage.getItem(PLACE) ?? '';
+  // It was kept of one engine only: its name, a blank, and the place.
+  if (!text.startsWith('[')) {
+    const [engine = '', place = ''] = text.split(' ');
+    return [[engine, place]];
+  }
+  const read = JSON.parse(text) as unknown[];
+  return read.filter(
+    (one): one is [string, string] =>
+      Array.isArray(one) && one.length === 2 && one.every((part) => typeof part === 'string'),
+  );
+}
 
 /** Where this engine's sheet was left; nothing where it is not known. */
 export function keptPlace(engine: string): string {
   try {
-    const [id, place = ''] = (localStorage.getItem(PLACE) ?? '').split(' ');
-    return id === engine ? place : '';
+    return allPlaces().find(([id]) => id === engine)?.[1] ?? '';
   } catch {
     return '';
   }
 }
 
 export function keepPlace(engine: string, place: string): void {
+  let others: ReturnType<typeof allPlaces> = [];
   try {
-    localStorage.setItem(PLACE, `${engine} ${place}`);
+    others = allPlaces().filter(([id]) => id !== engine && id !== '');
+  } catch {
+    // What is damaged is written anew.
+  }
+  try {
+    const all = [...others, [engine, place]].slice(-LIMITS.engines);
+    localStorage.setItem(PLACE, JSON.stringify(all));
   } catch {
     // The sheet then opens at its beginning.
   }
@@ -150,6 +170,13 @@ export function noteSaved(engines: readonly Engine[], on: string): void {
   } catch {
     // The page then goes on reminding of it.
   }
+}
+
+/** Two tabs joined: each stays with its own engine, whichever the other has turned to. */
+function mergeTabs(base: Store, mine: Store, theirs: Store): ReturnType<typeof merge> {
+  const { store, both } = merge(base, mine, theirs);
+  const stays = store.engines.some(({ id, archived }) => id === mine.active && !archived);
+  return { store: stays ? { ...store, active: mine.active } : store, both };
 }
 
 /** The engines kept in this browser, for a page that only reads them: nothing is moved or written. */
@@ -338,7 +365,7 @@ export class Keeper {
       raw = localStorage.getItem(KEY);
       if (raw !== null && raw !== this.#raw) {
         const theirs = readStore(raw);
-        ({ store, both } = merge(this.#base, mine, theirs));
+        ({ store, both } = mergeTabs(this.#base, mine, theirs));
         met = true;
         // What was joined is not joined again, should there be no room to write it.
         this.#base = theirs;
@@ -375,7 +402,7 @@ export class Keeper {
     if (raw === null) return { store: mine, keeping: { aside: this.#aside(), cleared: true } };
     try {
       const theirs = readStore(raw);
-      const { store, both } = merge(this.#base, mine, theirs);
+      const { store, both } = mergeTabs(this.#base, mine, theirs);
       this.#base = theirs;
       this.#raw = raw;
       return { store, keeping: { aside: this.#aside(), both, ...cameBetween(mine, store) } };

@@ -30,6 +30,13 @@ const cameSince = (told: Came | undefined, now: Came | undefined): Came | undefi
     ? { before: told.before, after: now.after }
     : (now ?? told);
 
+/** Takes a place of the sheet out of the address: another engine has its own. */
+function leavePlace(): void {
+  if (!/^#(?:read|step)-/.test(location.hash)) return;
+  history.replaceState(null, '', `${location.pathname}${location.search}`);
+  window.dispatchEvent(new HashChangeEvent('hashchange'));
+}
+
 /** The sheet in use: read from the browser, written with every change, in step with other tabs. */
 export function useSheet(): Sheet {
   const [state, setState] = useState<SheetState>(unread);
@@ -53,6 +60,7 @@ export function useSheet(): Sheet {
       const { store } = now.current;
       const next = edit(store);
       if (next === store || !keeper.current) return;
+      if (next.active !== store.active) leavePlace();
       show(keeper.current.save(next));
     },
     [show],

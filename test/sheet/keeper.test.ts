@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, VERSION, type Engine } from '../../calculators/sheet/model.ts';
 import { readStore, withEngine, writeStore } from '../../calculators/sheet/store.ts';
-import { ASIDE, Keeper, KEY, keptStore } from '../../site/sheet/keeper.ts';
+import { ASIDE, Keeper, keepPlace, KEY, keptPlace, keptStore } from '../../site/sheet/keeper.ts';
 
 /** A browser's store that can be full or forbidden. */
 class Box {
@@ -291,5 +291,69 @@ describe('a browser that was killed before it had written to its disk', () => {
     const again = opened();
     expect(await again.keeper.recover(() => again.store)).toBeUndefined();
     expect(box.texts.has(KEY)).toBe(false);
+  });
+});
+
+describe('two tabs on two engines', () => {
+  const opened = (active: string, keeper = new Keeper()) => {
+    const { store } = keeper.load();
+    return { keeper, store: { ...store, active } };
+  };
+
+  it('stay each with its own, whichever is turned to elsewhere', () => {
+    box.texts.set(KEY, writeStore(storeOf(one, two)));
+    const first = opened('e-1');
+    const second = opened('e-2');
+    second.keeper.save(second.store);
+    const joined = first.keeper.join(first.store);
+    expect(joined.store.active).toBe('e-1');
+    const noted = withEngine(joined.store, { ...one, notes: 'Mine.' });
+    expect(first.keeper.save(noted).store.active).toBe('e-1');
+    expect(second.keeper.save(second.store).store.active).toBe('e-2');
+  });
+
+  it('that lost its own to the other turn to what the other has', () => {
+    box.texts.set(KEY, writeStore(storeOf(one, two)));
+    const first = opened('e-1');
+    const second = opened('e-2');
+    second.keeper.save({ ...second.store, engines: [two] });
+    expect(first.keeper.join(first.store).store.active).toBe('e-2');
+  });
+});
+
+describe('the place where a sheet was left', () => {
+  const PLACE = 'gudgeon.sheet.place';
+
+  it('is kept of each engine', () => {
+    keepPlace('e-1', 'read-gap-2');
+    keepPlace('e-2', 'step-timing');
+    expect(keptPlace('e-1')).toBe('read-gap-2');
+    keepPlace('e-1', '');
+    expect([keptPlace('e-1'), keptPlace('e-2'), keptPlace('e-3')]).toEqual(['', 'step-timing', '']);
+  });
+
+  it('of the one engine that it was kept of before is known still', () => {
+    box.texts.set(PLACE, 'e-1 read-gap-2');
+    expect(keptPlace('e-1')).toBe('read-gap-2');
+    keepPlace('e-2', 'read-top-1');
+    expect([keptPlace('e-1'), keptPlace('e-2')]).toEqual(['read-gap-2', 'read-top-1']);
+  });
+
+  it.each(['[', '[1]', '{"e-1":"x"}', '[["e-1"]]'])('written as %s is none', (text) => {
+    box.texts.set(PLACE, text);
+    expect(keptPlace('e-1')).toBe('');
+    keepPlace('e-1', 'step-gap');
+    expect(keptPlace('e-1')).toBe('step-gap');
+  });
+
+  it('is kept of no more engines than a sheet has', () => {
+    for (let i = 0; i < 80; i += 1) keepPlace(`e-${String(i)}`, 'step-gap');
+    expect([keptPlace('e-0'), keptPlace('e-79')]).toEqual(['', 'step-gap']);
+  });
+
+  it('is not asked for where nothing may be kept', () => {
+    box.forbidden = true;
+    keepPlace('e-1', 'step-gap');
+    expect(keptPlace('e-1')).toBe('');
   });
 });

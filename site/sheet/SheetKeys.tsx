@@ -1,0 +1,16 @@
+import type { ComponentChildren } from 'preact';
+import { unitTypedAt } from '../../calculators/sheet/boxes.ts';
+import { KeyRow } from '../fields/KeyRow.tsx';
+import { useTouchedBox } from '../fields/use-touched-box.ts';
+
+/** The boxes of the sheet, with the keys that a phone's pad lacks wherever a figure is typed. */
+export function SheetKeys({ children }: { readonly children: ComponentChildren }) {
+  const [box, watch] = useTouchedBox();
+  const unit = box && unitTypedAt(box.name);
+  return (
+    <div {...watch}>
+      {children}
+      {box && unit ? <KeyRow box={box} unit={unit} /> : null}
+    </div>
+  );
+}

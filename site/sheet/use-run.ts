@@ -1,0 +1,44 @@
+import { useRef } from 'preact/hooks';
+import type { Box, HowToRead } from '../../calculators/sheet/boxes.ts';
+import {
+  readingOf,
+  writtenLast,
+  type Before,
+  type Manner,
+  type WrittenLast,
+} from '../../calculators/sheet/edit.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
+import { today } from '../browser/today.ts';
+import type { BoxProps } from './FigureBox.tsx';
+
+const standing = (engine: Engine, { step, moment, index }: Box & { kind: 'reading' }): Before => ({
+  entry: readingOf(engine, step)[moment][index] ?? null,
+  changed: readingOf(engine, step).changed,
+});
+
+/**
+ * A run of typing in a reading box, which makes one line of the log. `begin` begins another; `put`
+ * enters what was typed, as `kind` of reading, and `anew` where it is a reading of its own.
+ */
+export function useRun(
+  { engine, edit }: Pick<BoxProps, 'engine' | 'edit'>,
+  box: Box & { kind: 'reading' },
+  how: HowToRead,
+) {
+  const before = useRef<Before>();
+  const written = useRef<WrittenLast>();
+  const begin = (): void => {
+    before.current = standing(engine, box);
+    written.current = undefined;
+  };
+  if (!before.current) begin();
+  const put = (typed: string, manner: Pick<Manner, 'kind' | 'anew'>): void =>
+    edit((now) => {
+      const typing = { before: before.current!, written: written.current, ...manner };
+      const after = enter(now, box, typed, how, typing, today());
+      written.current = writtenLast(after, box.step);
+      return after;
+    });
+  return { begin, put };
+}
