@@ -1,5 +1,6 @@
 import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
+import { orderParts, orderProblem } from './firing-order.ts';
 import { edgeIn, withUnit } from './format.ts';
 import { IMPLIED, parse, quote } from './parse.ts';
 import { proseIn } from './prose.ts';
@@ -27,6 +28,8 @@ export type FieldSpec = Pick<
 > & {
   readonly optional?: boolean;
   readonly list?: number;
+  /** Set where it is a firing order: of how many cylinders. */
+  readonly orderOf?: number;
   /** Whether it is the ± of another field. */
   readonly isError?: boolean;
   /** The row it stands in with others, and its own heading there. */
@@ -267,7 +270,19 @@ export function listParts(typed: string): string[] {
   return parts;
 }
 
+/** Reads a firing order of so many cylinders, in any common way of writing it; empty where there is none. */
+function readOrder(typed: string, cylinders: number): Read<readonly number[]> {
+  if (typed.trim() === '') return { kind: 'value', value: [] };
+  const problem = orderProblem(typed, cylinders);
+  return problem === undefined
+    ? { kind: 'value', value: orderParts(typed).map(Number) }
+    : bad(problem);
+}
+
 function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
+  if (spec.orderOf !== undefined) {
+    return typed.length > LONGEST ? bad(tooLong(spec.label)) : readOrder(typed, spec.orderOf);
+  }
   const parts = listParts(typed);
   const most = spec.list ?? Infinity;
   if (parts.length > most) {

@@ -74,6 +74,10 @@ export interface Gathered {
 const offered = (value: number, { min, max }: FieldSpec): number =>
   Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : min;
 
+/** A count that may not be legal itself, as one that is. */
+const between = (least: number, count: number, most: number): number =>
+  Math.max(least, Math.min(most, Math.floor(count)) || 0);
+
 const rowOf = ({ label, first = 1 }: SeriesInput, of: string, i: number) => ({
   of,
   index: i + first,
@@ -113,7 +117,12 @@ function gatherInput(
     return;
   }
   if (input.kind === 'list') {
-    const spec: FieldSpec = { ...input, list: input.most };
+    const { orderOf, ...plain } = input;
+    const spec: FieldSpec = {
+      ...plain,
+      list: input.most,
+      ...(orderOf === undefined ? {} : { orderOf: between(1, orderOf(values), input.most) }),
+    };
     const read = (from: Given) => listField(key, spec, from, input.default, options);
     values[key] = take(key, read).value;
     return;
@@ -138,7 +147,7 @@ function gatherInput(
   };
 
   if (input.kind === 'series') {
-    const count = Math.max(0, Math.min(input.most, Math.floor(input.count(values)) || 0));
+    const count = between(0, input.count(values), input.most);
     const members = seriesKeys(key, count, input.first).map((member, i) => {
       const row = input.row === undefined ? {} : { inRow: rowOf(input, input.row, i) };
       const spec = { ...input, label: input.member(i + 1, values), ...row };

@@ -1,6 +1,7 @@
 import type { Evaluation } from './evaluate.ts';
 import { shownText, showIn, withUnit } from './format.ts';
 import { fieldUnit } from './field-unit.ts';
+import { orderText } from './firing-order.ts';
 import type { Field } from './fields.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import {
@@ -53,7 +54,10 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
   const { label, step } = field.spec;
   const shown = fieldUnit(field.spec, lengths);
   if (field.kind === 'list') {
-    return { label, text: field.value.map((v) => showIn(v, shown, step)).join(', ') };
+    if (field.value.length === 0) return undefined;
+    return field.spec.orderOf === undefined
+      ? { label, text: field.value.map((v) => showIn(v, shown, step)).join(', ') }
+      : { label, text: orderText(field.value) };
   }
   if (field.value === undefined) return undefined;
   const text = showIn(field.value, shown, step);

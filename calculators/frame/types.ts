@@ -70,6 +70,11 @@ export interface SeriesInput extends Omit<NumberInput, 'kind' | 'default'> {
 export interface ListInput extends Omit<NumberInput, 'kind' | 'default' | 'error' | 'givesWay'> {
   readonly kind: 'list';
   readonly most: number;
+  /**
+   * Set where it is a firing order, read in any common way of writing it (`1-3-2`, `1,3,2`, `132`): of
+   * how many cylinders. It names each of them once, or is empty.
+   */
+  readonly orderOf?: (values: AnyValues) => number;
   readonly default: readonly number[];
 }
 
@@ -109,6 +114,8 @@ export interface ResultSpec {
   readonly decimals: number;
   /** Table in which a series of results is a column. */
   readonly table?: string;
+  /** Set where its digits are the numbers of cylinders, shown one by one: 132 as 1-3-2. */
+  readonly isOrder?: true;
   /** Whether a plus sign is written before positive values. */
   readonly signed?: boolean;
   /** Name of the result that is this one's own ±, joined with that of the measured inputs. */

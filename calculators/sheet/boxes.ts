@@ -11,7 +11,6 @@ import {
   type ListField,
   type Reading as HowToRead,
 } from '../frame/fields.ts';
-import { orderParts, orderProblem } from './firing-order.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { strokeOf } from './geometry.ts';
 import { cylindersOf, LIMITS, type Engine } from './model.ts';
@@ -231,14 +230,13 @@ const orderSpec: FieldSpec = {
 
 /** The firing order as its field reads it: every cylinder once, or nothing. */
 export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
-  const parts = orderParts(text);
-  const wrong = text.trim() === '' ? undefined : orderProblem(parts, cylindersOf(engine));
-  const read = wrong === undefined ? parts.join(' ') : '';
+  const spec = { ...orderSpec, orderOf: cylindersOf(engine) };
+  const field = readList('firing-order', spec, text, [], [], how);
+  const { problem } = field;
   return {
-    ...readList('firing-order', orderSpec, read, [], [], how),
-    text,
+    ...field,
     heldOver: false,
-    ...(wrong === undefined ? {} : { problem: orTooLong(wrong, ORDER, text) }),
+    ...(problem === undefined ? {} : { problem: orTooLong(problem, ORDER, text) }),
   };
 }
 

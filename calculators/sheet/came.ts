@@ -1,7 +1,7 @@
 import type { LengthDisplay } from '../frame/units.ts';
 import { showInput } from '../frame/format.ts';
 import { figureKeys, sheetFigures } from './figures.ts';
-import { orderText } from './firing-order.ts';
+import { orderText } from '../frame/firing-order.ts';
 import type { LogEntry } from './log-entry.ts';
 import { entryWords, kindWords } from './log-words.ts';
 import type { Engine } from './model.ts';

@@ -14,7 +14,7 @@ import {
 } from './boxes.ts';
 import { SheetError } from './errors.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
-import { orderText } from './firing-order.ts';
+import { orderText } from '../frame/firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import { readingsAt, logged } from './log.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';

@@ -1,6 +1,8 @@
+import { evenTops } from '../maths/crank/firing-order.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { setFigure } from './edit.ts';
-import { fromFirst, orderText } from './firing-order.ts';
+import { orderText } from '../frame/firing-order.ts';
+import { fromFirst } from './firing-order.ts';
 import { cylindersOf, type Engine } from './model.ts';
 
 /** The figures that hold where each set but the first belongs, for so many cylinders. */
@@ -27,11 +29,12 @@ export function directionsOf(engine: Engine): readonly number[] | undefined {
 export const evenDirections = (engine: Engine): readonly number[] => {
   const cylinders = cylindersOf(engine);
   const { firingOrder } = engine;
-  const turn = (set: number): number =>
+  const tops = evenTops(
     firingOrder.length === cylinders
-      ? (firingOrder.indexOf(set) - firingOrder.indexOf(1) + cylinders) % cylinders
-      : set - 1;
-  return setKeys(cylinders).map((_, i) => Number(((360 * turn(i + 2)) / cylinders).toFixed(6)));
+      ? firingOrder
+      : Array.from({ length: cylinders }, (_, i) => i + 1),
+  );
+  return tops.slice(1).map((top) => Number(top.toFixed(6)));
 };
 
 /** The engine with its sets said to stand evenly round the plate. */

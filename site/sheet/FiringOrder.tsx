@@ -1,5 +1,5 @@
 import { isRefused, readOrder } from '../../calculators/sheet/boxes.ts';
-import { orderText } from '../../calculators/sheet/firing-order.ts';
+import { orderText } from '../../calculators/frame/firing-order.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { ListInput } from '../fields/ListInput.tsx';
 import type { BoxProps } from './FigureBox.tsx';

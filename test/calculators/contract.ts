@@ -26,7 +26,7 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
   ],
   [
     'plate-layout',
-    'sets start spacing-2 outside bore radius-1 angle-1 drill-1',
+    'sets start firing-order spacing-2 outside bore radius-1 angle-1 drill-1',
     'x-1-1 y-1-1 x-2-1 y-2-1 chord-1 square corner',
   ],
   [
@@ -72,7 +72,7 @@ export const contract: readonly (readonly [slug: string, inputs: string, results
   ['squish-velocity', 'bore stroke rod squish bowl clearance rpm', 'peak mean peak-angle'],
   [
     'firing-order',
-    'cylinders pin-1 pin-3 pin-8 lean-1 lean-3 place-1 place-3 reciprocating stroke rod rpm',
+    'cylinders firing-order pin-1 pin-3 pin-8 lean-1 lean-3 place-1 place-3 reciprocating stroke rod rpm',
     'top-1 top-3 order-1 order-3 interval-1 interval-3 set-1 set-3 primary secondary ' +
       'primary-couple secondary-couple',
   ],

@@ -4,7 +4,7 @@ import { evaluate, knownKeys, type Evaluation } from '../../calculators/frame/ev
 import { Absent, type Input } from '../../calculators/frame/types.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { calculators } from '../../site/all-calculators.ts';
-import { pick, reading, spreader, type Next } from './states.ts';
+import { pick, reading, someOrder, spreader, type Next } from './states.ts';
 
 vi.setConfig({ testTimeout: 300_000 });
 
@@ -35,6 +35,7 @@ function textFor(input: Input, isError: boolean, next: Next): string {
     }
     return next() < 0.3 ? `${value}${typed}` : next() < 0.1 ? value.replace('.', ',') : value;
   };
+  if (input.kind === 'list' && input.orderOf) return someOrder(1 + Math.floor(next() * 5), next);
   return input.kind === 'list'
     ? Array.from({ length: Math.floor(next() * 5) }, figure).join(' ')
     : figure();

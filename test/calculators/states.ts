@@ -18,6 +18,13 @@ export const reading = { lengths: 'mm' } as const;
 export const pick = <T>(next: Next, from: readonly T[]): T =>
   from[Math.floor(next() * from.length)]!;
 
+/** Cylinders in any order, written in any common way. */
+export function someOrder(cylinders: number, next: Next): string {
+  const left = Array.from({ length: cylinders }, (_, i) => i + 1);
+  const order = left.map(() => left.splice(Math.floor(next() * left.length), 1)[0]!);
+  return order.join(pick(next, ['', '-', ', ', ' ']));
+}
+
 /** A legal text for a field: mostly near what it holds, now and then anywhere in its range. */
 export function someText(field: Field, next: Next): string {
   if (field.kind === 'choice') return pick(next, Object.keys(field.options));
@@ -29,6 +36,9 @@ export function someText(field: Field, next: Next): string {
     const legal = Math.min(max, Math.max(min, value));
     return String(whole ? Math.round(legal) : Number(legal.toPrecision(5)));
   };
+  if (field.kind === 'list' && field.spec.orderOf !== undefined) {
+    return next() < 0.5 ? '' : someOrder(field.spec.orderOf, next);
+  }
   if (field.kind === 'list') return field.value.map(one).join(' ');
   return one(field.value ?? (min + max) / 2);
 }

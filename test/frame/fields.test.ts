@@ -145,6 +145,36 @@ describe('a field of several figures', () => {
   });
 });
 
+describe('a field of a firing order', () => {
+  const order = { ...gap, unit: 'count', label: 'Firing order', list: 8, orderOf: 4 } as const;
+  const read = (text: string | undefined, held?: readonly number[], orderOf = 4) =>
+    readList('order', { ...order, orderOf }, text, [], held, reading);
+
+  it.each(['1-3-2-4', '1,3,2,4', '1324', '1 3 2 4', ' 1 – 3 – 2 – 4 ', '1, 3, 2, 4', '1/3/2/4'])(
+    'is read from “%s”',
+    (text) => {
+      expect(read(text)).toMatchObject({ text, value: [1, 3, 2, 4], given: true });
+      expect(read(text).problem).toBeUndefined();
+    },
+  );
+
+  it('may be empty, and one that names not each cylinder once changes nothing', () => {
+    expect(read(' ')).toMatchObject({ value: [], heldOver: false });
+    expect(read(' ').problem).toBeUndefined();
+    expect(read('1-3-2', [4, 3, 2, 1])).toMatchObject({
+      value: [4, 3, 2, 1],
+      heldOver: true,
+      problem:
+        'The firing order leaves out cylinder 4. Type each number from 1 to 4 once, such as 1-2-3-4, or change the number of cylinders.',
+    });
+    expect(read('1-2', undefined, 1).problem).toContain('names cylinder 2, and there is one');
+    expect(read('1-13', undefined, 8).problem).toContain(
+      '“1-13” cannot be read as a firing order: “13” is',
+    );
+    expect(read(`1${' '.repeat(1000)}`).problem).toMatch(/more than 1000 letters/);
+  });
+});
+
 describe('a field of named options', () => {
   const given = (text: string | undefined) =>
     choiceField(

@@ -79,6 +79,12 @@ function textFor(input: Input): Arbitrary<string> {
       ...rest,
     );
   }
+  if (input.kind === 'list' && input.orderOf) {
+    const order = fc
+      .uniqueArray(fc.integer({ min: 0, max: 12 }), { maxLength: 9 })
+      .map((parts) => parts.join('-'));
+    return fc.oneof({ weight: 14, arbitrary: order }, ...rest);
+  }
   const one = figure(input.unit, input.min, input.max);
   const several = fc.array(one, { maxLength: 8 }).map((parts) => parts.join(' '));
   return fc.oneof({ weight: 14, arbitrary: input.kind === 'list' ? several : one }, ...rest);

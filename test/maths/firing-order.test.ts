@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import {
+  evenTops,
   firingOf,
   lobeDirections,
   sharing,
@@ -123,5 +124,33 @@ describe('a coil with two leads', () => {
         });
       }),
     );
+  });
+});
+
+describe('an even firing order', () => {
+  it.each([
+    [[1], [0]],
+    [
+      [1, 2],
+      [0, 180],
+    ],
+    [
+      [1, 3, 2],
+      [0, 240, 120],
+    ],
+    [
+      [3, 2, 1],
+      [0, 240, 120],
+    ],
+    [
+      [1, 3, 2, 4],
+      [0, 180, 90, 270],
+    ],
+  ])('%j has its tops at %j', (order, tops) => {
+    expect(evenTops(order)).toEqual(tops);
+  });
+
+  it('comes back from its tops, begun at cylinder 1', () => {
+    expect(firingOf(evenTops([2, 4, 1, 3])).order).toEqual([1, 3, 2, 4]);
   });
 });

@@ -42,11 +42,11 @@ describe('a firing order', () => {
     ['12', 'leaves out cylinders 3 and 4.'],
     ['1-3-2-2', 'names cylinder 2 more than once.'],
     ['1-3-2-4-1', 'names cylinder 1 more than once.'],
-    ['1-3-2-5', 'names cylinder 5, and the sheet has cylinders 1 to 4.'],
-    ['0-1-2-3', 'names cylinder 0, and the sheet has cylinders 1 to 4.'],
-    ['13 24', '“13” in the firing order is no cylinder number'],
-    ['1-3-b-4', '“b” in the firing order is no cylinder number'],
-    ['1-3-2mm-4', '“2mm” in the firing order is no cylinder number'],
+    ['1-3-2-5', 'names cylinder 5, and cylinders are counted from 1 to 4 here.'],
+    ['0-1-2-3', 'names cylinder 0, and cylinders are counted from 1 to 4 here.'],
+    ['13 24', '“13” is no cylinder number.'],
+    ['1-3-b-4', '“b” is no cylinder number.'],
+    ['1-3-2mm-4', '“2mm” is no cylinder number.'],
     ['-', 'leaves out cylinders 1, 2, 3 and 4.'],
   ])('is refused as “%s”, with what is wrong and what to do', (text, words) => {
     const { problem, value } = readOrder(four, text, how);

@@ -97,6 +97,18 @@ export function firingOf(tops: readonly number[]): Firing {
   return { order: order.map((index) => index + 1), intervals };
 }
 
+/**
+ * Crank degrees after the top of cylinder 1 at which each cylinder is at its top, where they fire
+ * evenly in an order; 0 ≤ top < 360, by the number of the cylinder.
+ *
+ * @param order Numbers of the cylinders as they fire, each from 1 on once, whichever is first.
+ */
+export function evenTops(order: readonly number[]): readonly number[] {
+  const first = order.indexOf(1);
+  const places = order.length;
+  return order.map((_, i) => (TURN * ((order.indexOf(i + 1) - first + places) % places)) / places);
+}
+
 /** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
 export function unevenness(intervals: readonly number[]): number {
   const apart = intervals.filter((interval) => interval > 0);

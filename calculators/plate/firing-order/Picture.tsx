@@ -4,7 +4,7 @@ import { firingOf, withinTurn } from '../../maths/crank/firing-order.ts';
 import { useTurning } from '../../picture/use-turning.ts';
 import { throwsOf } from './compute.ts';
 import { EndView } from './EndView.tsx';
-import type { inputs } from './inputs.ts';
+import { isByOrder, type inputs } from './inputs.ts';
 import { PlateView } from './PlateView.tsx';
 import { Polygons } from './Polygons.tsx';
 import { presetFields, presets } from './presets.ts';
@@ -44,24 +44,31 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         <button type="button" class="turn" onClick={toggle}>
           {turning ? 'Stop the crank' : 'Turn the crank'}
         </button>
-        <div class="presets" role="group" aria-label="Start from a usual crank">
-          <p>Start from a usual crank</p>
-          {presets.map((preset) => (
-            <button
-              key={preset.name}
-              type="button"
-              class="turn"
-              onClick={() => {
-                stop();
-                for (const [key, value] of presetFields(preset, v, demoCrank.pitch))
-                  set(key, value);
-                commit();
-              }}
-            >
-              {preset.name}
-            </button>
-          ))}
-        </div>
+        {isByOrder(v) ? (
+          <p class="presets">
+            A row of cylinders on one crank, its pins by the firing order given. Empty that field to
+            start from another crank.
+          </p>
+        ) : (
+          <div class="presets" role="group" aria-label="Start from a usual crank">
+            <p>Start from a usual crank</p>
+            {presets.map((preset) => (
+              <button
+                key={preset.name}
+                type="button"
+                class="turn"
+                onClick={() => {
+                  stop();
+                  for (const [key, value] of presetFields(preset, v, demoCrank.pitch))
+                    set(key, value);
+                  commit();
+                }}
+              >
+                {preset.name}
+              </button>
+            ))}
+          </div>
+        )}
       </div>
       <SideView throws={throws} turned={at} stroke={v.stroke} rodLength={v.rod} />
       <PlateView

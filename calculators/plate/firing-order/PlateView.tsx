@@ -1,3 +1,4 @@
+import { orderText } from '../../frame/firing-order.ts';
 import { fixed } from '../../frame/format.ts';
 import type { Firing } from '../../maths/crank/firing-order.ts';
 import { overlap, type Box } from '../../picture/boxes.ts';
@@ -63,7 +64,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
       class="plot"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`The plate with set 1 at the top, the cam turning ${clockwise ? 'clockwise' : 'anticlockwise'}: sets at ${sets.map((set, i) => `${String(i + 1)}: ${fixed(set, 1)}`).join(', ')} degrees. Firing order ${firing.order.join(', ')}.`}
+      aria-label={`The plate with set 1 at the top, the cam turning ${clockwise ? 'clockwise' : 'anticlockwise'}: sets at ${sets.map((set, i) => `${String(i + 1)}: ${fixed(set, 1)}`).join(', ')} degrees. Firing order ${orderText(firing.order)}.`}
     >
       <circle class="part plate" cx={CENTRE.x} cy={CENTRE.y} r={PLATE} />
       <path
@@ -92,7 +93,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
         <CylinderBadge key={i} x={x} y={y} number={i + 1} />
       ))}
       <text class="axis-text" x={8} y={HEIGHT - 8}>
-        {`Firing order ${firing.order.join(' – ')}`}
+        {`Firing order ${orderText(firing.order)}`}
       </text>
     </svg>
   );

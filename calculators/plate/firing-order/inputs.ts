@@ -2,7 +2,7 @@ import { DEMO_CYLINDERS, DEMO_SPEED, demoCrank, demoTiming } from '../../demo-en
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
-import { MOST_CYLINDERS, withinTurn } from '../../maths/crank/firing-order.ts';
+import { evenTops, MOST_CYLINDERS, withinTurn } from '../../maths/crank/firing-order.ts';
 
 const crank = 'The crank';
 const leans = 'A vee or a boxer: lean of the cylinders';
@@ -11,11 +11,19 @@ const weights = 'What shakes: spacing, masses, speed';
 
 const count = (v: { readonly [key: string]: unknown }): number => v.cylinders as number;
 
-/** Pins that fire a row of cylinders evenly, one after the other; exact enough for a field. */
+/** Whether the firing order is given, so that the crank follows from it. */
+export const isByOrder = (v: { readonly [key: string]: unknown }): boolean =>
+  count(v) > 0 && (v['firing-order'] as readonly number[]).length === count(v);
+
+/** A pin of a row of cylinders that fires evenly, one after the other; exact enough for a field. */
 const evenPin = (index: number, cylinders: number): number =>
   cylinders === DEMO_CYLINDERS
     ? (demoCrank.pins[index - 1] ?? 0)
     : Number(withinTurn(((1 - index) * 360) / Math.max(1, Math.floor(cylinders))).toFixed(6));
+
+/** The same in a firing order: a pin lies as far back as its top comes later. */
+const pinInOrder = (index: number, order: readonly number[]): number =>
+  Number(withinTurn(-evenTops(order)[index - 1]!).toFixed(6));
 
 export const inputs = {
   cylinders: {
@@ -32,6 +40,21 @@ export const inputs = {
     whole: true,
     step: 1,
   },
+  'firing-order': {
+    kind: 'list',
+    group: crank,
+    label: 'Firing order, if it fires evenly',
+    help: 'Cylinder numbers as they fire: 1-3-2, 1,3,2 or 132. Pins then follow. Leave it empty to give the angles of the pins.',
+    unit: 'count',
+    min: 1,
+    max: MOST_CYLINDERS,
+    why: 'cylinders are counted from 1',
+    whole: true,
+    most: MOST_CYLINDERS,
+    orderOf: count,
+    default: [],
+    step: 1,
+  },
   pin: {
     kind: 'series',
     group: crank,
@@ -46,7 +69,11 @@ export const inputs = {
     why: 'beyond a full turn the count starts again',
     count,
     most: MOST_CYLINDERS,
-    default: (index, v) => evenPin(index, count(v)),
+    when: (v) => !isByOrder(v),
+    default: (index, v) =>
+      isByOrder(v)
+        ? pinInOrder(index, v['firing-order'] as readonly number[])
+        : evenPin(index, count(v)),
     step: 5,
     error: 0.5,
   },
@@ -62,6 +89,7 @@ export const inputs = {
     why: 'beyond a full turn the count starts again',
     count,
     most: MOST_CYLINDERS,
+    when: (v) => !isByOrder(v),
     default: () => 0,
     step: 5,
     error: 0.5,

@@ -21,7 +21,7 @@ export function plateSpacings(computed: Computed): readonly number[] {
 
 export function onwards(v: Values, computed: Computed): readonly Onward[] {
   const spacings = plateSpacings(computed);
-  const from = ['cylinders', 'pin', 'lean', 'turning'] as const;
+  const from = ['cylinders', 'firing-order', 'pin', 'lean', 'turning'] as const;
   return [
     {
       slug: 'plate-layout',

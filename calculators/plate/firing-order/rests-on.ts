@@ -2,7 +2,7 @@ import type { RestsOn } from '../../frame/types.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const angles = ['cylinders', 'pin', 'lean'] as const;
+const angles = ['cylinders', 'firing-order', 'pin', 'lean'] as const;
 const piston = ['reciprocating', 'stroke', 'rpm'] as const;
 const force = [...angles, ...piston] as const;
 

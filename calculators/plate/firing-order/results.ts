@@ -11,6 +11,7 @@ export const results = {
     lead: true,
     decimals: 0,
     jumps: true,
+    isOrder: true,
   },
   uneven: {
     label: 'Longest less shortest interval',

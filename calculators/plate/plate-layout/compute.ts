@@ -19,7 +19,9 @@ const fromFirst = (v: Values): readonly number[] => setAngles(0, v.spacing);
 const directions = (v: Values): readonly number[] =>
   v.turning === 'clockwise'
     ? fromFirst(v).map((angle) => (((v.start - angle) % 360) + 360) % 360)
-    : setAngles(v.start, v.spacing);
+    : setAngles(v.start, v.spacing).map((angle) =>
+        angle > 360 ? angle - 360 * (Math.ceil(angle / 360) - 1) : angle,
+      );
 
 /** The plate that the inputs describe. */
 export function plateOf(v: Values): Plate {

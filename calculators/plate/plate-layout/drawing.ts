@@ -1,4 +1,4 @@
-import { BAR_ACROSS, BAR_FOOT, provingBars } from '../../drawing/proving-bar.ts';
+import { BAR_ACROSS, BAR_FOOT, BAR_UP, provingBars } from '../../drawing/proving-bar.ts';
 import { at, circle, line, spoke, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
@@ -75,7 +75,8 @@ export function plateDrawing(sheet: PlateSheet): Drawing {
   const left = -half - GAP;
   const bar = -half - GAP;
   const bottom = bar - BAR_FOOT;
-  const top = half + GAP + 1;
+  // On a small plate the bar across and the bar up reach further than the stock.
+  const top = Math.max(half + GAP, bar + BAR_UP) + 1;
   const right = Math.max(half + GAP, left + BAR_ACROSS) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
   const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;

@@ -1,6 +1,7 @@
 import { DEMO_CYLINDERS, demoCam, demoPlate } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
+import { evenTops, withinTurn } from '../../maths/crank/firing-order.ts';
 import { equalSpacing, MOST_SETS } from '../../maths/plate/plate-layout.ts';
 
 const sets = 'The sets';
@@ -71,6 +72,17 @@ function widthGivesWay(own: number, values: AnyValues): number | undefined {
 const evenSpacing = (count: number): number =>
   count >= 1 && count <= MOST_SETS ? Number(equalSpacing(Math.floor(count)).toFixed(9)) : 360;
 
+const setCount = (v: AnyValues): number => v['sets'] as number;
+const orderIn = (v: AnyValues): readonly number[] => v['firing-order'] as readonly number[];
+/** Whether the firing order is given, so that the sets stand evenly in it. */
+const isByOrder = (v: AnyValues): boolean => setCount(v) > 1 && orderIn(v).length === setCount(v);
+
+/** From each set on to the next by number, where they stand evenly in a firing order. */
+function spacingInOrder(index: number, order: readonly number[]): number {
+  const [here, next] = evenTops(order).slice(index - 1, index + 1);
+  return Number(withinTurn(next! - here!).toFixed(9));
+}
+
 export const inputs = {
   sets: {
     kind: 'number',
@@ -106,6 +118,22 @@ export const inputs = {
     default: 'anticlockwise',
     when: (v) => (v.sets as number) > 1,
   }),
+  'firing-order': {
+    kind: 'list',
+    group: sets,
+    label: 'Firing order, if it fires evenly',
+    help: 'Cylinder numbers as they fire: 1-3-2, 1,3,2 or 132. The sets then stand evenly in it. Leave it empty to give the angles.',
+    unit: 'count',
+    min: 1,
+    max: MOST_SETS,
+    why: 'cylinders are counted from 1',
+    whole: true,
+    most: MOST_SETS,
+    orderOf: setCount,
+    default: [],
+    step: 1,
+    when: (v) => setCount(v) > 1,
+  },
   spacing: {
     kind: 'series',
     first: 2,
@@ -121,7 +149,9 @@ export const inputs = {
     why: 'two sets cannot stand on one line, nor a full turn apart',
     count: (v) => (v.sets as number) - 1,
     most: MOST_SETS - 1,
-    default: (_, v) => evenSpacing(v.sets as number),
+    when: (v) => !isByOrder(v),
+    default: (index, v) =>
+      isByOrder(v) ? spacingInOrder(index, orderIn(v)) : evenSpacing(setCount(v)),
     step: 1,
   },
   outside: {

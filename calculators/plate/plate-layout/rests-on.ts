@@ -2,11 +2,11 @@ import type { RestsOn } from '../../frame/types.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const lines = ['sets', 'start', 'turning', 'spacing'] as const;
+const lines = ['sets', 'start', 'turning', 'firing-order', 'spacing'] as const;
 const pattern = [...lines, 'holes', 'radius', 'angle'] as const;
 const stock = ['outside', 'allowance'] as const;
-const head = ['sets', 'spacing', 'worm', 'circles'] as const;
-const gear = ['sets', 'spacing', 'teeth'] as const;
+const head = ['sets', 'firing-order', 'spacing', 'worm', 'circles'] as const;
+const gear = ['sets', 'firing-order', 'spacing', 'teeth'] as const;
 const play = ['run-out', 'clearance'] as const;
 
 export const restsOn = {
@@ -19,8 +19,8 @@ export const restsOn = {
   'most-depth': stock,
   x: pattern,
   y: pattern,
-  'next-chord': ['sets', 'start', 'spacing', 'holes', 'radius'],
-  chord: ['sets', 'start', 'spacing', 'holes', 'radius-N'],
+  'next-chord': ['sets', 'start', 'firing-order', 'spacing', 'holes', 'radius'],
+  chord: ['sets', 'start', 'firing-order', 'spacing', 'holes', 'radius-N'],
   'line-chord': ['holes', 'radius-N', 'angle-N'],
   direction: lines,
   turns: head,

@@ -37,6 +37,7 @@ function figure(input: Exclude<Input, { kind: 'choice' }>, roll: () => number): 
 function textOf(input: Input, roll: () => number): string {
   if (input.kind === 'choice') return pick(Object.keys(input.options), roll);
   if (input.kind !== 'list') return String(figure(input, roll));
+  if (input.orderOf) return pick(['123', '1-3-2', '3, 1, 2', '1 2', '1-3-2-4', '1-4-2-3'], roll);
   const count = 1 + Math.floor(roll() * Math.min(input.most, 8));
   return Array.from({ length: count }, () => String(figure(input, roll))).join(' ');
 }
