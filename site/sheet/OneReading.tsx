@@ -1,3 +1,4 @@
+import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
@@ -249,6 +250,13 @@ function Awake() {
   );
 }
 
+/** The key that ends a figure of the sheet leads to the next box: no thumb has to leave its pad. */
+function toNextBox({ key, target, currentTarget }: TargetedKeyboardEvent<HTMLElement>): void {
+  if (key !== 'Enter' || !(target instanceof HTMLInputElement)) return;
+  const boxes = [...currentTarget.querySelectorAll<HTMLInputElement>('input[type="text"]')];
+  if (target.id.startsWith('figure-')) boxes[boxes.indexOf(target) + 1]?.focus();
+}
+
 /** One reading of the job on a screen of its own: what to read, to what, the box, the verdict, and on. */
 export function OneReading(props: Props) {
   const { engine, spot, lengths, places, edit } = props;
@@ -284,7 +292,12 @@ export function OneReading(props: Props) {
   const isLeft = step.reading === undefined && !readingOf(engine, id).done;
   const next = (): void => goTo(nextDue(engine, progressOf(engine), spot));
   return (
-    <section class="one" aria-labelledby="one-title" data-spot={spotFragment(spot)}>
+    <section
+      class="one"
+      aria-labelledby="one-title"
+      data-spot={spotFragment(spot)}
+      onKeyDown={toNextBox}
+    >
       <nav class="one-bar" aria-label="Readings">
         <a href={`#step-${id}`}>List of steps</a>
         <span>

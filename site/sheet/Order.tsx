@@ -103,7 +103,13 @@ export function Order({ copied, ...props }: Props) {
             Next: {steps[due?.step ?? next].title.toLowerCase()}
           </a>
         </p>
-      ) : null}
+      ) : (
+        <p>
+          <a class="one-next" href="#share-the-sheet">
+            Next: print it, or send it
+          </a>
+        </p>
+      )}
       <p class="legend" aria-hidden="true">
         {(Object.keys(marks) as (keyof typeof marks)[])
           .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)

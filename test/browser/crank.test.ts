@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { settled } from './support/calculator.ts';
 import { middleOf, painted, take } from './support/handles.ts';
@@ -27,6 +28,32 @@ describe('the crank of a one-off engine', () => {
       expect(await page.locator('[data-name="direction-2"]').getAttribute('value')).toBe('180');
     });
   });
+
+  it.each(['1-3-2-4', '1,3,2,4', '1324', '1 3 2 4'])(
+    'takes the firing order as “%s”, and so does the plate',
+    async (order) => {
+      const direction = (page: Page, set: number, name: string) =>
+        page.locator(`[data-name="${name}-${String(set)}"]`).getAttribute('value');
+      await visit({ ...firing, path: `${firing.path}?cylinders=4` }, async (page) => {
+        await settled(page);
+        await page.locator('input[name="firing-order"]').fill(order);
+        await expect.poll(() => direction(page, 3, 'set')).toBe('90');
+        expect(await page.locator('output[name="sequence"]').innerText()).toContain('1-3-2-4');
+        await page.getByRole('link', { name: 'Lay out a plate with these directions' }).click();
+        await page.waitForURL(/plate-layout/);
+        await settled(page);
+        expect(new URL(page.url()).searchParams.get('spacing-2')).toBe('180deg');
+      });
+      await visit({ path: 'calculators/plate-layout/?sets=4&start=0deg' }, async (page) => {
+        await settled(page);
+        await page.locator('input[name="firing-order"]').fill(order);
+        await expect.poll(() => direction(page, 3, 'direction')).toBe('90');
+        expect(await direction(page, 2, 'direction')).toBe('180');
+        expect(await page.locator('input[name="spacing-2"]').count()).toBe(0);
+        expect(new URL(page.url()).searchParams.get('firing-order')).toBe(order);
+      });
+    },
+  );
 
   it('tells the plate which way its cam turns', async () => {
     const path = `${firing.path}?cylinders=2&pin-1=0deg&pin-2=0deg&lean-1=-45deg&lean-2=45deg&turning=clockwise`;

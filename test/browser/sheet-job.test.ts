@@ -1,107 +1,13 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { order, type StepId } from '../../calculators/sheet/steps.ts';
+import { order } from '../../calculators/sheet/steps.ts';
 import { figureGroups, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { expectAccessible } from './support/axe.ts';
 import { keyboard, touch, type Hands } from './support/hands.ts';
 import { phone, visit } from './support/page.ts';
 import { readPdf } from './support/pdf.ts';
 import { box, button, figure, ready, state } from './support/sheet.ts';
-
-/** Figures of an engine of two cylinders, invented. */
-const figures: Partial<Record<FigureKey, string>> = {
-  cylinders: '2',
-  bore: '54',
-  stroke: '51',
-  rod: '104',
-  gap: '0.4',
-  'gap-tolerance': '0.03',
-  target: '2.2',
-  'timing-tolerance': '0.75',
-  'top-tolerance': '0.25',
-  'slot-radius': '28',
-  'plate-tolerance': '0.8',
-  'set-2': '180',
-  resistance: '1.5',
-  'resistance-tolerance': '0.15',
-  'plug-gap': '0.6',
-  'plug-gap-tolerance': '0.05',
-  height: '24',
-  'height-tolerance': '0.5',
-  jet: '1.2',
-  'jet-tolerance': '0.015',
-  clip: '3',
-  'slide-tolerance': '0.1',
-  'air-screw': '1.25',
-  'idle-lift': '0.8',
-  'piston-clearance': '0.06',
-  'piston-clearance-tolerance': '0.01',
-  'ring-gap': '0.2',
-  'ring-gap-tolerance': '0.05',
-  squish: '1.2',
-  'squish-tolerance': '0.15',
-  'head-volume': '14',
-  'head-volume-tolerance': '0.3',
-  'exhaust-opens': '95',
-  'exhaust-tolerance': '1',
-  'leak-drop': '3',
-  ratio: '25',
-  reeds: '0',
-  condensers: '2',
-  'fed-coils': '2',
-  'shaft-run-out': '0.03',
-  'end-float': '0.2',
-  'end-float-tolerance': '0.1',
-  'side-play': '0.35',
-  'side-play-tolerance': '0.15',
-  'inlet-opens': '75',
-  'inlet-tolerance': '1',
-  insulation: '1',
-  'plate-run-out': '0.05',
-  condenser: '0.22',
-  'condenser-tolerance': '0.05',
-  'pilot-jet': '0.4',
-  'pilot-tolerance': '0.01',
-  cutaway: '2',
-  'cutaway-tolerance': '0.25',
-  'least-play': '1',
-  'feed-drop': '0.5',
-  'compression-tolerance': '80',
-};
-
-/** Two readings that pass each step; one where the engine has one of it. */
-const readings: Partial<Record<StepId, readonly [string, string?]>> = {
-  'run-out': ['0.02', '0.03'],
-  'end-float': ['0.22'],
-  'rod-play': ['0.3', '0.4'],
-  inlet: ['75', '74.5'],
-  suction: ['1.5', '2'],
-  insulation: ['200', '150'],
-  'plate-fit': ['0.04'],
-  condenser: ['0.22', '0.2'],
-  strip: ['1.25', '1.5'],
-  pilot: ['0.4', '0.4'],
-  cutaway: ['2', '2'],
-  cables: ['1.2', '1'],
-  compression: ['900', '860'],
-  wiring: ['0.3', '0.25'],
-  top: ['0', '0.25'],
-  clearance: ['0.06', '0.065'],
-  'ring-gap': ['0.2', '0.25'],
-  plate: ['180.4', '179.6'],
-  coil: ['1.52', '1.47'],
-  gap: ['0.41', '0.38'],
-  timing: ['2.2', '2.15'],
-  float: ['24', '23.8'],
-  jets: ['1.2', '1.21'],
-  clip: ['3', '3'],
-  slides: ['3', '3.1'],
-  squish: ['1.2', '1.25'],
-  'head-volume': ['14', '13.9'],
-  exhaust: ['95', '95.5'],
-  leak: ['1', '2.5'],
-  plug: ['0.6', '0.6'],
-};
+import { figures, readings } from './support/twin.ts';
 
 async function enterFigures(page: Page, { press, type }: Hands): Promise<void> {
   for (const { heading, keys } of figureGroups) {

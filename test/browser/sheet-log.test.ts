@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { loadImage } from '@napi-rs/canvas';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { LIMITS } from '../../calculators/sheet/model.ts';
+import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { expectAccessible } from './support/axe.ts';
 import { phone, visit } from './support/page.ts';
 import { readPdf } from './support/pdf.ts';
@@ -67,6 +67,54 @@ describe('the log', () => {
       const lines = (await textOf(await csv.createReadStream())).trim().split('\r\n');
       expect(lines).toHaveLength(demo.log.length + 3);
       expect(lines.at(-1)).toContain('drips');
+    });
+  });
+
+  it('takes hours as a sum, and refuses what is none', async () => {
+    await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const runs = () => page.locator('output[name="hours-run"]').innerText();
+      await open(page, 'The whole log');
+      const hours = page.getByLabel('Ran for');
+      await hours.tap();
+      await page.getByRole('toolbar', { name: 'More keys' }).waitFor();
+      await hours.fill('1.5+20 min+10 min');
+      await expect.poll(() => page.locator('#log-hours-problem').count()).toBe(0);
+      await button(page, 'Enter the run').click();
+      await expect.poll(runs).toContain('2 h in all');
+      expect(await hours.inputValue()).toBe('');
+      await hours.fill('2+x');
+      await page.locator('#log-hours-problem').waitFor();
+      await button(page, 'Enter the run').click();
+      expect(await runs()).toContain('2 h in all');
+      expect(await hours.inputValue()).toBe('2+x');
+    });
+  });
+
+  it('stands in the order of the work, though the clock of the phone was set back', async () => {
+    await visit({ path }, async (page) => {
+      await page.clock.setFixedTime('2026-03-10T12:00:00');
+      await page.reload();
+      await ready(page);
+      await keepEngines(page, { ...demo, log: [], readings: {} });
+      await page.locator('#step-gap > summary').click();
+      await box(page, 'found', 'gap', 1).fill('0.31');
+      await page.clock.setFixedTime('2026-03-01T12:00:00');
+      await page.reload();
+      await ready(page);
+      const gap = page.locator('#step-gap');
+      if ((await gap.getAttribute('open')) === null) await gap.locator('> summary').click();
+      await box(page, 'left', 'gap', 1).fill('0.36');
+      await expectKept(page, '"left":[0.36]');
+      const { log, clock } = (JSON.parse(await kept(page)) as { sheet: { engines: Engine[] } })
+        .sheet.engines[0]!;
+      expect(log).toMatchObject([
+        { kind: 'found', value: 0.31, on: '2026-03-10' },
+        { kind: 'change', value: 0.36, on: '2026-03-01' },
+      ]);
+      expect(log[1]!.clock).toBeGreaterThan(log[0]!.clock);
+      expect(clock).toBeGreaterThanOrEqual(log[1]!.clock);
     });
   });
 

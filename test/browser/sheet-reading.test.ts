@@ -229,6 +229,32 @@ describe('one reading a screen', () => {
     });
   });
 
+  it('each engine comes back where it was left, and another is not led there', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const other: Engine = { ...twin(), id: 'e-2', name: 'Other' };
+      await keepEngines(page, demo, other);
+      await goTo(page, 'read-float-2');
+      await page.getByRole('link', { name: 'List of steps' }).click();
+      const choose = (name: string) =>
+        page.locator('.engine-bar select').selectOption({ label: name });
+      await choose('Other');
+      await expect.poll(() => hash(page)).toBe('');
+      await goTo(page, 'read-gap-2');
+      await page.getByRole('link', { name: 'List of steps' }).click();
+      await choose(demo.name);
+      const again = async (): Promise<string> => {
+        await page.goto(page.url().replace(/#.*$/, '').replace('sheet/', 'articles/'));
+        await page.goto(page.url().replace('articles/', 'sheet/'));
+        await ready(page);
+        return hash(page);
+      };
+      expect(await again()).toBe('#step-float');
+      await choose('Other');
+      expect(await again()).toBe('#step-gap');
+    });
+  });
+
   it('asks for the figures that it lacks, whose boxes stay while they are typed', async () => {
     await visit({ path }, async (page) => {
       await ready(page);

@@ -11,6 +11,8 @@ import {
 } from '../../calculators/sheet/edit.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { changeWords } from '../../calculators/sheet/log-words.ts';
+import { showReading } from '../../calculators/sheet/step-units.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { jobOf, nextStep, progressOf } from '../../calculators/sheet/progress.ts';
 import {
@@ -71,12 +73,12 @@ const finished = (...ids: readonly StepId[]): Engine => {
 };
 
 /** The engine with a step's work altered, so that it still passes. */
-function alter(engine: Engine, id: StepId): Engine {
+function alter(engine: Engine, id: StepId, on = ''): Engine {
   const reading = steps[id].reading;
-  if (!reading) return setDone(setDone(engine, id, false), id, true);
+  if (!reading) return setDone(setDone(engine, id, false, on), id, true, on);
   const shift = reading.whole ? 1 : reading.step / 100;
   const value = passing(engine, id) + (reading.judging === 'at-most' ? -shift : shift);
-  return boxes(id).reduce((so, i) => setEntry(so, id, 'left', i, value), engine);
+  return boxes(id).reduce((so, i) => setEntry(so, id, 'left', i, value, { on }), engine);
 }
 
 /**
@@ -295,6 +297,17 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progress[id].state).toBe('again');
     expect(progress[id].because).toEqual([other]);
     expect(reopening(id, other)).toMatch(/\.$/);
+  });
+
+  it.each(edges)('%s → %s: with the change and its day', (other, id) => {
+    const altered = alter(finished(other, id), other, '2026-03-03');
+    const { stale } = progressOf(altered)[id];
+    const { reading } = steps[other];
+    const says = changeWords(altered, other, id, stale, 'mm');
+    expect(says).toContain('on 3 Mar 2026');
+    if (!reading) return;
+    const was = showReading(passing(altered, other), reading, 'mm');
+    expect(says).toContain(`${boxName(reading, 0).toLowerCase()} from ${was} to `);
   });
 
   it.each(order)('%s marks nothing else', (other) => {

@@ -28,6 +28,12 @@ for (const level of ['error', 'warn']) {
 }
 `;
 
+/** A page with two documents beside each other, for a driver that shows one window at a time. */
+export const FRAMES = 'two-documents.html';
+const framesPage = `<!doctype html><html lang="en"><title>Two documents</title>
+<style>body { margin: 0 } iframe { display: block; width: 100vw; height: 50vh; border: 0 }</style>
+<iframe id="first" title="First"></iframe><iframe id="second" title="Second"></iframe></html>`;
+
 /**
  * A copy of a site whose pages write down their complaints.
  *
@@ -42,6 +48,7 @@ export async function watchedCopy(
   starting.defer(() => rm(folder, { recursive: true }));
   await cp(directory, folder, { recursive: true });
   await writeFile(join(folder, 'watch.js'), watch + first);
+  await writeFile(join(folder, FRAMES), framesPage);
   for await (const name of glob('**/*.html', { cwd: folder })) {
     const file = join(folder, name);
     const page = await readFile(file, 'utf8');

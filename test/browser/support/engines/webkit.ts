@@ -12,6 +12,7 @@ import {
   type Size,
   type Tab,
 } from './engine.ts';
+import { FRAMES } from './watched.ts';
 
 const DRIVER = '/usr/bin/WebKitWebDriver';
 const SCREEN = '/usr/bin/Xvfb';
@@ -143,6 +144,41 @@ function tabOf(here: () => Promise<WebDriver>): Tab {
   };
 }
 
+/** One of two documents in a window, which share all that the browser keeps as two tabs do. */
+function frameOf(driver: () => WebDriver, id: 'first' | 'second'): Tab {
+  const outside = async (): Promise<WebDriver> => {
+    await driver().switchTo().defaultContent();
+    return driver();
+  };
+  const inside = async (): Promise<WebDriver> => {
+    const web = await outside();
+    await web.switchTo().frame(await web.findElement(By.id(id)));
+    return web;
+  };
+  const tab = tabOf(inside);
+  /** Leads the frame elsewhere, or to where it is, and waits until that is loaded. */
+  const lead = async (address: string | undefined): Promise<void> =>
+    within(
+      (await outside()).executeAsyncScript<undefined>(
+        (name: string, to: string | undefined, loaded: () => void) => {
+          const frame = document.getElementById(name) as HTMLIFrameElement;
+          frame.addEventListener('load', () => loaded(), { once: true });
+          if (to === undefined) frame.contentWindow!.location.reload();
+          else frame.src = to;
+        },
+        id,
+        address,
+      ),
+    );
+  return {
+    ...tab,
+    open: lead,
+    reload: () => lead(undefined),
+    back: () => tab.run(() => history.back()),
+    address: () => tab.run(() => location.href),
+  };
+}
+
 /** WebKit in the small window that comes with WebKitGTK, on a screen that nobody sees. */
 async function start(view: Size): Promise<Engine> {
   await using starting = new AsyncDisposableStack();
@@ -167,34 +203,43 @@ async function start(view: Size): Promise<Engine> {
   await afresh();
   const started = starting.move();
 
-  let shown: string | undefined;
-  /** The driver works on one page at a time, so each call goes to its own first. */
-  const at = (page: () => Promise<string>) => async (): Promise<WebDriver> => {
-    const handle = await page();
-    if (handle !== shown) await web.switchTo().window(handle);
-    shown = handle;
-    return web;
+  const alone = tabOf(() => Promise.resolve(web));
+  /** Whether two documents stand beside each other: the driver shows one window at a time. */
+  let beside = false;
+  const first = frameOf(() => web, 'first');
+  /** The first page, in whichever of the two it is. */
+  const here: Tab = {
+    open: (address) => (beside ? first : alone).open(address),
+    reload: () => (beside ? first : alone).reload(),
+    back: () => (beside ? first : alone).back(),
+    address: () => (beside ? first : alone).address(),
+    run: (body, ...given) => (beside ? first : alone).run(body, ...given),
+    load: (script) => (beside ? first : alone).load(script),
+    click: (where) => (beside ? first : alone).click(where),
+    type: (text) => (beside ? first : alone).type(text),
+    press: (...pressed) => (beside ? first : alone).press(...pressed),
+    drag: (where, right, down) => (beside ? first : alone).drag(where, right, down),
+    screenshot: () => alone.screenshot(),
   };
-  let first: string | undefined;
   return {
-    ...tabOf(at(async () => (first ??= await web.getWindowHandle()))),
+    ...here,
     tab: async () => {
-      first ??= await web.getWindowHandle();
-      await web.switchTo().newWindow('tab');
-      const handle = await web.getWindowHandle();
-      shown = handle;
-      const here = at(() => Promise.resolve(handle));
+      const address = await alone.address();
+      await alone.open(new URL(`/${FRAMES}`, address).href);
+      beside = true;
+      await first.open(address);
       return {
-        ...tabOf(here),
+        ...frameOf(() => web, 'second'),
         close: async () => {
-          await (await here()).close();
-          shown = undefined;
+          const shown = await first.address();
+          beside = false;
+          await web.switchTo().defaultContent();
+          await alone.open(shown);
         },
       };
     },
     forget: async () => {
-      first = undefined;
-      shown = undefined;
+      beside = false;
       await afresh();
     },
     close: () => started.disposeAsync(),
