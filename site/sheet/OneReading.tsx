@@ -270,7 +270,8 @@ export function OneReading(props: Props) {
   const spots = spotsOf(engine);
   const at = spots.findIndex((other) => spotFragment(other) === spotFragment(spot));
   const previous = spots[at - 1];
-  const target = targetWords(engine, id, lengths);
+  // Figures that stand in boxes of their own on this screen are not said a second time.
+  const target = step.reading || !step.figures ? targetWords(engine, id, lengths) : undefined;
 
   // Within a step the box is what the hand goes on with; a new step is read first, from its top,
   // wherever the list was left that stood here before.

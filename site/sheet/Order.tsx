@@ -23,10 +23,15 @@ function stepInAddress(): StepId | undefined {
   return id !== undefined && isStepId(id) ? id : undefined;
 }
 
-function goToStep(): void {
+/** Goes to the step, or to the list, that the address points to; what follows is a key away. */
+function goToPlace(): void {
+  if (location.hash === '#order-of-work') document.getElementById('order-of-work')?.focus();
   const id = stepInAddress();
   const card = id === undefined ? null : document.getElementById(`step-${id}`);
-  if (card instanceof HTMLDetailsElement) card.open = true;
+  if (card instanceof HTMLDetailsElement) {
+    card.open = true;
+    card.querySelector('summary')?.focus();
+  }
   card?.scrollIntoView();
 }
 
@@ -60,9 +65,9 @@ export function Order({ copied, ...props }: Props) {
   /** The step that stands open is the one that was next when the engine was opened. */
   const [opened] = useState(() => nextStep(progress));
   useEffect(() => {
-    goToStep();
-    window.addEventListener('hashchange', goToStep);
-    return () => window.removeEventListener('hashchange', goToStep);
+    goToPlace();
+    window.addEventListener('hashchange', goToPlace);
+    return () => window.removeEventListener('hashchange', goToPlace);
   }, []);
   const job = jobOf(props.engine);
   const passed = job.filter((id) => progress[id].state === 'pass').length;
@@ -71,7 +76,9 @@ export function Order({ copied, ...props }: Props) {
   const due = nextDue(props.engine, progress);
   return (
     <section class="order" aria-labelledby="order-of-work">
-      <h2 id="order-of-work">Order of work</h2>
+      <h2 id="order-of-work" tabIndex={-1}>
+        Order of work
+      </h2>
       <p class="order-state">
         <b>
           {passed} of {job.length}

@@ -79,7 +79,7 @@ describe('the log', () => {
       const hours = page.getByLabel('Ran for');
       await hours.tap();
       await page.getByRole('toolbar', { name: 'More keys' }).waitFor();
-      await hours.fill('1.5+20 min+10 min');
+      await hours.fill('1.5 h + 20 min + 10 min');
       await expect.poll(() => page.locator('#log-hours-problem').count()).toBe(0);
       await button(page, 'Enter the run').click();
       await expect.poll(runs).toContain('2 h in all');

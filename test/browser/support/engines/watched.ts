@@ -48,13 +48,13 @@ export async function watchedCopy(
   starting.defer(() => rm(folder, { recursive: true }));
   await cp(directory, folder, { recursive: true });
   await writeFile(join(folder, 'watch.js'), watch + first);
-  await writeFile(join(folder, FRAMES), framesPage);
   for await (const name of glob('**/*.html', { cwd: folder })) {
     const file = join(folder, name);
     const page = await readFile(file, 'utf8');
     if (!page.includes('<head>')) throw new Error(`${name} has no <head> to put the watch in.`);
     await writeFile(file, page.replace('<head>', '<head><script src="/watch.js"></script>'));
   }
+  await writeFile(join(folder, FRAMES), framesPage);
   const started = starting.move();
   return { folder, remove: () => started.disposeAsync() };
 }
