@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import type { Texts } from '../../calculators/frame/evaluate.ts';
+import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, AnyValues, Input } from '../../calculators/frame/types.ts';
 import { fieldNamed, run, sample } from './sample.ts';
 
@@ -78,6 +79,43 @@ describe('figures of the example beside given ones', () => {
     expect(linked.values['corner']).toBe(0.5);
     const own = run(texts, { origins: { shape: 'link', width: 'link', corner: 'link' } });
     expect(own.values['corner']).toBe(0.8);
+  });
+
+  it('say so after a link that holds them, as they did before it', () => {
+    for (const texts of [narrow, { ...narrow, count: '3' }]) {
+      const first = run(texts);
+      const query = toQuery(first);
+      const again = run(fromQuery(query), { origins: originsIn(query) });
+      const moved = (state: Evaluation): string[] =>
+        state.fields.flatMap((field) => ('gaveWay' in field ? [field.key] : []));
+      expect(moved(again)).toEqual(moved(first));
+      expect(moved(again)).toContain('corner');
+      expect(again.values).toEqual(first.values);
+    }
+  });
+
+  it('stand where a link has them otherwise and they go with what is given', () => {
+    const texts = { ...narrow, corner: '0.3', 'gap-1': '0.2', 'gap-2': '0.1' };
+    const origins = { shape: 'link', width: 'link', corner: 'example' } as const;
+    const nobodys = { ...origins, 'gap-1': 'example', 'gap-2': 'example' } as const;
+    const state = run(texts, { origins: nobodys });
+    expect(state.values).toMatchObject({ corner: 0.3, gap: [0.2, 0.1] });
+    for (const key of ['corner', 'gap-1', 'gap-2']) {
+      expect(fieldNamed(state, key)).not.toHaveProperty('gaveWay');
+    }
+  });
+
+  it('say nothing where they come to what they were', () => {
+    const same = {
+      ...fitted,
+      inputs: {
+        ...fitted.inputs,
+        first: { ...part('First', 'second'), givesWay: (own: number) => own },
+      },
+    } as AnyCalculator;
+    const state = run({ whole: '12' }, {}, same);
+    expect(fieldNamed(state, 'first')).toMatchObject({ value: 5 });
+    expect(fieldNamed(state, 'first')).not.toHaveProperty('gaveWay');
   });
 
   it('do not go back, though the other has made room, and stay in their range', () => {

@@ -1,6 +1,7 @@
 import { DEMO_CYLINDERS, demoDrawer, demoJets } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs, SeriesInput } from '../../frame/types.ts';
+import { aboutSize, type Bench } from './readings.ts';
 
 export const MOST_JETS = 24;
 export const LEAST_BORE = 0.1;
@@ -18,6 +19,7 @@ const byFlow = (v: AnyValues): boolean => v.by === 'flow';
 const byNumber = (v: AnyValues): boolean => v.by === 'number';
 const byFlowNumber = (v: AnyValues): boolean => byNumber(v) && v['number-means'] === 'flow';
 
+/** The example’s bag of jets; its first is of the size that the example’s carburettor asks for. */
 const ofJets = (of: readonly number[]) =>
   ({
     kind: 'series',
@@ -25,6 +27,7 @@ const ofJets = (of: readonly number[]) =>
     most: MOST_JETS,
     count: (v) => v.jets as number,
     default: (index) => of[(index - 1) % of.length]!,
+    givesWay: (own, v) => aboutSize(own, of[0]!, v as unknown as Bench),
   }) as const satisfies Partial<SeriesInput>;
 
 export const inputs = {
