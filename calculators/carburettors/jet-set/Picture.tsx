@@ -8,7 +8,8 @@ import { useFrozen } from '../../picture/frozen.ts';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
 import { chosenOf, type Values } from './compute.ts';
-import { inputs, LEAST_BORE, MOST_BORE } from './inputs.ts';
+import { mainJet } from '../../ranges.ts';
+import { inputs } from './inputs.ts';
 import { areasOf, readingOf, seriesOf } from './readings.ts';
 import type { results } from './results.ts';
 
@@ -143,8 +144,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                   y={y(shown(size))}
                   label={`Size of jet ${String(i + 1)}`}
                   value={Number(size.toFixed(4))}
-                  min={LEAST_BORE}
-                  max={MOST_BORE}
+                  min={mainJet.min}
+                  max={mainJet.max}
                   step={0.01}
                   valueText={`${say(size)}, ${chosen.includes(i + 1) ? 'in the set' : 'not in the set'}`}
                   along="y"
