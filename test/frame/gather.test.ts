@@ -123,3 +123,41 @@ describe('figures of the example beside given ones', () => {
     expect(run({ whole: '1.5' }, {}, fitted).values).toMatchObject({ first: 1, second: 1 });
   });
 });
+
+describe('what a field is made of', () => {
+  const inputs = sample.inputs as unknown as Record<string, Input>;
+  const inRows = {
+    ...(sample as unknown as AnyCalculator),
+    inputs: {
+      ...inputs,
+      gap: { ...inputs['gap']!, row: 'Pair' },
+      hole: { ...inputs['hole']!, row: 'Pair' },
+    } as AnyCalculator['inputs'],
+  };
+
+  it('stands in the row of its number, under the label of its series', () => {
+    const state = run({ count: '3' }, {}, inRows);
+    expect(fieldNamed(state, 'gap-1')).toMatchObject({
+      spec: { inRow: { of: 'Pair', index: 1, heading: 'Gap' } },
+    });
+    expect(fieldNamed(state, 'hole-3')).toMatchObject({
+      spec: { inRow: { of: 'Pair', index: 3, heading: 'Hole' } },
+    });
+    const alone = fieldNamed(run({ count: '3' }), 'gap-1')!;
+    expect('spec' in alone && alone.spec).not.toHaveProperty('inRow');
+  });
+
+  it('may be left empty where it is optional, and only there', () => {
+    expect(fieldNamed(run(), 'depth')).toMatchObject({ spec: { optional: true } });
+    expect(fieldNamed(run(), 'width')).not.toHaveProperty('spec.optional');
+  });
+
+  it('has no part in a ± of nothing', () => {
+    const measuredOf = (texts: Texts): string[] =>
+      Object.values(run({ shape: 'square', depth: '10', ...texts }).parts).flatMap((parts) =>
+        parts.map(({ key }) => key),
+      );
+    expect(measuredOf({})).toContain('width');
+    expect(measuredOf({ 'width-error': '0' })).not.toContain('width');
+  });
+});
