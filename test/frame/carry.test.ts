@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { carriedOver } from '../../calculators/frame/carry.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
-import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import type { AnyCalculator, Carried } from '../../calculators/frame/types.ts';
 import { run, sample } from './sample.ts';
 
 const base: AnyCalculator = sample;
@@ -9,7 +9,7 @@ const base: AnyCalculator = sample;
 /** A square is as wide as a circle of its area, and its depth a third of that. */
 const carrying: AnyCalculator = {
   ...base,
-  carry: (choice, option, values) =>
+  carry: (choice, option, values): readonly Carried[] =>
     choice === 'shape' && option === 'square'
       ? [
           { from: 'width', to: { width: (values['width'] as number) * Math.sqrt(0.75) } },
