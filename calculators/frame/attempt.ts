@@ -1,4 +1,4 @@
-import { Absent, absent } from './types.ts';
+import { Absent, impossible } from './types.ts';
 import { MathsError } from '../maths/numeric/errors.ts';
 
 /**
@@ -9,7 +9,7 @@ export function attempt<T>(run: () => T): T | Absent {
   try {
     return run();
   } catch (error) {
-    if (error instanceof MathsError) return absent(error.message);
+    if (error instanceof MathsError) return impossible(error.message, error.quantities);
     throw error;
   }
 }

@@ -70,7 +70,7 @@ export function knownKeys(calculator: AnyCalculator): Set<string> {
 /** Replaces what is not a finite number by a sentence, so that no NaN reaches the page. */
 function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
   const why = 'This figure has no finite value for these inputs.';
-  if (value instanceof Absent) return absent(sentenceIn(value.why, lengths));
+  if (value instanceof Absent) return new Absent(sentenceIn(value.why, lengths), value.at);
   if (typeof value === 'number') return Number.isFinite(value) ? value : absent(why);
   return value.flat().every((entry) => Number.isFinite(entry)) ? value : absent(why);
 }
@@ -99,14 +99,46 @@ const isErrorOf = (key: string, field: string): boolean =>
   key === errorKey(field) || key === errorKey(field.replace(/-\d+$/, ''));
 
 /** A fault that lies with figures of the example as well as with given ones says so. */
-function withoutBlame(sentence: string, fields: readonly Field[], keys: readonly string[]): string {
-  const named = fields.filter(({ key }) => keys.includes(key));
-  const examples = named.filter(isExample);
+function withoutBlame(
+  sentence: string,
+  { fields, demonstration }: Pick<Evaluation, 'fields' | 'demonstration'>,
+  behind: readonly Field[],
+): string {
+  const examples = behind.filter(isExample);
   const given = fields.some(({ origin }) => origin !== 'example');
-  if (!given || examples.length === 0) return sentence;
+  if (demonstration || !given || examples.length === 0) return sentence;
   const [is, them] = examples.length === 1 ? ['is', 'it'] : ['are', 'them'];
   const names = namesOf(examples);
   return `${sentence} ${names.charAt(0).toUpperCase()}${names.slice(1)} ${is} still the example’s; give ${them} first.`;
+}
+
+/** The fields of some keys; the name of a series stands for all its members. */
+const fieldsAt = (fields: readonly Field[], keys: readonly string[]): readonly Field[] =>
+  fields.filter(({ key }) => keys.includes(key) || keys.includes(key.replace(/-\d+$/, '')));
+
+/**
+ * The results, where what keeps one from being says whose figures it lies with: those that its
+ * sentence names, or else all that the results it keeps away have in common.
+ */
+function withoutBlameAll(
+  calculator: AnyCalculator,
+  state: Pick<Evaluation, 'fields' | 'values' | 'demonstration'>,
+  results: Readonly<Record<string, ResultValue>>,
+): Record<string, ResultValue> {
+  const behind = new Map<string, readonly Field[]>();
+  for (const [name, value] of Object.entries(results)) {
+    if (!(value instanceof Absent) || value.at === undefined) continue;
+    const keys = value.at.map((quantity) => calculator.fieldOf[quantity] ?? quantity);
+    const named = fieldsAt(state.fields, keys).filter(isExample);
+    const on = named.length > 0 ? named : rests(calculator, state, [{ kind: 'result', name }]);
+    behind.set(value.why, behind.get(value.why)?.filter((field) => on.includes(field)) ?? on);
+  }
+  return Object.fromEntries(
+    Object.entries(results).map(([name, value]) => {
+      const on = value instanceof Absent ? behind.get(value.why) : undefined;
+      return [name, on ? absent(withoutBlame((value as Absent).why, state, on)) : value];
+    }),
+  );
 }
 
 /** From texts to fields, values, results and their ±: the whole of a calculator's state. */
@@ -147,7 +179,7 @@ export function evaluate(
   }
   try {
     const raw = calculator.compute(values) as Record<string, ResultValue>;
-    const results = Object.fromEntries(
+    const there = Object.fromEntries(
       Object.keys(calculator.results).map((name) => {
         const missing = restsOnUnread(calculator, base, unread, { kind: 'result', name });
         return [
@@ -156,6 +188,7 @@ export function evaluate(
         ];
       }),
     );
+    const results = withoutBlameAll(calculator, base, there);
     let found: Uncertainty | undefined;
     const uncertainty = (): Uncertainty =>
       (found ??= measuredUncertainty(calculator, values, measured, results));
@@ -179,7 +212,8 @@ export function evaluate(
       return onPage.has(key) ? [key] : fields.filter((f) => f.key === `${key}-1`).map((f) => f.key);
     });
     const said = sentenceIn(error.message, options.lengths);
-    const sentence = withoutBlame(said, fields, keys);
+    const behind = fieldsAt(fields, [...keys, ...(calculator.refusedBy?.[error.code] ?? [])]);
+    const sentence = withoutBlame(said, base, behind);
     return {
       ...base,
       fields: fields.map((field) =>

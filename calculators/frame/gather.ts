@@ -10,7 +10,7 @@ import {
   type Reading,
 } from './fields.ts';
 import { repeatedReadings } from '../maths/numeric/repeated-readings.ts';
-import type { AnyCalculator, AnyValue, Input, Origin, SeriesInput } from './types.ts';
+import type { AnyCalculator, AnyValue, Input, NumberInput, Origin, SeriesInput } from './types.ts';
 import { isExample } from './whose-field.ts';
 
 /** Texts by key, as typed or as found in the address; only those that were given. */
@@ -166,6 +166,9 @@ function gatherInput(
   noteError([field], false);
 }
 
+const inputOf = ({ inputs }: AnyCalculator, key: string): Input =>
+  inputs[key] ?? inputs[key.replace(/-\d+$/, '')]!;
+
 /** What each input makes of its text, and of what gave way. */
 function gather(
   calculator: AnyCalculator,
@@ -187,8 +190,51 @@ function gather(
   return into;
 }
 
+/** A figure of the example that may have to give way. */
+interface Giver {
+  readonly key: string;
+  readonly spec: FieldSpec;
+  readonly value: number;
+  readonly givesWay: NonNullable<NumberInput['givesWay']>;
+}
+
+const giversOf = (calculator: AnyCalculator, { fields }: Gathered): readonly Giver[] =>
+  fields.filter(isExample).flatMap((field) => {
+    const input = inputOf(calculator, field.key);
+    if (field.kind !== 'figure' || field.value === undefined) return [];
+    if (!('givesWay' in input) || input.givesWay === undefined) return [];
+    const { key, spec, value } = field;
+    return [{ key, spec, value, givesWay: input.givesWay }];
+  });
+
 /** As one figure of the example gives way, another may have to: a hole moves in with its plate. */
 const MOST_ROUNDS = 4;
+
+/** All inputs, after each figure of the example that has to has given way; `before` holds what has. */
+function afterGivingWay(
+  calculator: AnyCalculator,
+  texts: Texts,
+  options: EvaluateOptions,
+  before: ReadonlyMap<string, number> = new Map(),
+): Gathered {
+  let gathered = gather(calculator, texts, options, new Map());
+  const givers = giversOf(calculator, gathered);
+  const instead = new Map<string, number>();
+  for (const { key, value } of givers) if (before.get(key) === value) instead.set(key, value);
+  if (instead.size > 0) gathered = gather(calculator, texts, options, new Map(instead));
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const was = [...instead.values()].join();
+    for (const { key, spec, value, givesWay } of givers) {
+      const other = givesWay(value, gathered.values);
+      if (other === undefined) continue;
+      const moved = before.get(key) ?? offered(Number(other.toFixed(3)), spec);
+      if (moved !== value || before.has(key)) instead.set(key, moved);
+    }
+    if ([...instead.values()].join() === was) break;
+    gathered = gather(calculator, texts, options, new Map(instead));
+  }
+  return gathered;
+}
 
 /**
  * All inputs, where figures of the example that would make a given one impossible have given way. One
@@ -200,25 +246,14 @@ export function gatherAll(
   texts: Texts,
   options: EvaluateOptions,
 ): Gathered {
-  let gathered = gather(calculator, texts, options, new Map());
-  const examples = gathered.fields.filter(isExample);
-  const givers = examples.flatMap((field) => {
-    if (field.kind !== 'figure' || field.value === undefined) return [];
-    const own = calculator.inputs[field.key] ?? calculator.inputs[field.key.replace(/-\d+$/, '')];
-    const givesWay = own && 'givesWay' in own ? own.givesWay : undefined;
-    return givesWay ? [{ ...field, value: field.value, givesWay }] : [];
-  });
+  const gathered = gather(calculator, texts, options, new Map());
   const nobodys = gathered.fields.every(({ origin }) => origin === 'example');
   if (options.demonstration || nobodys) return gathered;
-  const instead = new Map<string, number>();
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const before = [...instead.values()].join();
-    for (const { key, spec, value, givesWay } of givers) {
-      const other = givesWay(value, gathered.values);
-      if (other !== undefined) instead.set(key, offered(Number(other.toFixed(3)), spec));
-    }
-    if ([...instead.values()].join() === before) break;
-    gathered = gather(calculator, texts, options, new Map(instead));
-  }
-  return gathered;
+  const givers = giversOf(calculator, gathered).filter(({ key }) => texts[key] !== undefined);
+  if (givers.length === 0) return afterGivingWay(calculator, texts, options);
+  // What a link calls the example's had perhaps given way before the link was made.
+  const keys = new Set(givers.map(({ key }) => key));
+  const others = Object.fromEntries(Object.entries(texts).filter(([key]) => !keys.has(key)));
+  const { instead } = afterGivingWay(calculator, others, options);
+  return afterGivingWay(calculator, texts, options, instead);
 }

@@ -17,10 +17,7 @@ const MEASURES = new RegExp(
 /** A figure of one digit has two when it is turned. */
 const LEAST_DIGITS = 2;
 
-const digitsOf = (figure: string): number => {
-  const digits = figure.replace(/^[−-]/u, '').replace('.', '').replace(/^0+/, '');
-  return digits.length;
-};
+const digitsOf = (figure: string): number => figure.replace('.', '').replace(/^0+/, '').length;
 
 /**
  * A text of a definition, written in millimetres, in the reader's lengths: each figure with as many

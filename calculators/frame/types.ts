@@ -150,11 +150,17 @@ export type Results = Readonly<Record<string, ResultSpec>>;
 /** A result that does not exist for these inputs, with the sentence that says why. */
 export class Absent {
   readonly why: string;
-  constructor(why: string) {
+  /** Set where it lies with figures, and not with what is asked: the quantities at fault by name, if known. */
+  readonly at: readonly string[] | undefined;
+  constructor(why: string, at?: readonly string[]) {
     this.why = why;
+    this.at = at;
   }
 }
+/** No result, by what is asked or by a figure that can only have been given. */
 export const absent = (why: string): Absent => new Absent(why);
+/** No result, by figures: where some of them are the example’s, the page says so. */
+export const impossible = (why: string, at: readonly string[] = []): Absent => new Absent(why, at);
 
 /** One figure, a series (rows 1, 2, …), or rows of figures (`name-S-H`). */
 export type ResultValue = number | readonly number[] | readonly (readonly number[])[] | Absent;
@@ -296,6 +302,11 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly tables?: Readonly<Record<string, TableSpec>>;
   /** From the maths package's names to the input keys, for errors. */
   readonly fieldOf: Readonly<Record<string, string & keyof I>>;
+  /**
+   * What a refusal rests on besides the quantities that it names, by its code: a hole without metal
+   * about it on the distances too. Where any of it is the example’s, the page says so.
+   */
+  readonly refusedBy?: Readonly<Record<string, readonly (string & keyof I)[]>>;
   // Methods rather than function properties from here on, so that one calculator can stand where
   // any calculator is taken.
   /**

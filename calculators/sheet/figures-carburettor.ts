@@ -1,3 +1,4 @@
+import { floatHeight, mainJet, needleTaper } from '../ranges.ts';
 import type { SheetFigure } from './figures.ts';
 
 const bowl = 'Float and jets';
@@ -12,9 +13,7 @@ export const carburettorFigures = {
     measure:
       'Carburettor on its side or held so that the tang just touches the needle; depth gauge from the gasket face to the same place of the float each time.',
     unit: 'mm',
-    min: -50,
-    max: 100,
-    why: 'no bowl of such an engine is deeper',
+    ...floatHeight,
     step: 0.5,
     fills: { 'float-level': 'height' },
   },
@@ -58,9 +57,7 @@ export const carburettorFigures = {
     measure:
       'Clean pin gauges, best of copper or brass, or the plain shanks of new drills. The largest that drops in by its own weight is the bore. Never push or turn one in the hole: it scratches the jet and changes its flow.',
     unit: 'mm',
-    min: 0.1,
-    max: 6,
-    why: 'no jet is smaller or larger',
+    ...mainJet,
     step: 0.01,
     fills: { 'air-and-jet': 'jet', 'needle-and-clip': 'main-jet', 'jet-set': 'size' },
   },
@@ -121,9 +118,7 @@ export const carburettorFigures = {
     label: 'Taper of the needle',
     help: 'Included angle, between its two sides.',
     unit: 'deg',
-    min: 0,
-    max: 30,
-    why: 'no needle is steeper',
+    ...needleTaper,
     step: 0.1,
     fills: { 'needle-and-clip': 'taper' },
   },

@@ -1,3 +1,4 @@
+import { MOST_COILS } from '../ranges.ts';
 import type { SheetFigure } from './figures.ts';
 
 const group = 'What it has';
@@ -40,7 +41,7 @@ export const fittedFigures = {
     ...howMany(
       'Coils fed from a battery',
       '0 with a magneto that makes its own current: feed and polarity are then not asked for.',
-      16,
+      MOST_COILS,
       'no engine has more than two for each cylinder',
     ),
     fills: { wiring: 'coils' },

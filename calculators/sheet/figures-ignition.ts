@@ -1,4 +1,5 @@
 import type { SheetFigure } from './figures.ts';
+import { plateOutside } from '../ranges.ts';
 
 const cam = 'Cam and points';
 const plate = 'Breaker plate and timing';
@@ -206,9 +207,7 @@ export const ignitionFigures = {
     label: 'Plate outside diameter',
     help: 'Of the finished breaker plate.',
     unit: 'mm',
-    min: 10,
-    max: 400,
-    why: 'smaller or larger than that is no breaker plate',
+    ...plateOutside,
     step: 0.5,
     fills: { 'plate-layout': 'outside' },
   },

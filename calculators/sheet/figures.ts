@@ -1,5 +1,6 @@
 import { engineInputs } from '../position/engine-inputs.ts';
 import type { FieldSpec } from '../frame/fields.ts';
+import { MOST_CYLINDERS } from '../maths/crank/firing-order.ts';
 import { carburettorFigures } from './figures-carburettor.ts';
 import { crankFigures } from './figures-crank.ts';
 import { fittedFigures } from './figures-fitted.ts';
@@ -26,7 +27,7 @@ export interface SheetFigure extends FieldSpec {
 }
 
 const engine = 'The engine';
-export const MOST_CYLINDERS = 8;
+export { MOST_CYLINDERS };
 
 const engineFigures = {
   cylinders: {

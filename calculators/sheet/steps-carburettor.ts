@@ -1,3 +1,4 @@
+import { floatHeight } from '../ranges.ts';
 import type { Step } from './steps.ts';
 
 /** Float, jets, slides and needles. */
@@ -17,9 +18,7 @@ export const carburettorSteps = {
       label: 'Float height',
       per: 'Carburettor',
       unit: 'mm',
-      min: -50,
-      max: 100,
-      why: 'no bowl is deeper',
+      ...floatHeight,
       step: 0.5,
       judging: 'figure',
       target: 'height',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allFrom, evaluate, knownKeys, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
-import type { Input } from '../../calculators/frame/types.ts';
+import { Absent, type Input } from '../../calculators/frame/types.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { isExample } from '../../calculators/frame/whose-field.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
@@ -32,11 +32,17 @@ const engines: readonly (readonly [string, Figures])[] = [
   ['a steep cam', { lobes: 2, rise: 20 }],
   ['a small plate', { 'plate-outside': 60 }],
   ['a smaller plate', { 'plate-outside': 25 }],
+  ['a single', { cylinders: 1 }],
+  ['eight cylinders', { cylinders: 8 }],
+  ['many coils', { 'fed-coils': 16 }],
+  ['a deep float', { height: -50 }],
   ['a wide hole in the plate', { 'plate-bore': 60 }],
   ['a wider hole in the plate', { 'plate-bore': 110 }],
   ['a small needle jet', { 'needle-jet': 2.2 }],
   ['a thick needle', { 'needle-diameter': 3 }],
   ['a needle of many grooves', { clip: 7 }],
+  ['a small main jet', { jet: 0.6 }],
+  ['a large main jet', { jet: 3 }],
 ];
 
 const said = (state: Evaluation): string =>
@@ -108,6 +114,8 @@ describe('a figure of the example that gives way', () => {
     ['needle-and-clip', 'needle-diameter=3mm', 'jet-bore', 3.09],
     ['needle-and-clip', 'clips=2', 'clip', 2],
     ['needle-and-clip', 'clip=7', 'clips', 7],
+    ['jet-set', 'size=2.2mm', 'bore-2', 2.25],
+    ['jet-set', 'size=1.1mm', 'bore-2', 1.125],
     ['plate-layout', 'outside=60mm', 'slot-radius', 27],
     ['plate-layout', 'bore=100mm', 'outside', 164],
     ['plate-layout', 'outside=23mm', 'bore', 7],
@@ -122,6 +130,14 @@ describe('a figure of the example that gives way', () => {
     const was = valueOf(evaluate(calculator, {}, { lengths: 'mm' }), key);
     expect(field).toMatchObject({ given: false, origin: 'example' });
     expect('gaveWay' in field).toBe(value !== was);
+    // What it has become stays, with its note, when the address is opened again.
+    const again = toQuery(state);
+    const reloaded = evaluate(calculator, fromQuery(again), {
+      ...options,
+      origins: originsIn(again),
+    });
+    expect(valueOf(reloaded, key)).toBe(value);
+    expect('gaveWay' in reloaded.fields.find((one) => one.key === key)!).toBe(value !== was);
   });
 
   it('goes on giving way after a link, and stands as soon as it is given', () => {
@@ -146,6 +162,32 @@ describe('a figure of the example that gives way', () => {
     const state = evaluate(bySlug('compression'), texts, { lengths: 'mm', demonstration: true });
     expect(valueOf(state, 'gasket-bore')).toBe(54);
   });
+});
+
+it('a size wanted finds a set in a bag of jets that nobody gave', () => {
+  for (const by of ['pin', 'flow', 'number']) {
+    for (const size of ['0.4', '0.8', '1.1', '1.9', '3.5']) {
+      const state = evaluate(bySlug('jet-set'), { size, by }, { lengths: 'mm' });
+      expect(state.results['spread'], `${by} ${size}`).toBeTypeOf('number');
+      expect(said(state)).toBe('');
+      const again = evaluate(bySlug('jet-set'), fromQuery(toQuery(state)), {
+        lengths: 'mm',
+        origins: originsIn(toQuery(state)),
+      });
+      expect(again.results).toEqual(state.results);
+    }
+  }
+});
+
+it('a bag of which too few fit says which of its jets are nobody’s', () => {
+  const own = { size: '2', 'bore-1': '2', 'bore-2': '1', 'bore-3': '1' };
+  const few = { ...own, jets: '5', wanted: '4' };
+  const why = (texts: Record<string, string>): string => {
+    const spread = evaluate(bySlug('jet-set'), texts, { lengths: 'mm' }).results['spread'];
+    return spread instanceof Absent ? spread.why : '';
+  };
+  expect(why(few)).toMatch(/look for more jets\. Bore of jet 4 and bore of jet 5 are still the/);
+  expect(why({ ...few, 'bore-4': '1', 'bore-5': '1' })).toMatch(/look for more jets\.$/);
 });
 
 it('a fault that lies with the example too says whose figure it is', () => {

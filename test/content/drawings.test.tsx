@@ -15,6 +15,10 @@ const truths = globSync('test/content/drawing-*.test.tsx').map((file) =>
 );
 const articles = globSync('content/articles/*.mdx').map((file) => readFileSync(file, 'utf8'));
 
+/** A figure with mm behind it, or a bare one with decimals; nothing else is lettered so. */
+const isLength = (text: string): boolean =>
+  /\d\s*mm\b(?![²³])/u.test(text) || /(?:^|[a-zA-Z]\s)\d+\.\d+$/.test(text.trim());
+
 describe.each(
   Object.entries(modules).map(
     ([path, { default: Drawing }]) => [basename(path, '.tsx'), Drawing] as const,
@@ -49,6 +53,18 @@ describe.each(
 
   it('is held to what it shows by a test that names it', () => {
     expect(truths.some((text) => text.includes(`(${name}`))).toBe(true);
+  });
+
+  it('says under it in what its lengths are, which no reader of inches can change', () => {
+    const lettered = [...document.querySelectorAll('svg text')].map((text) => text.textContent);
+    if (!lettered.some(isLength)) return;
+    const figures = articles.flatMap((text) =>
+      [...text.matchAll(/<figure>[\s\S]*?<\/figure>/g)].map(([figure]) => figure),
+    );
+    const around = figures.filter((figure) => figure.includes(`<${name} `));
+    expect(around.length).toBeGreaterThan(0);
+    for (const figure of around)
+      expect(figure).toMatch(/ Lengths in mm(?: and m)?\.<\/figcaption>| Lengths in mm\. /);
   });
 
   it('stands in an article', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/parse.ts';
 import { readSum } from '../../calculators/frame/sum-reader.ts';
-import { looksLikeSum } from '../../calculators/frame/sums.ts';
+import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
 import type { UnitName } from '../../calculators/frame/units.ts';
 
 const read = (text: string, home: UnitName = 'mm') => parse(text, home, undefined, readSum);
@@ -26,6 +26,28 @@ describe('a sum typed for a figure', () => {
     ['(90+92)/2', 'mm', 91],
     ['(2.54 mm + 100 thou)thou', 'mm', 5.08],
     ['60 - -2', 'deg', 62],
+    ['5 − 2', 'mm', 3],
+    ['5 – 2', 'mm', 3],
+    ['5·2', 'mm', 10],
+    ['5*2', 'mm', 10],
+    ['+2 + 3', 'mm', 5],
+    ['-(2)+5', 'mm', 3],
+    ['  2+3  ', 'mm', 5],
+    ['2 mm + 3 mm', 'mm', 5],
+    ['2 + 3 mm', 'mm', 5],
+    ['2 mm + 3', 'mm', 5],
+    ['10 thou × 2', 'mm', 0.508],
+    ['2 × 10 thou', 'mm', 0.508],
+    ['10 thou / 2', 'mm', 0.127],
+    ['6 / 2 mm', 'mm', 3],
+    ['1+2+3+4+5+6+7+8+9+10+11', 'mm', 66],
+    ['2 × 10 thou + 1 mm', 'mm', 1.508],
+    ['(1+1/2)in', 'mm', 38.1],
+    ['1⁄4 in + 1 mm', 'mm', 7.35],
+    ['.5+1', 'mm', 1.5],
+    ['24°30′ + 0°30′', 'deg', 25],
+    ['10% + 5', '%', 15],
+    ['2+3', 'count', 5],
   ])('%s in %s', (text, home, value) => {
     const found = read(text, home);
     if (Number.isNaN(value)) expect(found.kind).toBe('bad');
@@ -40,6 +62,15 @@ describe('a sum typed for a figure', () => {
     ['2 mm × 3 mm', 'multiplies by a figure that has a unit'],
     ['6 in / 2 in', 'divides by a figure that has a unit'],
     ['1/(2-2)', 'divides by zero'],
+    ['2 × 10 thou + 1', 'adds a figure with a unit'],
+    ['10 thou × 2 + 1', 'adds a figure with a unit'],
+    ['1 + 5 thou', 'adds a figure with a unit'],
+    ['1 - 5 thou', 'adds a figure with a unit'],
+    ['2 mm / 5 mm', 'divides by a figure that has a unit'],
+    ['2 thou × 3 thou', 'multiplies by a figure that has a unit'],
+    ['(2+3)furlongs', 'furlongs'],
+    ['2 + $3', 'cannot be read'],
+    ['(2+3))', 'not a whole sum'],
     ['(2+3', 'not a whole sum'],
     ['(2)(3)', 'no sign between them'],
     ['2+3 furlongs', 'not a unit'],
@@ -75,5 +106,40 @@ describe('a sum typed for a figure', () => {
 
   it('is not read where it is not offered', () => {
     expect(parse('1+1', 'mm').kind).toBe('bad');
+  });
+});
+
+describe('a sum in brackets with one unit behind them', () => {
+  it.each<[string, string, string]>([
+    ['(90+92)thou', '90+92', 'thou'],
+    ['  (90+92) thou ', '90+92', 'thou'],
+    ['((1+2)×3)mm', '(1+2)×3', 'mm'],
+    ['((1+2)×(3+4))mm', '(1+2)×(3+4)', 'mm'],
+    ['(1+2)°', '1+2', '°'],
+  ])('%j is %j in %j', (text, sum, unit) => {
+    expect(sumWithUnit(text)).toEqual({ sum, unit });
+  });
+
+  it.each([
+    '(1+2)×(3+4)mm',
+    '(1+2)-(3)mm',
+    '(90+92)',
+    '(90)thou',
+    '90+92 thou',
+    '2(90+92)thou',
+    '(90+92)thou+1',
+    '(90+92)2',
+    '',
+  ])('%j is none', (text) => {
+    expect(sumWithUnit(text)).toBeUndefined();
+  });
+
+  it('is not read where it is longer than any row of readings', () => {
+    const sum = (length: number): string => '1+'.repeat(length / 2 - 1) + '11';
+    expect(sum(200)).toHaveLength(200);
+    expect(looksLikeSum(sum(200))).toBe(true);
+    expect(looksLikeSum(`${sum(200)}1`)).toBe(false);
+    expect(looksLikeSum('$1+2')).toBe(false);
+    expect(looksLikeSum('1+2$')).toBe(false);
   });
 });

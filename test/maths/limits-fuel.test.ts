@@ -430,9 +430,9 @@ holdsTo([
     code: 'slides',
     of: ['slides'],
     run: (count) => balanceSlides(Array<number>(count).fill(1), 1),
-    takes: [2, 8],
-    refuses: [1, 9],
-    says: /from 2 to 8 slides, and [19] were given/,
+    takes: [1, 8],
+    refuses: [0, 9],
+    says: /from 1 to 8 slides, and [09] were given/,
   },
   {
     of: ['perTurn'],

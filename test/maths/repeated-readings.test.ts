@@ -36,5 +36,8 @@ describe('several readings of one quantity', () => {
     );
     expect(() => repeatedReadings(Array.from({ length: 20 }, () => 1))).not.toThrow();
     expect(thrown(() => repeatedReadings([1, NaN])).code).toBe('readings-value');
+    for (const readings of [[1], [1, NaN]]) {
+      expect(thrown(() => repeatedReadings(readings)).quantities).toEqual(['readings']);
+    }
   });
 });

@@ -55,8 +55,13 @@ describe('balancing slides', () => {
     );
   });
 
-  it('refuses one slide, nine slides, a negative opening and a thread without pitch', () => {
-    expect(thrown(() => balanceSlides([1], 1)).code).toBe('slides');
+  it('has nothing to do to a single slide, unless an opening is wanted of it', () => {
+    expect(balanceSlides([2.5], 1)).toEqual({ target: 2.5, turns: [0], work: 0, spread: 0 });
+    expect(balanceSlides([2.5], 0.5, 3).turns).toEqual([1]);
+  });
+
+  it('refuses no slide, nine slides, a negative opening and a thread without pitch', () => {
+    expect(thrown(() => balanceSlides([], 1)).code).toBe('slides');
     expect(thrown(() => balanceSlides(Array<number>(9).fill(1), 1)).code).toBe('slides');
     expect(thrown(() => balanceSlides([1, -1], 1)).quantities).toEqual(['opening-2']);
     expect(thrown(() => balanceSlides([1, NaN], 1)).quantities).toEqual(['opening-2']);

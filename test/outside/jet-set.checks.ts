@@ -103,6 +103,18 @@ export const checks: readonly OutsideCheck[] = [
   },
   {
     topic,
+    what: 'bore that passes 191.69 cc a second under 1 ft, coefficient 0.620',
+    source:
+      'Encyclopædia Britannica, 11th edition, volume 14 (1911), Hydraulics: sharp-edged circular orifice of 0.196 sq. in., coefficient 0.620 at 1 ft; the flow by its relation Q = c·ω·√(2·g·h), § 18, by hand: 0.620 × 0.196 / 144 × √(2 × 32.174) = 0.0067695 cubic feet. Its diameter is half an inch, as the area says',
+    kind: 'published',
+    unit: 'mm',
+    expected: 12.7,
+    ours: () => boreOfArea(areaByFlow(191.69, 1, { head: 304.8, coefficient: 0.62 })),
+    tolerance: 0.02,
+    why: '0.196 is π / 16 to three digits',
+  },
+  {
+    topic,
     what: 'flow of a jet of 1.1 mm under 300 mm, coefficient 0.7',
     source: 'mathjs 15.2.0 with units: 0.7 × area × the root of 2 × 9.80665 m/s² × head',
     kind: 'library',

@@ -1,6 +1,7 @@
 import { demoJets } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs, NumberInput, OptionalInput } from '../../frame/types.ts';
+import { mainJet } from '../../ranges.ts';
 
 export const groups = {
   now: 'The air now',
@@ -97,9 +98,7 @@ export const inputs = {
     measure:
       'By its stamp where the stamp is the diameter in hundredths of a millimetre, or with a pin gauge. Never run a drill through a jet: it opens it.',
     unit: 'mm',
-    min: 0.1,
-    max: 5,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     default: demoJets.main,
     step: 0.01,
     error: 0.01,
@@ -110,9 +109,7 @@ export const inputs = {
     label: 'Jets at hand',
     help: 'Diameters of the jets you have, separated by spaces.',
     unit: 'mm',
-    min: 0.1,
-    max: 5,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     default: [1, 1.02, 1.05, 1.08, 1.1, 1.12, 1.15, 1.18],
     step: 0.01,
     most: 30,

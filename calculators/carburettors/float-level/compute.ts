@@ -1,4 +1,4 @@
-import { absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
+import { absent, impossible, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import {
   displacedMass,
@@ -63,7 +63,7 @@ function change(work: () => number, what: string) {
     return work();
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;
-    return absent(`With ${what} this float could no longer shut the valve.`);
+    return impossible(`With ${what} this float could no longer shut the valve.`);
   }
 }
 

@@ -2,6 +2,8 @@ import { DEMO_CYLINDERS, DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import { USUAL_OIL, USUAL_PETROL } from '../../maths/fuel/fuel-density.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
+import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
+import { floatHeight } from '../../ranges.ts';
 
 export const groups = {
   setting: 'The setting',
@@ -23,9 +25,7 @@ export const inputs = {
     measure:
       'Chamber and gasket off, body on its side with the float hanging. Tip it until the tang only just touches the needle and its spring pin is not pushed in; upside down only where the needle has no spring pin. Set a depth gauge or a notched card on the gasket face, square to it, and read at the middle of the float, on both floats if there are two.',
     unit: 'mm',
-    min: -20,
-    max: 100,
-    why: 'no gauge for a float reaches further; a negative reading means an edge inside the body',
+    ...floatHeight,
     default: demoFloat.height,
     step: 0.1,
     error: 0.2,
@@ -284,8 +284,8 @@ export const inputs = {
     help: 'How many of the same pattern to set alike.',
     unit: 'count',
     min: 1,
-    max: 6,
-    why: 'this page sets up to six side by side',
+    max: MOST_CYLINDERS,
+    why: 'no such engine has more',
     default: DEMO_CYLINDERS,
     step: 1,
     whole: true,
@@ -296,15 +296,13 @@ export const inputs = {
     label: 'Gauge reading as found',
     help: 'Measured in the same way and with the same gauge on each.',
     unit: 'mm',
-    min: -20,
-    max: 100,
-    why: 'no gauge for a float reaches further',
+    ...floatHeight,
     step: 0.1,
     error: 0.2,
-    most: 6,
+    most: MOST_CYLINDERS,
     count: (v) => v.carburettors as number,
     member: (index) => `Carburettor ${String(index)}, as found`,
-    default: (index) => demoFloat.found[index - 1]!,
+    default: (index) => demoFloat.found[(index - 1) % demoFloat.found.length]!,
   },
   tolerance: {
     assumed: true,

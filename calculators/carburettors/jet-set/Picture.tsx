@@ -7,19 +7,19 @@ import { Chart } from '../../picture/chart.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
-import { areasOf, chosenOf, readingOf, type Values } from './compute.ts';
-import { inputs, LEAST_BORE, MOST_BORE } from './inputs.ts';
+import { chosenOf, type Values } from './compute.ts';
+import { mainJet } from '../../ranges.ts';
+import { inputs } from './inputs.ts';
+import { areasOf, readingOf, seriesOf } from './readings.ts';
 import type { results } from './results.ts';
 
 const HEIGHT = 330;
 /** More jets than these stand too close for a finger each. */
 const MOST_HANDLES = 8;
 
-const keys = { pin: 'bore', flow: 'time', number: 'number' } as const;
-
 /** A reading as it may be set by hand: on its step, and within its range. */
 function settable(v: Values, bore: number): number {
-  const { min, max, step } = inputs[keys[v.by]];
+  const { min, max, step } = inputs[seriesOf[v.by]];
   const fine = v.by === 'pin' ? 0.005 : v.by === 'flow' ? 0.1 : step;
   return Math.min(max, Math.max(min, onStep(readingOf(v, bore), fine)));
 }
@@ -60,7 +60,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   ];
   const inSet = chosen.map((jet) => sizes[jet - 1]!);
   const put = (index: number, bore: number): void => {
-    set(`${keys[v.by]}-${String(index + 1)}`, settable(v, bore));
+    set(`${seriesOf[v.by]}-${String(index + 1)}`, settable(v, bore));
   };
   const say = (bore: number): string => showFixed(bore, 'mm', 3, lengths);
   return (
@@ -144,8 +144,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                   y={y(shown(size))}
                   label={`Size of jet ${String(i + 1)}`}
                   value={Number(size.toFixed(4))}
-                  min={LEAST_BORE}
-                  max={MOST_BORE}
+                  min={mainJet.min}
+                  max={mainJet.max}
                   step={0.01}
                   valueText={`${say(size)}, ${chosen.includes(i + 1) ? 'in the set' : 'not in the set'}`}
                   along="y"

@@ -7,41 +7,14 @@ import {
   spreadOf,
   type JetSet,
 } from '../../maths/carburettor/jet-set.ts';
-import { areaByFlow, areaOfBore, boreOfArea } from '../../maths/carburettor/orifice.ts';
+import { areaOfBore, boreOfArea } from '../../maths/carburettor/orifice.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
+import { areasOf, seriesOf } from './readings.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
 export type Computed = ComputedOf<typeof results>;
-
-/** Stamped by size, a number is hundredths of a mm. */
-const HUNDREDTHS = 100;
-
-/** Area of each jet, mm², however it was measured. */
-export function areasOf(v: Values): readonly number[] {
-  if (v.by === 'pin') return v.bore.map(areaOfBore);
-  if (v.by === 'flow') {
-    const bench = { head: v.head, coefficient: v.coefficient };
-    return v.time.map((time) => areaByFlow(v.volume, time, bench));
-  }
-  if (v['number-means'] === 'size') {
-    return v.number.map((number) => areaOfBore(number / HUNDREDTHS));
-  }
-  const each = areaOfBore(v['known-bore']) / v['known-number'];
-  return v.number.map((number) => each * number);
-}
-
-/** The reading that a jet of `bore` mm would give, the other way round. */
-export function readingOf(v: Values, bore: number): number {
-  const area = areaOfBore(bore);
-  if (v.by === 'pin') return bore;
-  if (v.by === 'flow') {
-    return areaByFlow(v.volume, 1, { head: v.head, coefficient: v.coefficient }) / area;
-  }
-  if (v['number-means'] === 'size') return bore * HUNDREDTHS;
-  return (v['known-number'] * area) / areaOfBore(v['known-bore']);
-}
 
 const within = (against: number, tolerance: number): boolean =>
   Math.abs(against) <= tolerance * (1 + 1e-9);
@@ -55,7 +28,7 @@ export function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
   if (size !== undefined && places.length < v.wanted && areas.length >= v.wanted) {
     throw new MathsError(
       'too-few-fit',
-      ['size', 'tolerance'],
+      ['size', 'tolerance', seriesOf[v.by]],
       `Only ${String(places.length)} of the jets are near enough to the size wanted, and ${String(v.wanted)} are needed. Allow more, or look for more jets.`,
     );
   }

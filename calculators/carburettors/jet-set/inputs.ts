@@ -1,10 +1,10 @@
 import { DEMO_CYLINDERS, demoDrawer, demoJets } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs, SeriesInput } from '../../frame/types.ts';
+import { aboutSize, type Bench } from './readings.ts';
+import { mainJet } from '../../ranges.ts';
 
 export const MOST_JETS = 24;
-export const LEAST_BORE = 0.1;
-export const MOST_BORE = 5;
 export const MOST_NUMBER = 1000;
 
 export const groups = {
@@ -18,6 +18,7 @@ const byFlow = (v: AnyValues): boolean => v.by === 'flow';
 const byNumber = (v: AnyValues): boolean => v.by === 'number';
 const byFlowNumber = (v: AnyValues): boolean => byNumber(v) && v['number-means'] === 'flow';
 
+/** The example’s bag of jets; its first is of the size that the example’s carburettor asks for. */
 const ofJets = (of: readonly number[]) =>
   ({
     kind: 'series',
@@ -25,6 +26,7 @@ const ofJets = (of: readonly number[]) =>
     most: MOST_JETS,
     count: (v) => v.jets as number,
     default: (index) => of[(index - 1) % of.length]!,
+    givesWay: (own, v) => aboutSize(own, of[0]!, v as unknown as Bench),
   }) as const satisfies Partial<SeriesInput>;
 
 export const inputs = {
@@ -137,9 +139,7 @@ export const inputs = {
     label: 'Its bore',
     help: 'By pin.',
     unit: 'mm',
-    min: LEAST_BORE,
-    max: MOST_BORE,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     default: demoJets.main,
     step: 0.01,
     error: 0.01,
@@ -152,9 +152,7 @@ export const inputs = {
     measure:
       'Clean the jet first. Pin gauges, best of copper or brass, or the plain shanks of new drills, in steps of 0.01 mm. The largest that drops in by its own weight is the bore: never push or turn one in the hole. Half of the step to the next pin is the ±.',
     unit: 'mm',
-    min: LEAST_BORE,
-    max: MOST_BORE,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     step: 0.01,
     error: 0.005,
     member: (index) => `Bore of jet ${String(index)}`,
@@ -195,9 +193,7 @@ export const inputs = {
     label: 'Size wanted',
     help: 'Diameter that the carburettor asks for. Left empty, the jets are judged against the set alone.',
     unit: 'mm',
-    min: LEAST_BORE,
-    max: MOST_BORE,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     step: 0.01,
   },
   tolerance: {

@@ -1,4 +1,4 @@
-import { absent, type ComputedOf, type ResultValue, type ValuesOf } from '../../frame/types.ts';
+import { impossible, type ComputedOf, type ResultValue, type ValuesOf } from '../../frame/types.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { findRoot } from '../../maths/numeric/find-root.ts';
 import {
@@ -61,14 +61,14 @@ export function ringIfAny(
 /** All figures of a column, or why there is none. */
 function column(figures: readonly (number | undefined)[], why: string): ResultValue {
   const there = figures.filter((figure) => figure !== undefined);
-  return there.length === figures.length ? there : absent(why);
+  return there.length === figures.length ? there : impossible(why);
 }
 
 function throttleOfEqual(v: Values, main: number): ResultValue {
   const above = (throttle: number): number => (ringIfAny(v, throttle) ?? Infinity) - main;
   if (above(0) >= 0) return 0;
   if (above(100) < 0) {
-    return absent(
+    return impossible(
       'Even at full throttle the ring is smaller than the main jet, so that the needle is in charge throughout. Check jet, needle and main jet.',
     );
   }
@@ -103,8 +103,8 @@ export function compute(v: Values): Computed {
     'passing-area': inSeries(ring, main),
     'main-area': main,
     'equal-at': throttleOfEqual(v, main),
-    'second-annulus': second ?? absent(noSecond),
-    'second-percent': second === undefined ? absent(noSecond) : 100 * (second / ring - 1),
+    'second-annulus': second ?? impossible(noSecond),
+    'second-percent': second === undefined ? impossible(noSecond) : 100 * (second / ring - 1),
     'clip-annulus': column(grooves, outOfJet),
     'clip-change': column(
       grooves.map((area) => (area === undefined ? undefined : 100 * (area / ring - 1))),

@@ -1,5 +1,6 @@
 import { demoJets } from '../../demo-engine.ts';
 import type { Inputs } from '../../frame/types.ts';
+import { mainJet, needleTaper } from '../../ranges.ts';
 
 export const groups = {
   needle: 'Jet and needle',
@@ -128,9 +129,7 @@ export const inputs = {
     measure:
       'Measure the diameter in two places 10 mm apart on the taper. Every 0.0175 mm of difference is 0.1°.',
     unit: 'deg',
-    min: 0,
-    max: 20,
-    why: 'no needle is so blunt; most have 1° to 3°',
+    ...needleTaper,
     default: demoJets.taper,
     step: 0.1,
     error: 0.05,
@@ -156,9 +155,7 @@ export const inputs = {
     label: 'Main jet diameter',
     help: 'Below the needle jet, through which the same fuel has to pass.',
     unit: 'mm',
-    min: 0.1,
-    max: 5,
-    why: 'no jet here is finer or coarser',
+    ...mainJet,
     default: demoJets.main,
     step: 0.01,
     error: 0.01,

@@ -15,6 +15,10 @@ const HEIGHT = 330;
 /** A column narrower than this has no room for words. */
 const ROOM_FOR_WORDS = 58;
 
+/** With more slides than these the turns stand in two lines, every other one lower. */
+const IN_ONE_LINE = 6;
+const LINE = 16;
+
 /** Half the width of a column. */
 const halfOf = (x: LinearScale): number => Math.min(30, (x(1) - x(0)) * 0.3);
 
@@ -57,7 +61,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       height={HEIGHT}
       label={`${drill ? 'Openings' : 'Vacuum'} of the slides as found, all to be brought to ${say(target)}`}
       meaning={legend}
-      below={12}
+      below={12 + (readings.length > IN_ONE_LINE ? LINE : 0)}
       x={{ domain: [0, readings.length] }}
       y={{
         domain: [0, shown(high)],
@@ -112,7 +116,12 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                     <text x={middle} y={floor + 18} text-anchor="middle">
                       {`${words ? 'slide ' : ''}${String(index + 1)}`}
                     </text>
-                    <text class="dimension-text" x={middle} y={floor + 36} text-anchor="middle">
+                    <text
+                      class="dimension-text"
+                      x={middle}
+                      y={floor + 36 + (readings.length > IN_ONE_LINE ? (index % 2) * LINE : 0)}
+                      text-anchor="middle"
+                    >
                       {still
                         ? words
                           ? 'leave it'

@@ -1,12 +1,16 @@
 import { DEMO_CYLINDERS, demoSlides } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
+import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
 
 export const groups = {
   slides: 'The slides as found',
   adjuster: 'The adjusters',
   cable: 'Free play of the cables',
 } as const;
+
+/** The demo’s slides, and from the first again on an engine that has more. */
+const ofDemo = (of: readonly number[], index: number): number => of[(index - 1) % of.length]!;
 
 const byDrill = (v: AnyValues): boolean => v.method === 'drill';
 const byVacuum = (v: AnyValues): boolean => v.method === 'vacuum';
@@ -19,9 +23,9 @@ export const inputs = {
     label: 'Slides',
     help: 'How many are to open together.',
     unit: 'count',
-    min: 2,
-    max: 6,
-    why: 'one slide has nothing to agree with, and this page holds up to six',
+    min: 1,
+    max: MOST_CYLINDERS,
+    why: 'no such engine has more',
     default: DEMO_CYLINDERS,
     step: 1,
     whole: true,
@@ -47,10 +51,10 @@ export const inputs = {
     why: 'a slide that is shut has an opening of 0, and no bore here is larger',
     step: 0.1,
     error: 0.05,
-    most: 6,
+    most: MOST_CYLINDERS,
     count: (v) => v.slides as number,
     member: (index) => `Opening of slide ${String(index)}`,
-    default: (index) => demoSlides.found[index - 1]!,
+    default: (index) => ofDemo(demoSlides.found, index),
     when: byDrill,
   },
   vacuum: {
@@ -64,10 +68,10 @@ export const inputs = {
     why: 'a gauge shows from nothing to a whole atmosphere below the air outside',
     step: 0.5,
     error: 0.5,
-    most: 6,
+    most: MOST_CYLINDERS,
     count: (v) => v.slides as number,
     member: (index) => `Vacuum of slide ${String(index)}`,
-    default: (index) => demoSlides.vacuums[index - 1]!,
+    default: (index) => ofDemo(demoSlides.vacuums, index),
     when: byVacuum,
   },
   'per-turn': {
@@ -141,10 +145,10 @@ export const inputs = {
     why: 'a cable that holds its slide open has none, and more than that is unhooked',
     step: 0.5,
     error: 0.2,
-    most: 6,
+    most: MOST_CYLINDERS,
     count: (v) => v.slides as number,
     member: (index) => `Free play of cable ${String(index)}`,
-    default: (index) => demoSlides.play[index - 1]!,
+    default: (index) => ofDemo(demoSlides.play, index),
   },
   'least-play': {
     assumed: true,

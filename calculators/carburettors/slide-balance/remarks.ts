@@ -12,7 +12,11 @@ function ofTheSlides(v: Values, computed: Computed, { lengths }: Known): string 
     v.method === 'drill'
       ? showFixed(targetOf(v), 'mm', 2, lengths)
       : `${fixed(targetOf(v), 1)} kPa`;
-  if (still.length === turns.length) return 'All slides agree. Leave the adjusters alone.';
+  if (still.length === turns.length) {
+    return turns.length === 1
+      ? 'One slide has no other to agree with. Only the play of its cable is left to look at.'
+      : 'All slides agree. Leave the adjusters alone.';
+  }
   return still.length === 0
     ? `Bring all to ${target}.`
     : `Bring the others to ${target}, which slide ${listed(still)} has already: leave that one alone.`;

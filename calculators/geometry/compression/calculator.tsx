@@ -53,6 +53,7 @@ export default defineCalculator({
     wantedRatio: 'wanted-ratio',
     faceDiameter: 'bowl-mouth',
   },
+  refusedBy: { 'plug-hole': ['plug-hole', 'plug-thread', 'plug-pitch', 'plug-reach'] },
   compute,
   remarks,
   picture: Picture,

@@ -1,6 +1,6 @@
 import { attempt, ifThere } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
-import { absent, type Absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
+import { impossible, type Absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
 import {
   belowHeadVolume,
   clearanceForRatio,
@@ -81,7 +81,7 @@ function wantedHead(v: Values, swept: number, trapped: number, clearance: number
 function changedClearance(v: Values, clearance: number): number | Absent {
   const change = v['gasket-change'];
   if (v.gasket + change < 0) {
-    return absent(
+    return impossible(
       `A gasket of ${sayNumber(v.gasket)} mm cannot be thinner by ${sayNumber(-change)} mm. Take off ${sayNumber(v.gasket)} mm at the most.`,
     );
   }
@@ -93,7 +93,7 @@ function changedClearance(v: Values, clearance: number): number | Absent {
     cylinderVolume(v.bore, v['base-gasket-change']);
   return left > 0
     ? left
-    : absent(
+    : impossible(
         `That skim and those gaskets would leave ${sayNumber(left)} cc above the piston, and there must be more than 0. Take off less.`,
       );
 }
@@ -103,7 +103,7 @@ function changedTrapped(v: Values, swept: number, trapped: number): number | Abs
   const left = trapped - cylinderVolume(v.bore, v['base-gasket-change']);
   return left > 0
     ? Math.min(left, swept)
-    : absent(
+    : impossible(
         'A base gasket so much thicker would lift the exhaust above the piston’s top. Take a thinner one.',
       );
 }

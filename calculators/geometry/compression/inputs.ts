@@ -227,9 +227,9 @@ export const inputs = {
     measure:
       'Soft solder half as thick again as the gap, out to the bore on both sides over the gudgeon pin, held with grease. Tighten the head, turn the engine once over the top by hand, measure the thinnest place of each end.',
     unit: 'mm',
-    min: 0.05,
+    min: 0,
     max: 20,
-    why: 'thinner than that the parts have touched, and thicker solder is not used',
+    why: 'at 0 the parts have touched, and thicker solder is not used',
     default: demoHead.squish,
     step: 0.05,
     error: 0.05,

@@ -1,6 +1,12 @@
 import { attempt, ifThere, layTo } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
-import { absent, type Absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
+import {
+  absent,
+  impossible,
+  type Absent,
+  type ComputedOf,
+  type ValuesOf,
+} from '../../frame/types.ts';
 import { sweptVolume } from '../../maths/cylinder/compression.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { assertWindow, uncoveredArea, type PortWindow } from '../../maths/cylinder/port-area.ts';
@@ -120,7 +126,7 @@ export function compute(v: Values): ComputedOf<typeof results> {
     (degrees / (DEGREES_PER_SECOND * v.rpm)) * MILLISECONDS;
   const inlet = inletAreas(v, barrel);
   const blowdown = transferEvents.opens - exhaustEvents.opens;
-  const noBlowdown = absent(
+  const noBlowdown = impossible(
     'The transfers open before the exhaust, so there is no blowdown. Check both top edges: the exhaust’s must be the higher one.',
   );
   return {

@@ -6,7 +6,8 @@ import { STANDARD_GRAVITY } from '../units/standard.ts';
  * the hole's area, of which the coefficient C is left by the narrowing and the friction of the stream.
  *
  * Source: the orifice relation of any text of fluid mechanics; A. K. Choudhary and O. Prakash, Fluid
- * Mechanics, 2nd edition, S. K. Kataria & Sons, 2009, chapter 6.
+ * Mechanics, 2nd edition, S. K. Kataria & Sons, 2009, chapter 6; Encyclopædia Britannica, 11th edition,
+ * volume 14 (1911), Hydraulics, §§ 16 to 18 (about page 42).
  */
 export interface Bench {
   /** Height of the liquid above the hole, mm, above 0 and at most 100 000; kept up while it runs. */

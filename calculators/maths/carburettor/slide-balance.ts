@@ -2,6 +2,7 @@
  * Several throttle slides brought to the same opening by their adjusters. Lengths in mm, turns
  * positive where they lift the slide.
  */
+import { MOST_CYLINDERS } from '../crank/firing-order.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { assertWithin } from '../numeric/within.ts';
 
@@ -17,11 +18,11 @@ export interface SlideBalance {
 }
 
 function assertSlides(openings: readonly number[], thread: number): void {
-  if (openings.length < 2 || openings.length > 8) {
+  if (openings.length < 1 || openings.length > MOST_CYLINDERS) {
     throw new MathsError(
       'slides',
       ['slides'],
-      `Balancing takes from 2 to 8 slides, and ${openings.length} were given. A single slide has nothing to agree with.`,
+      `Balancing takes from 1 to ${MOST_CYLINDERS} slides, and ${openings.length} were given. Give one opening for each carburettor.`,
     );
   }
   openings.forEach((opening, index) => {
@@ -71,7 +72,7 @@ export function leastWorkOpening(openings: readonly number[]): number {
 /**
  * The turns that bring all slides to one opening.
  *
- * @param openings mm, 0 to 100, 2 to 8 slides.
+ * @param openings mm, 0 to 100, 1 to 8 slides; a single one has nothing to agree with, and no turns unless an opening is wanted.
  * @param thread Pitch of the adjuster, mm.
  * @param wanted Opening to bring them to, mm; that of least work unless given.
  * @throws MathsError `slides`, `out-of-range`.

@@ -13,7 +13,10 @@
  * that rock it end for end. A balancing weight opposite a pin turns forwards, and takes from the direct
  * crank alone.
  *
- * Method: direct and reverse cranks, theory of machines.
+ * Method: direct and reverse cranks, theory of machines. The cases of rows and vees are those of
+ * R. L. Norton, Design of Machinery, McGraw-Hill, chapter 14 (Multicylinder engines): forces in a row
+ * section 14.3 (page 646), couples 14.5 (650), vees 14.7 (661), balancing 14.9 (675; the secondary of a
+ * row of four, 679), by the contents of the edition whose chapter 14 begins on page 639.
  */
 import { assertCylinderCount } from './firing-order.ts';
 import { assertGeometry } from './slider-crank.ts';

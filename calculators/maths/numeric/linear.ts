@@ -136,6 +136,7 @@ const SETTLED = 1e-13;
  * the Society for Industrial and Applied Mathematics 11 (1963), 431.
  *
  * @param at Residuals (measured less fitted) and the slopes of what is fitted, a row for each.
+ * @param start Where to begin: figures of one kind and size, as the places of holes in mm.
  * @param most Steps at the most.
  */
 export function leastSquares(

@@ -1,4 +1,5 @@
 import { MathsError } from '../numeric/errors.ts';
+import { builtUp } from './built-up.ts';
 import { heldBy, type Held, type Pair } from './hole-network.ts';
 import { inverseNormal, leastSquares, leverage, rank, type Rows } from '../numeric/linear.ts';
 import { sayNumber } from '../numeric/rounding.ts';
@@ -266,7 +267,7 @@ function slopesOf(places: readonly Place[], pairs: readonly Pair[]): number[][] 
   });
 }
 
-interface Net {
+export interface Net {
   readonly pairs: readonly Pair[];
   readonly lengths: readonly number[];
 }
@@ -369,30 +370,19 @@ function unfolded(net: Net, start: readonly Place[]): Laid {
   return now;
 }
 
-/** A misfit beyond which the start may be to blame rather than a reading, mm. */
-const DOUBTFUL = 0.5;
-const MORE_STARTS = 3;
-
-/** The places that fit best of all that some starts lead to. */
-function bestPlaces(holes: number, net: Net): Laid {
-  const rough = roughPlaces(allWays(holes, net.pairs, net.lengths));
-  const rmsOf = ({ places }: Laid): number =>
-    Math.sqrt(sumOfSquares(misfitsOf(net, places)) / net.pairs.length);
-  let best = unfolded(net, rough);
-  const reach = Math.max(...net.lengths);
-  for (let start = 1; start <= MORE_STARTS && rmsOf(best) > DOUBTFUL; start += 1) {
-    const shaken = rough.map(({ x, y }, i) => ({
-      x: x + 0.6 * reach * Math.sin(7.3 * start + 3.1 * i),
-      y: y + 0.6 * reach * Math.sin(5.9 * start + 4.7 * i + 1),
-    }));
-    const other = unfolded(net, shaken);
-    if (rmsOf(other) < rmsOf(best) * (1 - 1e-9)) best = other;
-  }
-  return best;
-}
-
 /** Below this misfit nobody with a caliper tells one place of a hole from the other, mm. */
 const SAME_TO_A_CALIPER = 0.15;
+
+/** The places that fit best of all that both starts lead to. */
+function bestPlaces(holes: number, net: Net): Laid {
+  const off = ({ places }: Laid): number => sumOfSquares(misfitsOf(net, places));
+  const rough = unfolded(net, roughPlaces(allWays(holes, net.pairs, net.lengths)));
+  if (Math.sqrt(off(rough) / net.pairs.length) <= SAME_TO_A_CALIPER) return rough;
+  const built = builtUp(holes, net);
+  const other = built && unfolded(net, built);
+  return other && off(other) < off(rough) * (1 - 1e-9) ? other : rough;
+}
+
 /** A hole turned over by less has not moved, mm. */
 const UNMOVED = 0.5;
 

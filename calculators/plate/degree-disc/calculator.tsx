@@ -42,6 +42,7 @@ export default defineCalculator({
     barUp: 'bar-up',
     marks: 'marks',
   },
+  refusedBy: { 'travel-beyond-stroke': ['stroke', 'rod', 'offset'] },
   compute,
   remarks,
   picture: Picture,

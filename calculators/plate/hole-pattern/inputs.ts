@@ -69,6 +69,7 @@ const exceptions = (way: Span, words: string) =>
 
 export const inputs = {
   holes: {
+    assumed: true,
     kind: 'number',
     group: holes,
     label: 'Holes',

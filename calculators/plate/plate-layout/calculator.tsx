@@ -61,6 +61,7 @@ export default defineCalculator({
     teeth: 'teeth',
     thread: 'thread',
   },
+  refusedBy: { 'sets-on-one-line': ['spacing'] },
   compute,
   remarks,
   picture: Picture,

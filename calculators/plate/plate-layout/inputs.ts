@@ -3,6 +3,7 @@ import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { evenTops, withinTurn } from '../../maths/crank/firing-order.ts';
 import { equalSpacing, MOST_SETS } from '../../maths/plate/plate-layout.ts';
+import { plateOutside } from '../../ranges.ts';
 
 const sets = 'The sets';
 const plate = 'The plate';
@@ -161,9 +162,7 @@ export const inputs = {
     help: 'Of the finished plate: what goes into the recess of the case.',
     measure: 'Bore gauge or inside caliper in the recess, at two places square to each other.',
     unit: 'mm',
-    min: 20,
-    max: 400,
-    why: 'smaller or larger than that is no plate for points',
+    ...plateOutside,
     default: demoPlate.outside,
     givesWay: (own, { bore }) =>
       own > (bore as number) ? undefined : (bore as number) + demoPlate.outside - demoPlate.bore,

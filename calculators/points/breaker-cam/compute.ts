@@ -1,3 +1,4 @@
+import { attempt } from '../../frame/attempt.ts';
 import { absent, Absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
 import {
   crankDegreesPerGap,
@@ -9,7 +10,6 @@ import {
   opensBefore,
   type BreakerCam,
 } from '../../maths/ignition/breaker-cam.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import { angleAtGap, fitGapReadings, type GapLine } from '../../maths/ignition/gap-readings.ts';
 import {
   assertLeverRatio,
@@ -36,19 +36,9 @@ export function gapOf(v: Values): number {
   return v.from === 'gap' ? v.gap : gapForDwell(camOf(v), v.dwell);
 }
 
-/** One part of the work may fail and leave the rest standing. */
-function orAbsent<T>(work: () => T): T | Absent {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof MathsError) return absent(error.message);
-    throw error;
-  }
-}
-
 /** The line through the trials, or why there is none. */
 export function trialLine(v: Values): GapLine | Absent {
-  return orAbsent(() =>
+  return attempt(() =>
     fitGapReadings(v['trial-gap'].map((gap, index) => ({ gap, angle: v['trial-angle'][index]! }))),
   );
 }
@@ -58,7 +48,7 @@ function worn(v: Values, cam: BreakerCam, gap: number) {
     leverRatio: v.lever,
     rate: v['wear-rate'] / (v['wear-per'] === 'hours' ? 100 : 1000),
   };
-  const after = orAbsent(() => wornPoints(cam, gap, wear, v.running));
+  const after = attempt(() => wornPoints(cam, gap, wear, v.running));
   return {
     'worn-gap': after instanceof Absent ? after : after.gap,
     'worn-retard': after instanceof Absent ? after : after.retard,
@@ -67,7 +57,7 @@ function worn(v: Values, cam: BreakerCam, gap: number) {
         ? absent(
             'Without wear of the heel the gap stays, so there is no running after which to reset it.',
           )
-        : orAbsent(() => runUntilRetard(cam, gap, wear, v['retard-limit'])),
+        : attempt(() => runUntilRetard(cam, gap, wear, v['retard-limit'])),
   };
 }
 

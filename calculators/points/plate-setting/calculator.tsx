@@ -31,6 +31,7 @@ export default defineCalculator({
     },
   },
   fieldOf: { ...engineFields, speedRatio: 'speed-ratio', cylinders: 'cylinders' },
+  refusedBy: { 'travel-beyond-stroke': ['stroke', 'rod', 'offset'] },
   compute,
   carry: (choice, option, v) => (choice === 'as' ? toldAs(option, v) : []),
   remarks,

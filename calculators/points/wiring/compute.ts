@@ -123,10 +123,14 @@ export function compute(v: Values): Computed {
   const part = v.share / 100;
   const standing = shutCurrent(v) + v.others;
   const sizes = STANDARD_WIRES.map((wire) => wayThrough(v, wire));
-  const sides = SIDES.map((volts) => {
-    const other = atVolts(v, volts);
-    return { volts, ...wayOf(other, seriesOf(other)) };
-  });
+  const sides = attempt(() =>
+    SIDES.map((volts) => {
+      const other = atVolts(v, volts);
+      return { volts, ...wayOf(other, seriesOf(other)) };
+    }),
+  );
+  const ofSides = (of: (side: Way & { volts: number }) => number) =>
+    ifThere(sides, (both) => both.map(of));
   return {
     drop: way.drop,
     wire: attempt(() => ifThere(fuse, (rating) => wireFor(v, rating).area)),
@@ -147,9 +151,9 @@ export function compute(v: Values): Computed {
     'size-drop': sizes.map(({ drop }) => drop),
     'size-percent': sizes.map(({ percent }) => percent),
     'size-bears': STANDARD_WIRES.map(({ bears }) => bears),
-    'side-current': sides.map(({ load }) => load),
-    'side-drop': sides.map(({ drop }) => drop),
-    'side-percent': sides.map(({ percent }) => percent),
-    'side-energy': sides.map(({ volts, drop }) => energyLeft(volts - drop, volts)),
+    'side-current': ofSides(({ load }) => load),
+    'side-drop': ofSides(({ drop }) => drop),
+    'side-percent': ofSides(({ percent }) => percent),
+    'side-energy': ofSides(({ volts, drop }) => energyLeft(volts - drop, volts)),
   };
 }

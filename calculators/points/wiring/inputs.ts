@@ -1,6 +1,7 @@
 import { DEMO_CYLINDERS, DEMO_SPEED, demoCoil, demoWiring } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
+import { MOST_COILS } from '../../ranges.ts';
 
 export const groups = {
   way: 'From the battery to the coils',
@@ -127,8 +128,8 @@ export const inputs = {
     help: 'Fed by this wire, each with its own points.',
     unit: 'count',
     min: 1,
-    max: 6,
-    why: 'without a coil there is no spark, and the drawing holds six',
+    max: MOST_COILS,
+    why: 'without a coil there is no spark, and no engine has more than two for each cylinder',
     default: DEMO_CYLINDERS,
     whole: true,
     step: 1,

@@ -270,6 +270,7 @@ export default defineCalculator({
     angle: 'angle',
     arc: 'arc',
   },
+  refusedBy: { 'beyond-bottom': ['rotor'] },
   compute: (v) => {
     const geometry = sliderCrank(v);
     const there = v.given === 'other' ? otherCrank(v) : geometry;
