@@ -19,7 +19,7 @@ export const camInputs = {
     unit: 'count',
     min: 1,
     max: 12,
-    why: 'a breaker cam has at least one lobe, and no set of points serves more than twelve',
+    why: 'a breaker cam has at least one lobe, and no set of points serves more',
     default: demoCam.lobes,
     whole: true,
     step: 1,

@@ -21,7 +21,7 @@ export const inputs = {
     unit: 'count',
     min: 2,
     max: 6,
-    why: 'one slide has nothing to agree with, and this page holds up to six',
+    why: 'one slide has nothing to agree with, and this page holds no more',
     default: DEMO_CYLINDERS,
     step: 1,
     whole: true,

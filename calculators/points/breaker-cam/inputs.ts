@@ -210,7 +210,7 @@ export const inputs = {
     unit: 'count',
     min: 2,
     max: 6,
-    why: 'one trial says nothing about the change, and six are ample',
+    why: 'one trial says nothing about the change, and more tell nothing new',
     default: 4,
     whole: true,
     step: 1,

@@ -6,6 +6,9 @@ const coil = 'The coil';
 const running = 'Running';
 const limits = 'Limits';
 
+/** The table has a row for each. */
+const MOST_SPEEDS = 8;
+
 export const inputs = {
   volts: {
     kind: 'number',
@@ -97,12 +100,12 @@ export const inputs = {
     kind: 'list',
     group: running,
     label: 'Speeds to compare',
-    help: 'Up to eight, with spaces between.',
+    help: `Up to ${String(MOST_SPEEDS)}, with spaces between.`,
     unit: 'rpm',
     min: 50,
     max: 30_000,
     why: 'slower is slower than a kick, and no such engine turns faster',
-    most: 8,
+    most: MOST_SPEEDS,
     default: [1000, 3000, 6000, 9000],
     step: 100,
   },

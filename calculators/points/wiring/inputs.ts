@@ -128,7 +128,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: 6,
-    why: 'without a coil there is no spark, and the drawing holds six',
+    why: 'without a coil there is no spark, and the drawing holds no more',
     default: DEMO_CYLINDERS,
     whole: true,
     step: 1,
