@@ -57,6 +57,14 @@ it('the plan of the house names every room', () => {
   expect(rooms.filter((room) => !plan.includes(`${room}/`))).toEqual([]);
 });
 
+it('the calculator that the guide shows has the files that it names', () => {
+  const guide = readFileSync('DEVELOPERS.md', 'utf8');
+  const [, folder, parts] = /`([\w/-]+)` shows a middling one: (.+?), a file each/.exec(guide)!;
+  const files = [...parts!.matchAll(/`([\w-]+)`/g)].map((match) => match[1]!);
+  const there = readdirSync(folder!).map((file) => file.replace(/\.tsx?$/, ''));
+  expect(there.sort()).toEqual([...files, 'calculator'].sort());
+});
+
 it('the guide is short enough to be read through', () => {
   const words = readFileSync('DEVELOPERS.md', 'utf8').split(/\s+/).filter(Boolean);
   expect(words.length).toBeLessThanOrEqual(1200);

@@ -204,10 +204,16 @@ function leading(calculator: AnyCalculator): string[] {
 
 const INVENTED = 'Worked example of an invented engine.';
 
-/** Fields behind the results that lead which hold a figure of the example. */
+const missingOf = new WeakMap<Evaluation, readonly Field[]>();
+
+/** Fields behind the results that lead which hold a figure of the example; found once for each state. */
 function missingLeads(calculator: AnyCalculator, evaluation: Evaluation): readonly Field[] {
+  const known = missingOf.get(evaluation);
+  if (known) return known;
   const there = leading(calculator).filter((name) => !(evaluation.results[name] instanceof Absent));
-  return examplesBehind(calculator, evaluation, resultReads(there));
+  const found = examplesBehind(calculator, evaluation, resultReads(there));
+  missingOf.set(evaluation, found);
+  return found;
 }
 
 function countOf(missing: readonly Field[]): string {

@@ -15,7 +15,7 @@ export const cylindersInput = {
   unit: 'count',
   min: 1,
   max: 8,
-  why: 'the comparison holds one to eight cylinders',
+  why: 'the comparison holds no more cylinders',
   default: DEMO_CYLINDERS,
   whole: true,
   step: 1,

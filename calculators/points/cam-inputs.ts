@@ -4,10 +4,24 @@ import type { AnyValues, NumberInput } from '../frame/types.ts';
 const group = 'The cam';
 
 /** The demo's dwell is that of one lobe, and more lobes leave less for each. */
-export const dwellGivesWay = (own: number, values: AnyValues): number | undefined => {
+const dwellGivesWay = (own: number, values: AnyValues): number | undefined => {
   const lobes = values['lobes'] as number;
   return own < 360 / lobes ? undefined : demoCam.dwell / lobes;
 };
+
+/** The dwell in cam degrees, under a heading of the calculator's own. */
+export const dwellInput = {
+  kind: 'number',
+  label: 'Dwell',
+  help: 'Cam degrees for which the points are shut, per lobe.',
+  unit: 'deg',
+  min: 0.1,
+  max: 359.9,
+  why: 'the points must shut and open again within one turn of the cam',
+  default: demoCam.dwell,
+  givesWay: dwellGivesWay,
+  step: 1,
+} as const satisfies Omit<NumberInput, 'group'>;
 
 /** Lobes and speed of the breaker cam: asked for alike wherever its turning counts. */
 export const camInputs = {
@@ -19,7 +33,7 @@ export const camInputs = {
     unit: 'count',
     min: 1,
     max: 12,
-    why: 'a breaker cam has at least one lobe, and no set of points serves more than twelve',
+    why: 'a breaker cam has at least one lobe, and no set of points serves more',
     default: demoCam.lobes,
     whole: true,
     step: 1,

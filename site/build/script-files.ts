@@ -87,7 +87,11 @@ export const plan: readonly ScriptFile[] = [
   {
     // Shared by the calculators that know the cam.
     name: 'cam',
-    from: ['calculators/maths/ignition/breaker-cam', 'calculators/points/cam-inputs'],
+    from: [
+      'calculators/maths/ignition/breaker-cam',
+      'calculators/points/cam-inputs',
+      'calculators/points/coil-inputs',
+    ],
     sharedBy: 2,
   },
 ];

@@ -18,8 +18,6 @@ export interface LiveProps {
   readonly calculator: AnyCalculator;
   /** Inputs other than the defaults. */
   readonly set?: Texts;
-  /** Whether it is the page's own calculator and keeps its state in the address. */
-  readonly ownsAddress: boolean;
   /** What comes of them, where it has been worked out beforehand. */
   readonly first?: Evaluation;
   /** What the visitor typed before the script came. */
@@ -33,19 +31,19 @@ const fromAddress = (query: string): Given => anew(fromQuery(query), originsIn(q
 const linked = (): Given | undefined =>
   Object.keys(fromQuery(location.search)).length > 0 ? fromAddress(location.search) : undefined;
 
-/** A calculator in use. The server renders the same with the defaults. */
-export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: LiveProps) {
+/** A page's own calculator in use, which keeps its state in the address. The server renders the same with the defaults. */
+export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   const untouched = useRef<Given>();
   untouched.current ??= anExample(set ?? {});
-  const [own, setOwn] = useOwnSheet(calculator, ownsAddress);
+  const [own, setOwn] = useOwnSheet(calculator);
   const { state, now, given, setGiven, byHand, dragged, onText, onSet, onEnd } = useCalculation(
     calculator,
     {
       begin: untouched.current,
       first,
       typed,
-      instead: () => (ownsAddress ? linked() : undefined),
-      demonstration: !ownsAddress,
+      instead: linked,
+      demonstration: false,
       ownEngine: own?.own ?? false,
     },
   );
@@ -58,7 +56,7 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
     const filled = query === '' ? sheet.current : undefined;
     setGiven(filled ? anew(filled.texts, filled.origins) : fromAddress(query));
   }, []);
-  const { write, commit } = useAddress(ownsAddress, back);
+  const { write, commit } = useAddress(back);
   const end = useCallback(() => {
     onEnd();
     commit();
@@ -110,8 +108,8 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
   });
   const told = useLate(figured, dragged ? 'none' : 'paint');
   const more = useMemo(
-    () => <More {...told} {...{ calculator, now, idPrefix, ownsAddress }} />,
-    [calculator, told, now, idPrefix, ownsAddress],
+    () => <More {...told} {...{ calculator, now, idPrefix }} />,
+    [calculator, told, now, idPrefix],
   );
   const answer = useMemo(
     () => (
@@ -119,10 +117,10 @@ export function Live({ calculator, set, first, ownsAddress, typed, idPrefix }: L
         <Answer {...figured} calculator={calculator}>
           <CopyLink calculator={calculator} now={now} />
         </Answer>
-        <Notes {...figured} {...{ calculator, ownsAddress, onDefaults, onOwn }} sheet={own?.name} />
+        <Notes {...figured} {...{ calculator, onDefaults, onOwn }} sheet={own?.name} />
       </>
     ),
-    [calculator, figured, own, ownsAddress, now, onDefaults, onOwn],
+    [calculator, figured, own, now, onDefaults, onOwn],
   );
   const form = useMemo(
     () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: commit }} />,

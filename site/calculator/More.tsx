@@ -15,11 +15,10 @@ interface Props extends State {
   readonly calculator: AnyCalculator;
   readonly now: Now;
   readonly idPrefix: string;
-  readonly ownsAddress: boolean;
 }
 
 /** What follows the form: remarks, the other results, tables, cautions, and ways to keep them. */
-export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddress }: Props) {
+export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) {
   const shared = { calculator, evaluation, lengths };
   const { cautions = [] } = calculator;
   const remarks = remarksOf(calculator, evaluation, lengths);
@@ -50,7 +49,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix, ownsAddre
       <div class="acts">
         <Share calculator={calculator} idPrefix={idPrefix} now={now} />
         <Downloads calculator={calculator} refused={refused} now={now} />
-        {ownsAddress ? <SendToSheet calculator={calculator} refused={refused} now={now} /> : null}
+        <SendToSheet calculator={calculator} refused={refused} now={now} />
       </div>
       <TitleBlock {...shared} now={now} />
     </div>

@@ -6,14 +6,13 @@ import type { State } from './state.ts';
 
 interface Props extends State, Omit<OwnEngineProps, 'evaluation'> {
   readonly calculator: AnyCalculator;
-  readonly ownsAddress: boolean;
 }
 
 /**
  * What is to be known of the answer at once: whose it is, and what can hurt. Nothing here comes and
  * goes while the picture is dragged, which would take it from under the finger.
  */
-export function Notes({ calculator, evaluation: latest, ownsAddress, ...engine }: Props) {
+export function Notes({ calculator, evaluation: latest, ...engine }: Props) {
   const evaluation = useFrozen(latest);
   const whose = whoseBrief(calculator, evaluation);
   const { care } = calculator;
@@ -21,7 +20,7 @@ export function Notes({ calculator, evaluation: latest, ownsAddress, ...engine }
     <div class="calc-notes">
       <div class="whose-line">
         {whose === undefined ? null : <p class="whose">{whose}</p>}
-        {ownsAddress ? <OwnEngine evaluation={evaluation} {...engine} /> : null}
+        <OwnEngine evaluation={evaluation} {...engine} />
       </div>
       {care === undefined ? null : (
         <p class="care">

@@ -18,7 +18,7 @@ interface Timers {
  * Keeps the address in step with the state. One edit (a word typed, a drag, a run of key presses)
  * is one step of the browser's back button.
  */
-export function useAddress(active: boolean, onBack: (query: string) => void) {
+export function useAddress(onBack: (query: string) => void) {
   const editing = useRef(false);
   const waiting = useRef<() => string>();
   const timers = useRef<Timers>({});
@@ -38,7 +38,6 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
   /** The state has changed to the one whose query this gives, by typing or along a drag. */
   const write = useCallback(
     (query: () => string, dragged: boolean) => {
-      if (!active) return;
       waiting.current = query;
       clearTimeout(timers.current.write);
       clearTimeout(timers.current.end);
@@ -54,22 +53,20 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
         editing.current = false;
       }, EDIT_ENDS_AFTER_MS);
     },
-    [active, flush],
+    [flush],
   );
 
   /** The edit is over: the next change is a new step. */
   const commit = useCallback(() => {
-    if (!active) return;
     // The state that this event brings is drawn first, and is part of the edit.
     queueMicrotask(() => {
       flush();
       editing.current = false;
     });
-  }, [active, flush]);
+  }, [flush]);
 
   // From the moment it is drawn: a step back right after that is not missed.
   useLayoutEffect(() => {
-    if (!active) return undefined;
     const back = (): void => {
       clearTimeout(timers.current.write);
       waiting.current = undefined;
@@ -85,7 +82,7 @@ export function useAddress(active: boolean, onBack: (query: string) => void) {
       window.removeEventListener('pagehide', flush);
       document.removeEventListener('visibilitychange', flush);
     };
-  }, [active, flush, onBack]);
+  }, [flush, onBack]);
 
   return { write, commit };
 }

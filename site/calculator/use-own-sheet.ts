@@ -24,11 +24,10 @@ const linked = (): boolean => location.search !== '';
  */
 export function useOwnSheet(
   calculator: AnyCalculator,
-  active: boolean,
 ): [Filled | undefined, (filled: Filled) => void] {
   const [filled, setFilled] = useState<Filled>();
   useEffect(() => {
-    if (!active || !keepsSheet()) return undefined;
+    if (!keepsSheet()) return undefined;
     const byLink = linked();
     let stale = false;
     takeOwnSheet(calculator).then(
@@ -44,6 +43,6 @@ export function useOwnSheet(
     return () => {
       stale = true;
     };
-  }, [calculator, active]);
+  }, [calculator]);
   return [filled, setFilled];
 }

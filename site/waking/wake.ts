@@ -13,6 +13,6 @@ export const ready = (place: HTMLElement, calculator: AnyCalculator, kept?: Text
     kept,
     demonstration: false,
     differs: () => location.search !== '' || keepsSheet(),
-    draw: (waking) => h(Live, { ...waking, ownsAddress: true }),
+    draw: (waking) => h(Live, waking),
     awake: addressRead,
   });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
-import { expectAccessible } from './support/axe.ts';
+import { COLOURS, expectAccessible } from './support/axe.ts';
 import { documentOf, pageFiles, pathOf } from './support/built.ts';
 import { doubleText, spaceText, textAsIs, tooWide } from './support/enlarged.ts';
 import { phone, visit } from './support/page.ts';
@@ -38,7 +38,7 @@ describe.each(pageFiles.map(pathOf))('/%s', (path) => {
       expect(await smallTargets(page), 'too small for a thumb').toEqual([]);
       await expectAccessible(page);
       await page.emulateMedia({ colorScheme: 'dark' });
-      await expectAccessible(page);
+      await expectAccessible(page, COLOURS);
       await page.setViewportSize(ENLARGED);
       expect(await tooWide(page), 'scrolls sideways at 400 %').toEqual([]);
       await spaceText(page);

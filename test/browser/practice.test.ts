@@ -8,7 +8,7 @@ import { inventFloat } from '../../calculators/practice/float.ts';
 import { firesAt } from '../../calculators/practice/reckoning.ts';
 import { inventSlides } from '../../calculators/practice/slides.ts';
 import { isCrankTask, taskNames } from '../../calculators/practice/tasks.ts';
-import { expectAccessible } from './support/axe.ts';
+import { COLOURS, expectAccessible } from './support/axe.ts';
 import { tooWide } from './support/enlarged.ts';
 import { phone, visit } from './support/page.ts';
 
@@ -515,7 +515,7 @@ describe('the page', () => {
         expect(await tooWide(page)).toEqual([]);
         await expectAccessible(page);
         await page.emulateMedia({ colorScheme: 'dark' });
-        await expectAccessible(page);
+        await expectAccessible(page, COLOURS);
       },
       { viewport: phone },
     );

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectAccessible } from './support/axe.ts';
+import { COLOURS, expectAccessible } from './support/axe.ts';
 import { slugs } from './support/built.ts';
 import { phone, visit } from './support/page.ts';
 
@@ -16,7 +16,7 @@ describe('the search page', () => {
       expect((await links(page))[0]).toMatch(/glossary\/#gudgeon-pin$/);
       await expectAccessible(page);
       await page.emulateMedia({ colorScheme: 'dark' });
-      await expectAccessible(page);
+      await expectAccessible(page, COLOURS);
       expect(new URL(page.url()).searchParams.get('q')).toBe('wrist pin');
       await page.reload();
       await page.locator('#search-list a').first().click();

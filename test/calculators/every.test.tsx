@@ -43,7 +43,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('shows a column that leads in a line, and leaves its figures for programs in the table', () => {
-      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const html = render(<Live calculator={calculator} idPrefix="" />);
       const { document } = parseHTML(`<body>${html}</body>`);
       for (const [name, spec] of Object.entries(calculator.results)) {
         const value = defaults.results[name];
@@ -85,7 +85,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     );
 
     it('renders on the server with its results, and without style attributes', () => {
-      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={false} />);
+      const html = render(<Live calculator={calculator} idPrefix="" />);
       expect(html).toMatch(/<data value="-?\d/);
       expect(html).not.toMatch(/\sstyle=/);
       expect(html).not.toMatch(/NaN|undefined|Infinity/);
@@ -94,7 +94,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('marks its answer, its picture and its form, for checks from outside', () => {
-      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const html = render(<Live calculator={calculator} idPrefix="" />);
       for (const part of ['answer', 'picture', 'form']) {
         expect(html.split(`data-part="${part}"`)).toHaveLength(2);
       }
@@ -113,7 +113,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('marks in words each figure that nobody gave, field by field, until it is touched', () => {
-      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const html = render(<Live calculator={calculator} idPrefix="" />);
       for (const field of defaults.fields) {
         const marked = isExample(field) || isAssumed(field);
         expect(html.includes(`id="${field.key}-mark"`), field.key).toBe(marked);
@@ -128,7 +128,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     });
 
     it('leaves no order in the page that the server sends', () => {
-      const html = render(<Live calculator={calculator} idPrefix="" ownsAddress={true} />);
+      const html = render(<Live calculator={calculator} idPrefix="" />);
       const said = [...html.matchAll(/<li>([^<]*)<\/li>/g)].map(([, words]) => words!);
       const orders = remarksOf(calculator, defaults).filter((line) =>
         line.startsWith('In this example: '),
@@ -147,12 +147,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       expect(shown.size).toBeGreaterThan(0);
       for (const { key, kind } of shown.values()) {
         const html = render(
-          <Live
-            calculator={calculator}
-            idPrefix=""
-            ownsAddress={false}
-            set={{ [key]: '<script>alert(1)</script>' }}
-          />,
+          <Live calculator={calculator} idPrefix="" set={{ [key]: '<script>alert(1)</script>' }} />,
         );
         expect(html, key).not.toContain('<script>');
         const { document } = parseHTML(`<body>${html}</body>`);

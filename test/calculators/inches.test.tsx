@@ -38,7 +38,7 @@ function htmlOf(calculator: AnyCalculator, texts: Texts): string {
     <>
       <Answer {...shared} />
       <Form {...shared} evaluation={given} {...handlers} />
-      <More {...shared} now={() => ({ evaluation, lengths })} ownsAddress={false} />
+      <More {...shared} now={() => ({ evaluation, lengths })} />
       {computed ? (
         <Picture
           {...{ values, results, lengths, idPrefix: '', set: nothing, commit: nothing }}

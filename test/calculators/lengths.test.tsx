@@ -214,7 +214,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
             <Form {...shared} onText={nothing} onCommit={nothing} />
           </>
         );
-        const more = <More {...shared} now={now} ownsAddress={false} />;
+        const more = <More {...shared} now={now} />;
         const { picture: Picture } = calculator;
         const { values, results, spreads } = evaluation;
         const drawn = (

@@ -80,7 +80,7 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       fc.assert(
         fc.property(addresses(calculator), (query) => {
           const html = renderToString(
-            <Live calculator={calculator} set={fromQuery(query)} ownsAddress={false} idPrefix="" />,
+            <Live calculator={calculator} set={fromQuery(query)} idPrefix="" />,
           );
           expect(unsound(html)).toEqual([]);
         }),

@@ -37,8 +37,8 @@ describe('leaning indicator', () => {
   });
 
   it.each([
-    ['tilt-too-large', () => readingOf(2, 61)],
-    ['tilt-too-large', () => travelOf(2, -75)],
+    ['tilt-too-large', () => readingOf(2, 90)],
+    ['tilt-too-large', () => travelOf(2, -95)],
     ['not-a-number', () => readingOf(Number.NaN, 5)],
     ['not-a-number', () => travelOf(2, Number.NaN)],
   ])('refuses with %s', (code, run) => {

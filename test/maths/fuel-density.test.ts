@@ -60,8 +60,8 @@ describe('density of fuel', () => {
   it.each<[string, Partial<FuelMix>, number]>([
     ['petrolDensity', { petrolDensity: 0.745 }, 15],
     ['ethanolPercent', { ethanolPercent: 101 }, 15],
-    ['oilRatio', { oilRatio: 4 }, 15],
-    ['oilDensity', { oilDensity: 700 }, 15],
+    ['oilRatio', { oilRatio: 0 }, 15],
+    ['oilDensity', { oilDensity: 0 }, 15],
     ['temperature', {}, 61],
     ['temperature', {}, NaN],
   ])('refuses %s beyond its limits', (quantity, mix, t) => {

@@ -73,7 +73,7 @@ describe('heel wear', () => {
   it.each([
     ['worn-shut', () => wornPoints(cam, 0.35, wear, 700), /gone after 700/],
     ['wear-rate', () => wornPoints(cam, 0.35, { ...wear, rate: -1 }, 1), /less than 0/],
-    ['lever-ratio', () => wornPoints(cam, 0.35, { ...wear, leverRatio: 0 }, 1), /at most 5/],
+    ['lever-ratio', () => wornPoints(cam, 0.35, { ...wear, leverRatio: 0 }, 1), /above 0/],
     ['run', () => wornPoints(cam, 0.35, wear, -1), /less than 0/],
     ['retard', () => runUntilRetard(cam, 0.35, wear, 0), /above 0/],
     ['never-close', () => wornPoints(cam, 1.2, wear, 1), /never shut/],

@@ -138,8 +138,8 @@ holdsTo([
   {
     of: ['exponent'],
     run: (exponent) => hoursByRule(9, 1, 10, exponent),
-    takes: [1, 2],
-    refuses: [0.99, 2.01, NaN],
-    says: range('The exponent of the rule', 'from 1 to 2'),
+    takes: [1, 100],
+    refuses: [0.99, NaN, Infinity],
+    says: range('The exponent of the rule', '1 or more'),
   },
 ]);

@@ -27,7 +27,7 @@ describe('a picture that throws', () => {
     (_, calculator) => {
       const logged = vi.spyOn(console, 'error').mockImplementation(() => undefined);
       const broken: AnyCalculator = { ...calculator, picture: () => <Broken /> };
-      const html = renderToString(<Live calculator={broken} idPrefix="" ownsAddress={false} />);
+      const html = renderToString(<Live calculator={broken} idPrefix="" />);
       expect(html).toContain(SAID);
       expect(html).toMatch(/<data value="-?\d/);
       expect(logged).toHaveBeenCalledWith(fault);

@@ -1,5 +1,6 @@
 import { demoJets } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
+import { AIR_TEMPERATURES } from '../../maths/carburettor/air.ts';
 import type { Inputs, NumberInput, OptionalInput } from '../../frame/types.ts';
 import { mainJet } from '../../ranges.ts';
 
@@ -17,8 +18,7 @@ const temperature = {
   measure:
     'Thermometer in the shade and out of the engine’s heat, at the height of the air filter.',
   unit: 'degC',
-  min: -30,
-  max: 55,
+  ...AIR_TEMPERATURES,
   why: 'outside that the formula for damp air is not proved',
   step: 1,
   error: 1,

@@ -1,6 +1,12 @@
 import { DEMO_CYLINDERS, DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
-import { USUAL_OIL, USUAL_PETROL } from '../../maths/fuel/fuel-density.ts';
+import { CARBURETTOR_TILTS } from '../../maths/carburettor/float-level.ts';
+import {
+  FUEL_TEMPERATURES,
+  PETROL_DENSITIES,
+  USUAL_OIL,
+  USUAL_PETROL,
+} from '../../maths/fuel/fuel-density.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
 import { floatHeight } from '../../ranges.ts';
@@ -163,8 +169,7 @@ export const inputs = {
     label: 'Petrol without ethanol',
     help: 'Its density at 15 °C.',
     unit: 'kg/m3',
-    min: 653,
-    max: 770,
+    ...PETROL_DENSITIES,
     why: 'the standard’s rule for how petrol expands holds in this range',
     default: USUAL_PETROL,
     step: 5,
@@ -224,8 +229,7 @@ export const inputs = {
     label: 'Fuel temperature',
     help: 'In the chamber, with the engine warm.',
     unit: 'degC',
-    min: -20,
-    max: 60,
+    ...FUEL_TEMPERATURES,
     why: 'petrol in a warmer chamber boils',
     default: 25,
     step: 1,
@@ -325,8 +329,7 @@ export const inputs = {
     help: 'Degrees by which the float’s side hangs lower than the pivot’s side; negative for higher.',
     measure: 'Protractor or spirit level with a scale on the gasket face, the machine as it runs.',
     unit: 'deg',
-    min: -45,
-    max: 45,
+    ...CARBURETTOR_TILTS,
     why: 'further over the float rests on the wall of its chamber',
     default: 0,
     step: 1,

@@ -53,7 +53,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: 8,
-    why: 'every carburettor takes one, and no such engine has more than eight',
+    why: 'every carburettor takes one, and no such engine has more',
     default: DEMO_CYLINDERS,
     step: 1,
     whole: true,

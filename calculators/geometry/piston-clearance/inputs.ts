@@ -189,7 +189,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: MOST_LEVELS,
-    why: 'one tells of no taper, and more than five tell nothing new',
+    why: 'one tells of no taper, and more tell nothing new',
     default: demoClearance.heights.length,
     whole: true,
     step: 1,

@@ -8,11 +8,14 @@ import { assertWithin } from '../numeric/within.ts';
 export interface Air {
   /** °C, −30 to 55. */
   readonly temperature: number;
-  /** As a barometer on the spot shows it, kPa, 40 to 110. Not reduced to sea level. */
+  /** As a barometer on the spot shows it, kPa, above 0. Not reduced to sea level. */
   readonly pressure: number;
   /** Relative humidity, per cent, 0 to 100. */
   readonly humidity: number;
 }
+
+/** Temperatures of the air, °C, for which the formula for damp air is taken here. */
+export const AIR_TEMPERATURES = { min: -30, max: 55 } as const;
 
 const ZERO_CELSIUS = 273.15;
 
@@ -22,8 +25,7 @@ function assertAir({ temperature, pressure, humidity }: Air): void {
       quantity: 'temperature',
       words: 'The temperature of the air',
       unit: '°C',
-      min: -30,
-      max: 55,
+      ...AIR_TEMPERATURES,
       why: 'Outside that the formula for damp air is not proved. Measure in the shade, where the engine draws its air.',
     },
     temperature,
@@ -33,9 +35,9 @@ function assertAir({ temperature, pressure, humidity }: Air): void {
       quantity: 'pressure',
       words: 'The air pressure',
       unit: 'kPa',
-      min: 40,
-      max: 110,
-      why: 'No road is so high and no barometer stands so high. 1013 hPa or mbar is 101.3 kPa; 29.92 inches of mercury is the same.',
+      min: 0,
+      above: true,
+      why: 'Without pressure there is no air. 1013 hPa or mbar is 101.3 kPa; 29.92 inches of mercury is the same.',
     },
     pressure,
   );
@@ -102,15 +104,15 @@ function assertAltitude(altitude: number): void {
       quantity: 'altitude',
       words: 'The height above sea level',
       unit: 'm',
-      min: -500,
-      max: 6000,
-      why: 'No road leads lower or higher. A figure in feet needs its unit: 5000 ft.',
+      min: -2000,
+      max: 11_000,
+      why: 'Between those the air of the standard cools evenly with height. A figure in feet needs its unit: 5000 ft.',
     },
     altitude,
   );
 }
 
-/** Temperature of the standard atmosphere, °C, at a height in m, −500 to 6000 (ISO 2533). */
+/** Temperature of the standard atmosphere, °C, at a height in m, −2000 to 11 000 (ISO 2533). */
 export function standardTemperature(altitude: number): number {
   assertAltitude(altitude);
   return SEA_LEVEL_KELVIN - FALL * altitude - ZERO_CELSIUS;
@@ -123,7 +125,7 @@ export function standardTemperature(altitude: number): number {
  * Atmosphere, 1976. Heights there are geopotential; at 3000 m the difference from those on a map is
  * 1.4 m.
  *
- * @param altitude m, −500 to 6000.
+ * @param altitude m, −2000 to 11 000.
  * @returns kPa.
  * @throws MathsError `out-of-range`.
  */
@@ -137,7 +139,7 @@ export function standardAltitude(pressure: number): number {
   return (SEA_LEVEL_KELVIN / FALL) * (1 - (pressure / STANDARD_ATMOSPHERE) ** (1 / EXPONENT));
 }
 
-/** Density of the standard atmosphere, dry, kg/m³, at a height in m, −500 to 6000 (ISO 2533). */
+/** Density of the standard atmosphere, dry, kg/m³, at a height in m, −2000 to 11 000 (ISO 2533). */
 export function standardDensity(altitude: number): number {
   const kelvin = standardTemperature(altitude) + ZERO_CELSIUS;
   return (1000 * standardPressure(altitude)) / (GAS_CONSTANT * kelvin);
@@ -161,8 +163,8 @@ export function densityAltitude(density: number): number {
  * the altimeter setting. In frost or heat a report reduced with the day's temperature differs from
  * it by up to about 1 per cent at 1500 m.
  *
- * @param reported kPa reduced to sea level, 85 to 110.
- * @param altitude m, −500 to 6000.
+ * @param reported kPa reduced to sea level, 85 or more.
+ * @param altitude m, −2000 to 11 000.
  * @returns kPa.
  * @throws MathsError `out-of-range`.
  */
@@ -173,8 +175,7 @@ export function stationPressure(reported: number, altitude: number): number {
       words: 'A pressure reduced to sea level',
       unit: 'kPa',
       min: 85,
-      max: 110,
-      why: 'Weather reports lie within that anywhere on earth. If it was read off a barometer on the spot, say so above.',
+      why: 'No weather on earth has less. If it was read off a barometer on the spot, say so above.',
     },
     reported,
   );

@@ -140,12 +140,14 @@ const feedLimits: readonly (Limits & { readonly quantity: keyof FuelFeed })[] = 
   },
 ];
 
+/** How far a carburettor may lean before its float rests against the wall, degrees either way. */
+export const CARBURETTOR_TILTS = { min: -45, max: 45 } as const;
+
 const tiltLimits: Limits = {
   quantity: 'tilt',
   words: 'The tilt of the carburettor',
   unit: '°',
-  min: -45,
-  max: 45,
+  ...CARBURETTOR_TILTS,
   why: 'Further over, the float rests against the wall of its chamber. Give the tilt in degrees, positive with the float’s side low.',
 };
 

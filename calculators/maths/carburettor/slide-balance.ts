@@ -32,8 +32,7 @@ function assertSlides(openings: readonly number[], thread: number): void {
         words: `The opening of slide ${index + 1}`,
         unit: 'mm',
         min: 0,
-        max: 100,
-        why: 'A slide that is shut has an opening of 0, and no bore here is larger. Give the size of the shank that just passes.',
+        why: 'A slide that is shut has an opening of 0. Give the size of the shank that just passes.',
       },
       opening,
     );
@@ -44,7 +43,6 @@ function assertSlides(openings: readonly number[], thread: number): void {
       words: 'The pitch of the adjuster’s thread',
       unit: 'mm',
       min: 0,
-      max: 5,
       above: true,
       why: 'It is how far one turn moves the cable. Screw the adjuster ten turns, measure, and divide by ten.',
     },

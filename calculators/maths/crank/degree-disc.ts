@@ -7,7 +7,7 @@ import { sayNumber } from '../numeric/rounding.ts';
 import { angleAfter, angleBefore, type SliderCrank } from './slider-crank.ts';
 
 /** Degrees are then 0.35 mm apart at the rim, as near as lines can be told apart, mm. */
-const LEAST_DISC = 40;
+export const LEAST_DISC = 40;
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
 

@@ -1,7 +1,7 @@
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 
-const MOST_TILT = 60;
+const RIGHT_ANGLE = 90;
 
 /**
  * What a plunger indicator shows when it leans out of the line of the bore.
@@ -30,11 +30,11 @@ export function travelOf(reading: number, tilt: number): number {
 }
 
 function cosineOf(tilt: number): number {
-  if (!(Math.abs(finite('tilt', 'tilt', tilt)) <= MOST_TILT)) {
+  if (!(Math.abs(finite('tilt', 'tilt', tilt)) < RIGHT_ANGLE)) {
     throw new MathsError(
       'tilt-too-large',
       ['tilt'],
-      `An indicator that leans by ${sayNumber(tilt)}° slides off the crown or jams. It must lean by no more than ${MOST_TILT}°, and is best within 5° of the bore: move it or use an adaptor.`,
+      `An indicator that leans by ${sayNumber(tilt)}° does not follow the piston. It must lean by less than ${RIGHT_ANGLE}°, and is best within 5° of the bore: move it or use an adaptor.`,
     );
   }
   return Math.cos((tilt * Math.PI) / 180);

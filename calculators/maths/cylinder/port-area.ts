@@ -10,7 +10,7 @@ export interface PortWindow {
   readonly height: number;
   /** Radius of the corners, mm: 0 to half the smaller of width and height. */
   readonly cornerRadius: number;
-  /** Number of equal ports, 1 to 12. */
+  /** Number of equal ports, 1 or more. */
   readonly count: number;
 }
 
@@ -36,11 +36,11 @@ export function assertWindow({ width, height, cornerRadius, count }: PortWindow)
       `The corners’ radius must be from 0 to ${sayNumber(largest)} mm (half of the port’s smaller side), not ${sayNumber(cornerRadius)} mm.`,
     );
   }
-  if (!(Number.isInteger(count) && count >= 1 && count <= 12)) {
+  if (!(Number.isInteger(count) && count >= 1)) {
     throw new MathsError(
       'port-count',
       ['count'],
-      `The number of equal ports must be a whole number from 1 to 12, not ${sayNumber(count)}.`,
+      `The number of equal ports must be a whole number, 1 or more, not ${sayNumber(count)}.`,
     );
   }
 }

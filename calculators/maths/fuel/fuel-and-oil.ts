@@ -20,8 +20,8 @@ const limitsOfRatio = (quantity: string): Limits => ({
   quantity,
   words: 'The ratio of petrol to oil',
   unit: 'to 1',
-  min: 5,
-  max: 1000,
+  min: 0,
+  above: true,
   why: 'It is parts of petrol to one of oil, such as 25. A figure in per cent is another scale: 4 % is 25 to 1.',
 });
 
@@ -32,7 +32,6 @@ function assertVolume(quantity: string, words: string, volume: number): void {
       words,
       unit: 'litres',
       min: 0,
-      max: 10_000,
       why: 'A volume cannot be less than nothing. Check the figure and its unit.',
     },
     volume,
@@ -43,7 +42,7 @@ function assertVolume(quantity: string, words: string, volume: number): void {
  * Oil for some petrol.
  *
  * @param petrol Litres of petrol without oil, 0 or more.
- * @param ratio 5 to 1000.
+ * @param ratio Above 0.
  * @returns Litres of oil.
  * @throws MathsError `out-of-range`.
  */
@@ -60,8 +59,8 @@ export function ratioOfPercent(percent: number): number {
       quantity: 'percent',
       words: 'The share of oil',
       unit: '%',
-      min: 0.1,
-      max: 20,
+      min: 0,
+      above: true,
       why: 'It is oil in per cent of the petrol: 4 % is 25 to 1, 2 % is 50 to 1.',
     },
     percent,

@@ -12,9 +12,9 @@ export interface FuelMix {
   readonly petrolDensity: number;
   /** Ethanol in what is sold as petrol, per cent by volume, 0 to 100. */
   readonly ethanolPercent: number;
-  /** Parts of petrol (as sold) to one part of oil; Infinity for none. */
+  /** Parts of petrol (as sold) to one part of oil, above 0; Infinity for none. */
   readonly oilRatio: number;
-  /** Oil, kg/m³ at 15 °C, 800 to 1000. */
+  /** Oil, kg/m³ at 15 °C, above 0. */
   readonly oilDensity: number;
 }
 
@@ -44,7 +44,12 @@ function shrinkage(alpha: number, temperature: number): number {
   return Math.exp(-change * (1 + 0.8 * change));
 }
 
-/** ASTM D1250-80, table 54B, gasolines from 653 to 770 kg/m³. */
+/** Densities of petrol for which the standard’s rule below holds, kg/m³ at 15 °C. */
+export const PETROL_DENSITIES = { min: 653, max: 770 } as const;
+/** Temperatures of the fuel for which it is reckoned, °C. */
+export const FUEL_TEMPERATURES = { min: -20, max: 60 } as const;
+
+/** ASTM D1250-80, table 54B, for `PETROL_DENSITIES`. */
 const petrolExpansion = (density: number): number =>
   346.4228 / (density * density) + 0.4388 / density;
 
@@ -65,8 +70,7 @@ export function petrolDensity(density: number, temperature: number): number {
       quantity: 'petrolDensity',
       words: 'The density of petrol at 15 °C',
       unit: 'kg/m³',
-      min: 653,
-      max: 770,
+      ...PETROL_DENSITIES,
       why: 'The standard’s rule for how petrol expands holds in this range. Pump petrol is about 720 to 775 with its ethanol, a little less without.',
     },
     density,
@@ -106,8 +110,8 @@ export function fuelDensity(mix: FuelMix, temperature: number): number {
         quantity: 'oilRatio',
         words: 'The oil ratio',
         unit: '',
-        min: 5,
-        max: 1000,
+        min: 0,
+        above: true,
         why: 'It is parts of petrol to one of oil, such as 25.',
       },
       mix.oilRatio,
@@ -118,8 +122,8 @@ export function fuelDensity(mix: FuelMix, temperature: number): number {
       quantity: 'oilDensity',
       words: 'The density of oil at 15 °C',
       unit: 'kg/m³',
-      min: 800,
-      max: 1000,
+      min: 0,
+      above: true,
       why: 'The oil’s data sheet gives it, often near 870.',
     },
     mix.oilDensity,
@@ -145,8 +149,7 @@ function assertTemperature(temperature: number): void {
       quantity: 'temperature',
       words: 'The temperature of the fuel',
       unit: '°C',
-      min: -20,
-      max: 60,
+      ...FUEL_TEMPERATURES,
       why: 'Petrol in a warmer chamber boils, and colder than that nobody starts an engine for pleasure.',
     },
     temperature,

@@ -17,11 +17,11 @@ import { sayNumber } from '../numeric/rounding.ts';
  * therefore where the lobe has lifted them by `lift − gap`, and a wider gap opens them earlier.
  */
 export interface BreakerCam {
-  /** Lobes on the cam, a whole number from 1 to 12. */
+  /** Lobes on the cam, a whole number, 1 or more. */
   readonly lobes: number;
   /** Turns of the cam for one turn of the crank: 1 or 0.5 as a rule, any figure above 0. */
   readonly speedRatio: number;
-  /** Full lift, mm, measured at the contacts (not at the heel), above 0 and at most 10. */
+  /** Full lift, mm, measured at the contacts (not at the heel), above 0. */
   readonly lift: number;
   /** Cam degrees from the foot of the flank to full lift. */
   readonly rise: number;
@@ -40,24 +40,24 @@ export function basePart(cam: BreakerCam): number {
   return lobePitch(cam) - 2 * cam.rise - cam.top;
 }
 
-/** Throws unless the number of lobes is a whole number from 1 to 12. */
+/** Throws unless the number of lobes is a whole number, 1 or more. */
 export function assertLobes(lobes: number): void {
-  if (!Number.isInteger(lobes) || lobes < 1 || lobes > 12) {
+  if (!Number.isInteger(lobes) || lobes < 1) {
     throw new MathsError(
       'lobes',
       ['lobes'],
-      `A breaker cam has a whole number of lobes from 1 to 12, and ${sayNumber(lobes)} is not one. Count the humps in one turn of the cam.`,
+      `A breaker cam has a whole number of lobes, 1 or more, and ${sayNumber(lobes)} is not one. Count the humps in one turn of the cam.`,
     );
   }
 }
 
-/** Throws unless the cam turns a positive number of times, at most 4, for one turn of the crank. */
+/** Throws unless the cam turns a positive number of times for one turn of the crank. */
 export function assertSpeedRatio(speedRatio: number): void {
-  if (!(speedRatio > 0 && speedRatio <= 4)) {
+  if (!(speedRatio > 0 && speedRatio < Infinity)) {
     throw new MathsError(
       'speed-ratio',
       ['speedRatio'],
-      'The cam must turn with the crank: give the turns of the cam for one turn of the crank, above 0 and at most 4. It is 1 on the crankshaft and 0.5 on a half-speed shaft.',
+      'The cam must turn with the crank: give the turns of the cam for one turn of the crank, above 0. It is 1 on the crankshaft and 0.5 on a half-speed shaft.',
     );
   }
 }
@@ -66,11 +66,11 @@ export function assertSpeedRatio(speedRatio: number): void {
 export function assertCam(cam: BreakerCam): void {
   assertLobes(cam.lobes);
   assertSpeedRatio(cam.speedRatio);
-  if (!(cam.lift > 0 && cam.lift <= 10)) {
+  if (!(cam.lift > 0 && cam.lift < Infinity)) {
     throw new MathsError(
       'lift',
       ['lift'],
-      'The lift at the contacts must be above 0 and at most 10 mm; without lift the points never move. Set an indicator on the moving contact and turn the cam from its low part to its top.',
+      'The lift at the contacts must be above 0 mm: without lift the points never move. Set an indicator on the moving contact and turn the cam from its low part to its top.',
     );
   }
   const pitch = lobePitch(cam);

@@ -9,55 +9,55 @@ import { sayNumber } from '../numeric/rounding.ts';
  * inductance is taken as constant; an iron core near saturation has less.
  */
 export interface Primary {
-  /** Volts at the coil's feed while current flows, above 0 and at most 48. */
+  /** Volts at the coil's feed while current flows, above 0. */
   readonly volts: number;
-  /** Resistance of the primary winding, ohm, above 0 and at most 100. */
+  /** Resistance of the primary winding, ohm, above 0. */
   readonly resistance: number;
   /** Ballast resistor and leads in series with it, ohm, 0 or more. */
   readonly ballast: number;
-  /** Inductance of the primary, mH, above 0 and at most 1000. */
+  /** Inductance of the primary, mH, above 0. */
   readonly inductance: number;
 }
 
 /** Throws a sentence for the user when the figures describe no working primary circuit. */
 export function assertPrimary(primary: Primary): void {
-  if (!(primary.volts > 0 && primary.volts <= 48)) {
+  if (!(primary.volts > 0 && primary.volts < Infinity)) {
     throw new MathsError(
       'volts',
       ['volts'],
-      'The voltage at the coil must be above 0 and at most 48 V. Measure it at the coil with the points shut, since a flat battery and old wiring lose some.',
+      'The voltage at the coil must be above 0 V. Measure it at the coil with the points shut, since a flat battery and old wiring lose some.',
     );
   }
-  if (!(primary.resistance > 0 && primary.resistance <= 100)) {
+  if (!(primary.resistance > 0 && primary.resistance < Infinity)) {
     throw new MathsError(
       'resistance',
       ['resistance'],
-      'The resistance of the primary winding must be above 0 and at most 100 ohm. Measure it across the two low-tension terminals with the wires off, and take off what the meter shows with its leads held together.',
+      'The resistance of the primary winding must be above 0 ohm. Measure it across the two low-tension terminals with the wires off, and take off what the meter shows with its leads held together.',
     );
   }
-  if (!(primary.ballast >= 0 && primary.ballast <= 100)) {
+  if (!(primary.ballast >= 0 && primary.ballast < Infinity)) {
     throw new MathsError(
       'ballast',
       ['ballast'],
-      'The ballast resistance must be from 0 to 100 ohm. Give 0 if there is no ballast resistor.',
+      'The ballast resistance must be 0 ohm or more. Give 0 if there is no ballast resistor.',
     );
   }
-  if (!(primary.inductance > 0 && primary.inductance <= 1000)) {
+  if (!(primary.inductance > 0 && primary.inductance < Infinity)) {
     throw new MathsError(
       'inductance',
       ['inductance'],
-      'The inductance must be above 0 and at most 1000 mH: without inductance a coil stores nothing. Ignition coils for points have some 2 to 15 mH.',
+      'The inductance must be above 0 mH: without inductance a coil stores nothing. Ignition coils for points have some 2 to 15 mH.',
     );
   }
 }
 
-/** Throws unless the speed of the crank is above 0 and at most 30 000 rpm. */
+/** Throws unless the speed of the crank is above 0. */
 export function assertSpeed(rpm: number): void {
-  if (!(rpm > 0 && rpm <= 30_000)) {
+  if (!(rpm > 0 && rpm < Infinity)) {
     throw new MathsError(
       'rpm',
       ['rpm'],
-      'The speed of the crank must be above 0 and at most 30 000 rpm, or there is no time between sparks to work with.',
+      'The speed of the crank must be above 0 rpm: an engine that stands gives no sparks.',
     );
   }
 }

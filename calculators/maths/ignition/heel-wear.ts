@@ -16,19 +16,19 @@ import { sayNumber } from '../numeric/rounding.ts';
  * the other way; that is not counted here.
  */
 export interface HeelWear {
-  /** Movement at the contacts for 1 mm of movement at the heel, above 0 and at most 5. */
+  /** Movement at the contacts for 1 mm of movement at the heel, above 0. */
   readonly leverRatio: number;
   /** Wear of the heel, mm for one unit of running (an hour, a kilometre), 0 or more. */
   readonly rate: number;
 }
 
-/** Throws unless the lever ratio is above 0 and at most 5. */
+/** Throws unless the lever ratio is above 0. */
 export function assertLeverRatio(leverRatio: number): void {
-  if (!(leverRatio > 0 && leverRatio <= 5)) {
+  if (!(leverRatio > 0 && leverRatio < Infinity)) {
     throw new MathsError(
       'lever-ratio',
       ['leverRatio'],
-      'The lever ratio must be above 0 and at most 5: it is the distance from pivot to contacts divided by the distance from pivot to heel. Give 1 if you have not measured it.',
+      'The lever ratio must be above 0: it is the distance from pivot to contacts divided by the distance from pivot to heel. Give 1 if you have not measured it.',
     );
   }
 }

@@ -10,7 +10,8 @@ export interface Limits {
   /** Unit as it is written, such as `g`; empty for a plain number. */
   readonly unit: string;
   readonly min: number;
-  readonly max: number;
+  /** None where nature sets none. */
+  readonly max?: number;
   /** Whether `min` itself is ruled out. */
   readonly above?: boolean;
   /** Why the limits are what they are, and what to look at: a whole sentence. */
@@ -24,12 +25,15 @@ export interface Limits {
  */
 export function assertWithin(limits: Limits, value: number): void {
   const { quantity, words, min, max, above = false, why } = limits;
-  if (value <= max && (above ? value > min : value >= min)) return;
+  const reached = above ? value > min : value >= min;
+  if (reached && Number.isFinite(value) && value <= (max ?? Infinity)) return;
   const unit = limits.unit === '' ? '' : ` ${limits.unit}`;
   const given = Number.isFinite(value) ? `${sayNumber(value)}${unit}` : 'no number';
-  const range = above
-    ? `more than ${sayNumber(min)} and at most ${sayNumber(max)}${unit}`
-    : `from ${sayNumber(min)} to ${sayNumber(max)}${unit}`;
+  const least = sayNumber(min);
+  const range =
+    max === undefined
+      ? `${above ? `more than ${least}` : least}${unit}${above ? '' : ' or more'}`
+      : `${above ? `more than ${least} and at most` : `from ${least} to`} ${sayNumber(max)}${unit}`;
   throw new MathsError(
     'out-of-range',
     [quantity],

@@ -8,6 +8,8 @@ import { holePlaces, type Place, type PlateHole } from './plate-layout.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
+/** Degrees to either side of its middle beyond which a slot all but cuts the plate in two. */
+export const MOST_SWEEP = 90;
 
 /** An arc slot about the plate's centre with round ends, such as the plate is turned in. */
 export interface PlateSlot {
@@ -17,7 +19,7 @@ export interface PlateSlot {
   readonly slotWidth: number;
   /** Direction of its middle, degrees anticlockwise from X. */
   readonly slotAngle: number;
-  /** How far a screw that fills it can go to either side of the middle, degrees, 0 to 90. */
+  /** How far a screw that fills it can go to either side of the middle, degrees, 0 to `MOST_SWEEP`. */
   readonly slotSweep: number;
 }
 
@@ -219,11 +221,11 @@ function assertSlot(slot: PlateSlot): void {
       `A slot needs a radius and a width of more than 0 mm; they are ${sayNumber(slot.slotRadius)} mm and ${sayNumber(slot.slotWidth)} mm. The radius goes from the centre of the plate to the middle of the slot.`,
     );
   }
-  if (!(slot.slotSweep >= 0 && slot.slotSweep <= 90)) {
+  if (!(slot.slotSweep >= 0 && slot.slotSweep <= MOST_SWEEP)) {
     throw new MathsError(
       'slot-out-of-range',
       ['slotSweep'],
-      `A slot reaches from 0° to 90° to either side of its middle, not ${sayNumber(slot.slotSweep)}°: more would all but cut the plate in two. 5° to 15° gives room enough to set the timing.`,
+      `A slot reaches from 0° to ${MOST_SWEEP}° to either side of its middle, not ${sayNumber(slot.slotSweep)}°: more would all but cut the plate in two. 5° to 15° gives room enough to set the timing.`,
     );
   }
 }

@@ -72,7 +72,6 @@ export function hoursByRule(
       words: 'The exponent of the rule',
       unit: '',
       min: 1,
-      max: 2,
       why: 'A battery without loss has 1, and lead batteries some 1.1 to 1.4.',
     },
     exponent,

@@ -2,6 +2,7 @@ import { demoTiming } from '../../demo-engine.ts';
 import { BAR_ACROSS, BAR_UP, barLength } from '../../drawing/proving-bar.ts';
 import { engineInputs, rotorInput } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
+import { LEAST_DISC } from '../../maths/crank/degree-disc.ts';
 import type { Inputs } from '../../frame/types.ts';
 
 const disc = 'The disc';
@@ -44,7 +45,7 @@ export const inputs = {
     label: 'Outside diameter',
     help: 'The larger the finer it reads. 188 mm is the most that goes on A4.',
     unit: 'mm',
-    min: 40,
+    min: LEAST_DISC,
     max: 600,
     why: 'on a smaller disc the degrees run into each other, and a larger one goes on no engine',
     default: 180,

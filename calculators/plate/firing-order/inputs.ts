@@ -35,7 +35,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: MOST_CYLINDERS,
-    why: 'a crank has a pin at least, and no more than eight are reckoned here',
+    why: 'a crank has a pin at least, and no more are reckoned here',
     default: DEMO_CYLINDERS,
     whole: true,
     step: 1,

@@ -77,7 +77,7 @@ export const inputs = {
     unit: 'count',
     min: 2,
     max: MOST_HOLES,
-    why: 'one hole is no pattern, and no more than twelve are reckoned at once',
+    why: 'one hole is no pattern, and no more are reckoned at once',
     default: demoCover.holes,
     whole: true,
     step: 1,

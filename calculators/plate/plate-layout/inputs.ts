@@ -4,6 +4,7 @@ import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { evenTops, withinTurn } from '../../maths/crank/firing-order.ts';
 import { equalSpacing, MOST_SETS } from '../../maths/plate/plate-layout.ts';
 import { plateOutside } from '../../ranges.ts';
+import { MOST_SWEEP } from '../../maths/plate/plate-walls.ts';
 
 const sets = 'The sets';
 const plate = 'The plate';
@@ -93,7 +94,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: MOST_SETS,
-    why: 'a plate carries at least one set, and no more than eight are reckoned here',
+    why: 'a plate carries at least one set, and no more are reckoned here',
     default: DEMO_CYLINDERS,
     whole: true,
     step: 1,
@@ -227,7 +228,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: MOST_HOLES,
-    why: 'a set needs a hole to hold it, and has room for no more than six',
+    why: 'a set needs a hole to hold it, and has room for no more',
     default: 2,
     whole: true,
     step: 1,
@@ -350,7 +351,7 @@ export const inputs = {
     help: 'Degrees of plate from the middle of the slot until a screw that fills it stops it.',
     unit: 'deg',
     min: 0,
-    max: 90,
+    max: MOST_SWEEP,
     why: 'more would all but cut the plate in two',
     default: 10,
     step: 1,

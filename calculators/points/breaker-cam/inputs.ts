@@ -1,5 +1,5 @@
 import { demoCam } from '../../demo-engine.ts';
-import { camInputs, dwellGivesWay } from '../cam-inputs.ts';
+import { camInputs, dwellInput } from '../cam-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
 
@@ -40,17 +40,9 @@ export const inputs = {
     when: (v) => v.from === 'gap',
   },
   dwell: {
-    kind: 'number',
+    ...dwellInput,
     group: points,
     label: 'Dwell angle wanted',
-    help: 'Cam degrees for which the points are shut, per lobe.',
-    unit: 'deg',
-    min: 0.1,
-    max: 359.9,
-    why: 'the points must shut and open again within one turn of the cam',
-    default: demoCam.dwell,
-    givesWay: dwellGivesWay,
-    step: 1,
     error: 1,
     when: (v) => v.from === 'dwell',
   },
@@ -210,7 +202,7 @@ export const inputs = {
     unit: 'count',
     min: 2,
     max: 6,
-    why: 'one trial says nothing about the change, and six are ample',
+    why: 'one trial says nothing about the change, and more tell nothing new',
     default: 4,
     whole: true,
     step: 1,

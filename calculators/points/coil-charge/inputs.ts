@@ -1,10 +1,14 @@
-import { DEMO_SPEED, demoCam, demoCoil } from '../../demo-engine.ts';
-import { dwellGivesWay } from '../cam-inputs.ts';
+import { demoCoil } from '../../demo-engine.ts';
+import { dwellInput } from '../cam-inputs.ts';
+import { crankSpeeds, currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import type { Inputs } from '../../frame/types.ts';
 
 const coil = 'The coil';
 const running = 'Running';
 const limits = 'Limits';
+
+/** The table has a row for each. */
+const MOST_SPEEDS = 8;
 
 export const inputs = {
   volts: {
@@ -22,87 +26,19 @@ export const inputs = {
     step: 0.5,
     error: 0.2,
   },
-  resistance: {
-    kind: 'number',
-    group: coil,
-    label: 'Primary resistance',
-    help: 'Of the winding between the two low-tension terminals.',
-    measure:
-      'Wires off, coil and workshop at about 20 °C. Hold the meter’s leads together first and take that reading off. Copper has 4 per cent more resistance for 10 °C more, so a hot coil fills to less.',
-    unit: 'ohm',
-    min: 0.05,
-    max: 100,
-    why: 'less is a short circuit and more is a broken winding or the secondary',
-    default: demoCoil.resistance,
-    step: 0.1,
-    error: 0.1,
-  },
-  ballast: {
-    assumed: true,
-    kind: 'number',
-    group: coil,
-    label: 'Ballast resistance',
-    help: 'Resistor, resistance wire and leads in series with the coil. 0 if none.',
-    unit: 'ohm',
-    min: 0,
-    max: 100,
-    why: 'a resistor cannot be less than nothing, and more leaves no current',
-    default: 0,
-    step: 0.1,
-  },
-  inductance: {
-    kind: 'number',
-    group: coil,
-    label: 'Primary inductance',
-    help: 'Coils for points have some 2 to 15 mH.',
-    measure:
-      'With an inductance meter across the primary, at its lowest frequency, secondary open. Or watch the current on an oscilloscope: it reaches 63 per cent of its final value after inductance ÷ resistance.',
-    unit: 'mH',
-    min: 0.05,
-    max: 1000,
-    why: 'less stores nothing and more is not an ignition coil',
-    default: demoCoil.inductance,
-    step: 0.5,
-    error: 0.4,
-  },
-  'dwell-angle': {
-    kind: 'number',
-    group: running,
-    label: 'Dwell',
-    help: 'Cam degrees for which the points are shut, per lobe.',
-    unit: 'deg',
-    min: 0.1,
-    max: 359.9,
-    why: 'the points must shut and open again within one turn of the cam',
-    default: demoCam.dwell,
-    givesWay: dwellGivesWay,
-    step: 1,
-    error: 3,
-  },
-  rpm: {
-    assumed: true,
-    kind: 'number',
-    group: running,
-    label: 'Speed',
-    help: 'Of the crank.',
-    unit: 'rpm',
-    min: 50,
-    max: 30_000,
-    why: 'slower is slower than a kick, and no such engine turns faster',
-    default: DEMO_SPEED,
-    step: 100,
-  },
+  resistance: { ...primaryInputs.resistance, group: coil },
+  ballast: { ...primaryInputs.ballast, group: coil },
+  inductance: { ...primaryInputs.inductance, group: coil },
+  'dwell-angle': { ...dwellInput, group: running, error: 3 },
+  rpm: { ...speedInput, group: running },
   speeds: {
     assumed: true,
     kind: 'list',
     group: running,
     label: 'Speeds to compare',
-    help: 'Up to eight, with spaces between.',
-    unit: 'rpm',
-    min: 50,
-    max: 30_000,
-    why: 'slower is slower than a kick, and no such engine turns faster',
-    most: 8,
+    help: `Up to ${String(MOST_SPEEDS)}, with spaces between.`,
+    ...crankSpeeds,
+    most: MOST_SPEEDS,
     default: [1000, 3000, 6000, 9000],
     step: 100,
   },
@@ -119,17 +55,5 @@ export const inputs = {
     default: 75,
     step: 5,
   },
-  'current-limit': {
-    assumed: true,
-    kind: 'number',
-    group: limits,
-    label: 'Largest standing current',
-    help: 'What coil and contacts stand. Around 4 A is common practice for contacts.',
-    unit: 'A',
-    min: 0.05,
-    max: 100,
-    why: 'without current there is no spark, and no contacts break more',
-    default: demoCoil.limit,
-    step: 0.5,
-  },
+  'current-limit': { ...currentLimitInput, group: limits },
 } as const satisfies Inputs;

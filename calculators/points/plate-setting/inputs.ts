@@ -22,7 +22,7 @@ export const inputs = {
     unit: 'count',
     min: 1,
     max: mostCylinders,
-    why: 'a plate carries at least one set, and no more than eight are reckoned here',
+    why: 'a plate carries at least one set, and no more are reckoned here',
     default: DEMO_CYLINDERS,
     whole: true,
     step: 1,

@@ -1,4 +1,5 @@
-import { DEMO_CYLINDERS, DEMO_SPEED, demoCoil, demoWiring } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS, demoCoil, demoWiring } from '../../demo-engine.ts';
+import { currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
 import { MOST_COILS } from '../../ranges.ts';
@@ -10,8 +11,6 @@ export const groups = {
   battery: 'The battery',
   limits: 'What you allow',
 } as const;
-
-const SPEEDS = 'slower is slower than a kick, and no such engine turns faster';
 
 export const inputs = {
   volts: {
@@ -135,46 +134,21 @@ export const inputs = {
     step: 1,
   },
   resistance: {
-    kind: 'number',
+    ...primaryInputs.resistance,
     group: groups.coils,
-    label: 'Primary resistance',
     help: 'Of one coil, between its low-tension terminals.',
     measure:
       'Wires off, coil at about 20 °C. Hold the meter’s leads together first and take that reading off.',
-    unit: 'ohm',
-    min: 0.05,
-    max: 100,
-    why: 'less is a short circuit and more is a broken winding or the secondary',
-    default: demoCoil.resistance,
-    step: 0.1,
-    error: 0.1,
   },
   ballast: {
-    assumed: true,
-    kind: 'number',
+    ...primaryInputs.ballast,
     group: groups.coils,
-    label: 'Ballast resistance',
     help: 'Of the resistor before each coil. 0 if none.',
-    unit: 'ohm',
-    min: 0,
-    max: 100,
-    why: 'a resistor cannot be less than nothing, and more leaves no current',
-    default: 0,
-    step: 0.1,
   },
   inductance: {
-    kind: 'number',
+    ...primaryInputs.inductance,
     group: groups.coils,
-    label: 'Primary inductance',
-    help: 'Coils for points have some 2 to 15 mH.',
     measure: 'With an inductance meter across the primary, secondary open.',
-    unit: 'mH',
-    min: 0.05,
-    max: 1000,
-    why: 'less stores nothing and more is not an ignition coil',
-    default: demoCoil.inductance,
-    step: 0.5,
-    error: 0.4,
   },
   'dwell-percent': {
     kind: 'number',
@@ -189,29 +163,11 @@ export const inputs = {
     step: 1,
     error: 1,
   },
-  rpm: {
-    assumed: true,
-    kind: 'number',
-    group: groups.running,
-    label: 'Speed',
-    help: 'Of the crank.',
-    unit: 'rpm',
-    min: 50,
-    max: 30_000,
-    why: SPEEDS,
-    default: DEMO_SPEED,
-    step: 100,
-  },
+  rpm: { ...speedInput, group: groups.running },
   idle: {
-    assumed: true,
-    kind: 'number',
+    ...speedInput,
     group: groups.running,
     label: 'Speed at idle',
-    help: 'Of the crank.',
-    unit: 'rpm',
-    min: 50,
-    max: 30_000,
-    why: SPEEDS,
     default: demoWiring.idle,
     step: 50,
   },
@@ -294,16 +250,8 @@ export const inputs = {
     step: 5,
   },
   'current-limit': {
-    assumed: true,
-    kind: 'number',
+    ...currentLimitInput,
     group: groups.limits,
     label: 'Largest current of a coil',
-    help: 'What coil and contacts stand. Around 4 A is common practice for contacts.',
-    unit: 'A',
-    min: 0.05,
-    max: 100,
-    why: 'without current there is no spark, and no contacts break more',
-    default: demoCoil.limit,
-    step: 0.5,
   },
 } as const satisfies Inputs;

@@ -28,6 +28,9 @@ export interface ServeOptions {
   readonly cut?: (path: string) => boolean;
 }
 
+/** A page of no site, below every site's home, where a browser rests between two visits. */
+export const BLANK = 'blank-page-of-the-tests';
+
 const squeeze = compression({
   threshold: 0,
   brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } },
@@ -71,6 +74,11 @@ export async function serve(
     const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
     if (cut(pathname.slice(base.length))) {
       request.socket.destroy();
+      return;
+    }
+    if (pathname === base + BLANK) {
+      response.setHeader('Content-Type', 'text/html;charset=utf-8');
+      response.end('<!doctype html><link rel="icon" href="data:,"><title>Blank</title>');
       return;
     }
     if (!pathname.startsWith(base) || lacks(pathname.slice(base.length))) {
