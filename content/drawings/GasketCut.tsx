@@ -61,20 +61,20 @@ function FromAbove() {
       })}
       <path class="size-line" d={`M${on(gasket.circle / 2, 90)}L${on(gasket.circle / 2, 210)}`} />
       <Label
-        words="1 holes"
+        words="1. holes"
         at={[4, 236]}
         to={[hundredth(PLAN[0] - 4), 322 - (gasket.circle / 2) * SCALE]}
         ends="arrow"
       />
       <Label
-        words="2 inside"
+        words="2. inside"
         at={[352, 322]}
         anchor="end"
         to={[PLAN[0] + inside, 322]}
         ends="arrow"
       />
       <Label
-        words="3 outline"
+        words="3. outline"
         at={[352, 236]}
         anchor="end"
         to={[hundredth(PLAN[0] + outside * 0.77), hundredth(322 - outside * 0.64)]}

@@ -129,7 +129,7 @@ export default function NeedleClipAndMouth() {
       <Label words="in mm" at={[4, PLAN + BORE + 44]} />
       <Label words="clip" at={[146, 170]} to={[shut.x + 41, MOUTH - 8 - PLATE - 2]} ends="arrow" />
       <Label words="slide" at={[146, 66]} to={[shut.x + SLIDE, 76]} ends="arrow" />
-      <Label words="mouth" at={[148, MOUTH]} to={[shut.x + BORE, MOUTH]} ends="arrow" />
+      <Label words="mouth" at={[148, MOUTH - 14]} to={[shut.x + BORE, MOUTH]} ends="arrow" />
       <Label
         words="taper"
         at={[318, (foot + taper) / 2 + 30]}

@@ -100,9 +100,9 @@ export default function ThreeCoilCircuit() {
       <Circuit top={0} title="Set 1 about to open" states={['shut', 'shut', 'open']} />
       <Label words="fuse" at={[44, 28]} />
       <Label words="switch" at={[94, 28]} />
-      <Label words="coil 3" at={[352, 28]} anchor="end" to={[300, 82]} />
+      <Label words="coil 3" at={[352, 28]} anchor="end" to={[312, 80]} />
       <Label words="battery" at={[2, 134]} />
-      <Label words="condenser" at={[4, 276]} to={[40, 194]} />
+      <Label words="condenser" at={[4, 276]} to={[33.5, 192]} />
       <Label words="points" at={[112, 276]} to={[76, 196]} />
       <Label words="plug" at={[178, 276]} to={[121, 184]} />
       <Circuit

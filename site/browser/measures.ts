@@ -1,6 +1,6 @@
 /** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
 const UNITS = [
-  'mm²|mm per degree|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou per degree|thou|ft|metres?|m/s|m',
+  'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
   'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
   'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',

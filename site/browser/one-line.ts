@@ -2,7 +2,18 @@ import { h, options, type ComponentChild, type VNode } from 'preact';
 import { measuresApart } from './measures.ts';
 
 /** What holds sentences. Names, buttons and boxes are short, and some lay out each of their parts. */
-const SENTENCES = new Set<unknown>(['p', 'li', 'dd', 'td', 'caption', 'figcaption', 'b', 'strong']);
+const SENTENCES = new Set<unknown>([
+  'p',
+  'li',
+  'dt',
+  'dd',
+  'th',
+  'td',
+  'caption',
+  'figcaption',
+  'b',
+  'strong',
+]);
 
 const held = (text: string): ComponentChild => {
   const pieces = measuresApart(text);

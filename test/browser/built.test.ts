@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { demoTiming } from '../../calculators/demo-engine.ts';
 import { foreignName } from '../drawing/foreign-names.ts';
 import { standing } from '../outside/standing.ts';
-import { outside, overlaps, strikes } from '../pictures/support/faults.ts';
+import { alongside, outside, overlaps, pierced, strikes } from '../pictures/support/faults.ts';
 import { sheetsOf } from '../pictures/support/marks.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
@@ -307,7 +307,13 @@ describe('the pictures of every page as it is served', () => {
     (file) => {
       const sheets = sheetsOf(readFileSync(join(dist, file), 'utf8'));
       expect(
-        sheets.flatMap((sheet) => [...outside(sheet), ...overlaps(sheet), ...strikes(sheet)]),
+        sheets.flatMap((sheet) => [
+          ...outside(sheet),
+          ...overlaps(sheet),
+          ...strikes(sheet),
+          ...pierced(sheet),
+          ...alongside(sheet),
+        ]),
       ).toEqual([]);
     },
   );
