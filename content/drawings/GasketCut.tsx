@@ -108,7 +108,7 @@ export default function GasketCut() {
     <LineDrawing
       id="gasket-cut"
       title="How a gasket is cut, and how it is not"
-      description="First, in section: the sheet lies on the end grain of a wooden block, and a hollow punch is struck down through it. Then the gasket from above: the three screw holes come first, placed by the chord from hole to hole; the inside second; the outline last. Last, what is never done: the sheet laid on the engine's own face and hammered through over its edge, which bruises the edge of the face."
+      description="First, in section: the sheet lies on the end grain of a wooden block, and a hollow punch is struck down through it. Then the gasket from above: the three screw holes come first, placed by the chord from hole to hole; the inside second; the outline last. Last, what is never done: the sheet laid on the engine’s own face and hammered through over its edge, which bruises the edge of the face."
       height={552}
     >
       <text class="axis-text" x={4} y={14}>

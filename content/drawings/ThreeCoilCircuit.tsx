@@ -94,7 +94,7 @@ export default function ThreeCoilCircuit() {
     <LineDrawing
       id="three-coils"
       title="From battery to plug with three coils, before and after a set opens"
-      description="The circuit twice, its negative pole earthed. From the battery's positive pole through one fuse and one switch to the plus terminal of all three coils. Each coil's minus terminal goes to its own points, with its own condenser beside them, and its secondary to its own plug. Before: sets 1 and 2 are shut and their coils carry current, set 3 is open. After: set 1 has just opened, its current goes into the condenser for an instant, and plug 1 sparks. Set 2 is still shut."
+      description="The circuit twice, its negative pole earthed. From the battery’s positive pole through one fuse and one switch to the plus terminal of all three coils. Each coil’s minus terminal goes to its own points, with its own condenser beside them, and its secondary to its own plug. Before: sets 1 and 2 are shut and their coils carry current, set 3 is open. After: set 1 has just opened, its current goes into the condenser for an instant, and plug 1 sparks. Set 2 is still shut."
       height={2 * PANEL - 34}
     >
       <Circuit top={0} title="Set 1 about to open" states={['shut', 'shut', 'open']} />

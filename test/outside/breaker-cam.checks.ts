@@ -258,7 +258,7 @@ const norrisY = [
 ];
 const norris = () => fitLine(norrisX.map((x, index) => ({ x, y: norrisY[index]! })));
 const norrisSource =
-  'NIST Statistical Reference Datasets, linear regression, data set "Norris" (36 points), certified value; year not known';
+  'NIST Statistical Reference Datasets, linear regression, data set “Norris” (36 points), certified value; year not known';
 
 const fitChecks: readonly OutsideCheck[] = [
   ['slope', 1.00211681802045, () => norris().slope, 1e-12],

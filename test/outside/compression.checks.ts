@@ -23,7 +23,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'piston displacement of a cylinder of 3 1/2 inches bore and 4 inches stroke',
     source:
-      'Construction Mechanic Basic, Volume 1, NAVEDTRA 14264, US Navy, February 1998, "Linear Measurements", the text to figure 2-24',
+      'Construction Mechanic Basic, Volume 1, NAVEDTRA 14264, US Navy, February 1998, “Linear Measurements”, the text to figure 2-24',
     kind: 'published',
     unit: 'cu in',
     expected: 38.43,
