@@ -9,9 +9,15 @@ describe('a drawing', () => {
     );
   });
 
+  it('or with the list', () => {
+    expect(besideText('<p>one</p><ul><li><p>two</p></li></ul><figure></figure>')).toBe(
+      '<p>one</p><div class="beside"><figure></figure><ul><li><p>two</p></li></ul></div>',
+    );
+  });
+
   it.each([
     '<h2>one</h2><figure></figure>',
-    '<p>one</p><ul><li>two</li></ul><figure></figure>',
+    '<p>one</p><table></table><figure></figure>',
     '<p>one</p><figure class="in-text"></figure>',
     '<p>one</p><figure id="live" data-calculator="x"></figure>',
   ])('or stays where it is: %s', (html) => {
