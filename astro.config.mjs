@@ -4,6 +4,7 @@ import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
 import { policy } from './site/build/policy.ts';
 import { headers } from './site/build/headers.ts';
+import { mathFont } from './site/build/math-font.ts';
 import { importAgain } from './site/build/import-again.ts';
 import { notices } from './site/build/notices.ts';
 import { offline, worker } from './site/build/offline.ts';
@@ -34,6 +35,7 @@ export default defineConfig({
   integrations: [
     preact(),
     mdx(),
+    mathFont(shipped),
     anywhere(),
     policy(),
     headers(),
@@ -50,6 +52,7 @@ export default defineConfig({
       directives: [
         "default-src 'none'",
         "img-src 'self' data:",
+        "font-src 'self'",
         "connect-src 'self'",
         "manifest-src 'self'",
         "worker-src 'self'",

@@ -37,14 +37,16 @@ export const round = (x: number, y: number, radius: number): Box => ({
 });
 
 /**
- * Where the name of a round mark can stand beside it: the start of its baseline, at the first side
- * where it lies on the sheet and on nothing of what is `taken`; nothing where there is no such side.
+ * Where the name of a round mark can stand beside it: the start of its baseline, at the side where it
+ * lies on the sheet, on nothing of what is `taken`, and on the fewest lines (`struck`), the first such
+ * side; nothing where there is no such side.
  */
 export function beside(
   mark: { readonly x: number; readonly y: number; readonly radius: number },
   words: string,
   sheet: Box,
   taken: readonly Box[],
+  struck: (box: Box) => number = () => 0,
 ): { readonly x: number; readonly y: number; readonly box: Box } | undefined {
   const { x, y, radius } = mark;
   const wide = textWidth(words);
@@ -57,11 +59,10 @@ export function beside(
     [x - wide / 2, y - away - DOWN],
     [x - wide / 2, y + away + UP],
   ];
-  for (const [left, base] of sides) {
-    const box = textBox(words, left, base);
-    if (inside(box, sheet) && taken.every((other) => !overlap(box, other))) {
-      return { x: left, y: base, box };
-    }
-  }
-  return undefined;
+  const free = sides
+    .map(([left, base]) => ({ x: left, y: base, box: textBox(words, left, base) }))
+    .filter(({ box }) => inside(box, sheet) && taken.every((other) => !overlap(box, other)))
+    .map((side) => ({ side, lines: struck(side.box) }));
+  const fewest = Math.min(...free.map(({ lines }) => lines));
+  return free.find(({ lines }) => lines === fewest)?.side;
 }

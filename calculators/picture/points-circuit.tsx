@@ -35,7 +35,7 @@ function Panel({ open, top }: PanelProps) {
     <g class={open ? 'points-open' : 'points-shut'} transform={`translate(0 ${top})`}>
       <text x={8} y={18} class="axis-text">
         {open
-          ? 'Open: the condenser takes over, the plug fires'
+          ? 'Open: to the condenser; the plug fires'
           : 'Shut: the current builds up in the primary'}
       </text>
       <path

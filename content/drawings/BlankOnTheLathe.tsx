@@ -124,7 +124,7 @@ export default function BlankOnTheLathe() {
       <Label words="chuck" at={[4, 92]} to={[20, 122]} />
       <Label words="backing disc," at={[4, 310]} to={[X.disc + 12, 270]} />
       <Label words="smaller than the rim" at={[4, 326]} />
-      <Label words="screws, from behind" at={[4, 16]} to={[X.disc - 5, AXIS - screw - 6]} />
+      <Label words="screws, from behind" at={[4, 16]} to={[X.disc - 7, AXIS - screw - 6]} />
       <Label words="plate" at={[186, 318]} to={[X.finished - 8, 288]} />
       <Label words="blank, as sawn" at={[186, 342]} to={[X.face, AXIS + sawn - 1]} ends="arrow" />
     </LineDrawing>

@@ -96,7 +96,7 @@ export default function CoilPolarity() {
     <LineDrawing
       id="coil-polarity"
       title="Which terminal of the coil goes to the points"
-      description="Two circuits of one cylinder. Negative earth: the battery's negative pole is earthed, its positive pole feeds the terminal of the coil marked with a plus, and the terminal marked with a minus goes to points and condenser. Positive earth: the battery is the other way round, feeds the terminal marked with a minus, and the one marked with a plus goes to points and condenser. Both are shown as the points open. In both the centre electrode of the plug is negative."
+      description="Two circuits of one cylinder. Negative earth: the battery’s negative pole is earthed, its positive pole feeds the terminal of the coil marked with a plus, and the terminal marked with a minus goes to points and condenser. Positive earth: the battery is the other way round, feeds the terminal marked with a minus, and the one marked with a plus goes to points and condenser. Both are shown as the points open. In both the centre electrode of the plug is negative."
       height={2 * PANEL - 16}
     >
       <Panel earthed="−" top={0} />

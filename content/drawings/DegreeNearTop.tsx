@@ -30,7 +30,7 @@ export default function DegreeNearTop() {
     <LineDrawing
       id="degree-near-top"
       title="Where the edge of the crown stands at each degree before the top"
-      description={`The wall of the bore and the edge of the piston's crown, enlarged, to scale for the demo engine. One line for each degree from ${FROM} before the top up to the top. From 20 to 19 degrees the crown rises ${fixed(worth(20), 2)} millimetres, from 5 to 4 degrees only ${fixed(worth(5), 2)}. In the last two degrees the lines run together.`}
+      description={`The wall of the bore and the edge of the piston’s crown, enlarged, to scale for the demo engine. One line for each degree from ${FROM} before the top up to the top. From 20 to 19 degrees the crown rises ${fixed(worth(20), 2)} millimetres, from 5 to 4 degrees only ${fixed(worth(5), 2)}. In the last two degrees the lines run together.`}
       height={FOOT}
     >
       <Hatching id="near-top-wall" />

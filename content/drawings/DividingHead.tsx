@@ -38,7 +38,7 @@ export default function DividingHead() {
     <LineDrawing
       id="dividing-head"
       title="A dividing head: the crank, its circle of holes, worm and wheel"
-      description={`Two drawings. Above, the index plate from its front: the crank's plunger stands in a hole of the circle of ${plan.circle}. From set to set of ${DEMO_CYLINDERS} the crank makes ${turns} whole turns and goes on by ${holes} holes, always the same way. Two sector arms stand so that ${holes} spaces lie between them. Below, the shaft of the crank carries a worm that turns a wheel of ${worm} teeth, one tooth a turn; the blank turns with the wheel.`}
+      description={`Two drawings. Above, the index plate from its front: the crank’s plunger stands in a hole of the circle of ${plan.circle}. From set to set of ${DEMO_CYLINDERS} the crank makes ${turns} whole turns and goes on by ${holes} holes, always the same way. Two sector arms stand so that ${holes} spaces lie between them. Below, the shaft of the crank carries a worm that turns a wheel of ${worm} teeth, one tooth a turn; the blank turns with the wheel.`}
       height={456}
     >
       <text class="axis-text" x={4} y={16}>

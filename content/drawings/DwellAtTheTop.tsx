@@ -29,7 +29,7 @@ export default function DwellAtTheTop() {
     <LineDrawing
       id="dwell-at-top"
       title="How far the piston is down on either side of the top"
-      description={`A curve to scale for the demo engine: the crank's angle from ${REACH} degrees before the top to ${REACH} after it, and how far the piston is down, to ${fixed(DEEP, 2)} millimetres. Near the top the curve is flat. For ${fixed(2 * half, 1)} degrees the piston is less than ${fixed(SEEN, 2)} millimetres down, which is all that a good indicator shows. Twice as far from the top it is four times as far down.`}
+      description={`A curve to scale for the demo engine: the crank’s angle from ${REACH} degrees before the top to ${REACH} after it, and how far the piston is down, to ${fixed(DEEP, 2)} millimetres. Near the top the curve is flat. For ${fixed(2 * half, 1)} degrees the piston is less than ${fixed(SEEN, 2)} millimetres down, which is all that a good indicator shows. Twice as far from the top it is four times as far down.`}
       height={290}
     >
       <path class="grid" d={[4, -4].map((each) => `M${x(each)} ${top}V${foot}`).join('')} />

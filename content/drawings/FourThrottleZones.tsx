@@ -8,7 +8,7 @@ export default function FourThrottleZones() {
     <LineDrawing
       id="throttle-zones"
       title="Which part measures the fuel at which throttle"
-      description="A slide carburettor cut open, air coming from the left, the slide a third lifted. Four numbers show what rules as the slide rises: 1, the pilot jet with its outlet behind the slide, from shut to an eighth; 2, the cutaway of the slide's front edge, from an eighth to a quarter; 3, the needle in its jet, from a quarter to three quarters; 4, the main jet at the foot of the needle jet, from three quarters to full."
+      description="A slide carburettor cut open, air coming from the left, the slide a third lifted. Four numbers show what rules as the slide rises: 1, the pilot jet with its outlet behind the slide, from shut to an eighth; 2, the cutaway of the slide’s front edge, from an eighth to a quarter; 3, the needle in its jet, from a quarter to three quarters; 4, the main jet at the foot of the needle jet, from three quarters to full."
       height={412}
     >
       <SlideCarburettor id="throttle-zones" lifted={0.4} />

@@ -61,20 +61,20 @@ function FromAbove() {
       })}
       <path class="size-line" d={`M${on(gasket.circle / 2, 90)}L${on(gasket.circle / 2, 210)}`} />
       <Label
-        words="1 holes"
+        words="1. holes"
         at={[4, 236]}
         to={[hundredth(PLAN[0] - 4), 322 - (gasket.circle / 2) * SCALE]}
         ends="arrow"
       />
       <Label
-        words="2 inside"
+        words="2. inside"
         at={[352, 322]}
         anchor="end"
         to={[PLAN[0] + inside, 322]}
         ends="arrow"
       />
       <Label
-        words="3 outline"
+        words="3. outline"
         at={[352, 236]}
         anchor="end"
         to={[hundredth(PLAN[0] + outside * 0.77), hundredth(322 - outside * 0.64)]}
@@ -108,7 +108,7 @@ export default function GasketCut() {
     <LineDrawing
       id="gasket-cut"
       title="How a gasket is cut, and how it is not"
-      description="First, in section: the sheet lies on the end grain of a wooden block, and a hollow punch is struck down through it. Then the gasket from above: the three screw holes come first, placed by the chord from hole to hole; the inside second; the outline last. Last, what is never done: the sheet laid on the engine's own face and hammered through over its edge, which bruises the edge of the face."
+      description="First, in section: the sheet lies on the end grain of a wooden block, and a hollow punch is struck down through it. Then the gasket from above: the three screw holes come first, placed by the chord from hole to hole; the inside second; the outline last. Last, what is never done: the sheet laid on the engine’s own face and hammered through over its edge, which bruises the edge of the face."
       height={552}
     >
       <text class="axis-text" x={4} y={14}>

@@ -85,7 +85,7 @@ export default function InsulatedScrew() {
     <LineDrawing
       id="insulated-screw"
       title="The live screw of a set, taken apart and together, cut"
-      description="On the left the parts in their order from the head of the screw down: screw, end of the spring, insulating washer, insulating bush, the upright of the set with the hole that takes the bush, second insulating washer, tag of the coil's wire, tag of the condenser, nut. On the right the same together. Screw, spring, tags and nut touch one another and nothing of the set: the bush stands between screw and set, a washer on either side of it. Blue is insulation; hatched is the set, which is earthed."
+      description="On the left the parts in their order from the head of the screw down: screw, end of the spring, insulating washer, insulating bush, the upright of the set with the hole that takes the bush, second insulating washer, tag of the coil’s wire, tag of the condenser, nut. On the right the same together. Screw, spring, tags and nut touch one another and nothing of the set: the bush stands between screw and set, a washer on either side of it. Blue is insulation; hatched is the set, which is earthed."
       height={402}
     >
       <Stack at={apart} id="insulated-apart" />

@@ -15,7 +15,7 @@ export default function LeakTest() {
     <LineDrawing
       id="leak-test"
       title="Crankcase and cylinder shut for the leak test"
-      description="An engine cut through cylinder and crankcase, the piston at the bottom, so that the transfer passage joins case and cylinder. The plug is in the head. A plate with rubber under it shuts the inlet, another the exhaust. From the exhaust's plate a pipe leads to a gauge and, through a tap, to a hand pump. Crank seals and joints are what is tested. Everything but plug, plates and pipe is the engine as it runs."
+      description="An engine cut through cylinder and crankcase, the piston at the bottom, so that the transfer passage joins case and cylinder. The plug is in the head. A plate with rubber under it shuts the inlet, another the exhaust. From the exhaust’s plate a pipe leads to a gauge and, through a tap, to a hand pump. Crank seals and joints are what is tested. Everything but plug, plates and pipe is the engine as it runs."
       height={446}
     >
       <Hatching id="leak-head" leans="left" />

@@ -119,7 +119,7 @@ export default function NeedleClipAndMouth() {
     <LineDrawing
       id="needle-and-mouth"
       title="Needle, clip and mouth of the needle jet"
-      description={`The demo carburettor's needle in its jet, twice, widths drawn larger than heights. A clip in a groove near the needle's head rests in the foot of the slide, so that the needle hangs from the slide. With the slide shut the parallel part stands in the mouth of the jet. With the slide three quarters open the taper has come up into the mouth. Below, the mouth seen from above: the ring between the jet of ${fixed(demoJets.needleJet, 2)} and the needle is thin at first and wide afterwards.`}
+      description={`The demo carburettor’s needle in its jet, twice, widths drawn larger than heights. A clip in a groove near the needle’s head rests in the foot of the slide, so that the needle hangs from the slide. With the slide shut the parallel part stands in the mouth of the jet. With the slide three quarters open the taper has come up into the mouth. Below, the mouth seen from above: the ring between the jet of ${fixed(demoJets.needleJet, 2)} and the needle is thin at first and wide afterwards.`}
       height={524}
     >
       <Hatching id="needle-jet" />
@@ -129,7 +129,7 @@ export default function NeedleClipAndMouth() {
       <Label words="in mm" at={[4, PLAN + BORE + 44]} />
       <Label words="clip" at={[146, 170]} to={[shut.x + 41, MOUTH - 8 - PLATE - 2]} ends="arrow" />
       <Label words="slide" at={[146, 66]} to={[shut.x + SLIDE, 76]} ends="arrow" />
-      <Label words="mouth" at={[148, MOUTH]} to={[shut.x + BORE, MOUTH]} ends="arrow" />
+      <Label words="mouth" at={[148, MOUTH - 14]} to={[shut.x + BORE, MOUTH]} ends="arrow" />
       <Label
         words="taper"
         at={[318, (foot + taper) / 2 + 30]}

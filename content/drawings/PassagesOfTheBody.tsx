@@ -77,7 +77,7 @@ export default function PassagesOfTheBody() {
     <LineDrawing
       id="passages"
       title="The passages of a slide carburettor’s body"
-      description="A body cut open, its jets, slide and float taken out, the air coming from the left. Each passage has one number at all its ends: 1, from the air jet at the left face to the pilot jet's hole; 2, from there to two small holes in the floor of the bore behind the slide; 3, from the main jet up to the mouth in the middle of the bore; 4, from the top of the chamber out to the air; 5, from the chamber up to the bore at the engine's side; 6, from the fuel inlet down to the seat of the float valve; 7, the hole in the floor of the chamber."
+      description="A body cut open, its jets, slide and float taken out, the air coming from the left. Each passage has one number at all its ends: 1, from the air jet at the left face to the pilot jet’s hole; 2, from there to two small holes in the floor of the bore behind the slide; 3, from the main jet up to the mouth in the middle of the bore; 4, from the top of the chamber out to the air; 5, from the chamber up to the bore at the engine’s side; 6, from the fuel inlet down to the seat of the float valve; 7, the hole in the floor of the chamber."
       height={488}
     >
       <Hatching id="passages-body" />

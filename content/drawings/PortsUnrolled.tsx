@@ -36,7 +36,7 @@ export default function PortsUnrolled() {
     <LineDrawing
       id="ports-unrolled"
       title="The wall of the bore rolled out flat, with its ports"
-      description={`The wall of the demo barrel, cut open down the middle of the inlet and rolled out, to scale. The exhaust port is in the middle, a transfer port on either side of it, half of the inlet at each end. The crown's edge lies level with the top of the exhaust, ${fixed(demoBarrel.exhaust, 1)} millimetres below the deck: the exhaust is about to open, ${fixed(opens, 1)} degrees after the top. The piston, shaded, still covers the transfers, whose top is at ${fixed(demoBarrel.transfer, 0)}, and the inlet, whose bottom edge is at ${fixed(demoBarrel.inlet, 1)}.`}
+      description={`The wall of the demo barrel, cut open down the middle of the inlet and rolled out, to scale. The exhaust port is in the middle, a transfer port on either side of it, half of the inlet at each end. The crown’s edge lies level with the top of the exhaust, ${fixed(demoBarrel.exhaust, 1)} millimetres below the deck: the exhaust is about to open, ${fixed(opens, 1)} degrees after the top. The piston, shaded, still covers the transfers, whose top is at ${fixed(demoBarrel.transfer, 0)}, and the inlet, whose bottom edge is at ${fixed(demoBarrel.inlet, 1)}.`}
       height={FOOT + 62}
     >
       <path class="edge" d={`M${LEFT} ${DECK}H${RIGHT}V${FOOT}H${LEFT}Z`} />

@@ -87,7 +87,7 @@ export default function RecessOrBoss() {
     <LineDrawing
       id="recess-or-boss"
       title="What centres the plate: a recess or a boss"
-      description="Two drawings of a plate on its case, cut through the shaft. First the rim of the plate fits a recess of the case, and the bore stands clear of the boss all round. Then the bore fits the boss, and the rim stands clear of the recess all round. In both the plate's face lies on its seat in the case. The air is drawn larger than it is."
+      description="Two drawings of a plate on its case, cut through the shaft. First the rim of the plate fits a recess of the case, and the bore stands clear of the boss all round. Then the bore fits the boss, and the rim stands clear of the recess all round. In both the plate’s face lies on its seat in the case. The air is drawn larger than it is."
       height={2 * PANEL - 8}
     >
       <Panel by="rim" top={0} />

@@ -53,7 +53,7 @@ export default function RingGapInBore() {
     <LineDrawing
       id="ring-gap-in-bore"
       title="The gap of a piston ring, read in the bore"
-      description="Above, the bore from above with a bare ring in it: a feeler gauge stands in the gap between the ring's ends, which is drawn far wider than it is. Below, the bore cut open. On the left the ring is pushed down square by the crown of the piston. On the right it lies tilted, its way round is longer, and the gap reads too wide."
+      description="Above, the bore from above with a bare ring in it: a feeler gauge stands in the gap between the ring’s ends, which is drawn far wider than it is. Below, the bore cut open. On the left the ring is pushed down square by the crown of the piston. On the right it lies tilted, its way round is longer, and the gap reads too wide."
       height={412}
     >
       <text class="axis-text" x={4} y={14}>

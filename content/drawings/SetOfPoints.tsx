@@ -45,7 +45,7 @@ export default function SetOfPoints() {
     <LineDrawing
       id="set-of-points"
       title="One set of points and its parts"
-      description="A set of points seen from outside, its contacts shut. The arm swings on a pivot at its left end. Its heel hangs just clear of the low part of the cam below it. At its right end the moving contact rests on the fixed contact, which lies on the side of the cam, so that the heel parts them as the cam lifts it. A spring presses the arm towards the cam and brings the current to it from the tag of the wire. Blue is insulation: round the pivot, at the terminal, and the heel. The gap screw holds the carrier of the fixed contact, which swings on the same pivot, the set's screw in its slot holds the whole set on the plate."
+      description="A set of points seen from outside, its contacts shut. The arm swings on a pivot at its left end. Its heel hangs just clear of the low part of the cam below it. At its right end the moving contact rests on the fixed contact, which lies on the side of the cam, so that the heel parts them as the cam lifts it. A spring presses the arm towards the cam and brings the current to it from the tag of the wire. Blue is insulation: round the pivot, at the terminal, and the heel. The gap screw holds the carrier of the fixed contact, which swings on the same pivot, the set’s screw in its slot holds the whole set on the plate."
       height={372}
     >
       <path class="edge edge-filled" d={`M36 134H344V300H252A76 76 0 0 0 100 300H36Z`} />

@@ -17,7 +17,7 @@ export default function ShankUnderTheSlide() {
     <LineDrawing
       id="shank"
       title="A drill’s shank below the slide, the stop screw and the cable’s adjuster"
-      description="A carburettor's bore cut open, air coming from the left. The slide hangs on its cable, which goes up through the adjuster in the cap. The point of the stop screw comes through the wall of its way, bears on a ramp in the slide and keeps it off the floor of the bore. The shank of a drill lies across the bore at the engine's side and just passes below the slide. Between the end of the outer cable and the adjuster is the free play."
+      description="A carburettor’s bore cut open, air coming from the left. The slide hangs on its cable, which goes up through the adjuster in the cap. The point of the stop screw comes through the wall of its way, bears on a ramp in the slide and keeps it off the floor of the bore. The shank of a drill lies across the bore at the engine’s side and just passes below the slide. Between the end of the outer cable and the adjuster is the free play."
       height={300}
     >
       <Hatching id="shank-body" />

@@ -108,7 +108,7 @@ export default function SkirtAtTheInlet() {
         words="bottom edge"
         at={[352, foot]}
         anchor="end"
-        to={[second + RIGHT + 4, down(inlet)]}
+        to={[second + RIGHT + 8, down(inlet)]}
         ends="arrow"
       />
     </LineDrawing>

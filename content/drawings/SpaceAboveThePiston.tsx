@@ -54,7 +54,7 @@ export default function SpaceAboveThePiston() {
     <LineDrawing
       id="space-above"
       title="The space above the piston at the top"
-      description={`Head, gasket and barrel cut through the plug's hole, the piston at the top. The space above the crown is made of three: the hollow of the head, with the plug fitted; a round slice as thick as the squeezed gasket and as wide as its hole; and a slice of the bore between the crown and the deck, the barrel's top face. Gasket and deck are drawn ${THICKER} times as thick as they are.`}
+      description={`Head, gasket and barrel cut through the plug’s hole, the piston at the top. The space above the crown is made of three: the hollow of the head, with the plug fitted; a round slice as thick as the squeezed gasket and as wide as its hole; and a slice of the bore between the crown and the deck, the barrel’s top face. Gasket and deck are drawn ${THICKER} times as thick as they are.`}
       height={FOOT + 26}
     >
       <Hatching id="space-head" />

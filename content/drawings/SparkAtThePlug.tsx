@@ -59,7 +59,7 @@ export default function SparkAtThePlug() {
         <path class="edge" d="M324 103H352" />
         <path class="motion" d="M238 102l-4 3" />
         <Dimension from={[100, 66]} to={[234, 100]} along="x" line={52} words="well away" />
-        <Label words="open plug hole" at={[4, 30]} to={[97, 84]} />
+        <Label words="open plug hole" at={[4, 30]} to={[98.5, 84]} />
         <Label words="cap" at={[307, 80]} anchor="middle" />
         <Label words="earth wire" at={[280, 144]} />
         <Label words="on bare metal" at={[184, 206]} />

@@ -16,7 +16,7 @@ export default function StrippedInOrder() {
     <LineDrawing
       id="stripped"
       title="A slide carburettor taken apart, in order"
-      description="The parts drawn apart along the lines on which they come out of the body. 1: the air screw, out of the side. 2: upwards, the cap, the spring and the slide with the needle hanging from it. 3: downwards, the chamber and its gasket. 4: the float's pin, and with it the float. 5: the needle of the float valve. 6: the main jet, out of the foot of the needle jet. 7: the needle jet. 8: the pilot jet, out of a hole of its own."
+      description="The parts drawn apart along the lines on which they come out of the body. 1: the air screw, out of the side. 2: upwards, the cap, the spring and the slide with the needle hanging from it. 3: downwards, the chamber and its gasket. 4: the float’s pin, and with it the float. 5: the needle of the float valve. 6: the main jet, out of the foot of the needle jet. 7: the needle jet. 8: the pilot jet, out of a hole of its own."
       height={536}
     >
       <path class="centre-line" d={`M${AXIS} 6V${BODY.top}M${AXIS} ${BODY.foot}V526`} />

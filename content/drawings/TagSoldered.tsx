@@ -90,7 +90,7 @@ export default function TagSoldered() {
     <LineDrawing
       id="tag-soldered"
       title="How a tag is soldered, and how it sits on its screw afterwards"
-      description="Above: the tag lies in a wooden peg by itself, without its insulating washers. The wire is hooked through its hole. The iron heats tag and wire from below, and the solder is touched to the metal above, where it melts and flows. Below, in section: the live screw through the set, with an insulating bush in the hole and an insulating washer on either side. The arm's spring lies under the screw's head, the tag under its nut, and both touch the set nowhere."
+      description="Above: the tag lies in a wooden peg by itself, without its insulating washers. The wire is hooked through its hole. The iron heats tag and wire from below, and the solder is touched to the metal above, where it melts and flows. Below, in section: the live screw through the set, with an insulating bush in the hole and an insulating washer on either side. The arm’s spring lies under the screw’s head, the tag under its nut, and both touch the set nowhere."
       height={392}
     >
       <text class="axis-text" x={4} y={14}>

@@ -94,15 +94,15 @@ export default function ThreeCoilCircuit() {
     <LineDrawing
       id="three-coils"
       title="From battery to plug with three coils, before and after a set opens"
-      description="The circuit twice, its negative pole earthed. From the battery's positive pole through one fuse and one switch to the plus terminal of all three coils. Each coil's minus terminal goes to its own points, with its own condenser beside them, and its secondary to its own plug. Before: sets 1 and 2 are shut and their coils carry current, set 3 is open. After: set 1 has just opened, its current goes into the condenser for an instant, and plug 1 sparks. Set 2 is still shut."
+      description="The circuit twice, its negative pole earthed. From the battery’s positive pole through one fuse and one switch to the plus terminal of all three coils. Each coil’s minus terminal goes to its own points, with its own condenser beside them, and its secondary to its own plug. Before: sets 1 and 2 are shut and their coils carry current, set 3 is open. After: set 1 has just opened, its current goes into the condenser for an instant, and plug 1 sparks. Set 2 is still shut."
       height={2 * PANEL - 34}
     >
       <Circuit top={0} title="Set 1 about to open" states={['shut', 'shut', 'open']} />
       <Label words="fuse" at={[44, 28]} />
       <Label words="switch" at={[94, 28]} />
-      <Label words="coil 3" at={[352, 28]} anchor="end" to={[300, 82]} />
+      <Label words="coil 3" at={[352, 28]} anchor="end" to={[312, 80]} />
       <Label words="battery" at={[2, 134]} />
-      <Label words="condenser" at={[4, 276]} to={[40, 194]} />
+      <Label words="condenser" at={[4, 276]} to={[33.5, 192]} />
       <Label words="points" at={[112, 276]} to={[76, 196]} />
       <Label words="plug" at={[178, 276]} to={[121, 184]} />
       <Circuit

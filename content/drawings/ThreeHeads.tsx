@@ -107,7 +107,7 @@ export default function ThreeHeads() {
     <LineDrawing
       id="three-heads"
       title="Three heads, cut through the plug hole"
-      description="Each head stands on its gasket and barrel, the piston at the top. First: a bowl in the middle, and round it a flat band in one plane with the head's face. Second: the same with the band a little way up in the head, so that the rim stands below it. Third: a plain dome as wide as the bore, with no band: crown and head come near each other at the very edge only."
+      description="Each head stands on its gasket and barrel, the piston at the top. First: a bowl in the middle, and round it a flat band in one plane with the head’s face. Second: the same with the band a little way up in the head, so that the rim stands below it. Third: a plain dome as wide as the bore, with no band: crown and head come near each other at the very edge only."
       height={3 * PANEL}
     >
       {heads.map((head, i) => (

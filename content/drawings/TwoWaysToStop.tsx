@@ -93,8 +93,8 @@ export default function TwoWaysToStop() {
   return (
     <LineDrawing
       id="two-ways-to-stop"
-      title="Two ways to stop: the thumb's button and the board over the inlets"
-      description="Above, the feed of the coils through a sprung button: held down, current flows from the battery to the coils; let go, the way is open and there is no spark. Below, an inlet in section with a flat rigid board hinged above it. A cord to the helper's foot holds the board up, and air goes in. With the foot off the cord the board falls flat over the inlet, and the suction holds it there."
+      title="Two ways to stop: the thumb’s button and the board over the inlets"
+      description="Above, the feed of the coils through a sprung button: held down, current flows from the battery to the coils; let go, the way is open and there is no spark. Below, an inlet in section with a flat rigid board hinged above it. A cord to the helper’s foot holds the board up, and air goes in. With the foot off the cord the board falls flat over the inlet, and the suction holds it there."
       height={392}
     >
       <text class="axis-text" x={4} y={14}>

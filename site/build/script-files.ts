@@ -49,6 +49,8 @@ export const plan: readonly ScriptFile[] = [
       'site/browser/CopyState',
       'site/browser/Spoken',
       'site/browser/hydrate',
+      'site/browser/measures',
+      'site/browser/one-line',
       'site/browser/preferences',
       'site/browser/save',
       'site/browser/site-address',

@@ -5,6 +5,7 @@ type Output = Rolldown.RolldownOutput['output'] | Rolldown.OutputBundle;
 /** Which modules went into which of the site's scripts. */
 export class Shipped {
   readonly #modules = new Map<string, readonly string[]>();
+  readonly #whole = new Set<string>();
 
   add(output: Output): void {
     for (const file of Object.values(output)) {
@@ -12,9 +13,14 @@ export class Shipped {
     }
   }
 
-  /** Folders of the packages of which something is in one of the scripts `kept`. */
+  /** A package of which something is shipped that is no script, by its folder. */
+  addPackage(folder: string): void {
+    this.#whole.add(folder);
+  }
+
+  /** Folders of the packages of which something is shipped: of scripts, in those that are `kept`. */
   packages(kept: (script: string) => boolean): string[] {
-    const folders = new Set<string>();
+    const folders = new Set<string>(this.#whole);
     for (const [script, modules] of this.#modules) {
       if (!kept(script)) continue;
       for (const id of modules) {

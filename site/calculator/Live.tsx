@@ -2,6 +2,7 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'preact
 import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
 import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import '../browser/one-line.ts';
 import { failureWords } from '../browser/load-failure.ts';
 import { Answer } from './Answer.tsx';
 import { CopyLink } from './CopyLink.tsx';

@@ -3,6 +3,7 @@ import { toQuery } from '../../calculators/frame/address.ts';
 import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import '../browser/one-line.ts';
 import { Answer } from '../calculator/Answer.tsx';
 import { pageAddress } from '../calculator/page-address.ts';
 import { anExample, useCalculation, type Given } from '../calculator/use-calculation.ts';

@@ -8,6 +8,7 @@ import {
 } from '../../calculators/practice/tasks.ts';
 import { LAST_ENGINE, isEngineNumber } from '../../calculators/practice/engine.ts';
 import type { Reckoning } from '../../calculators/practice/reckoning.ts';
+import '../browser/one-line.ts';
 import { readAddress, writeAddress } from './address.ts';
 import { bests, keepBest } from './best.ts';
 import { FloatBench, SlidesBench } from './CarburettorBench.tsx';

@@ -21,6 +21,9 @@ const LONGEST_PLACE = 40;
 
 const clear = (): void => history.replaceState(null, '', location.pathname + location.search);
 
+const counted = (count: number, thing: string): string =>
+  `${String(count)} ${thing}${count === 1 ? '' : 's'}`;
+
 /** The engine that a link brings: shown first, taken only when the reader says so. */
 export function Incoming({ take }: Props) {
   const [brought, setBrought] = useState<Brought>();
@@ -56,9 +59,10 @@ export function Incoming({ take }: Props) {
   return (
     <section class="aside" aria-label="From the link">
       <p>
-        This link brings an engine: <b>{engine.name}</b>, {figures} figures, readings at {readings}{' '}
-        steps{engine.invented ? ', invented' : ''}. It joins your list under a name of its own;
-        nothing you have is changed.
+        This link brings an engine: <b>{engine.name}</b>, {counted(figures, 'figure')}, readings at{' '}
+        {counted(readings, 'step')}
+        {engine.invented ? ', invented' : ''}. It joins your list under a name of its own; nothing
+        you have is changed.
       </p>
       {checked ? null : (
         <p>

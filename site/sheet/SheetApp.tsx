@@ -9,6 +9,7 @@ import { adopt } from '../../calculators/sheet/store.ts';
 import { stepLine } from '../../calculators/sheet/summary.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
+import '../browser/one-line.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
 import { holdFocus } from '../browser/hold-focus.ts';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';

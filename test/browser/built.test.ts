@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { demoTiming } from '../../calculators/demo-engine.ts';
 import { foreignName } from '../drawing/foreign-names.ts';
 import { standing } from '../outside/standing.ts';
-import { outside, overlaps, strikes } from '../pictures/support/faults.ts';
+import { alongside, outside, overlaps, pierced, strikes } from '../pictures/support/faults.ts';
 import { sheetsOf } from '../pictures/support/marks.ts';
 import { dist, documentOf, pageFiles } from './support/built.ts';
 import { inlined, laxities } from './support/policy.ts';
@@ -27,6 +27,12 @@ const REFERENCES = [
   'list',
   'form',
 ];
+
+/** What a walk through a document stops at: its texts. */
+const NODE_TEXT = 4;
+/** A single thing, in the form of several. */
+const ONE_OF_MANY =
+  /(?<![\d.,:/×–-]|\d )1[ \u00A0](?:holes|sets|lobes|cylinders|turns|coils|jets|slides|grooves|teeth|readings|minutes|hours|seconds|days|checks|degrees|figures|steps|litres|points|times|ports|marks|lines|pieces|trials|distances|places|volts|ohms|metres|grams|things|entries)\b/g;
 
 const policyOf = (document: Document): string =>
   document.querySelector('meta[http-equiv="content-security-policy" i]')?.getAttribute('content') ??
@@ -138,6 +144,27 @@ describe.each(pageFiles)('%s', (file) => {
       [...part.textContent.matchAll(/.{0,30}[^\s.…]\s+[.,;](?=\s|$)/g)].map(([found]) => found),
     );
     expect(parted).toEqual([]);
+  });
+
+  it('has curly apostrophes and quotation marks, and no straight ones', () => {
+    const walker = document.createTreeWalker(document.body, NODE_TEXT);
+    const texts: string[] = ['aria-label', 'title', 'alt'].flatMap((name) =>
+      attributesOf(document, name),
+    );
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      if (!node.parentElement?.closest('script, style, pre, code'))
+        texts.push(node.nodeValue ?? '');
+    }
+    const straight = texts.flatMap((text) => [...text.matchAll(/.{0,20}['"].{0,20}/g)]);
+    expect(straight.map(([found]) => found)).toEqual([]);
+  });
+
+  it('speaks of one thing as one', () => {
+    const parts = [
+      ...document.querySelectorAll('main :is(p, li, dd, td, th, text, summary, figcaption)'),
+    ];
+    const said = parts.flatMap(({ textContent }) => [...textContent.matchAll(ONE_OF_MANY)]);
+    expect(said.map(([found]) => found)).toEqual([]);
   });
 
   it('works from any folder: no address starts at the root of the host', () => {
@@ -307,7 +334,13 @@ describe('the pictures of every page as it is served', () => {
     (file) => {
       const sheets = sheetsOf(readFileSync(join(dist, file), 'utf8'));
       expect(
-        sheets.flatMap((sheet) => [...outside(sheet), ...overlaps(sheet), ...strikes(sheet)]),
+        sheets.flatMap((sheet) => [
+          ...outside(sheet),
+          ...overlaps(sheet),
+          ...strikes(sheet),
+          ...pierced(sheet),
+          ...alongside(sheet),
+        ]),
       ).toEqual([]);
     },
   );

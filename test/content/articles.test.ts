@@ -121,7 +121,7 @@ const dangers: readonly (readonly [article: string, ...said: RegExp[]])[] = [
     'proving-a-mixed-engine',
     /ring gap/i,
     /end float/i,
-    /maker's limits rule/i,
+    /maker['’]s limits rule/i,
     /never use a workshop air line/i,
     /second way to stop/i,
     /oil before the first turn/i,
@@ -161,7 +161,7 @@ const dangers: readonly (readonly [article: string, ...said: RegExp[]])[] = [
     /nut or bolt that holds/i,
     /fingers out of ports/i,
   ],
-  ['clearances', /nothing is turned dry/i, /maker's limits rule/i, /break with sharp ends/i],
+  ['clearances', /nothing is turned dry/i, /maker['’]s limits rule/i, /break with sharp ends/i],
 ];
 
 it.each(dangers)('%s warns of what can hurt', (article, ...said) => {

@@ -4,7 +4,7 @@ import { parseHTML } from 'linkedom';
 import type { FunctionComponent } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { hatched, outside, overlaps, strikes } from '../pictures/support/faults.ts';
+import { alongside, hatched, outside, overlaps, strikes } from '../pictures/support/faults.ts';
 import { sheetsOf } from '../pictures/support/marks.ts';
 
 const modules = import.meta.glob<{ default: FunctionComponent }>('../../content/drawings/*.tsx', {
@@ -33,6 +33,10 @@ describe.each(
     expect(overlaps(sheet!)).toEqual([]);
     expect(strikes(sheet!)).toEqual([]);
     expect(hatched(sheet!)).toEqual([]);
+  });
+
+  it('has no leader that is taken for a line beside it', () => {
+    expect(alongside(sheet!)).toEqual([]);
   });
 
   it('has a title and a description of its own, named by an id', () => {

@@ -68,12 +68,16 @@ function scripts(file: string, text: string): string {
   return pieces.join('\n');
 }
 
-/** What a file imports: modules, and patterns of modules gathered when it is built. */
+/** What a file imports: modules, patterns of modules gathered when it is built, and files looked up. */
 export function importsOf(file: string, text: string): string[] {
   const code = scripts(file, text);
   const { importedFiles } = ts.preProcessFile(code, true, true);
   const gathered = [...code.matchAll(/import\.meta\.glob[^(]*\(\s*['"]([^'"]+)/g)];
-  const names = [...importedFiles.map(({ fileName }) => fileName), ...gathered.map((m) => m[1]!)];
+  const found = [...code.matchAll(/require\.resolve\(\s*['"]([^'"]+)/g)];
+  const names = [
+    ...importedFiles.map(({ fileName }) => fileName),
+    ...[...gathered, ...found].map((m) => m[1]!),
+  ];
   return [...new Set(names)];
 }
 

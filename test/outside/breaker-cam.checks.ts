@@ -234,7 +234,7 @@ const dwellChecks: readonly OutsideCheck[] = [
     topic: 'breaker-cam',
     what: 'dwell of an eight-lobe cam at two thirds of its pitch',
     source:
-      'US Navy training course for construction mechanics, chapter 2, Automotive Electrical Circuits and Wiring, text to figure 2-52: “An eight-cylinder engine requires 30 degrees of dwell”',
+      'US Navy training course for construction mechanics, chapter 2, Automotive Electrical Circuits and Wiring, text to figure 2-52, year not known: “An eight-cylinder engine requires 30 degrees of dwell”',
     kind: 'published',
     unit: 'cam °',
     expected: 30,
@@ -258,7 +258,7 @@ const norrisY = [
 ];
 const norris = () => fitLine(norrisX.map((x, index) => ({ x, y: norrisY[index]! })));
 const norrisSource =
-  'NIST Statistical Reference Datasets, linear regression, data set "Norris" (36 points), certified value';
+  'NIST Statistical Reference Datasets, linear regression, data set “Norris” (36 points), certified value; year not known';
 
 const fitChecks: readonly OutsideCheck[] = [
   ['slope', 1.00211681802045, () => norris().slope, 1e-12],
@@ -292,7 +292,7 @@ const studentChecks = [12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306].
     topic: 'breaker-cam',
     what: `factor for 95 per cent with ${String(index + 1)} degree${index === 0 ? '' : 's'} of freedom`,
     source:
-      'Upper critical values of Student’s t distribution, column 0.025, NIST/SEMATECH e-Handbook of Statistical Methods',
+      'Upper critical values of Student’s t distribution, column 0.025, NIST/SEMATECH e-Handbook of Statistical Methods, 2012, section 1.3.6.7.2',
     kind: 'published',
     unit: '1',
     expected,

@@ -125,7 +125,7 @@ const swingChecks = [0.1, 0.2, 0.3].map((capacitance): OutsideCheck => ({
 
 const solenoid: Primary = { volts: 12, resistance: 4, ballast: 0, inductance: 6 };
 const solenoidSource =
-  'Worked example "a solenoid with resistance 4 Ω and inductance 6 mH is used in an automobile ignition circuit", C. K. Alexander and M. N. O. Sadiku, Fundamentals of Electric Circuits, 4th edition, McGraw-Hill, 2009, section 7.9, automobile ignition circuit';
+  'Worked example “a solenoid with resistance 4 Ω and inductance 6 mH is used in an automobile ignition circuit”, C. K. Alexander and M. N. O. Sadiku, Fundamentals of Electric Circuits, 4th edition, McGraw-Hill, 2009, section 7.9, automobile ignition circuit';
 
 /** Time constant of a coil that reaches 90 per cent in 4.4 ms, so that a tenth is left. */
 const tau = 4.4 / Math.LN10;

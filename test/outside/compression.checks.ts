@@ -23,7 +23,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'piston displacement of a cylinder of 3 1/2 inches bore and 4 inches stroke',
     source:
-      'Construction Mechanic Basic, Volume 1, NAVEDTRA 14264, US Navy, February 1998, "Linear Measurements", the text to figure 2-24',
+      'Construction Mechanic Basic, Volume 1, NAVEDTRA 14264, US Navy, February 1998, “Linear Measurements”, the text to figure 2-24',
     kind: 'published',
     unit: 'cu in',
     expected: 38.43,
@@ -53,7 +53,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'geometric ratio of an engine whose clearance is a fifth of its displacement',
     source:
-      'Scilab Textbook Companion, FOSSEE, IIT Bombay, book 2417, problem 9.9 of chapter 9, Gas Power Cycles (page 469 of the book it accompanies)',
+      'Scilab Textbook Companion, FOSSEE, IIT Bombay, book 2417, problem 9.9 of chapter 9, Gas Power Cycles (page 469 of the book it accompanies, edition not known)',
     kind: 'published',
     unit: ': 1',
     expected: 6,
@@ -134,7 +134,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'volume of a plug hole of M14 × 1.25, 12.7 mm deep, taken at the pitch diameter of 13.188 mm',
     source:
-      'ANSI/ASME B1.13M-1995, internal metric threads, class 6H: least pitch diameter of M14 × 1.25, which is the basic one',
+      'ANSI/ASME B1.13M-1995, table of internal metric threads, class 6H: least pitch diameter of M14 × 1.25, which is the basic one',
     kind: 'standard',
     unit: 'cc',
     expected: (Math.PI / 4) * 13.188 ** 2 * 0.0127,

@@ -35,8 +35,9 @@ const parts = ({ already, there }: Tankful) => ({
   oil: over(already, there + 1),
 });
 
+const litres = (volume: number): string => `${volume} ${volume === 1 ? 'litre' : 'litres'}`;
 const words = ({ fuel, ratio, already, there }: Tankful): string =>
-  `${fuel} litres at ${ratio} to 1 onto ${already} litres of ${there} to 1`;
+  `${litres(fuel)} at ${ratio} to 1 onto ${litres(already)} of ${there} to 1`;
 
 export const checks: readonly OutsideCheck[] = [
   ...tankfuls.flatMap((tankful): OutsideCheck[] => {

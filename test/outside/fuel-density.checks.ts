@@ -67,7 +67,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'Petrol of 745 kg/m³ with 10 % ethanol at 15 °C: middle of what the standard for petrol allows',
     source:
-      'EN 228:2012, density at 15 °C from 720.0 to 775.0 kg/m³, as quoted in a specification sheet of petrol to that standard',
+      'EN 228:2012, density at 15 °C from 720.0 to 775.0 kg/m³, as quoted in a specification sheet of petrol to that standard; table not known',
     kind: 'standard',
     unit: 'kg/m³',
     expected: 747.5,

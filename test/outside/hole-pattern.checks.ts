@@ -134,7 +134,7 @@ function trials(): Trials {
 }
 
 const CHI =
-  'NIST/SEMATECH, e-Handbook of Statistical Methods, section 1.3.6.6.6: chi-square with ν degrees of freedom has the mean ν and the variance 2ν; here ν = 15 distances − 9 coordinates';
+  'NIST/SEMATECH, e-Handbook of Statistical Methods, 2012, section 1.3.6.6.6: chi-square with ν degrees of freedom has the mean ν and the variance 2ν; here ν = 15 distances − 9 coordinates';
 
 const byTrials: readonly OutsideCheck[] = [
   {

@@ -78,7 +78,7 @@ export const checks: readonly OutsideCheck[] = [
     topic,
     what: 'Expansion of piston alloy with 12 % of silicon from 20 to 100 °C, 19.5 to 20.5',
     source:
-      'Meteor Piston, Materials for gravity cast pistons, G-AlSi 12MgCuNi-P, thermal expansion coefficient from 20 °C to 100 °C',
+      'Meteor Piston, Materials for gravity cast pistons, G-AlSi 12MgCuNi-P, thermal expansion coefficient from 20 °C to 100 °C; page and year not known',
     kind: 'published',
     unit: '10⁻⁶/K',
     expected: 20,

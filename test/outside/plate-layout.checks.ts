@@ -227,7 +227,7 @@ const clearance: Readonly<Record<string, readonly [number, number, number]>> = {
   M8: [8.4, 9, 10],
 };
 const ASME =
-  'ASME B1.13M, external metric threads, class 6h (no allowance): greatest minor diameter, flat form, which is the basic one';
+  'ASME B1.13M, tables of external metric threads, class 6h (no allowance): greatest minor diameter, flat form, which is the basic one; year not known';
 const TAPS =
   'Tap thread limits, basic minor diameter: Yamawa, general catalogue 2016-2017, page 795';
 const minor: Readonly<Record<string, readonly [diameter: number, source: string]>> = {

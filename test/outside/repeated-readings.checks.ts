@@ -46,7 +46,7 @@ const factors: readonly OutsideCheck[] = (
 ).map(([count, expected]) => ({
   topic: 'repeated-readings',
   what: `The ± of the mean of ${count} readings over its standard error, 95 times in 100`,
-  source: `${GUM}, annex G, table G.2, ${count - 1} degrees of freedom, p = 95 %`,
+  source: `${GUM}, annex G, table G.2, degrees of freedom ${count - 1}, p = 95 %`,
   kind: 'published',
   unit: '1',
   expected,

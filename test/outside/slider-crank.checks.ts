@@ -193,7 +193,7 @@ const againstBooks: readonly OutsideCheck[] = [
     topic,
     what: 'Gudgeon pin over crank centre at 60° after TDC; crank throw 3 in, rod 7 in',
     source:
-      'R. Larson and B. Edwards, Calculus, chapter 2, example 6 “The velocity of a piston” with figure 2.37, on page 156 of the edition seen',
+      'R. Larson and B. Edwards, Calculus, chapter 2, example 6 “The velocity of a piston” with figure 2.37, on page 156 of an edition not known',
     kind: 'published',
     unit: 'in',
     expected: 8,
@@ -205,7 +205,7 @@ const againstBooks: readonly OutsideCheck[] = [
     topic,
     what: 'Piston speed at 60° after TDC and 200 rpm; crank throw 3 in, rod 7 in',
     source:
-      'R. Larson and B. Edwards, Calculus, chapter 2, example 6 “The velocity of a piston” with figure 2.37, on page 156 of the edition seen',
+      'R. Larson and B. Edwards, Calculus, chapter 2, example 6 “The velocity of a piston” with figure 2.37, on page 156 of an edition not known',
     kind: 'published',
     unit: 'in/min',
     expected: 4018,

@@ -1,7 +1,8 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { untold, untoldIn } from './citation.ts';
 import { standing } from './standing.ts';
-import type { OutsideCheck } from './types.ts';
+import type { OutsideCheck, SourceKind } from './types.ts';
 
 const modules = import.meta.glob<{ checks: readonly OutsideCheck[] }>('./*.checks.ts', {
   eager: true,
@@ -15,6 +16,13 @@ function listed(file: string, key: string): string[] {
   return block.split('\n').filter((line) => line.trim() !== '');
 }
 
+/** Kinds of sources that stand on a shelf, or in a collection. */
+const LOOKED_UP: ReadonlySet<SourceKind> = new Set([
+  'standard',
+  'published',
+  'open data',
+  'from memory',
+]);
 const MOST_FROM_MEMORY = 20;
 const RECALLED = /memory|recall/i;
 
@@ -43,19 +51,23 @@ describe('what the checks stand on', () => {
     expect(found).toEqual([]);
   });
 
-  it('can be looked up: by year, edition, page, chapter or version', () => {
+  it('can be looked up: by edition or year and by page, section, clause or table; a library by version', () => {
     const bare = checks.filter(
-      ({ source, kind }) =>
-        (kind === 'library' && !/\d+\.\d+/.test(source)) ||
-        ((kind === 'published' || kind === 'standard') && !/\d/.test(source)),
+      ({ source, kind }) => kind === 'library' && !/\d+\.\d+/.test(source),
     );
     expect(bare.map(({ source }) => source)).toEqual([]);
+    const looked = checks.filter(({ kind }) => LOOKED_UP.has(kind)).map(({ source }) => source);
+    expect([...new Set(looked)].flatMap(untold)).toEqual([]);
   });
 });
 
 describe.each(globSync('content/articles/*.mdx'))('%s', (file) => {
   it('names no source that anybody may alter or take down', () => {
     for (const line of listed(file, 'sources')) expect(standing(line), line).toBeUndefined();
+  });
+
+  it('tells of each work which edition it is, and where to look in it', () => {
+    expect(listed(file, 'sources').flatMap(untoldIn)).toEqual([]);
   });
 });
 
@@ -80,5 +92,26 @@ describe('the list of what is no source', () => {
     'By hand: (25 × 745 + 870) / 26',
   ])('does not hold “%s”', (source) => {
     expect(standing(source)).toBeUndefined();
+  });
+});
+
+describe('a citation that cannot be looked up', () => {
+  it.each([
+    ['A. Author, A Book, chapter 3', 2],
+    ['A. Author, A Book, 2nd edition, chapter 3', 1],
+    ['A. Author, A Book, page 3', 1],
+    ['ISO 1:2020, Things', 1],
+    ['Angles: ISO 1:2020, clause 3. Lengths: ISO 2, clause 4', 1],
+    ['Angles: ISO 1:2020, clause 3; A. Author, A Book, 1990', 1],
+  ])('is seen: %s', (line, count) => {
+    expect(untoldIn(line)).toHaveLength(count);
+  });
+
+  it.each([
+    'A. Author, A Book, 2nd edition, page 3',
+    'ISO 1:2020, Things, clause not known',
+    'Turning by hand: common practice.',
+  ])('and “%s” is none', (line) => {
+    expect(untoldIn(line)).toEqual([]);
   });
 });

@@ -292,7 +292,7 @@ const byHand: readonly OutsideCheck[] = [
   {
     topic,
     what: 'ratings of blade fuses from 1 to 40 A, added up: 1 2 3 4 5 7.5 10 15 20 25 30 35 40',
-    source: 'ISO 8820-3:2015, type C (medium); recalled from memory',
+    source: 'ISO 8820-3:2015, type C (medium), table not known; recalled from memory',
     kind: 'from memory',
     unit: 'A',
     expected: 197.5,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { outside, overlaps, strikes } from './support/faults.ts';
+import { alongside, outside, overlaps, pierced, strikes } from './support/faults.ts';
 import { sheetsOf } from './support/marks.ts';
 
 const sheet = (inner: string) =>
@@ -60,5 +60,31 @@ describe('a line through a word is seen', () => {
     ],
   ])('%s', (inner, count) => {
     expect(strikes(sheet(inner))).toHaveLength(count);
+  });
+});
+
+describe('a handle on a word is seen', () => {
+  it.each([
+    ['<text x="40" y="50">inlet</text><path class="handle-arrows" d="M50 40l-4 5h8z"/>', 1],
+    [
+      '<text class="tick-text" x="40" y="50">0</text><circle class="handle-dot" cx="44" cy="46" r="7"/>',
+      1,
+    ],
+    ['<text x="40" y="50">inlet</text><path class="handle-arrows" d="M50 60l-4 5h8z"/>', 0],
+  ])('%s', (inner, count) => {
+    expect(pierced(sheet(inner))).toHaveLength(count);
+  });
+});
+
+describe('a leader beside a line is seen', () => {
+  const wire = '<path class="edge edge-thin" d="M50 10V90"/>';
+  it.each([
+    ['M52 80V40', 1],
+    ['M54 80L52 40', 1],
+    ['M60 80V40', 0],
+    ['M90 80L52 40', 0],
+    ['M52 80V70', 0],
+  ])('%s', (path, count) => {
+    expect(alongside(sheet(`${wire}<path class="leader" d="${path}"/>`))).toHaveLength(count);
   });
 });

@@ -32,3 +32,18 @@ describe('the names of uneven sets on the plate', () => {
     }
   });
 });
+
+describe('the names on the plate of the example', () => {
+  it.each([
+    ['as it opens', {}],
+    [
+      'with four holes near the rim',
+      { sets: '4', outside: '120', holes: '1', 'radius-1': '50', slots: '0' },
+    ],
+  ])('%s: all there, on no line but a centre line', (_, texts) => {
+    const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
+    const [sheet] = sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
+    const bare = { ...sheet!, texts: sheet!.texts.map((name) => ({ ...name, haloed: false })) };
+    expect(strikes(bare).filter((fault) => !fault.includes('drawn-centre'))).toEqual([]);
+  });
+});

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { unsound } from '../hostile/unsound.ts';
 import { drawn } from './support/draw.tsx';
-import { outside, overlaps, strikes } from './support/faults.ts';
+import { alongside, outside, overlaps, pierced, strikes } from './support/faults.ts';
 import { sheetsOf } from './support/marks.ts';
 import { statesOf } from './support/states.ts';
 
@@ -28,6 +29,13 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         return faults.map((fault) => `${fault} (${JSON.stringify(state.texts)} ${state.lengths})`);
       });
       expect(seen).toEqual([]);
+    });
+
+    it('opens with no handle on a word, and no leader beside a line', () => {
+      const evaluation = evaluate(calculator, {}, { lengths: 'mm' });
+      const sheets = sheetsOf(drawn(calculator, { texts: {}, lengths: 'mm', evaluation }));
+      expect(sheets.flatMap(pierced)).toEqual([]);
+      expect(sheets.flatMap(alongside)).toEqual([]);
     });
   },
 );

@@ -27,7 +27,7 @@ const meaning: readonly KeyEntry[] = [
   { as: 'line', look: 'curve', words: 'bore at its own heat' },
   { as: 'line', look: 'curve curve-other', words: 'bore as hot as the piston' },
   { as: 'area', look: 'band-error', words: '± of the readings' },
-  { as: 'area', look: 'bore-wall', words: 'jammed' },
+  { as: 'area', look: 'bore-wall wall-edged', words: 'jammed' },
 ];
 
 /** Clearance against the temperature of the piston. */
@@ -62,7 +62,7 @@ export function HeatPlot({ values: v, spread, lengths, idPrefix, onTemperature, 
       y={{ domain: [shown(low - room), shown(high + room)], label: `clearance, ${unit}` }}
       behind={({ field, y }) => (
         <rect
-          class="bore-wall"
+          class="bore-wall wall-edged"
           x={field.left}
           y={y(0)}
           width={field.right - field.left}

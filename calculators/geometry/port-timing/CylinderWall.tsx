@@ -35,11 +35,11 @@ interface Props {
 
 const WIDTH = 360;
 const HEIGHT = 376;
-/** Above it the axis label, and below that the names of the ports over their columns. */
-const FIELD: Field = { left: 46, right: 352, top: 48, bottom: HEIGHT - 28 };
+/** Above it the axis label, below that the names of the ports over their columns, and room for the handle’s arrow. */
+const FIELD: Field = { left: 46, right: 352, top: 60, bottom: HEIGHT - 28 };
 const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = FIELD;
 
-const NAMES = 16;
+const NAMES = 28;
 
 const transferName = (index: number, pairs: number): string =>
   pairs === 1 ? 'transfer' : `T${String(index + 1)}`;
@@ -101,7 +101,7 @@ export function CylinderWall(props: Props) {
       key={`${words}-${String(x)}`}
       class="key"
       x={hundredth(x + width / 2)}
-      y={TOP - 7}
+      y={TOP - 19}
       text-anchor="middle"
     >
       {words}

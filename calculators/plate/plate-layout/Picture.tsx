@@ -9,7 +9,7 @@ import { beside, round, type Box } from '../../picture/boxes.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
-import { setLabels } from './set-labels.ts';
+import { pointsOf, setLabels } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -69,9 +69,12 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     spots.length <= ROOM_FOR_LABELS
       ? spots
       : spots.filter((each) => each.set === 0 || each === spot);
+  const lines = drawing.shapes.flatMap(pointsOf).map(({ x: across, y: up }) => place(across, up));
+  const struck = ({ left, right, top, bottom }: Box): number =>
+    lines.filter((at) => at.x > left && at.x < right && at.y > top && at.y < bottom).length;
   const labels = new Map(
     [spot, ...named.filter((each) => each !== spot)].flatMap((each) => {
-      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken);
+      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken, struck);
       if (!at) return [];
       taken.push(at.box);
       return [[each.name, at] as const];

@@ -22,7 +22,7 @@ const arc = (x: number, y: number, radius: number, from: number, to: number): Po
   });
 
 /** Points along all that is drawn of a shape but lettering, mm. */
-function pointsOf(shape: Shape): readonly Point[] {
+export function pointsOf(shape: Shape): readonly Point[] {
   switch (shape.kind) {
     case 'line': {
       const { x1, y1, x2, y2 } = shape;
@@ -45,7 +45,7 @@ function pointsOf(shape: Shape): readonly Point[] {
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
 const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
 /** How far to one side of its set's line, user units. */
-const ASIDE = [0, 8, -8, 14, -14, 20, -20, 26, -26];
+const ASIDE = [0, 8, -8, 14, -14, 20, -20, 26, -26, 34, -34];
 
 export interface SetLabel extends Point {
   readonly words: string;

@@ -16,6 +16,8 @@ import { Tank } from './Tank.tsx';
 const HEIGHT = 390;
 /** Room below the field for the tank. */
 const TANK = 128;
+/** Ends of the axis of petrol, litres: a mixing bottle, a can. */
+const ENDS = [1, 10] as const;
 /** Ratios drawn for comparison. */
 const USUAL = [20, 25, 32, 40, 50] as const;
 
@@ -24,7 +26,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, idPrefix, set, commit } = props;
   const ratio = ratioOf(v);
   const oil = computed.oil as number;
-  const end = useFrozen(v.fuel <= 9 ? 10 : v.fuel * 1.25);
+  const end = useFrozen(ENDS.find((most) => v.fuel <= 0.9 * most) ?? v.fuel * 1.25);
   const key: readonly KeyEntry[] = [
     { as: 'line', look: 'curve', words: `${fixed(ratio, 0)} : 1` },
     { as: 'line', look: 'curve curve-other', words: 'other ratios' },

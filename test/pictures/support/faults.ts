@@ -133,6 +133,64 @@ export function strikes(sheet: Sheet): string[] {
   );
 }
 
+/** Texts with a handle on them, or its arrows: where a picture opens, each word of it is to be read. */
+export function pierced(sheet: Sheet): string[] {
+  return sheet.texts.flatMap((text) => {
+    const { left, right, top, bottom } = text.area;
+    const middle: Point = [(left + right) / 2, (top + bottom) / 2];
+    return sheet.shapes
+      .filter((shape) => has(shape, /^handle-/))
+      .filter(
+        (shape) =>
+          crosses(shape, shrunk(text.area)) || shape.lines.some((line) => holds(line, middle)),
+      )
+      .map(({ classes }) => `“${text.words}” under ${classes.join('.')}`);
+  });
+}
+
+/** So near, user units, and so long beside it, a leader is taken for the line. */
+const NEAR = 5;
+const LONG = 16;
+/** By so many degrees they must part. */
+const PARTED = 12;
+
+type Segment = readonly [Point, Point];
+const segmentsOf = ({ lines }: ShapeMark): Segment[] =>
+  lines.flatMap((line) =>
+    line.slice(1).map((point, i) => [line[i]!, point] as const satisfies Segment),
+  );
+const lengthOf = ([[x1, y1], [x2, y2]]: Segment): number => Math.hypot(x2 - x1, y2 - y1);
+
+/** How far one segment runs close beside another that goes nearly the same way. */
+function beside(one: Segment, other: Segment): number {
+  const length = lengthOf(other);
+  const [[x, y], [endX, endY]] = other;
+  const [ux, uy] = [(endX - x) / length, (endY - y) / length];
+  const [from, to] = one.map(([px, py]) => ({
+    along: (px - x) * ux + (py - y) * uy,
+    aside: (py - y) * ux - (px - x) * uy,
+  })) as [{ along: number; aside: number }, { along: number; aside: number }];
+  const turn = (to.aside - from.aside) / lengthOf(one);
+  if (Math.abs(turn) > Math.sin((PARTED * Math.PI) / 180)) return 0;
+  if (Math.max(Math.abs(from.aside), Math.abs(to.aside)) > NEAR) return 0;
+  const [low, high] = [Math.min(from.along, to.along), Math.max(from.along, to.along)];
+  return Math.min(high, length) - Math.max(low, 0);
+}
+
+/** Leaders that run so close beside a line that they are taken for it. */
+export function alongside({ shapes }: Sheet): string[] {
+  const leaders = shapes.filter((shape) => has(shape, /^leader$/)).flatMap(segmentsOf);
+  const lines = shapes
+    .filter((shape) => !has(shape, /^leader/) && !has(shape, PATCH))
+    .flatMap((shape) => segmentsOf(shape).map((segment) => ({ segment, shape })))
+    .filter(({ segment }) => lengthOf(segment) >= LONG);
+  return leaders.flatMap((leader) =>
+    lines
+      .filter(({ segment }) => beside(leader, segment) >= LONG)
+      .map(({ shape }) => `a leader from ${String(leader[0])} beside ${shape.classes.join('.')}`),
+  );
+}
+
 /** Texts on the hatching of a cut part. */
 export function hatched({ shapes, texts }: Sheet): string[] {
   const cuts = shapes.filter(({ classes }) => classes.includes('cut'));

@@ -1,0 +1,16 @@
+/** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
+const UNITS = [
+  'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
+  'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|bar|°C|degrees?|per cent|‰',
+  'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
+  'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',
+].join('|');
+const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
+/** A figure with its unit, and with its ± where it has one. */
+const MEASURE = new RegExp(
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}))(?![\p{L}\d²³/])`,
+  'u',
+);
+
+/** A text in pieces: every second one, from the second on, is a figure with its unit. */
+export const measuresApart = (text: string): string[] => text.split(MEASURE);

@@ -1,0 +1,42 @@
+import { h, options, type ComponentChild, type VNode } from 'preact';
+import { measuresApart } from './measures.ts';
+
+/** What holds sentences. Names, buttons and boxes are short, and some lay out each of their parts. */
+const SENTENCES = new Set<unknown>([
+  'p',
+  'li',
+  'dt',
+  'dd',
+  'th',
+  'td',
+  'caption',
+  'figcaption',
+  'b',
+  'strong',
+]);
+
+const held = (text: string): ComponentChild => {
+  const pieces = measuresApart(text);
+  // In an array of its own, so that what stands after it keeps its place whatever the text says.
+  return pieces.length === 1
+    ? text
+    : pieces.map((piece, i) => (i % 2 === 0 ? piece : h('one-line', {}, piece)));
+};
+
+const heldChild = (child: ComponentChild): ComponentChild =>
+  typeof child === 'string' ? held(child) : child;
+
+/**
+ * No line's end parts a figure from its unit, in any sentence that a component writes: each stands in
+ * an element that does not break. The text itself stays as it is, for whoever copies it or hears it.
+ */
+const before = options.vnode;
+options.vnode = (vnode: VNode<{ children?: ComponentChild | ComponentChild[] }>) => {
+  if (SENTENCES.has(vnode.type)) {
+    const { children } = vnode.props;
+    vnode.props.children = Array.isArray(children)
+      ? children.map(heldChild)
+      : heldChild(children as ComponentChild);
+  }
+  before?.(vnode);
+};

@@ -1,0 +1,47 @@
+import { render } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { onOneLine } from '../../site/articles/on-one-line.ts';
+import '../../site/browser/one-line.ts';
+
+/** A text in which what no line's end parts stands in brackets. */
+const bracketed = (html: string): string =>
+  html.replaceAll('<one-line>', '[').replaceAll('</one-line>', ']');
+const read = (text: string): string => bracketed(onOneLine(text));
+
+describe('a figure and its unit stand on one line', () => {
+  it.each([
+    ['A gap of 0.4 mm, no more', 'A gap of [0.4 mm], no more'],
+    ['from 0.35 to 0.4 mm.', 'from 0.35 to [0.4 mm].'],
+    ['30.7 ± 0.3 mm', '[30.7 ± 0.3 mm]'],
+    ['± 0.3 mm, −2 °C and 5 per cent', '[± 0.3 mm], [−2 °C] and [5 per cent]'],
+    ['16 thou at 3000 rpm', '[16 thou] at [3000 rpm]'],
+    ['1/58 ohm for 1.5 mm²', '[1/58 ohm] for [1.5 mm²]'],
+    ['3 turns in 12 minutes', '[3 turns] in [12 minutes]'],
+    ['24.1° before 87.', '24.1° before 87.'],
+    ['M14 × 1.25 and 3 cylinders', 'M14 × 1.25 and 3 cylinders'],
+    ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
+  ])('%s', (text, expected) => {
+    expect(read(text)).toBe(expected);
+  });
+
+  it('in a page: not in its drawings, nor where components write', () => {
+    expect(read('<p title="1 mm">1 mm</p><svg><text>1 mm</text></svg><b>2 mm</b>')).toBe(
+      '<p title="1 mm">[1 mm]</p><svg><text>1 mm</text></svg><b>[2 mm]</b>',
+    );
+    expect(read('<div data-calculator="x"><div>1 mm</div>2 mm</div>3 mm')).toBe(
+      '<div data-calculator="x"><div>1 mm</div>2 mm</div>[3 mm]',
+    );
+  });
+
+  it('in what components write: in sentences, and in no name', () => {
+    const of = (text: string) => (
+      <li>
+        <p>{text}</p>
+        and {text} <button>{text}</button>
+      </li>
+    );
+    expect(bracketed(render(of('0.4 mm wide')))).toBe(
+      '<li><p>[0.4 mm] wide</p>and [0.4 mm] wide <button>0.4 mm wide</button></li>',
+    );
+  });
+});
