@@ -13,7 +13,7 @@ import {
 } from '../frame/fields.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { strokeOf } from './geometry.ts';
-import { cylindersOf, LIMITS, type Engine } from './model.ts';
+import { cylindersOf, entriesOf, LIMITS, type Engine } from './model.ts';
 import { boxName, isStepId, steps, type StepId } from './steps.ts';
 
 /** How a typed text is to be read: in which lengths, and by which reader of sums where one is offered. */
@@ -136,8 +136,10 @@ const typedText = (kept: string): string => {
   return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
 };
 
-/** Units of length in which a bare figure may have been meant, the likeliest first. */
+/** Units of length in which a bare figure may have been meant. */
 const MEANT = ['thou', 'mm', 'in'] as const;
+/** A figure is often some tens of the smallest step that is read of it: where nothing else is known of its size. */
+const USUAL_STEPS = 30;
 const IN_WORDS: Partial<Record<UnitName, string>> = {
   mm: 'millimetres',
   in: 'inches',
@@ -145,9 +147,26 @@ const IN_WORDS: Partial<Record<UnitName, string>> = {
   ft: 'feet',
 };
 
+/** About what a box will read: what the sheet has it set to, what was read there, or by how fine it is read. */
+function usual(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): number {
+  const spec = specOf(engine, box);
+  const bySteps = spec.step * USUAL_STEPS;
+  if (box.kind === 'figure') return engine.figures[box.key] ?? bySteps;
+  const { target } = steps[box.step].reading!;
+  const known = [
+    target === undefined ? undefined : engine.figures[target],
+    ...entriesOf(engine, box.step),
+  ];
+  return known.find((value) => value !== undefined && value !== null && value !== 0) ?? bySteps;
+}
+
+/** How many times as large as another a figure is, or as small. */
+const timesApart = (value: number, other: number): number =>
+  Math.abs(Math.log(Math.abs(value / other)));
+
 /**
  * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
- * which unit a bare figure is read here, and the unit in which it would be in range.
+ * which unit a bare figure is read here, and the unit in which it would be of the usual size.
  */
 function inFull(
   problem: string,
@@ -155,6 +174,7 @@ function inFull(
   spec: FieldSpec,
   kept: string,
   how: HowToRead,
+  about: number,
 ): string {
   const typed = typedText(kept);
   if (how.sums === undefined && looksLikeSum(typed)) {
@@ -163,11 +183,15 @@ function inFull(
   if (units[spec.unit].quantity !== 'length' || numberAndUnit(typed)?.unit !== '') return problem;
   if (kept.endsWith(IN_OR_THOU)) return problem;
   const shown = fieldUnit(spec, how.lengths);
-  const meant = MEANT.find((unit) => {
-    if (unit === shown) return false;
+  const [meant] = MEANT.flatMap((unit) => {
+    if (unit === shown) return [];
     const field = readFigure(key, spec, `${typed} ${unit}`, undefined, undefined, how);
-    return field.problem === undefined;
-  });
+    return field.problem === undefined && field.value !== undefined
+      ? [{ unit, apart: timesApart(field.value, about) }]
+      : [];
+  })
+    .sort((a, b) => a.apart - b.apart)
+    .map(({ unit }) => unit);
   const bare = `This box reads a bare figure in ${IN_WORDS[shown] ?? units[shown].label}`;
   return meant === undefined
     ? `${problem} ${bare}.`
@@ -199,7 +223,9 @@ export function readNumber(
   const spec = specOf(engine, box);
   const field = readFigure(key, spec, text, undefined, undefined, how);
   const problem =
-    field.problem === undefined ? undefined : inFull(field.problem, key, spec, text, how);
+    field.problem === undefined
+      ? undefined
+      : inFull(field.problem, key, spec, text, how, usual(engine, box));
   const isSum = looksLikeSum(withoutMarks(text));
   return {
     ...field,

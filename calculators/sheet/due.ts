@@ -1,7 +1,7 @@
 import { judge } from './judge.ts';
 import { boxesOf, type Engine } from './model.ts';
 import { jobOf, type Progress } from './progress.ts';
-import { isStepId, steps, type StepId } from './steps.ts';
+import { isStepId, order, steps, type StepId } from './steps.ts';
 
 /** One reading of the job: a box of a step, counted from 0, or the tick of a step without boxes. */
 export interface Spot {
@@ -47,8 +47,14 @@ export function isDue(engine: Engine, { state, stale }: Progress, { step, index 
  */
 export function nextDue(engine: Engine, progress: All, from?: Spot): Spot | undefined {
   const spots = spotsOf(engine);
-  const at = from ? spots.findIndex((spot) => isSame(spot, from)) : -1;
-  const round = [...spots.slice(at + 1), ...spots.slice(0, Math.max(at, 0))];
+  // An engine may have lost the step that is gone on from.
+  const place = from ? order.indexOf(from.step) : -1;
+  const at = from
+    ? spots.findLastIndex((spot) => isSame(spot, from) || order.indexOf(spot.step) < place)
+    : -1;
+  const round = [...spots.slice(at + 1), ...spots.slice(0, at + 1)].filter(
+    (spot) => from === undefined || !isSame(spot, from),
+  );
   return round.find((spot) => isDue(engine, progress[spot.step], spot));
 }
 

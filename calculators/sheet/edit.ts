@@ -294,23 +294,47 @@ export function setEntry(
   return logged(written, { kind, step: id, cylinder: index + 1, value }, on);
 }
 
-/** What stood in a box, and when its step had last altered the engine, before it was typed into. */
-export interface Before {
+type Moments = Pick<Reading, 'changed'> & Partial<Pick<Reading, 'checked' | 'again'>>;
+
+/** What stood in a box, and when its step was last looked at and had last altered the engine, before it was typed into. */
+export interface Before extends Moments {
   readonly entry: Entry;
-  readonly changed: number;
 }
 
-/** What a run of typing itself wrote last: when its step had last altered the engine, and its entry's clock. */
-export interface WrittenLast {
-  readonly changed: number;
+/** What a run of typing itself wrote last: the moments of its step, and its entry's clock. */
+export interface WrittenLast extends Moments {
   readonly clock: number;
+}
+
+const momentsIn = ({ checked, again, changed }: Reading): Moments => ({
+  checked,
+  changed,
+  ...(again === undefined ? {} : { again }),
+});
+
+/** What stands in a box before it is typed into. */
+export function beforeTyping(engine: Engine, id: StepId, moment: Moment, index: number): Before {
+  const reading = readingOf(engine, id);
+  return { entry: reading[moment][index] ?? null, ...momentsIn(reading) };
 }
 
 /** What a run of typing in a box of a step has just written. */
 export const writtenLast = (engine: Engine, id: StepId): WrittenLast => ({
-  changed: readingOf(engine, id).changed,
+  ...momentsIn(readingOf(engine, id)),
   clock: engine.clock,
 });
+
+/** A step as it had been looked at before a run of typing, where nobody else has looked at it since. */
+function lookedBefore(reading: Reading, before: Before, written: WrittenLast | undefined): Reading {
+  const { checked } = before;
+  const own =
+    written !== undefined &&
+    reading.checked === written.checked &&
+    JSON.stringify(reading.again) === JSON.stringify(written.again);
+  if (!own || checked === undefined) return reading;
+  const { again: _, ...rest } = reading;
+  return { ...rest, checked, ...(before.again === undefined ? {} : { again: before.again }) };
+}
 
 const isAt = (entry: LogEntry, id: StepId, moment: Moment, index: number): boolean =>
   isReading(entry) &&
@@ -334,18 +358,33 @@ export function retype(
   manner: Manner = {},
 ): Engine {
   const reading = readingOf(engine, id);
-  const restored = withReading(engine, id, {
-    [moment]: put(reading[moment], index, before.entry),
-    changed: reading.changed === written?.changed ? before.changed : reading.changed,
-  });
+  const restored: Engine = {
+    ...engine,
+    readings: {
+      ...engine.readings,
+      [id]: {
+        ...lookedBefore(reading, before, written),
+        [moment]: put(reading[moment], index, before.entry),
+        changed: reading.changed === written?.changed ? before.changed : reading.changed,
+      },
+    },
+  };
   const log = restored.log.filter(
     (entry) => entry.clock !== written?.clock || !isAt(entry, id, moment, index),
   );
   return setEntry({ ...restored, log }, id, moment, index, value, manner);
 }
 
+/** Forgets what was typed in the boxes of a cylinder and could not be read: it was read again since. */
+const forgetAt = (engine: Engine, step: StepId, index: number): Engine =>
+  (['found', 'left'] as const).reduce(
+    (so, moment) => forget(so, placeOf({ kind: 'reading', step, moment, index })),
+    engine,
+  );
+
 /** Says that a cylinder of a step was read again and reads the same: a check, which alters nothing. */
-export function confirmOne(engine: Engine, id: StepId, index: number, on = ''): Engine {
+export function confirmOne(before: Engine, id: StepId, index: number, on = ''): Engine {
+  const engine = forgetAt(before, id, index);
   const { found, left } = readingOf(engine, id);
   const value = left[index] ?? found[index] ?? null;
   if (value === null) return engine;
@@ -401,7 +440,7 @@ export function confirm(engine: Engine, id: StepId, on = ''): Engine {
     const value = left[i] ?? found[i] ?? null;
     return value === null
       ? so
-      : logged(so, { kind: 'check', step: id, cylinder: i + 1, value }, on);
+      : logged(forgetAt(so, id, i), { kind: 'check', step: id, cylinder: i + 1, value }, on);
   }, looked);
 }
 
@@ -426,6 +465,16 @@ export const dropEntry = (engine: Engine, entry: LogEntry): Engine =>
   isReading(entry)
     ? withdraw(engine, entry)
     : { ...engine, log: engine.log.filter((other) => other !== entry) };
+
+/** Puts back what was taken out of the log, where nothing was written since. */
+export const putBack = (engine: Engine, was: Engine, taken: Engine): Engine =>
+  isUntouched(engine, taken)
+    ? { ...engine, log: was.log, readings: was.readings, clock: momentNow(was) + 1 }
+    : engine;
+
+/** Whether the log and the readings of an engine are as they were left. */
+export const isUntouched = (engine: Engine, left: Engine): boolean =>
+  JSON.stringify([engine.log, engine.readings]) === JSON.stringify([left.log, left.readings]);
 
 /** Adds a result from a calculator; throws a SheetError where the sheet has no room for it. */
 export function keep(engine: Engine, result: KeptResult): Engine {
@@ -471,13 +520,11 @@ export const setNotes = (engine: Engine, notes: string): Engine => ({
   notes,
 });
 
-/** The engine with nothing at one place. */
-export function emptied(engine: Engine, box: Box): Engine {
+/** The engine with nothing at one place, which is no reading. */
+function emptied(engine: Engine, box: Exclude<Box, { kind: 'reading' }>): Engine {
   switch (box.kind) {
     case 'figure':
       return setFigure(engine, box.key, undefined);
-    case 'reading':
-      return setEntry(engine, box.step, box.moment, box.index, null);
     case 'order':
       return engine.firingOrder.length === 0 ? engine : setOrder(engine, []);
     case 'name':
@@ -489,11 +536,13 @@ export function emptied(engine: Engine, box: Box): Engine {
 
 /**
  * Keeps a text that cannot be read, with nothing standing at its place: a figure that the page
- * calls wrong is held nowhere. One too long to be kept stays with whoever typed it.
+ * calls wrong is held nowhere. Only a reading box keeps what was last read there: a slip of the
+ * pen undoes no measurement, and the one before it may be of an engine that was altered since. A
+ * text too long to be kept stays with whoever typed it.
  */
 export function refuse(engine: Engine, box: Box, text: string): Engine {
   const place = placeOf(box);
-  const empty = emptied(engine, box);
+  const empty = box.kind === 'reading' ? engine : emptied(engine, box);
   if (!canKeep(place, text)) return forget(empty, place);
   if (empty.unread[place] === text) return empty;
   const others = Object.entries(empty.unread).filter(([other]) => other !== place);
@@ -507,7 +556,7 @@ const inOrder = (log: readonly LogEntry[]): boolean =>
   log.every(({ clock }, i) => i === 0 || log[i - 1]!.clock <= clock);
 
 /**
- * An engine from elsewhere, as this sheet would have kept it: nothing stands where a text was
+ * An engine from elsewhere, as this sheet would have kept it: no figure stands where a text was
  * refused, and the log is in the order of the engine's clock.
  */
 export function settled(engine: Engine): Engine {
@@ -516,14 +565,7 @@ export function settled(engine: Engine): Engine {
     : { ...engine, log: [...engine.log].sort((a, b) => a.clock - b.clock) };
   for (const [place, text] of Object.entries(engine.unread)) {
     const box = boxAt(place);
-    if (!box) continue;
-    if (box.kind === 'reading') {
-      const reading = next.readings[box.step];
-      if ((reading?.[box.moment][box.index] ?? null) === null) continue;
-      next = withReading(next, box.step, {
-        [box.moment]: put(reading![box.moment], box.index, null),
-      });
-    } else next = refuse(next, box, text);
+    if (box && box.kind !== 'reading') next = refuse(next, box, text);
   }
   return fitOrder(withinStroke(next));
 }

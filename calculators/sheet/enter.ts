@@ -9,6 +9,7 @@ import {
   type HowToRead,
 } from './boxes.ts';
 import {
+  readingOf,
   refuse,
   retype,
   setEntry,
@@ -20,7 +21,7 @@ import {
   type Manner,
   type WrittenLast,
 } from './edit.ts';
-import type { Engine } from './model.ts';
+import type { Engine, Entry } from './model.ts';
 
 /** A run of typing in one reading box: what stood there before it, and what it wrote itself. */
 export interface Typing {
@@ -30,15 +31,30 @@ export interface Typing {
   readonly kind?: Manner['kind'];
   /**
    * Set where a reading of its own is typed into an empty box, whatever stood there before: it
-   * counts also where it reads the same, and an empty text leaves what stood.
+   * counts also where it reads the same.
    */
   readonly anew?: boolean;
 }
 
 /**
- * Enters a typed text: the one way in. What stands at its place afterwards is either exactly what
- * the text reads as, or nothing, and then the text itself is kept for the box to show. `on` is the
- * day.
+ * What a reading box keeps of a text that is no reading: what stood there before it was typed into.
+ * A text that is refused, or taken out again, undoes no measurement: what was read before it may be
+ * of an engine that was altered since. Only what was found is emptied, where it was all there was.
+ */
+function leaves(
+  engine: Engine,
+  { step, moment, index }: Extract<Box, { kind: 'reading' }>,
+  refused: boolean,
+  typing: Typing | undefined,
+): Entry {
+  const stood = typing ? typing.before.entry : (readingOf(engine, step)[moment][index] ?? null);
+  return refused || moment === 'left' || typing?.anew ? stood : null;
+}
+
+/**
+ * Enters a typed text: the one way in. What stands at its place afterwards is exactly what the text
+ * reads as, or, where it reads as nothing, nothing; of a reading what was read there before. A text
+ * that is refused is kept for the box to show. `on` is the day.
  */
 export function enter(
   engine: Engine,
@@ -58,8 +74,7 @@ export function enter(
     case 'reading': {
       const field = readNumber(engine, box, text, how);
       const { step, moment, index } = box;
-      const nothing = typing?.anew && !isRefused(field) ? typing.before.entry : null;
-      const { value = nothing } = field;
+      const { value = leaves(engine, box, isRefused(field), typing) } = field;
       const entered = typing
         ? retype(engine, step, moment, index, value, typing.before, typing.written, {
             kind: typing.kind,

@@ -3,6 +3,7 @@ import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { outdatedAt } from './outdated.ts';
 import { directionsOf } from './sets.ts';
 import { order, steps, type StepId } from './steps.ts';
 
@@ -76,8 +77,9 @@ export function fillFrom(
   for (const id of order) {
     const { reading } = steps[id];
     if (!reading) continue;
+    const old = outdatedAt(engine, id);
     entriesOf(engine, id).forEach((entry, i) => {
-      if (entry === null) return;
+      if (entry === null || old.includes(i)) return;
       const key = readingInput(id, slug, i, known);
       if (key === undefined || (reading.target && !holds(engine, reading.target, slug))) return;
       put(key, withToken(entry, reading.unit));

@@ -27,6 +27,8 @@ const later = 'the way the cam turns, which is later (retards)';
 const EARLIEST = 50;
 /** A plate or a set reaches no further than this in its slots, crank degrees. */
 const SLOT_REACH = 15;
+/** So much is seldom put right by a slot, and more often a slip in the reading, crank degrees. */
+const DOUBTFUL = 10;
 
 /** Where the piston stands: "6.6° before the top", or after it. */
 const placeWords = (angle: number): string =>
@@ -72,7 +74,7 @@ export function judgeTiming(given: Case): Judgement {
     const sheet = signedAmount(target, unit, reading.step);
     return {
       result: 'fail',
-      words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.`,
+      words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.${Math.abs(off) > DOUBTFUL ? ' That is much for a slot: read it once more, and see to its unit, before anything is turned.' : ''}`,
     };
   });
   const known = angles.filter((angle): angle is number => typeof angle === 'number');
@@ -81,8 +83,21 @@ export function judgeTiming(given: Case): Judgement {
   );
   const settled =
     likely && known.length === angles.length && rows.some((row) => row.result === 'fail');
-  return { rows, whole: settled ? plateWords(given, known, wanted) : [], missing: [] };
+  const setting = settled ? bestTurn(known, wanted, tolerance) : undefined;
+  if (setting === undefined) return { rows, whole: [], missing: [] };
+  if (typeof setting === 'string') return { rows, whole: [setting], missing: [] };
+  return { rows, whole: plateWords(given, setting), missing: [], ...plateFirst(setting) };
 }
+
+const isLeft = ({ move }: Turn): boolean => Math.abs(move) < 0.05;
+
+/** The plate before any set, where there is more than one: a set may be early, and the plate still go earlier. */
+const plateFirst = (setting: Turn): Pick<Judgement, 'first'> =>
+  isLeft(setting) || setting.errors.length < 2
+    ? {}
+    : {
+        first: `First turn the plate ${setting.move > 0 ? 'earlier, against the way the cam turns' : 'later, the way the cam turns'}, by ${degrees(setting.move)} of crank.`,
+      };
 
 /** A turn of the plate in crank degrees (+ earlier) and what it leaves of each cylinder's error. */
 interface Turn {
@@ -139,18 +154,19 @@ function otherWay({ reading, tolerance }: Case, { move, errors, middle }: Turn):
 }
 
 /** The one turn of the plate, and what is then left for the sets. */
-function plateWords(given: Case, found: readonly number[], wanted: number): string[] {
+function plateWords(given: Case, setting: Turn): string[] {
   const { engine, reading, tolerance, unit } = given;
-  const setting = bestTurn(found, wanted, tolerance);
-  if (typeof setting === 'string') return [setting];
-  const stays = Math.abs(setting.move) < 0.05;
+  const stays = isLeft(setting);
+  const isOne = setting.errors.length === 1;
   const ratio = engine.figures['speed-ratio'];
   const radius = ratio === undefined ? undefined : engine.figures['slot-radius'];
   const turn = stays
     ? 'Leave the plate where it is, and move only the sets that are out.'
-    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}: ${setting.why}.`;
+    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}${isOne ? '' : `: ${setting.why}`}.`;
   if (setting.errors.every((error) => isWithin(error, tolerance))) {
-    return [turn, 'Every cylinder is then within its limits; no set has to be moved.'];
+    return isOne
+      ? [turn, 'It is then within its limits.']
+      : [turn, 'Every cylinder is then within its limits; no set has to be moved.'];
   }
   const moves =
     radius === undefined || ratio === undefined ? undefined : setMoves(setting, radius, ratio);

@@ -1,5 +1,6 @@
 import { fixed } from '../frame/format.ts';
 import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
+import { readingOf } from './edit.ts';
 import {
   against,
   allOf,
@@ -10,7 +11,9 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
-import { boxName } from './steps.ts';
+import { readingsAt } from './log.ts';
+import type { Engine } from './model.ts';
+import { boxName, type StepId } from './steps.ts';
 
 /**
  * What readings that have to agree are judged against: the middle of the highest and the lowest
@@ -22,17 +25,30 @@ export function aimOf(values: readonly number[], tolerance: number): number {
   return high - low <= 2 * tolerance + DUST ? (low + high) / 2 : leastWorkOpening(values);
 }
 
+/** What an engine of one cylinder read at a step before what stands now; as found where no log tells. */
+function earlierThan(engine: Engine, id: StepId, now: number): readonly number[] {
+  const { found, left } = readingOf(engine, id);
+  const read = readingsAt(engine, id, 0).map(({ value }) => value);
+  const at = read.lastIndexOf(now);
+  if (at >= 0) return read.slice(0, at);
+  return [found[0] ?? null, left[0] ?? null].filter(
+    (entry) => entry !== null && entry !== now,
+  ) as number[];
+}
+
 /**
  * Readings of which none should lie far below the best: what is low has a fault, and the highest is
  * what the others could be.
  */
 export function judgeAlike(given: Case): Judgement {
-  const { reading, entries, tolerance, unit } = given;
+  const { engine, id, reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
   if (!known) return unfinished(entries);
-  const highest = Math.max(...known);
+  // One cylinder has no other beside it, but its own earlier days.
+  const beside = known.length === 1 ? earlierThan(engine, id, known[0]!) : known;
+  const highest = Math.max(...beside);
   const rows = known.map<Verdict>((entry) => {
-    if (known.length === 1) return { result: 'pass', words: 'written down, to be compared later' };
+    if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
     if (highest - entry <= tolerance + DUST) return { result: 'pass', words: 'within its limits' };
     const short = amount(highest - entry, unit, reading.step);
     return { result: 'fail', words: `${reading.tooLow} ${short}.` };

@@ -4,7 +4,7 @@ import { MathsError } from '../maths/numeric/errors.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine, Entry } from './model.ts';
 import { stepUnit } from './step-units.ts';
-import { steps, type StepReading } from './steps.ts';
+import { steps, type StepId, type StepReading } from './steps.ts';
 
 export interface Verdict {
   readonly result: 'empty' | 'unjudged' | 'pass' | 'fail';
@@ -13,6 +13,8 @@ export interface Verdict {
 }
 
 export interface Judgement {
+  /** What comes before any correction of a single box: the one turn that moves them all. */
+  readonly first?: string;
   /** One for each box. */
   readonly rows: readonly Verdict[];
   /** What concerns all boxes together. */
@@ -24,6 +26,7 @@ export interface Judgement {
 /** What is judged: one step's entries on one engine, told in the reader's lengths. */
 export interface Case {
   readonly engine: Engine;
+  readonly id: StepId;
   readonly reading: StepReading;
   readonly entries: readonly Entry[];
   readonly tolerance: number;

@@ -21,6 +21,7 @@ import {
 } from './judge-words.ts';
 import { roundsOf } from './log.ts';
 import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
+import { outdatedAt, standingAfter } from './outdated.ts';
 import { directionsOf, setKeys } from './sets.ts';
 import { showReading, stepUnit } from './step-units.ts';
 import { boxName, order, steps, type StepId } from './steps.ts';
@@ -129,7 +130,7 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
       words: `not judged: ${boxName(reading!, i).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
     };
   });
-  return { ...judged, rows, whole: [] };
+  return { rows, whole: [], missing: judged.missing };
 }
 
 function judgeEntries(
@@ -152,6 +153,7 @@ function judgeEntries(
     id,
     judgeEach({
       engine,
+      id,
       reading,
       entries,
       tolerance,
@@ -160,7 +162,11 @@ function judgeEntries(
       past,
     }),
   );
-  const corrected = judged.rows.some(({ result }) => result === 'fail');
+  // A correction that is of one side only moves what it moves on that side.
+  const corrected = judged.rows.some(
+    ({ result }, i) =>
+      result === 'fail' && (!reading.movesIfHigh || entries[i]! > figures[reading.target!]!),
+  );
   const moves = corrected && reading.moves !== undefined ? [proseIn(reading.moves, lengths)] : [];
   return {
     ...judged,
@@ -170,9 +176,27 @@ function judgeEntries(
   };
 }
 
-/** Judges a step's readings against the sheet's figures, with the least correction for each. */
-export const judge = (engine: Engine, id: StepId, lengths: LengthDisplay): Judgement =>
-  judgeEntries(engine, id, entriesOf(engine, id), lengths, false);
+/**
+ * Judges a step's readings against the sheet's figures, with the least correction for each. Readings
+ * from before a turning that moved them take no part, and it is said of them.
+ */
+export function judge(engine: Engine, id: StepId, lengths: LengthDisplay): Judgement {
+  const entries = entriesOf(engine, id);
+  const old = outdatedAt(engine, id);
+  if (old.length === 0) return judgeEntries(engine, id, entries, lengths, false);
+  const now = entries.map((entry, i) => (old.includes(i) ? null : entry));
+  const judged = judgeEntries(engine, id, now, lengths, false);
+  const { reading } = steps[id];
+  const rows = judged.rows.map<Verdict>((row, i) =>
+    old.includes(i)
+      ? {
+          result: 'unjudged',
+          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again.`,
+        }
+      : row,
+  );
+  return { rows, whole: judged.whole, missing: judged.missing };
+}
 
 /** Whether a sentence of a judgement says what else a correction moves. */
 export const isMoves = (id: StepId, sentence: string, lengths: LengthDisplay): boolean =>
@@ -212,7 +236,8 @@ export function lastAsked(engine: Engine, id: StepId, lengths: LengthDisplay): A
   for (let i = rounds.length - 1; i > 0; i -= 1) {
     const earlier = rounds[i - 1]!.entries.at(-1)!;
     if (rounds[i]!.entries[0]!.kind === 'found') continue;
-    const sentences = askedBy(engine, id, rounds[i]!.before, lengths);
+    const before = standingAfter(engine, id, i, rounds[i]!.before);
+    const sentences = askedBy(engine, id, before, lengths);
     if (sentences.length > 0) {
       return { asFound: earlier.kind === 'found', on: earlier.on, sentences };
     }
@@ -261,7 +286,7 @@ export function targetWords(
     case 'at-least':
       return `at least ${show(reading.target!)}`;
     case 'alike':
-      return `within ${show(reading.tolerance!)} of the highest`;
+      return `within ${show(reading.tolerance!)} of the highest${cylindersOf(engine) === 1 ? ' of its earlier readings' : ''}`;
     case 'noted':
       return 'as found';
     default:

@@ -2,6 +2,7 @@ import { readingOf } from './edit.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
 import { isRecord } from './migrate.ts';
 import { checkedAt, type Engine } from './model.ts';
+import { outdatedAt } from './outdated.ts';
 import { order, type StepId } from './steps.ts';
 
 /*
@@ -41,7 +42,10 @@ function standing(
   id: StepId,
   moment: 'found' | 'left',
 ): (LoggedReading | undefined)[] {
+  const old = outdatedAt(engine, id);
   return readingOf(engine, id)[moment].map((value, i) => {
+    // One that tells nothing any more goes without its day: it would seem to be of the last turning.
+    if (old.includes(i)) return undefined;
     const last = engine.log.findLast(
       (entry): entry is LoggedReading =>
         isReading(entry) &&

@@ -86,7 +86,9 @@ export function changeWords(
   stale: readonly number[],
   lengths: LengthDisplay,
 ): string {
-  const checks = (stale.length === 0 ? [0] : stale).map((i) => checkedAt(readingOf(engine, id), i));
+  const checks = (stale.length === 0 ? [0] : stale).map((i) =>
+    by === id ? (lastAt(engine, id, i)?.clock ?? 0) : checkedAt(readingOf(engine, id), i),
+  );
   const since = Math.min(...checks);
   const { reading } = steps[by];
   const changes = reading ? changesSince(engine, by, since) : [];

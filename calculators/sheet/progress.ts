@@ -1,6 +1,7 @@
 import { movedSince, readingOf } from './edit.ts';
 import { judge } from './judge.ts';
 import { boxesOf, entriesOf, type Engine } from './model.ts';
+import { outdatedAt } from './outdated.ts';
 import { hasStep, needs, order, steps, type StepId } from './steps.ts';
 
 /** A step that the engine has not counts as passed: nothing waits for it. */
@@ -14,6 +15,8 @@ export interface Progress {
   readonly stale: readonly number[];
   /** Steps it depends on that have not passed, or are themselves to be checked again. */
   readonly waits: readonly StepId[];
+  /** Earlier steps that are to be corrected before the engine is fired in this one. */
+  readonly against: readonly StepId[];
 }
 
 export const stateWords: Readonly<Record<StepState, string>> = {
@@ -40,23 +43,34 @@ function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
  * How far the job has come. A step that has passed is to be checked again when a step that moves it
  * has altered the engine since; it stays so until it is read again or confirmed. Two steps may move
  * each other, as gap and timing do: only the clock of each is compared, so nothing runs in a circle,
- * and waiting goes by the order alone. Of a step with readings each cylinder waits by itself.
+ * and waiting goes by the order alone. Of a step with readings each cylinder waits by itself; one that
+ * was read before a turning that moved it, by its own step. A step in which the engine fires is not
+ * done, ticked or not, while an earlier one is to be corrected.
  */
 export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
   for (const id of order) {
     const own = ownState(engine, id);
+    const old = outdatedAt(engine, id);
     const movers = (i: number): StepId[] =>
       hasStep(engine.figures, id)
-        ? movedSince(engine, id, i).filter((other) => hasStep(engine.figures, other))
+        ? [
+            ...movedSince(engine, id, i).filter((other) => hasStep(engine.figures, other)),
+            ...(old.includes(i) ? [id] : []),
+          ]
         : [];
     const read = entriesOf(engine, id).flatMap((entry, i) => (entry === null ? [] : [i]));
     const stale = read.filter((i) => movers(i).length > 0);
     const moved = (steps[id].reading ? stale : [0]).flatMap(movers);
     const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
+    const against = steps[id].fires
+      ? order.slice(0, order.indexOf(id)).filter((other) => done[other].state === 'fail')
+      : [];
+    const again = because.length > 0 || (against.length > 0 && own === 'pass');
     done[id] = {
-      state: because.length > 0 && own !== 'fail' ? 'again' : own,
+      state: again && own !== 'fail' ? 'again' : own,
       because,
+      against,
       stale,
       waits: needs(id).filter((other) => done[other].state !== 'pass'),
     };

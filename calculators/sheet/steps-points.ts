@@ -163,6 +163,7 @@ export const pointsSteps = {
       tooHigh: 'Make it fire later by',
       tooLow: 'Make it fire earlier by',
       moves: 'A set that is moved in its slot changes its gap: gap and timing once more after it.',
+      movesAll: 'The plate carries every set: turned for one cylinder, it moves them all.',
     },
     after: {
       measure: 'Stroke and rod turn the piston position into degrees.',

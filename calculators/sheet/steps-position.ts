@@ -26,9 +26,12 @@ export const positionSteps = {
     stage: 'position',
     title: 'Measure bore, stroke and rod',
     why: 'Every timing figure is turned into a piston position by stroke and rod. On an engine of mixed parts neither can be taken from a book.',
-    how: ['Enter bore, stroke, rod and pin offset in their boxes of the engine sheet, then tick.'],
+    how: [
+      'Say first how many cylinders it has: every step from here has a box for each.',
+      'Enter bore, stroke, rod and pin offset in their boxes, then press “Done”.',
+    ],
     tool: 'Depth gauge or indicator, caliper, inside micrometer',
-    figures: ['bore', 'stroke', 'rod', 'offset'],
+    figures: ['cylinders', 'bore', 'stroke', 'rod', 'offset'],
     after: {},
     waitsFor: ['oil'],
     movedBy: {
@@ -66,6 +69,7 @@ export const positionSteps = {
       tooLow: 'Turn the disc on the crank, the way the engine turns, by',
       moves:
         'Every figure read from the disc moves with it: where the ports open, and a timing read in degrees.',
+      movesAll: 'One disc shows every cylinder: turned on the crank for one, it moves them all.',
     },
     after: {},
     waitsFor: ['oil'],

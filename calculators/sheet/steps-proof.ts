@@ -159,6 +159,7 @@ export const proofSteps = {
       tooHigh: 'This head is too large by',
       tooLow: 'This head is too small by',
       moves: 'Skimming takes as much off the squish, and the head joint is new: both after it.',
+      movesIfHigh: true,
     },
     after: {
       squish:

@@ -55,6 +55,7 @@ export const startSteps = {
     calculators: [],
     articles: ['first-fire', 'which-circuit-at-which-throttle'],
     list: true,
+    fires: true,
   },
   run: {
     stage: 'start',
@@ -73,6 +74,7 @@ export const startSteps = {
     after: { start: 'After another first fire it is to be made again.' },
     calculators: [],
     articles: ['which-circuit-at-which-throttle', 'coils-and-condensers'],
+    fires: true,
   },
   hot: {
     stage: 'start',

@@ -67,6 +67,10 @@ export interface StepReading {
   readonly byThread?: true;
   /** What else the correction moves: said beside it. */
   readonly moves?: string;
+  /** Set where it moves that only for a reading that is too high. */
+  readonly movesIfHigh?: true;
+  /** Set where one turn moves the readings of every cylinder: why those before it tell nothing any more. */
+  readonly movesAll?: string;
 }
 
 /** An answer of the sheet by which a step falls away. */
@@ -107,6 +111,8 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
+  /** Whether the engine fires in it: not while an earlier step is to be corrected. */
+  readonly fires?: true;
   /** When the engine has no such work; without it every engine has. */
   readonly fallsAway?: FallsAway;
   /** A calculator's series that means the same as these boxes; of some it holds the second on. */
@@ -207,7 +213,7 @@ export const reopening = (id: StepId, by: StepId): string | undefined =>
 
 /** Whether a step moved by these is settled by a new reading only. */
 export const needsReading = (id: StepId, because: readonly StepId[]): boolean =>
-  because.some((other) => steps[id].readAnew?.includes(other));
+  because.some((other) => other === id || steps[id].readAnew?.includes(other));
 
 /** The steps whose changes make a step to be checked again, in the order of the job. */
 export const reopeners = (id: StepId): StepId[] =>

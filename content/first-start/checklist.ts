@@ -4,6 +4,10 @@ export interface ListPart {
   readonly items: readonly string[];
 }
 
+/** The line that the engine sheet can gainsay. */
+export const ORDER_DONE =
+  'Every step of the order of work is done, and none is to be checked again.';
+
 export const checklist: readonly ListPart[] = [
   {
     title: 'The place',
@@ -36,7 +40,7 @@ export const checklist: readonly ListPart[] = [
   {
     title: 'The engine',
     items: [
-      'Every step of the order of work is done, and none is to be checked again.',
+      ORDER_DONE,
       'The crankcase is empty. Plugs out, fuel and ignition off, drain screw out where there is one; turn it over by hand until nothing more is blown out of the plug holes, faces and sparks away from them. Oil or petrol that fills a cylinder bends a rod.',
       'It turns over by hand through two full turns, plugs out, with nothing that touches or tightens. Forwards: turned backwards by its nut or bolt, a rotor may come undone.',
       'Plugs of the grade the maker gives, not colder ones: a cold plug fouls in a freshly oiled crankcase.',

@@ -1,5 +1,4 @@
 import type { TargetedMouseEvent } from 'preact';
-import { useState } from 'preact/hooks';
 import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
@@ -8,8 +7,9 @@ import { roundStep } from '../../calculators/frame/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
-import { inSentence, readAs, textInField, textToKeep } from './field-text.ts';
+import { inSentence, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
+import { useDraft } from './use-draft.ts';
 
 interface Props {
   readonly field: FigureField;
@@ -21,23 +21,16 @@ interface Props {
   readonly onCommit: () => void;
 }
 
-interface Draft {
-  readonly typed: string;
-  readonly kept: string;
-  readonly lengths: LengthDisplay;
-}
-
 type Typing = Pick<Props, 'field' | 'lengths' | 'onText'>;
 
 /** What is typed into a figure's box, and its steps up and down. */
 function useTyping({ field, lengths, onText }: Typing) {
-  const [draft, setDraft] = useState<Draft>();
+  const [text, keep] = useDraft(field, lengths);
   const { key, spec } = field;
   const shown = fieldUnit(spec, lengths);
-  const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
   const type = (typed: string): void => {
     const kept = textToKeep(typed, field, lengths);
-    setDraft({ typed, kept, lengths });
+    keep(typed, kept);
     onText(key, kept);
   };
   const step = (by: number): void => {
@@ -47,7 +40,7 @@ function useTyping({ field, lengths, onText }: Typing) {
     const high = edgeIn(spec.max, shown, -1, spec.step);
     type(plainText(Math.min(high, Math.max(low, next))));
   };
-  return { text: live ? live.typed : textInField(field, lengths), type, step };
+  return { text, type, step };
 }
 
 interface AgainProps {

@@ -34,7 +34,8 @@ function textIn(
   { unit: home, step }: FieldSpec,
   shown: UnitName,
 ): string {
-  const text = withoutMarks(kept);
+  // What was typed bare is still bare while its unit is asked for.
+  const text = withoutMarks(kept.split(`${IMPLIED}${IN_OR_THOU}`)[0]!);
   const pieces = numberAndUnit(text);
   if (!pieces) {
     const whole = sumWithUnit(text);

@@ -2,10 +2,9 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { readFigure, type FieldSpec } from '../../calculators/frame/fields.ts';
 import { looksLikeSum } from '../../calculators/frame/sums.ts';
-import { addHours, addNote, dropEntry } from '../../calculators/sheet/edit.ts';
+import { addHours, addNote } from '../../calculators/sheet/edit.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
 import { dayWords, hoursRun, tickedLines } from '../../calculators/sheet/log.ts';
-import type { LogEntry } from '../../calculators/sheet/log-entry.ts';
 import { logCsv } from '../../calculators/sheet/log-csv.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
 import { LIMITS } from '../../calculators/sheet/model.ts';
@@ -16,6 +15,7 @@ import { useSumReader } from '../fields/use-sum-reader.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { TextProblem } from './TextProblem.tsx';
 import { rememberedText, rememberText } from './typed-texts.ts';
+import { useTakeOut } from './use-take-out.tsx';
 
 const SHOWN = 40;
 
@@ -141,7 +141,7 @@ function Note({ engine, edit }: EditProps) {
 /** The whole log of an engine, the last first, with runs and notes to enter. */
 export function LogBook({ engine, lengths, edit }: BoxProps) {
   const [all, setAll] = useState(false);
-  const [gone, setGone] = useState<LogEntry>();
+  const { takeOut, said } = useTakeOut({ engine, edit });
   const { log } = engine;
   const latest = [...log].reverse().slice(0, all ? undefined : SHOWN);
   const ticks = tickedLines(engine).size;
@@ -172,10 +172,7 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
                 type="button"
                 class="as-link"
                 aria-label={`Take out ${words}`}
-                onClick={() => {
-                  setGone(entry);
-                  edit((now) => dropEntry(now, entry));
-                }}
+                onClick={() => takeOut(entry)}
               >
                 Take out
               </button>
@@ -183,7 +180,7 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
           );
         })}
       </ul>
-      <p role="status">{gone ? 'The entry was taken out of the log.' : ''}</p>
+      {said}
       <div class="bar-buttons">
         {!all && log.length > SHOWN ? (
           <button type="button" onClick={() => setAll(true)}>

@@ -4,7 +4,8 @@ import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
 import type { Manner } from '../../calculators/sheet/edit.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
-import { readAs, textInField, textToKeep } from '../fields/field-text.ts';
+import { readAs, textToKeep } from '../fields/field-text.ts';
+import { useDraft } from '../fields/use-draft.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { useAgain } from './use-again.ts';
 import { useRun } from './use-run.ts';
@@ -44,8 +45,10 @@ export function OneBox(props: Props) {
   useEffect(() => refused(isWrong), [isWrong]);
   const id = 'one-box';
   const waits = useAgain(sums, enterText, { id });
-  const type = (shown: string): void => {
-    const typed = textToKeep(shown, field, lengths);
+  const [shown, draft] = useDraft(field, lengths);
+  const type = (typing: string): void => {
+    const typed = textToKeep(typing, field, lengths);
+    draft(typing, typed);
     waits(typed);
     enterText(typed);
   };
@@ -73,7 +76,7 @@ export function OneBox(props: Props) {
           aria-label={label === '' ? spec.label : `${spec.label}, ${label}`}
           aria-invalid={field.problem === undefined ? undefined : 'true'}
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
-          value={textInField(field, lengths)}
+          value={shown}
           onInput={(event) => type(event.currentTarget.value)}
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;

@@ -2,14 +2,28 @@ import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
-import { isDue, nextDue, spotFragment, spotsOf, type Spot } from '../../calculators/sheet/due.ts';
-import { confirmOne, readingOf, setDone, type Manner } from '../../calculators/sheet/edit.ts';
+import {
+  isDue,
+  nextDue,
+  spotFragment,
+  spotOf,
+  spotsOf,
+  type Spot,
+} from '../../calculators/sheet/due.ts';
+import {
+  confirm,
+  confirmOne,
+  readingOf,
+  setDone,
+  type Manner,
+} from '../../calculators/sheet/edit.ts';
 import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, type Engine } from '../../calculators/sheet/model.ts';
+import { outdatedAt } from '../../calculators/sheet/outdated.ts';
 import { jobOf, progressOf } from '../../calculators/sheet/progress.ts';
-import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { boxName, hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { Spoken } from '../browser/Spoken.tsx';
 import { today } from '../browser/today.ts';
 import { Asked } from './Asked.tsx';
@@ -17,7 +31,7 @@ import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
-import { Again, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
 import { Said } from './Said.tsx';
 import { useWakeLock } from './use-wake-lock.ts';
 
@@ -29,6 +43,15 @@ interface Props extends BoxProps {
 const goTo = (spot: Spot | undefined): void => {
   location.hash = spot ? spotFragment(spot) : 'order-of-work';
 };
+
+/** Where a reading leads on to: what is due after it, or what keeps the engine from being fired. */
+function onFrom(engine: Engine, spot: Spot): Spot | undefined {
+  const progress = progressOf(engine);
+  const [step] = progress[spot.step].against;
+  return step === undefined
+    ? nextDue(engine, progress, spot)
+    : spotOf(engine, progress[step], step);
+}
 
 const heldAt = (engine: Engine, { step, index }: Spot): number | null => {
   const { found, left } = readingOf(engine, step);
@@ -71,8 +94,10 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   const progress = progressOf(engine);
   const held = heldAt(engine, spot);
   const stale = progress[step].stale.includes(index);
-  const { rows, whole } = judge(engine, step, lengths);
+  const { rows, whole, first } = judge(engine, step, lengths);
   const row = rows[index]!;
+  /** What is said of a reading that is not judged: why, and what to do. */
+  const isLeftOut = row.result === 'unjudged' && row.words !== '';
   const unread = (['found', 'left'] as const).find(
     (moment) => placeOf({ kind: 'reading', step, moment, index }) in engine.unread,
   );
@@ -82,11 +107,12 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     moment: unread ?? (held === null ? ('found' as const) : ('left' as const)),
   }));
   const [kind, setKind] = useState<Exclude<Manner['kind'], undefined>>(
-    row.result === 'fail' ? 'change' : 'check',
+    row.result === 'fail' || outdatedAt(engine, step).includes(index) ? 'change' : 'check',
   );
   const [wrote, setWrote] = useState(false);
   /** What stands in the box is refused, so that the verdict is about what was read before it. */
   const [refused, setRefused] = useState(false);
+  const told = useRef<HTMLParagraphElement>(null);
   const { open, moment, number } = session;
   const readAgain = (as: 'change' | 'check'): void => {
     setKind(as);
@@ -95,9 +121,9 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     setSession({ number: number + 1, open: true, moment: 'left' });
     requestAnimationFrame(() => document.getElementById('one-box')?.focus());
   };
-  // What was asked for stays readable while it is turned, until the next reading is typed.
-  const judged = !open || wrote || row.result === 'fail';
   const ofBefore = refused && held !== null && row.result !== 'empty';
+  // What was asked for stays readable while it is turned, until the next reading is typed.
+  const judged = !open || wrote || row.result === 'fail' || isLeftOut || ofBefore;
   const about = ofBefore ? `Of the last reading, ${readingWords(step, held, lengths)}: ` : '';
   // What a correction moves is said to who makes one.
   const said = row.result === 'fail' ? whole : whole.filter((one) => !isMoves(step, one, lengths));
@@ -106,7 +132,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
-        ? `✕ Correct ${row.words}`
+        ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index)} is now `}${row.words}`
         : row.words;
   return (
     <>
@@ -136,7 +162,11 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
             kind={moment === 'found' ? undefined : kind}
             wrote={setWrote}
             refused={setRefused}
-            onEnter={next}
+            onEnter={() => {
+              // What is out is read first: the way on is a key further.
+              if (judged && row.result === 'fail') told.current?.focus();
+              else next();
+            }}
           />
         </>
       ) : (
@@ -144,7 +174,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
         </p>
       )}
-      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`}>
+      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`} tabIndex={-1} ref={told}>
         {judged ? `${about}${verdict}` : ''}
       </p>
       {judged ? <Said sentences={said} /> : null}
@@ -174,11 +204,20 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   );
 }
 
+/** Whether a tick that stands is to be confirmed: nothing keeps it from that. */
+function isConfirmed(engine: Engine, id: StepId): boolean {
+  const { because, against } = progressOf(engine)[id];
+  const isTick = steps[id].reading === undefined && readingOf(engine, id).done;
+  return isTick && because.length > 0 && against.length === 0;
+}
+
 /** A step that is ticked, with the figures that belong to it. */
 function Tick({ engine, spot, edit, lengths, next }: ReadProps) {
   const { step } = spot;
   const { done } = readingOf(engine, step);
   const day = dayWords(lastDay(engine, step));
+  const { because, against } = progressOf(engine)[step];
+  const isHeld = against.length > 0;
   return (
     <>
       {(steps[step].figures ?? []).map((key) => (
@@ -186,19 +225,32 @@ function Tick({ engine, spot, edit, lengths, next }: ReadProps) {
       ))}
       {done ? (
         <p class="one-held">
-          <b>✓ Done</b> <span>{day}</span>
+          <b>{isHeld ? 'Ticked, not done' : because.length > 0 ? '↻ Done before' : '✓ Done'}</b>{' '}
+          <span>{day}</span>
         </p>
       ) : null}
       <div class="bar-buttons">
+        {isConfirmed(engine, step) ? (
+          <button
+            type="button"
+            class="one-done"
+            onClick={() => {
+              edit((now) => confirm(now, step, today()));
+              next();
+            }}
+          >
+            Checked again, still right
+          </button>
+        ) : null}
         <button
           type="button"
-          class={done ? undefined : 'one-done'}
+          class={done || isHeld ? undefined : 'one-done'}
           onClick={() => {
             edit((now) => setDone(now, step, !done, today()));
             if (!done) next();
           }}
         >
-          {done ? 'Take the tick away' : 'Done'}
+          {done ? 'Take the tick away' : isHeld ? 'Tick it all the same' : 'Done'}
         </button>
       </div>
     </>
@@ -266,7 +318,8 @@ export function OneReading(props: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   const came = useRef<Spot>();
   const { missing } = judge(engine, id, lengths);
-  const following = nextDue(engine, progress, spot);
+  const isHad = hasStep(engine.figures, id);
+  const following = onFrom(engine, spot);
   const spots = spotsOf(engine);
   const at = spots.findIndex((other) => spotFragment(other) === spotFragment(spot));
   const previous = spots[at - 1];
@@ -290,8 +343,12 @@ export function OneReading(props: Props) {
   }, []);
 
   // A tick leads on by itself: the link beside it is for leaving it.
-  const isLeft = step.reading === undefined && !readingOf(engine, id).done;
-  const next = (): void => goTo(nextDue(engine, progressOf(engine), spot));
+  const isLeft =
+    isHad &&
+    step.reading === undefined &&
+    !readingOf(engine, id).done &&
+    progress[id].against.length === 0;
+  const next = (): void => goTo(onFrom(engine, spot));
   return (
     <section
       class="one"
@@ -302,7 +359,10 @@ export function OneReading(props: Props) {
       <nav class="one-bar" aria-label="Readings">
         <a href={`#step-${id}`}>List of steps</a>
         <span>
-          {engine.name}, step {jobOf(engine).indexOf(id) + 1} of {jobOf(engine).length}
+          {engine.name},{' '}
+          {isHad
+            ? `step ${String(jobOf(engine).indexOf(id) + 1)} of ${String(jobOf(engine).length)}`
+            : 'a step that it has not'}
         </span>
       </nav>
       <h2 id="one-title" tabIndex={-1} ref={heading}>
@@ -310,13 +370,14 @@ export function OneReading(props: Props) {
       </h2>
       <Waits progress={progress[id]} place={(other) => spotFragment({ step: other, index: 0 })} />
       <p class="one-target">
-        {step.reading ? (
+        {step.reading && isHad ? (
           <span class="one-place">
             {boxName(step.reading, index)}
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
           </span>
         ) : null}
-        {target === undefined || missing.length > 0 ? null : step.reading?.judging === 'noted' ? (
+        {target === undefined || missing.length > 0 || !isHad ? null : step.reading?.judging ===
+          'noted' ? (
           <span>only written down, as found</span>
         ) : (
           <span>
@@ -328,7 +389,10 @@ export function OneReading(props: Props) {
         {step.reading ? `${step.reading.label}. ` : ''}With: {proseIn(step.tool, lengths)}.
       </p>
       <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} />
-      {step.reading ? (
+      <Against id={id} progress={progress[id]} {...{ engine, lengths }} />
+      {!isHad ? (
+        <p class="one-verdict">Left out, by what the sheet says: {step.fallsAway!.why}.</p>
+      ) : step.reading ? (
         <Reading key={`${engine.id} ${spotFragment(spot)}`} {...props} next={next} />
       ) : (
         <Tick {...props} next={next} />
@@ -346,7 +410,12 @@ export function OneReading(props: Props) {
       </nav>
       <Asked engine={engine} id={id} lengths={lengths} />
       <Earlier engine={engine} spot={spot} lengths={lengths} />
-      <Again id={id} progress={progress[id]} {...{ engine, lengths, edit }} />
+      <Again
+        id={id}
+        progress={progress[id]}
+        isSettledElsewhere={isConfirmed(engine, id)}
+        {...{ engine, lengths, edit }}
+      />
       <Caution id={id} lengths={lengths} />
       <p class="task-why">{proseIn(step.why, lengths)}</p>
       <HowTo step={step} lengths={lengths} />

@@ -1,10 +1,11 @@
-import { useContext } from 'preact/hooks';
+import { useContext, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
 import { readingOf, type Manner } from '../../calculators/sheet/edit.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
-import { textInField, textToKeep } from '../fields/field-text.ts';
+import { textToKeep } from '../fields/field-text.ts';
+import { useDraft } from '../fields/use-draft.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
 import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
@@ -30,16 +31,21 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   const spec = readingSpec(step, index, moment);
   const field = readNumber(engine, box, text, how);
   const { begin, put } = useRun({ engine, edit }, box, how);
+  /** What stands comes back into a box that was emptied, once it is left. */
+  const [emptied, setEmptied] = useState(false);
 
   const enterText = (typed: string): void => {
-    keep(typed, meaning(readNumber(engine, box, typed, how)));
+    setEmptied(typed === '');
+    if (typed !== '') keep(typed, meaning(readNumber(engine, box, typed, how)));
     put(typed, { kind });
   };
 
   const id = `box-${moment}-${step}-${String(index + 1)}`;
   const waits = useAgain(sums, enterText, { id, settle });
-  const type = (shown: string): void => {
-    const typed = textToKeep(shown, field, lengths);
+  const [shown, draft] = useDraft(field, lengths);
+  const type = (typing: string): void => {
+    const typed = textToKeep(typing, field, lengths);
+    draft(typing, typed);
     waits(typed);
     enterText(typed);
   };
@@ -58,9 +64,12 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
           aria-label={label === '' ? spec.label : `${spec.label}, ${label}`}
           aria-invalid={field.problem === undefined ? undefined : 'true'}
           aria-describedby={field.problem === undefined ? undefined : `${id}-problem`}
-          value={textInField(field, lengths)}
+          value={emptied ? '' : shown}
           onFocus={begin}
-          onBlur={settle}
+          onBlur={() => {
+            setEmptied(false);
+            settle();
+          }}
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>

@@ -5,8 +5,8 @@ import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
-import { whenWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf } from '../../calculators/sheet/model.ts';
+import { readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import { boxesOf, entriesOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
@@ -24,7 +24,7 @@ import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
-import { Again, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -67,11 +67,14 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const markOf = (result: Verdict['result'], i: number): string =>
     progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
-  /** Where what was typed last is refused, the verdict is about what was found. */
-  const aboutFound = (index: number): string =>
-    placeOf({ kind: 'reading', step: id, moment: 'left', index }) in engine.unread
-      ? 'As found: '
+  /** Where what was typed last is refused, the verdict is about what was read before it. */
+  const ofLast = (index: number): string => {
+    const held = entriesOf(engine, id)[index] ?? null;
+    return held !== null &&
+      placeOf({ kind: 'reading', step: id, moment: 'left', index }) in engine.unread
+      ? `Of the last reading, ${readingWords(id, held, lengths)}: `
       : '';
+  };
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
@@ -100,9 +103,9 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
               />
             ))}
             <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
-              {rows[i] && markOf(rows[i].result, i) !== '' ? (
+              {rows[i] && (markOf(rows[i].result, i) !== '' || rows[i].words !== '') ? (
                 <>
-                  {aboutFound(i)}
+                  {ofLast(i)}
                   <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
                 </>
               ) : null}
@@ -125,8 +128,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       <Spoken
         lines={[
           ...rows.map(
-            (row, i) =>
-              `${boxName(reading, i)}: ${aboutFound(i)}${markOf(row.result, i)} ${row.words}`,
+            (row, i) => `${boxName(reading, i)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
           ),
           ...whole,
         ]}
@@ -169,6 +171,7 @@ export function StepCard(props: Props) {
         </span>
       </summary>
       <Again {...props} />
+      <Against {...props} />
       <Waits progress={progress} place={(other) => `step-${other}`} />
       <p class="one-way">
         <a href={`#${spotFragment(spotOf(engine, progress, id))}`}>One reading at a time</a>

@@ -1,16 +1,18 @@
 import { dayWords, readingsAt, roundsOf } from '../../calculators/sheet/log.ts';
-import { withdraw } from '../../calculators/sheet/edit.ts';
 import { askedBy } from '../../calculators/sheet/judge.ts';
 import { kindWords, readingWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf } from '../../calculators/sheet/model.ts';
+import { standingAfter } from '../../calculators/sheet/outdated.ts';
 import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { Said } from './Said.tsx';
 import { StepPlot } from './StepPlot.tsx';
+import { useTakeOut } from './use-take-out.tsx';
 
 /** Every reading of a step, the last first, what each round asked for, and a plot of them. */
 export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id: StepId }) {
   const reading = steps[id].reading!;
+  const { takeOut, said } = useTakeOut({ engine, edit });
   const rounds = roundsOf(engine, id, boxesOf(engine, id));
   const entries = [...readingsAt(engine, id)].reverse();
   return (
@@ -18,7 +20,7 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
       {rounds.length > 1 ? <StepPlot id={id} rounds={rounds} lengths={lengths} /> : null}
       {rounds.map(({ entries: read, after }, i) => {
         const { on, kind } = read.at(-1)!;
-        const asked = askedBy(engine, id, after, lengths);
+        const asked = askedBy(engine, id, standingAfter(engine, id, i + 1, after), lengths);
         return asked.length === 0 || i === rounds.length - 1 ? null : (
           <Said
             key={i}
@@ -41,7 +43,7 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
                 type="button"
                 class="as-link"
                 aria-label={`Take out ${words}`}
-                onClick={() => edit((now) => withdraw(now, entry))}
+                onClick={() => takeOut(entry)}
               >
                 Take out
               </button>
@@ -49,6 +51,7 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
           );
         })}
       </ul>
+      {said}
     </div>
   );
 }

@@ -1,7 +1,12 @@
+import { againstWords } from '../../calculators/sheet/against.ts';
+import { spotFragment } from '../../calculators/sheet/due.ts';
 import { beginList, tickLine, wound } from '../../calculators/sheet/edit.ts';
 import { dayWords, tickedLines } from '../../calculators/sheet/log.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
 import { activeEngine, withEngine } from '../../calculators/sheet/store.ts';
+import { rememberedLengths } from '../browser/preferences.ts';
+import { siteAddress } from '../browser/site-address.ts';
 import { secondsNow, today } from '../browser/today.ts';
 import { Keeper, KEY, keptStore } from './keeper.ts';
 
@@ -13,6 +18,32 @@ const boxes = (): HTMLInputElement[] => [
 const daysOf = ({ log }: Engine): Map<string, string> =>
   new Map(log.flatMap((entry) => (entry.kind === 'ticked' ? [[entry.line, entry.on]] : [])));
 
+/** What the order of work has against a first start, in words, each with its way there. */
+function showAgainst(engine: Engine): boolean {
+  const place = document.querySelector<HTMLElement>('[data-list-against]');
+  const progress = progressOf(engine);
+  const against = againstWords(engine, progress.start.against, rememberedLengths());
+  if (!place) return against.length > 0;
+  const lines = against.map(({ spot, title, asks }) => {
+    const link = document.createElement('a');
+    link.href = siteAddress(`sheet/#${spotFragment(spot)}`);
+    link.textContent = title;
+    const line = document.createElement('li');
+    line.append('✕ ', link, `: ${asks}`);
+    return line;
+  });
+  const list = document.createElement('ul');
+  list.append(...lines);
+  const said = document.createElement('p');
+  said.textContent = `Do not fire “${engine.name}” yet: its sheet has something to correct.`;
+  const parts = against.length === 0 ? [] : [said, list];
+  // Said anew only where it has changed.
+  const next = document.createElement('div');
+  next.append(...parts);
+  if (next.innerHTML !== place.innerHTML) place.replaceChildren(...next.childNodes);
+  return against.length > 0;
+}
+
 /** Ticks the boxes as the log of the engine in use has them, and says whose it is. */
 function show(): void {
   const engine = activeEngine(keptStore());
@@ -21,11 +52,16 @@ function show(): void {
   if (!engine || !said || !anew) return;
   const ticked = tickedLines(engine);
   const days = daysOf(engine);
+  const isAgainst = showAgainst(engine);
   for (const box of boxes()) {
     const line = box.dataset.line!;
     box.checked = ticked.has(line);
     const day = box.closest('.check')?.querySelector('[data-day]');
-    if (day) day.textContent = box.checked ? ` ${dayWords(days.get(line) ?? '')}` : '';
+    const untrue = isAgainst && box.dataset.order !== undefined;
+    const words = untrue
+      ? 'ticked, but not done: a step of the sheet is to be corrected, as said above'
+      : dayWords(days.get(line) ?? '');
+    if (day) day.textContent = box.checked ? ` ${words}` : '';
   }
   said.textContent = `The ticks are kept in the log of “${engine.name}”, each with its day. Begin anew at each first start.`;
   anew.hidden = false;

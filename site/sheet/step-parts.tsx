@@ -1,6 +1,9 @@
 import { showInput } from '../../calculators/frame/format.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { confirm } from '../../calculators/sheet/edit.ts';
+import { againstWords } from '../../calculators/sheet/against.ts';
+import { spotFragment } from '../../calculators/sheet/due.ts';
+import { confirm, readingOf } from '../../calculators/sheet/edit.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
@@ -22,10 +25,13 @@ import type { Places } from './places.ts';
 interface AgainProps extends BoxProps {
   readonly id: StepId;
   readonly progress: Progress;
+  /** Set where the button that settles it stands elsewhere. */
+  readonly isSettledElsewhere?: boolean;
 }
 
 /** Why a step is to be checked again: what was changed, at which cylinder, by how much and when. */
-export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
+export function Again(props: AgainProps) {
+  const { id, engine, progress, lengths, edit, isSettledElsewhere = false } = props;
   if (progress.because.length === 0) return null;
   const anew = needsReading(id, progress.because);
   const { reading } = steps[id];
@@ -46,7 +52,7 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
         {progress.because.map((other) => (
           <li key={other}>
             <b>{steps[other].title}</b> was changed since{since(other)}.{' '}
-            {proseIn(reopening(id, other) ?? '', lengths)}
+            {proseIn((other === id ? reading?.movesAll : reopening(id, other)) ?? '', lengths)}
           </li>
         ))}
       </ul>
@@ -54,7 +60,7 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
         <p>
           Measure it again and write what you read in the boxes as left, also where it is the same.
         </p>
-      ) : (
+      ) : isSettledElsewhere ? null : (
         <button
           type="button"
           class="plain"
@@ -63,6 +69,33 @@ export function Again({ id, engine, progress, lengths, edit }: AgainProps) {
           {anew ? 'Measured again: it reads the same' : 'Checked again, still right'}
         </button>
       )}
+    </div>
+  );
+}
+
+interface AgainstProps {
+  readonly id: StepId;
+  readonly engine: Engine;
+  readonly progress: Progress;
+  readonly lengths: LengthDisplay;
+}
+
+/** What is to be corrected before the engine is fired, each with what it asks for and the way to it. */
+export function Against({ id, engine, progress: { against }, lengths }: AgainstProps) {
+  if (against.length === 0) return null;
+  return (
+    <div class="again">
+      <p class="again-title">Do not fire it yet</p>
+      <ul>
+        {againstWords(engine, against, lengths).map(({ spot, title, asks }) => (
+          <li key={title}>
+            ✕ <a href={`#${spotFragment(spot)}`}>{title}</a>: {asks}
+          </li>
+        ))}
+      </ul>
+      {readingOf(engine, id).done ? (
+        <p>It is ticked, but counts as not done until that is put right.</p>
+      ) : null}
     </div>
   );
 }

@@ -40,8 +40,10 @@ export function useTyped(
     if (means !== undefined) {
       setTyped({ text, means });
       if (isFigure(box)) rememberText(inAll, isSum(text) ? means : text, means);
-      // Too long for the engine to keep, it stays here for as long as nothing stands.
-    } else if (!canKeep(place, text)) setTyped({ text, means: nothing(box) });
+      // Too long for the engine to keep, it stays here for as long as nothing else stands.
+    } else if (!canKeep(place, text)) {
+      setTyped({ text, means: box.kind === 'reading' ? stands : nothing(box) });
+    }
   };
   const settle = (): void => setTyped((now) => (now && isSum(now.text) ? undefined : now));
   return [engine.unread[place] ?? (typed?.means === stands ? typed.text : stands), keep, settle];

@@ -1,7 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { Box, HowToRead } from '../../calculators/sheet/boxes.ts';
 import {
-  readingOf,
+  beforeTyping,
   writtenLast,
   type Before,
   type Manner,
@@ -12,10 +12,8 @@ import type { Engine } from '../../calculators/sheet/model.ts';
 import { today } from '../browser/today.ts';
 import type { BoxProps } from './FigureBox.tsx';
 
-const standing = (engine: Engine, { step, moment, index }: Box & { kind: 'reading' }): Before => ({
-  entry: readingOf(engine, step)[moment][index] ?? null,
-  changed: readingOf(engine, step).changed,
-});
+const standing = (engine: Engine, { step, moment, index }: Box & { kind: 'reading' }): Before =>
+  beforeTyping(engine, step, moment, index);
 
 /**
  * A run of typing in a reading box, which makes one line of the log. `begin` begins another; `put`
@@ -38,6 +36,8 @@ export function useRun(
       const typing = { before: before.current!, written: written.current, ...manner };
       const after = enter(now, box, typed, how, typing, today());
       written.current = writtenLast(after, box.step);
+      // What was found and taken out is not what a refused text leaves.
+      if (typed === '') before.current = standing(after, box);
       return after;
     });
   return { begin, put };

@@ -102,6 +102,16 @@ describe('a step says pass or the least correction', () => {
     ]);
     const single = setFigure(read('compression', 500), 'cylinders', 1);
     expect(words(single, 'compression')).toEqual(['written down, to be compared later']);
+    // One cylinder is held against its own earlier days.
+    const lost = setEntry(single, 'compression', 'left', 0, 415, { kind: 'check' });
+    expect(results(lost, 'compression')).toEqual(['fail']);
+    expect(words(lost, 'compression')[0]).toMatch(/below the highest by 85 kPa\.$/);
+    const held = setEntry(single, 'compression', 'left', 0, 425, { kind: 'check' });
+    expect(results(held, 'compression')).toEqual(['pass']);
+    expect(results({ ...lost, log: [] }, 'compression')).toEqual(['fail']);
+    expect(targetWords(single, 'compression', 'mm')).toBe(
+      'within 80 kPa of the highest of its earlier readings',
+    );
     expect(targetWords(base, 'compression', 'mm')).toBe('within 80 kPa of the highest');
   });
 
@@ -263,6 +273,18 @@ describe('a step says pass or the least correction', () => {
     expect(most[0]).toMatch(/by 2\.8° of crank: that leaves the fewest sets to be moved\.$/);
     expect(most[1]).toMatch(/^Cylinder 3: then move its set against .* by 2\.8° of crank/);
     expect(most).toHaveLength(4);
+    // The plate comes first, also where it goes the other way than the set.
+    expect(judge(read('timing', 2.8, 1.6, 1.6), 'timing', 'mm').first).toMatch(
+      /^First turn the plate earlier, against the way the cam turns, by .* of crank\.$/,
+    );
+    expect(judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').first).toBeUndefined();
+    // One cylinder has no other to be best among.
+    const single = judge(setFigure(read('timing', 2.8), 'cylinders', 1), 'timing', 'mm');
+    expect(single.first).toBeUndefined();
+    expect(single.whole.slice(0, 2)).toEqual([
+      'Turn the plate the way the cam turns, which is later (retards), by 2.8° of crank.',
+      'It is then within its limits.',
+    ]);
     // Without the cam's turns for one of the crank nobody knows how far a degree is along a slot.
     const unknown = setFigure(read('timing', 2.8, 2.2, 2.2), 'speed-ratio', undefined);
     expect(judge(unknown, 'timing', 'mm').whole.join(' ')).not.toContain('along its slot');
@@ -326,6 +348,11 @@ describe('a step says pass or the least correction', () => {
         [],
       );
     }
+    const much = judge(read('timing', 4.9, 2.2, 2.2), 'timing', 'mm').rows;
+    expect(much[0]!.words).toContain('read it once more');
+    expect(judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').rows[0]!.words).not.toContain(
+      'once more',
+    );
     const far = setFigure(read('timing', 16, 16, 16), 'target', 16);
     const said = judge(far, 'timing', 'mm');
     expect(said.rows.map(({ result }) => result)).toEqual(['unjudged', 'unjudged', 'unjudged']);
@@ -477,6 +504,9 @@ describe('a correction of the geometry says what it does to the rest', () => {
     expect(judge(boreless, 'head-volume', 'mm').whole[0]).toContain('enter the cylinder bore');
     const small = setEntry(squished(1.2), 'head-volume', 'found', 0, 13);
     expect(words(small, 'head-volume')[0]).toContain('bowl cut out');
+    // Nothing is skimmed of a head that is too small.
+    expect(judge(small, 'head-volume', 'mm').whole.join(' ')).not.toContain('Skimming');
+    expect(judge(engine, 'head-volume', 'mm').whole.join(' ')).toContain('Skimming takes as much');
   });
 });
 

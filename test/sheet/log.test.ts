@@ -9,6 +9,7 @@ import {
   confirmOne,
   dropEntry,
   momentNow,
+  putBack,
   readingOf,
   retype,
   setDone,
@@ -209,6 +210,19 @@ describe('a reading', () => {
     expect(values(gone, 0)).toEqual([0.31, 0.35]);
     const first = withdraw(gone, readingsAt(gone, 'gap', 0)[0]!);
     expect(readingOf(first, 'gap')).toMatchObject({ found: [], left: [0.35] });
+  });
+});
+
+describe('what was taken out of the log', () => {
+  it('comes back with what stood by it, unless something was written since', () => {
+    const found = setEntry(blank, 'gap', 'found', 0, 0.31, { on: '2026-03-01' });
+    const was = setEntry(found, 'gap', 'left', 0, 0.4, { on: '2026-03-02' });
+    const taken = dropEntry(was, was.log.at(-1)!);
+    expect(readingOf(taken, 'gap').left).toEqual([]);
+    const back = putBack(taken, was, taken);
+    expect([back.log, back.readings]).toEqual([was.log, was.readings]);
+    const written = addNote(taken, 'Since.');
+    expect(putBack(written, was, taken)).toBe(written);
   });
 });
 

@@ -27,6 +27,11 @@ import {
   type StepId,
 } from '../../calculators/sheet/steps.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { againstWords } from '../../calculators/sheet/against.ts';
+import { nextDue } from '../../calculators/sheet/due.ts';
+import { fillFrom } from '../../calculators/sheet/fill.ts';
+import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
+import { linkDays, withLinkDays } from '../../calculators/sheet/link-days.ts';
 import { stages } from '../../calculators/frame/stages.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 
@@ -318,15 +323,17 @@ describe('a change marks what depends on it to be checked again', () => {
 
   it('until it is read again', () => {
     const altered = alter(finished(), 'gap');
-    const read = setEntry(altered, 'timing', 'left', 0, 2.21);
+    // Looked at, and nothing turned: one cylinder says nothing of the others.
+    const check = { kind: 'check' } as const;
+    const read = setEntry(altered, 'timing', 'left', 0, 2.21, check);
     expect(progressOf(read).timing).toMatchObject({
       state: 'again',
       because: ['gap'],
       stale: [1, 2],
     });
-    const again = setEntry(read, 'timing', 'left', 2, 2.21);
+    const again = setEntry(read, 'timing', 'left', 2, 2.21, check);
     expect(progressOf(again).timing.stale).toEqual([1]);
-    const all = setEntry(again, 'timing', 'left', 1, 2.21);
+    const all = setEntry(again, 'timing', 'left', 1, 2.21, check);
     expect(progressOf(all).timing.state).toBe('pass');
     expect(readingOf(all, 'timing')).not.toHaveProperty('again');
     const { readings } = confirm(again, 'timing');
@@ -335,6 +342,83 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progressOf(anew).timing.stale).toEqual([0, 1, 2]);
     const kept = parseDocument(writeDocument([again])).engines[0]!;
     expect(progressOf(kept)).toEqual(progressOf(again));
+  });
+
+  it('the other cylinders of what one turning moves, until each is read after it', () => {
+    for (const id of ['timing', 'top'] as const) {
+      const from = finished();
+      const aim = passing(from, id);
+      const turned = setEntry(from, id, 'left', 0, aim + 0.01, { kind: 'change' });
+      expect(progressOf(turned)[id]).toMatchObject({
+        state: 'again',
+        because: [id],
+        stale: [1, 2],
+      });
+      const { rows, whole } = judge(turned, id, 'mm');
+      expect(rows.map(({ result }) => result)).toEqual(['pass', 'unjudged', 'unjudged']);
+      expect(rows[1]!.words).toMatch(
+        /^not judged: .* was read before the last change\. .*read this one again\.$/i,
+      );
+      expect(whole.join(' ')).not.toMatch(/plate|set/);
+      expect(nextDue(turned, progressOf(turned), { step: id, index: 0 })).toEqual({
+        step: id,
+        index: 1,
+      });
+      const two = setEntry(turned, id, 'left', 1, aim + 0.01, { kind: 'change' });
+      expect(progressOf(two)[id].stale).toEqual([2]);
+      const all = setEntry(two, id, 'left', 2, aim, { kind: 'check' });
+      expect(progressOf(all)[id]).toMatchObject({ state: 'pass', stale: [] });
+      // Turned once more, and read at one: the others were read before it.
+      const more = setEntry(all, id, 'left', 1, aim - 0.01, { kind: 'change' });
+      expect(progressOf(more)[id].stale).toEqual([0, 2]);
+      // A check says nothing of the others, and what comes from elsewhere says the same.
+      const looked = setEntry(all, id, 'left', 1, aim - 0.01, { kind: 'check' });
+      expect(progressOf(looked)[id].stale).toEqual([]);
+      const kept = parseDocument(writeDocument([more])).engines[0]!;
+      expect(progressOf(kept)[id]).toEqual(progressOf(more)[id]);
+      const linked = withLinkDays({ ...more, log: [] }, linkDays(more))!;
+      expect(progressOf(linked)[id].stale).toEqual([0, 2]);
+    }
+    expect(order.filter((id) => steps[id].reading?.movesAll)).toEqual(['top', 'timing']);
+  });
+
+  it('no amount is ordered of a plate that was turned since the other cylinder was read', () => {
+    const two = { ...figured(), figures: { ...figured().figures, cylinders: 2, target: 2.6 } };
+    let engine = setEntry(setEntry(two, 'timing', 'found', 0, 2.1), 'timing', 'found', 1, 2.9);
+    const asked = judge(engine, 'timing', 'mm').whole.join(' ');
+    expect(asked).toContain('Turn the plate');
+    engine = setEntry(engine, 'timing', 'left', 0, 2.62, { kind: 'change' });
+    const said = judge(engine, 'timing', 'mm');
+    expect(said.rows.map(({ result }) => result)).toEqual(['pass', 'unjudged']);
+    expect(said.whole).toEqual([]);
+    expect(lastAsked(engine, 'timing', 'mm')?.sentences.join(' ')).toContain('Turn the plate');
+    expect(fillFrom(engine, 'plate-setting', ['fired-1', 'fired-2'])).not.toHaveProperty('fired-2');
+    // Nor afterwards, as what was asked for before: that was of two readings of one day.
+    const out = setEntry(engine, 'timing', 'left', 0, 2.9, { kind: 'change' });
+    const again = setEntry(out, 'timing', 'left', 0, 2.64, { kind: 'change' });
+    expect(lastAsked(again, 'timing', 'mm')).toMatchObject({ asFound: false });
+    expect(lastAsked(again, 'timing', 'mm')?.sentences.join(' ')).not.toMatch(/plate|Cylinder 2/);
+    const read = setEntry(engine, 'timing', 'left', 1, 3.4, { kind: 'change' });
+    expect(judge(read, 'timing', 'mm').whole.join(' ')).toMatch(
+      /Cylinder 2: move its set .* later/,
+    );
+  });
+
+  it('what is to be corrected stands against firing the engine, ticked or not', () => {
+    const early = setEntry(finished(), 'timing', 'left', 0, 4, { kind: 'check' });
+    const progress = progressOf(early);
+    for (const id of ['start', 'run'] as const) {
+      expect(progress[id]).toMatchObject({ state: 'again', against: ['timing'] });
+    }
+    expect(progress.hot.against).toEqual([]);
+    const [said] = againstWords(early, progress.start.against, 'mm');
+    expect(said).toMatchObject({ spot: { step: 'timing', index: 0 }, title: steps.timing.title });
+    expect(said!.asks).toMatch(/^Cylinder 1: .*early/);
+    expect(progressOf(setDone(early, 'start', false)).start).toMatchObject({
+      state: 'open',
+      against: ['timing'],
+    });
+    expect(progressOf(finished()).start.against).toEqual([]);
   });
 
   it('both ways between two that move each other, and comes to an end', () => {

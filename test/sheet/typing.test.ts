@@ -6,9 +6,14 @@ import type { Sums } from '../../calculators/frame/sums.ts';
 import { placeOf, readNumber, waitingSums, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import {
+  beforeTyping,
+  confirm,
+  confirmOne,
   readingOf,
+  setEntry,
   setFigure,
   writtenLast,
+  type Before,
   type WrittenLast,
 } from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
@@ -16,6 +21,7 @@ import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/shee
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { judge } from '../../calculators/sheet/judge.ts';
 import { LIMITS, UNNAMED, type Engine } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { readStore, writeStore } from '../../calculators/sheet/store.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
@@ -106,7 +112,7 @@ const typing = fc.array(act, { minLength: 1, maxLength: 8 });
 const stored = (engine: Engine): Engine =>
   readStore(writeStore({ engines: [engine], active: engine.id, revision: 1 })).engines[0]!;
 
-describe('whatever is typed, what stands is exactly what the text reads as, or nothing', () => {
+describe('whatever is typed, what stands is what the text reads as, or nothing, or the reading before it', () => {
   it('at every place, letter by letter', { timeout: 120_000 }, () => {
     const demo = demoSheet();
     let tries = 0;
@@ -116,10 +122,10 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
         const place = placeOf(box);
         let engine: Engine = demo;
         let text = '';
-        const before = {
-          entry: box.kind === 'reading' ? ((standing(engine, box) as number) ?? null) : null,
-          changed: box.kind === 'reading' ? readingOf(engine, box.step).changed : 0,
-        };
+        let before: Before =
+          box.kind === 'reading'
+            ? beforeTyping(engine, box.step, box.moment, box.index)
+            : { entry: null, changed: 0 };
         let written: WrittenLast | undefined;
         for (const next of acts) {
           text = next(text);
@@ -127,7 +133,12 @@ describe('whatever is typed, what stands is exactly what the text reads as, or n
           if (box.kind === 'reading') written = writtenLast(engine, box.step);
           tries += 1;
           const means = meant(engine, box, text);
-          expect(standing(engine, box), `${place} ${JSON.stringify(text)}`).toEqual(means);
+          if (text.trim() === '' && box.kind === 'reading' && box.moment === 'found') {
+            before = { ...before, entry: null };
+          }
+          expect(standing(engine, box), `${place} ${JSON.stringify(text)}`).toEqual(
+            means ?? before.entry ?? undefined,
+          );
           const refused = engine.unread[place];
           if (means === undefined && text.trim() !== '' && text.length <= LIMITS.line) {
             expect(refused).toBe(text);
@@ -171,9 +182,9 @@ describe('a sum', () => {
     expect(engine.log.at(-1)).toMatchObject({ kind: 'change', value, on: '2026-03-21' });
   });
 
-  it('leaves nothing standing until its reader has come, and then stands with the day', () => {
+  it('leaves what stood until its reader has come, and then stands with the day', () => {
     const waiting = enter(demoSheet(), gap, '0.25+0.1', how('coming'));
-    expect(readingOf(waiting, 'gap').left[2] ?? null).toBeNull();
+    expect(readingOf(waiting, 'gap').left[2]).toBe(0.36);
     expect(waiting.unread).toEqual({ 'left:gap:3': '0.25+0.1' });
     expect(waitingSums(waiting)).toBe('0.25+0.1');
     expect(reenter(waiting, how('failed')).unread).toEqual(waiting.unread);
@@ -184,9 +195,9 @@ describe('a sum', () => {
     expect(waitingSums(come)).toBe('');
   });
 
-  it.each(['0.3+', '0.3+0.1x', '0.3/0', '3+4'])('%s stands for nothing', (text) => {
+  it.each(['0.3+', '0.3+0.1x', '0.3/0', '3+4'])('%s leaves what stood', (text) => {
     const engine = enter(demoSheet(), gap, text, how(readSum));
-    expect(readingOf(engine, 'gap').left[2] ?? null).toBeNull();
+    expect(readingOf(engine, 'gap').left[2]).toBe(0.36);
     expect(engine.unread).toEqual({ 'left:gap:3': text });
   });
 
@@ -198,23 +209,67 @@ describe('a sum', () => {
 
 describe('a text that is refused', () => {
   const gap = { kind: 'reading', step: 'gap', moment: 'found', index: 0 } as const;
-  const typed = (engine: Engine, box: Box, text: string): Engine =>
-    Array.from(text).reduce(
-      (so, _, i) => enter(so, box, text.slice(0, i + 1), { lengths: 'mm' }),
-      engine,
-    );
+  const typed = (engine: Engine, box: Box, text: string): Engine => {
+    const before =
+      box.kind === 'reading'
+        ? beforeTyping(engine, box.step, box.moment, box.index)
+        : { entry: null, changed: 0 };
+    let written: WrittenLast | undefined;
+    return Array.from(text).reduce((so, _, i) => {
+      const next = enter(so, box, text.slice(0, i + 1), { lengths: 'mm' }, { before, written });
+      if (box.kind === 'reading') written = writtenLast(next, box.step);
+      return next;
+    }, engine);
+  };
 
   it.each(['16', '2.31+0.04', '0.4 0.5', '0.4mmm'])(
-    '%s in a reading box is judged, told and sent as an empty one',
+    '%s in an empty reading box is judged, told and sent as an empty one',
     (text) => {
       const empty = enter(demoSheet(), gap, '', { lengths: 'mm' });
-      const engine = typed(demoSheet(), gap, text);
+      const engine = typed(empty, gap, text);
       expect(engine.unread).toEqual({ 'found:gap:1': text });
       expect(readingOf(engine, 'gap').found).toEqual(readingOf(empty, 'gap').found);
       expect(judge(engine, 'gap', 'mm')).toEqual(judge(empty, 'gap', 'mm'));
       expect(sheetSummary(engine, 'mm', '')).toBe(sheetSummary(empty, 'mm', ''));
     },
   );
+
+  it.each(['x', '16', '0.4x', '0.4 0.5', ''])(
+    '“%s” after good readings leaves the last of them: judged, told and sent, and not the one as found',
+    (text) => {
+      const left = { ...gap, moment: 'left' } as const;
+      const found = setEntry(setFigure(demoSheet(), 'gap', 0.4), 'gap', 'found', 0, 0.31);
+      const good = setEntry(found, 'gap', 'left', 0, 0.41);
+      const engine = typed(typed(good, left, '0.9y'), left, text);
+      expect(readingOf(engine, 'gap').left[0]).toBe(0.41);
+      expect(judge(engine, 'gap', 'mm').rows[0]!.result).toBe('pass');
+      expect(sheetSummary(engine, 'mm', '')).toBe(sheetSummary(good, 'mm', ''));
+      expect(engine.log).toEqual(good.log);
+      expect(readingOf(stored(engine), 'gap').left[0]).toBe(0.41);
+      // Emptied after the page came back, it is still the last good one.
+      const emptied = enter(stored(engine), left, '', { lengths: 'mm' });
+      expect(readingOf(emptied, 'gap').left[0]).toBe(0.41);
+      expect(emptied.unread).toEqual({});
+    },
+  );
+
+  it('leaves a step to be read again that waited for it, though its first digits could be read', () => {
+    const waits = demoSheet();
+    expect(progressOf(waits).timing.stale).toContain(0);
+    const fired = { kind: 'reading', step: 'timing', moment: 'left', index: 0 } as const;
+    expect(progressOf(typed(waits, fired, '2.2')).timing.stale).not.toContain(0);
+    const engine = typed(waits, fired, '2.2x');
+    expect(progressOf(engine).timing).toEqual(progressOf(waits).timing);
+    expect(engine.readings).toEqual(waits.readings);
+  });
+
+  it('is gone once the box is said to read as before', () => {
+    const left = { ...gap, moment: 'left' } as const;
+    const engine = typed(demoSheet(), left, '9,,1');
+    expect(engine.unread).toEqual({ 'left:gap:1': '9,,1' });
+    expect(confirmOne(engine, 'gap', 0).unread).toEqual({});
+    expect(confirm(engine, 'gap').unread).toEqual({});
+  });
 
   it('in a figure is judged and sent as an empty one, even where a good one stood', () => {
     const engine = typed(demoSheet(), { kind: 'figure', key: 'stroke' }, '51l');
@@ -247,7 +302,7 @@ describe('a text that is refused', () => {
     const fired = { kind: 'reading', step: 'timing', moment: 'found', index: 1 } as const;
     const target = { kind: 'figure', key: 'target' } as const;
     for (const box of [fired, target]) {
-      const engine = typed(demoSheet(), box, '60');
+      const engine = typed(enter(demoSheet(), box, '', { lengths: 'mm' }), box, '60');
       expect(standing(engine, box)).toBeUndefined();
       expect(engine.unread).toEqual({ [placeOf(box)]: '60' });
       expect(readNumber(engine, box, '60', { lengths: 'mm' }).problem).toMatch(
@@ -269,14 +324,14 @@ describe('a text that is refused', () => {
     expect(back.readings.timing).toEqual(demoSheet().readings.timing);
   });
 
-  it('was kept beside a figure once: such a sheet is opened with the place empty', () => {
+  it('was kept beside a figure once: such a sheet is opened with the place empty, and a reading stands', () => {
     const old = {
       ...demoSheet(),
       unread: { 'found:gap:1': '16', 'figure:stroke': '5l', 'figure:none': 'x' },
     };
     const engine = stored(old);
     expect(engine.figures.stroke).toBeUndefined();
-    expect(readingOf(engine, 'gap').found[0] ?? null).toBeNull();
+    expect(readingOf(engine, 'gap').found[0]).toBe(0.39);
     expect(engine.unread).toEqual(old.unread);
   });
 
@@ -284,7 +339,7 @@ describe('a text that is refused', () => {
     const long = '1'.repeat(LIMITS.line + 1);
     const engine = enter(demoSheet(), gap, long, { lengths: 'mm' });
     expect(engine.unread).toEqual({});
-    expect(readingOf(engine, 'gap').found[0] ?? null).toBeNull();
+    expect(readingOf(engine, 'gap').found[0]).toBe(0.39);
   });
 
   it('has room for one at every place', () => {

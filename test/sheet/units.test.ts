@@ -34,12 +34,13 @@ describe('a figure of the sheet in other units', () => {
 describe('a refused figure is told what its box reads', () => {
   const slides = { kind: 'reading', step: 'slides', moment: 'found', index: 0 } as const;
   const gap = { kind: 'reading', step: 'gap', moment: 'found', index: 0 } as const;
+  const timing = { kind: 'reading', step: 'timing', moment: 'found', index: 0 } as const;
   const refusal = (
-    box: typeof slides | typeof gap,
+    box: typeof slides | typeof gap | typeof timing,
     typed: string,
     lengths: 'mm' | 'in',
   ): string | undefined => {
-    const engine = newEngine('e-1', 'Twin');
+    const engine = { ...newEngine('e-1', 'Twin'), figures: { stroke: 56, target: 2.3876 } };
     const spec = readNumber(engine, box, '', { lengths }).spec;
     const kept = textToKeep(typed, { spec }, lengths);
     return readNumber(engine, box, kept, { lengths }).problem;
@@ -49,6 +50,9 @@ describe('a refused figure is told what its box reads', () => {
     [slides, '81', 'in', /This box reads a bare figure in inches: for 81 thou type “81 thou”\.$/],
     [gap, '1600', 'in', /This box reads a bare figure in thou\.$/],
     [gap, '16', 'mm', /This box reads a bare figure in millimetres: for 16 thou type “16 thou”\.$/],
+    // The unit that makes it as large as the sheet has it: 2.4 thou fire at no top.
+    [timing, '2.4', 'in', /This box reads a bare figure in inches: for 2\.4 mm type “2\.4 mm”\.$/],
+    [slides, '2.4', 'in', /for 2\.4 mm type “2\.4 mm”\.$/],
     // A unit that was typed was meant.
     [slides, '81 in', 'in', /check the figure and its unit\.$/],
     [gap, '0.014', 'in', /Type its unit with it: 0\.014 in, or 0\.014 thou\.$/],
