@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
+import jetSet from '../../calculators/carburettors/jet-set/calculator.tsx';
 import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
+import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts) =>
   evaluate(airAndJet as unknown as AnyCalculator, texts, { lengths: 'mm' });
@@ -42,5 +44,26 @@ describe('slide balance by vacuum', () => {
     }) as number[];
     expect(wide).toBeLessThan(0);
     expect(narrow).toBe(0);
+  });
+});
+
+describe('a jet for one carburettor', () => {
+  const bag = { jets: '3', wanted: '1', 'bore-1': '1.07', 'bore-2': '1.09', 'bore-3': '1.12' };
+  const of = (texts: Texts) =>
+    evaluate(jetSet as unknown as AnyCalculator, { ...bag, ...texts }, { lengths: 'mm' });
+
+  it('is the nearest to the size wanted, and said to be so', () => {
+    const near = of({ size: '1.092', tolerance: '4' });
+    expect(near.results['chosen']).toEqual([2]);
+    expect(remarksOf(jetSet as unknown as AnyCalculator, near)[0]).toMatch(
+      /Fit jet 2: of all of them it is the nearest to the size wanted, 0\.4 per cent less area/,
+    );
+    expect(of({ size: '1.115', tolerance: '10' }).results['chosen']).toEqual([3]);
+  });
+
+  it('is none while no size is wanted: one jet differs from no other', () => {
+    const { chosen } = of({}).results;
+    expect(chosen).toBeInstanceOf(Absent);
+    expect((chosen as Absent).why).toMatch(/Give the size wanted/);
   });
 });
