@@ -3,7 +3,7 @@ import { shownUnit } from './format.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** How the home units that look different in inches are written in a text. */
-const written = { mm: 'mm', 'mm²': 'mm2', cc: 'cc', m: 'm' } as const satisfies Record<
+const written = { mm: 'mm', 'mm²': 'mm2', m: 'm' } as const satisfies Record<
   string,
   UnitName
 >;
@@ -11,7 +11,7 @@ const written = { mm: 'mm', 'mm²': 'mm2', cc: 'cc', m: 'm' } as const satisfies
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 /** One figure, or several that share a unit: “36 mm”, “0.05 to 0.075 mm”, “12 and 30 mm”. */
 const MEASURES = new RegExp(
-  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × |, )${FIGURE})*) (mm²|mm|cc|m)(?![\p{L}\d²³/])`,
+  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × |, )${FIGURE})*) (mm²|mm|m)(?![\p{L}\d²³/])`,
   'gu',
 );
 /** A figure of one digit has two when it is turned. */

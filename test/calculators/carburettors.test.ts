@@ -3,7 +3,8 @@ import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx
 import jetSet from '../../calculators/carburettors/jet-set/calculator.tsx';
 import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import { remarksOf } from '../../calculators/frame/whose.ts';
+import { calledAs } from '../../calculators/frame/summary.ts';
+import { remarksOf, restsOnExample } from '../../calculators/frame/whose.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts) =>
@@ -66,4 +67,18 @@ describe('a jet for one carburettor', () => {
     expect(chosen).toBeInstanceOf(Absent);
     expect((chosen as Absent).why).toMatch(/Give the size wanted/);
   });
+});
+
+it('no jet is ordered to be fitted while figures of the example are behind it', () => {
+  const calculator = jetSet as unknown as AnyCalculator;
+  const named = (texts: Texts) => {
+    const state = evaluate(calculator, texts, { lengths: 'mm' });
+    return [
+      calledAs(calculator, state, 'chosen', 'mm').label,
+      restsOnExample(calculator, state, 'chosen'),
+    ];
+  };
+  const bag = { jets: '2', wanted: '2', 'bore-1': '1.1' };
+  expect(named(bag)).toEqual(['Jets of the set', true]);
+  expect(named({ ...bag, 'bore-2': '1.11' })).toEqual(['Fit jet', false]);
 });

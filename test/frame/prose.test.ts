@@ -12,7 +12,7 @@ describe('a text of a definition follows the reader’s lengths', () => {
     ['2 to 4 mm are common', '0.079 to 0.16 in are common'],
     ['a disc of 36 mm has about 1018 mm².', 'a disc of 1.4 in has about 1.578 in².'],
     ['−0.5 mm or 12.5 mm', '−20 thou or 0.492 in'],
-    ['at 900 m, in 16 cc', 'at 2950 ft, in 0.98 cu in'],
+    ['at 900 m, in 16 cc', 'at 2950 ft, in 16 cc'],
     ['M6, 40 m/s, 3 mm/s, 5 mmHg, 7000 rpm', 'M6, 40 m/s, 3 mm/s, 5 mmHg, 7000 rpm'],
     [`plugs of ${metric(14)}`, `plugs of ${metric(14)}`],
   ])('%s', (text, turned) => {

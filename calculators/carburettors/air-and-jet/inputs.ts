@@ -56,7 +56,7 @@ const pressure = {
   help: 'Leave it empty to take the standard pressure at that height; the weather may then put it out by 2 or 3 per cent.',
   measure:
     'Barometer, or the pressure that a telephone shows for the spot. The pressure of a weather report is reduced to sea level: say so below.',
-  unit: 'kPa',
+  unit: 'air',
   min: 40,
   max: 110,
   why: 'no road is so high and no barometer stands so high; 1013 hPa is 101.3 kPa',
