@@ -56,6 +56,17 @@ export function calledAs(
     : wordsOf(spec, lengths);
 }
 
+/** The same where no heading of a column stands over it: "Cylinder 2" and not "2" alone. */
+export function rowName(
+  calculator: AnyCalculator,
+  table: string | undefined,
+  ...rest: readonly [values: AnyValues, lengths: LengthDisplay, index: number, inner?: number]
+): string {
+  const label = rowLabel(calculator, table, ...rest);
+  const heading = table === undefined ? undefined : calculator.tables?.[table]?.rowHeading;
+  return heading === undefined || label !== String(rest[2]) ? label : `${heading} ${label}`;
+}
+
 export interface SummaryLine {
   readonly label: string;
   readonly text: string;
@@ -115,7 +126,7 @@ export function resultLines(
     else {
       value.forEach((entry, i) => {
         const row = (inner?: number) =>
-          rowLabel(calculator, spec.table, values, lengths, i + 1, inner);
+          rowName(calculator, spec.table, values, lengths, i + 1, inner);
         if (typeof entry === 'number') line(entry, `${name}-${i + 1}`, row());
         else entry.forEach((v, j) => line(v, `${name}-${i + 1}-${j + 1}`, row(j + 1)));
       });

@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { calledAs, rowLabel } from '../../calculators/frame/summary.ts';
+import { calledAs, rowLabel, rowName } from '../../calculators/frame/summary.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -100,7 +100,14 @@ function Table({
               <Fragment key={row.suffix}>
                 <tr role="row">
                   <th scope="row" role="rowheader" rowSpan={words ? 2 : 1}>
-                    {rowLabel(calculator, id, evaluation.values, lengths, index, inner)}
+                    {(stacks ? rowName : rowLabel)(
+                      calculator,
+                      id,
+                      evaluation.values,
+                      lengths,
+                      index,
+                      inner,
+                    )}
                   </th>
                   {columns.map(([name, spec], column) => {
                     const value = cell(evaluation, name, row);

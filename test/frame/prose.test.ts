@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { metric, proseIn } from '../../calculators/frame/prose.ts';
 
 // 25.4 mm to the inch, 0.3048 m to the foot: NIST SP 811 (2008), B.8.
+it('is turned more exactly where figures are worked out of it', () => {
+  expect(proseIn('stroke 51 mm, rod 104 mm', 'in', 4)).toBe('stroke 2.008 in, rod 4.094 in');
+});
+
 describe('a text of a definition follows the reader’s lengths', () => {
   it.each([
     ['0.05 to 0.075 mm on a 50 mm bore', '2 to 3 thou on a 2 in bore'],
