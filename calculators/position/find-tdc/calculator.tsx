@@ -133,7 +133,7 @@ export const results = {
     word: (value) => (Math.abs(value) < 0.005 ? '' : value > 0 ? WITH : AGAINST),
   },
   spread: {
-    label: 'The top is known to ±',
+    label: 'The top is known within',
     unit: 'deg',
     bare: true,
     help: 'From the ± of the two disc readings and of the height, taken as independent.',
