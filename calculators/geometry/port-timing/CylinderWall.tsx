@@ -40,8 +40,6 @@ const FIELD: Field = { left: 46, right: 352, top: 60, bottom: HEIGHT - 28 };
 const { left: LEFT, right: RIGHT, top: TOP, bottom: BOTTOM } = FIELD;
 
 const NAMES = 28;
-/** From the crown's handle down to its name, the best first. */
-const CROWN_WORDS = [30, -20, 40, -32, 52, -46, 68, -64, 90, -90] as const;
 
 const transferName = (index: number, pairs: number): string =>
   pairs === 1 ? 'transfer' : `T${String(index + 1)}`;
@@ -62,14 +60,6 @@ export function CylinderWall(props: Props) {
   const layout = wallLayout(LEFT, RIGHT, transfers.length);
   const unit = units[displayUnit('mm', lengths)].label;
   const say = (mm: number): string => showFixed(mm, 'mm', 1, lengths);
-  // Where no edge strikes it: below its handle, or above it, or further off.
-  const edges = [0, crown, ...(inlet ? [inlet.top, inlet.bottom] : [])].map(y);
-  const crownWord = CROWN_WORDS.map((away) => y(crown) + away).find(
-    (base) =>
-      base > TOP + 14 &&
-      base < BOTTOM - 5 &&
-      edges.every((edge) => edge < base - 14 || edge > base + 6),
-  );
   const skirtEnd = Math.min(crown + skirt, deepest);
 
   const openByCrown = ({ top, bottom }: WallPort): readonly [number, number] => [
@@ -189,7 +179,7 @@ export function CylinderWall(props: Props) {
         )}
         {inlet ? layout.inlet.map((strip) => name('inlet', strip)) : null}
         <text class="key" x={(LEFT + RIGHT) / 2} y={BOTTOM + 19} text-anchor="middle">
-          heights to scale, widths not; the deck at 0
+          ◆ crown; heights to scale, widths not
         </text>
       </g>
       <AxisLeft
@@ -202,15 +192,11 @@ export function CylinderWall(props: Props) {
       {edge('exhaust', 'Exhaust, top edge', layout.exhaust, exhaust.top)}
       {edge('transfer', 'Transfer, top edge', layout.transfers[0]![0], transfers[0]!.top)}
       {inlet ? edge('inlet', 'Inlet, bottom edge', layout.inlet[1], inlet.bottom) : null}
-      {crownWord === undefined ? null : (
-        <text class="key" x={LEFT + 5} y={hundredth(crownWord)} aria-hidden="true">
-          crown
-        </text>
-      )}
       <Handle
         x={LEFT + 17}
         y={y(crown)}
         label="Piston, crown below the deck"
+        form="diamond"
         value={hundredth(crown)}
         min={hundredth(highest)}
         max={hundredth(lowest)}

@@ -5,7 +5,7 @@ const table = 'cylinders';
 export const results = {
   'plate-move': {
     label: 'Turn the plate to move the timing by',
-    unjudged: 'Move of the timing that the plate would make',
+    unjudged: 'Timing moved by the plate',
     unit: 'deg',
     help: 'Crank degrees. Positive advances: turn the plate against the turning of the cam.',
     lead: true,

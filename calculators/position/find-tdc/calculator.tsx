@@ -134,6 +134,7 @@ export const results = {
   },
   spread: {
     label: 'The top is known within',
+    short: 'Known within',
     unit: 'deg',
     bare: true,
     help: 'From the ± of the two disc readings and of the height, taken as independent.',
