@@ -130,7 +130,6 @@ export const results = {
     decimals: 2,
     signed: true,
     spreadFrom: 'spread',
-    word: (value) => (Math.abs(value) < 0.005 ? '' : value > 0 ? WITH : AGAINST),
   },
   spread: {
     label: 'The top is known within',
