@@ -1,3 +1,5 @@
+import { GAUGE_READINGS } from './maths/carburettor/float-level.ts';
+
 /**
  * Ranges of figures that the engine sheet and a calculator both ask for: what the sheet takes is never
  * refused where it is sent. `test/sheet/ranges.test.ts` compares all others.
@@ -15,7 +17,7 @@ export const needleTaper = {
 
 /** What a gauge shows from the joint face of the body to the float, mm. */
 export const floatHeight = {
-  min: -50,
+  min: GAUGE_READINGS.min,
   max: 100,
   why: 'no gauge for a float reaches further; a negative reading means an edge inside the body',
 } as const;

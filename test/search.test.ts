@@ -80,6 +80,8 @@ it.each(globSync('content/articles/*.mdx'))('no code of %s is searched', (file) 
 it.each([
   ['thou to mm', 'piston-position'],
   ['convert mm to degrees', 'piston-position'],
+  ['advance in mm', 'piston-position'],
+  ['0.094 in before top', 'piston-position'],
   ['180 degree twin', 'firing-order'],
 ])('%s finds the calculator %s', (question, slug) => {
   const documents = calculators.map((each, id) => ({

@@ -71,6 +71,28 @@ export function originsIn(query: string): Origins {
   );
 }
 
+/**
+ * Whose figures an address cannot tell: the reader's own and those of the sheet, which would come
+ * back as a link's.
+ */
+export const ownIn = ({ fields, errorFields }: Pick<Evaluation, 'fields' | 'errorFields'>): Origins =>
+  Object.fromEntries(
+    [...fields, ...errorFields].flatMap(({ key, origin }) =>
+      origin === 'yours' || origin === 'sheet' ? [[key, origin] as const] : [],
+    ),
+  );
+
+/** The origins in a query, where something remembers which of its figures the reader gave. */
+export function withOwn(origins: Origins, own: unknown): Origins {
+  if (typeof own !== 'object' || own === null) return origins;
+  return Object.fromEntries(
+    Object.entries(origins).map(([key, origin]) => {
+      const kept: unknown = Object.hasOwn(own, key) ? (own as Record<string, unknown>)[key] : origin;
+      return [key, origin === 'link' && (kept === 'yours' || kept === 'sheet') ? kept : origin];
+    }),
+  );
+}
+
 /** A value as an address keeps it, with its unit, so that it stays true. */
 function valueText(field: Field): string {
   if (field.kind === 'choice') return field.value;

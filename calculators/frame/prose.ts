@@ -3,15 +3,12 @@ import { shownUnit } from './format.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** How the home units that look different in inches are written in a text. */
-const written = { mm: 'mm', 'mm²': 'mm2', cc: 'cc', m: 'm' } as const satisfies Record<
-  string,
-  UnitName
->;
+const written = { mm: 'mm', 'mm²': 'mm2', m: 'm' } as const satisfies Record<string, UnitName>;
 
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 /** One figure, or several that share a unit: “36 mm”, “0.05 to 0.075 mm”, “12 and 30 mm”. */
 const MEASURES = new RegExp(
-  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × |, )${FIGURE})*) (mm²|mm|cc|m)(?![\p{L}\d²³/])`,
+  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × |, )${FIGURE})*) (mm²|mm|m)(?![\p{L}\d²³/])`,
   'gu',
 );
 /** A figure of one digit has two when it is turned. */
@@ -23,14 +20,17 @@ const digitsOf = (figure: string): number => figure.replace('.', '').replace(/^0
  * A text of a definition, written in millimetres, in the reader's lengths: each figure with as many
  * digits as it was written with, two at the least. What is in millimetres by its nature is written
  * with `metric` and stays.
+ *
+ * @param least How many digits a turned figure has at the least: more where it is a figure that others
+ *   are worked out from.
  */
-export function proseIn(text: string, lengths: LengthDisplay): string {
+export function proseIn(text: string, lengths: LengthDisplay, least = LEAST_DIGITS): string {
   if (lengths === 'mm') return text;
   return text.replaceAll(MEASURES, (_, figures: string, unit: keyof typeof written) => {
     const numbers = [...figures.matchAll(/\d+(?:\.\d+)?/g)].map(([figure]) => Number(figure));
     const shown = shownUnit(numbers, written[unit], lengths);
     const turned = figures.replaceAll(/\d+(?:\.\d+)?/g, (figure) => {
-      const digits = Math.max(LEAST_DIGITS, digitsOf(figure));
+      const digits = Math.max(least, digitsOf(figure));
       return plainDecimal(Number(toShown(Number(figure), shown).toPrecision(digits)));
     });
     return `${turned} ${units[shown].label}`;

@@ -12,6 +12,7 @@ import {
   type ResultValue,
 } from './types.ts';
 import type { LengthDisplay } from './units.ts';
+import { restsOnExample } from './whose.ts';
 
 /** One figure with its ± and the word that follows it. */
 export function figureText(
@@ -40,6 +41,30 @@ export function rowLabel(
     spec?.row(values, index, inner, { lengths }) ??
     [index, inner].filter((n) => n !== undefined).join('-')
   );
+}
+
+/** What a result is called: no order while it rests on the example's figures. */
+export function calledAs(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  name: string,
+  lengths: LengthDisplay,
+): Pick<ResultSpec, 'label' | 'short'> {
+  const spec = calculator.results[name]!;
+  return spec.unjudged !== undefined && restsOnExample(calculator, evaluation, name)
+    ? { label: spec.unjudged }
+    : wordsOf(spec, lengths);
+}
+
+/** The same where no heading of a column stands over it: "Cylinder 2" and not "2" alone. */
+export function rowName(
+  calculator: AnyCalculator,
+  table: string | undefined,
+  ...rest: readonly [values: AnyValues, lengths: LengthDisplay, index: number, inner?: number]
+): string {
+  const label = rowLabel(calculator, table, ...rest);
+  const heading = table === undefined ? undefined : calculator.tables?.[table]?.rowHeading;
+  return heading === undefined || label !== String(rest[2]) ? label : `${heading} ${label}`;
 }
 
 export interface SummaryLine {
@@ -88,7 +113,7 @@ export function resultLines(
   for (const [name, spec] of Object.entries<ResultSpec>(calculator.results)) {
     const value = results[name];
     if (value === undefined || value instanceof Absent) continue;
-    const { label } = wordsOf(spec, lengths);
+    const { label } = calledAs(calculator, evaluation, name, lengths);
     const line = (figure: number, flat: string, row?: string): void => {
       lines.push({
         name,
@@ -101,7 +126,7 @@ export function resultLines(
     else {
       value.forEach((entry, i) => {
         const row = (inner?: number) =>
-          rowLabel(calculator, spec.table, values, lengths, i + 1, inner);
+          rowName(calculator, spec.table, values, lengths, i + 1, inner);
         if (typeof entry === 'number') line(entry, `${name}-${i + 1}`, row());
         else entry.forEach((v, j) => line(v, `${name}-${i + 1}-${j + 1}`, row(j + 1)));
       });
@@ -116,28 +141,27 @@ export function leads(
   evaluation: Evaluation,
   lengths: LengthDisplay,
 ): SummaryLine[] {
-  const labels = new Set(
-    Object.values<ResultSpec>(calculator.results)
-      .filter((spec) => spec.lead)
-      .map((spec) => wordsOf(spec, lengths).label),
+  return resultLines(calculator, evaluation, lengths).filter(
+    ({ name }) =>
+      calculator.results[name]!.lead === true && typeof evaluation.results[name] === 'number',
   );
-  return resultLines(calculator, evaluation, lengths).filter(({ label }) => labels.has(label));
 }
 
 /** The first result that exists of those to be read first, its figure and its ± apart. */
 export function leadParts(
-  { results: specs }: AnyCalculator,
-  { results, spreads }: Evaluation,
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
   lengths: LengthDisplay,
 ): readonly { readonly label: string; readonly figure: string; readonly spread?: string }[] {
-  return Object.entries<ResultSpec>(specs).flatMap(([name, spec]) => {
+  const { results, spreads } = evaluation;
+  return Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) => {
     const value = results[name];
     if (!spec.lead || typeof value !== 'number') return [];
     const shown = showResult(value, spec, spreads[name], lengths);
     const word = spec.word?.(value) ?? '';
     return [
       {
-        label: wordsOf(spec, lengths).label,
+        label: calledAs(calculator, evaluation, name, lengths).label,
         figure: `${withUnit(shown.figure, shown.unit)} ${word}`.trim(),
         ...(shown.spread === undefined ? {} : { spread: withUnit(shown.spread, shown.unit) }),
       },

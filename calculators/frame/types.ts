@@ -110,6 +110,8 @@ export interface ResultSpec {
   readonly lead?: boolean;
   /** Shorter words for the strip of answers, where the label is longer than half a phone's line. */
   readonly short?: string;
+  /** What it is called while figures of the example are behind it, where its label is an order. */
+  readonly unjudged?: string;
   /** Decimals when no measured input limits them, and the most ever shown, in the home unit. */
   readonly decimals: number;
   /** Table in which a series of results is a column. */

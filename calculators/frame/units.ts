@@ -65,7 +65,6 @@ export const units = {
   wire: unit('area', 'mm²', { factor: 'mm²', token: 'mm2' }),
   in2: unit('area', 'in²', { factor: 'in²', token: 'in2' }),
   cc: plain('volume', 'cc'),
-  cuin: unit('volume', 'cu in', { factor: 'cu in', token: 'cuin' }),
   litre: unit('volume', 'litres', { factor: 'l', token: 'l' }),
   ml: plain('volume', 'ml'),
   g: plain('mass', 'g'),
@@ -73,6 +72,9 @@ export const units = {
   'kg/m3': unit('density', 'kg/m³', { factor: 'kg/m³', token: 'kg/m3' }),
   'g/cc': plain('density', 'g/cc'),
   kPa: plain('pressure', 'kPa'),
+  psi: plain('pressure', 'psi'),
+  /** Of the air and of a vacuum gauge, which is read in kPa, hPa or inches of mercury: it has no twin in psi. */
+  air: unit('pressure', 'kPa', { factor: 'kPa', token: 'kPa' }),
   degC: unit('temperature', '°C', { factor: '°C', token: 'degC' }),
   ms: plain('time', 'ms'),
   s: plain('time', 's'),
@@ -108,12 +110,15 @@ export type UnitName = keyof typeof units;
 /** The reader's choice of length display, remembered in the browser. */
 export type LengthDisplay = 'mm' | 'in';
 
-/** What stands for each home unit when lengths are shown in inches. */
+/**
+ * What stands for each home unit when lengths are shown in inches. A volume stays in cc, as every
+ * burette is marked.
+ */
 const inchTwin: Partial<Record<UnitName, UnitName>> = {
   mm: 'in',
   m: 'ft',
   mm2: 'in2',
-  cc: 'cuin',
+  kPa: 'psi',
   'mm/deg': 'thou/deg',
 };
 
@@ -131,7 +136,7 @@ const inHome: Partial<Record<UnitName, number>> = {
   thou: convert(1, 'thou', 'mm'),
   ft: convert(1, 'ft', 'm'),
   in2: convert(1, 'in²', 'mm²'),
-  cuin: convert(1, 'cu in', 'cc'),
+  psi: convert(1, 'psi', 'kPa'),
   'thou/deg': convert(1, 'thou', 'mm'),
 };
 

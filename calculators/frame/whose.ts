@@ -195,6 +195,14 @@ export function verdictOf(
 const resultReads = (names: readonly string[]): Read[] =>
   names.map((name) => ({ kind: 'result', name }));
 
+/** Whether a result rests on figures of the example that others of the reader's stand beside. */
+export const restsOnExample = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  name: string,
+): boolean =>
+  !worked(evaluation) && examplesBehind(calculator, evaluation, resultReads([name])).length > 0;
+
 /** Names of the results to be read first; all of them where none leads. */
 function leading(calculator: AnyCalculator): string[] {
   const specs = Object.entries<ResultSpec>(calculator.results);

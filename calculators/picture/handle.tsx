@@ -2,6 +2,14 @@ import type { TargetedKeyboardEvent, TargetedPointerEvent } from 'preact';
 import { hundredth } from '../maths/numeric/steps.ts';
 import { hold } from './frozen.ts';
 
+export type HandleForm = 'round' | 'square' | 'diamond';
+
+/** Outlines of handles that are not round, alike in size. */
+export const handleOutline = {
+  square: 'M-6.5 -6.5h13v13h-13z',
+  diamond: 'M0 -9l9 9l-9 9l-9 -9z',
+} as const;
+
 interface HandleProps {
   readonly x: number;
   readonly y: number;
@@ -19,6 +27,8 @@ interface HandleProps {
   readonly onStep: (value: number) => void;
   /** Called when the drag or the step has ended. */
   readonly onEnd: () => void;
+  /** Its form, where several stand in one picture; round unless told. */
+  readonly form?: HandleForm;
   /** Along which axis the hint arrows point. */
   readonly along?: 'x' | 'y';
   /**
@@ -56,7 +66,7 @@ const upright = (figure: number, sign: 1 | -1): number => sign * figure || 0;
 
 /** The working point: dragged by finger or mouse, stepped by the arrow keys. */
 export function Handle(props: HandleProps) {
-  const { x, y, label, step, valueText, along = 'x', downwards = false } = props;
+  const { x, y, label, step, valueText, along = 'x', downwards = false, form = 'round' } = props;
   const sign = downwards ? -1 : 1;
   const value = upright(props.value, sign);
   const [min, max] = downwards
@@ -103,7 +113,11 @@ export function Handle(props: HandleProps) {
     >
       <circle class="handle-hit" r={HIT} />
       <path class="handle-arrows" d={arrows} />
-      <circle class="handle-dot" r={7} />
+      {form === 'round' ? (
+        <circle class="handle-dot" r={7} />
+      ) : (
+        <path class="handle-dot" d={handleOutline[form]} />
+      )}
     </g>
   );
 }

@@ -1,8 +1,9 @@
+import { handleOutline } from './handle.tsx';
 import { textWidth } from './text-width.ts';
 
-/** One line of a key: a stroke, a patch or a mark of this class, and its name. */
+/** One line of a key: a stroke, a patch, a mark or the form of a handle, of this class, and its name. */
 export interface KeyEntry {
-  readonly as: 'line' | 'area' | 'mark';
+  readonly as: 'line' | 'area' | 'mark' | 'square' | 'diamond';
   readonly look: string;
   readonly words: string;
 }
@@ -49,7 +50,10 @@ export const fieldTop = (entries: readonly KeyEntry[], width: number): number =>
 function Swatch({ as, look }: KeyEntry) {
   if (as === 'line') return <path class={look} d={`M0 0h${SWATCH}`} />;
   if (as === 'area') return <path class={look} d={`M1 -5.5h${SWATCH - 4}v11h${4 - SWATCH}z`} />;
-  return <circle class={look} cx={SWATCH / 2} r={5} />;
+  if (as === 'mark') return <circle class={look} cx={SWATCH / 2} r={5} />;
+  return (
+    <path class={look} d={handleOutline[as]} transform={`translate(${String(SWATCH / 2)} 0)`} />
+  );
 }
 
 /** What the lines, patches and marks of a picture mean: above it, where nothing crosses it. */

@@ -1,4 +1,4 @@
-import { units } from '../frame/units.ts';
+import { units, type UnitName } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
@@ -113,6 +113,10 @@ export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
   );
 }
 
+/** A disc that counts one way shows 358° where another shows 2° before its zero. */
+const aboutZero = (value: number | undefined, unit: UnitName): number | undefined =>
+  value !== undefined && unit === 'deg' && value > 180 ? value - 360 : value;
+
 /** A place of the sheet that a calculator's figure may be sent to. */
 export type Place =
   | { readonly kind: 'figure'; readonly key: FigureKey; readonly value: number }
@@ -146,11 +150,15 @@ export function placesFor(
     places.push({ kind: 'figure', key, value });
   }
   for (const id of order) {
-    const { reading, series } = steps[id];
+    const { reading, series, takes } = steps[id];
     const base = series?.[slug];
-    if (!reading || base === undefined) continue;
+    const source = takes?.[slug];
+    if (!reading || (base === undefined && source === undefined)) continue;
     for (let index = 0; index < cylindersOf(engine); index += 1) {
-      const value = input(`${base}-${String(index + 1)}`);
+      const value =
+        source === undefined
+          ? input(`${base!}-${String(index + 1)}`)
+          : aboutZero(result(source), reading.unit);
       if (value !== undefined && value >= reading.min && value <= reading.max) {
         places.push({ kind: 'reading', step: id, index, value });
       }

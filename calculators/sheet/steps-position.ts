@@ -82,6 +82,7 @@ export const positionSteps = {
       leak: sealOff,
       suction: sealOff,
     },
+    takes: { 'find-tdc': 'tdc-reading' },
     calculators: ['find-tdc'],
     articles: ['finding-top-dead-centre'],
   },

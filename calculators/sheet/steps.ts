@@ -115,6 +115,8 @@ export interface Step {
   readonly fires?: true;
   /** When the engine has no such work; without it every engine has. */
   readonly fallsAway?: FallsAway;
+  /** A calculator's result that means the same as a box of this step, by the calculator. */
+  readonly takes?: Readonly<Record<string, string>>;
   /** A calculator's series that means the same as these boxes; of some it holds the second on. */
   readonly series?: Readonly<Record<string, string>>;
 }

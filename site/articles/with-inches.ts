@@ -6,7 +6,7 @@ const LEFT = new Set(['svg', 'math', 'script', 'style', 'figure', 'button', 'cod
 /** One length, or several that share their unit, with or without a space that may break. */
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 const LENGTHS = new RegExp(
-  String.raw`(?<![\d.\p{L}×]|× )${FIGURE}(?:(?: to | and | or | by |, )${FIGURE})*(?: |\u00A0|&nbsp;)(?:mm²|mm|cc)(?![\p{L}\d²³/])`,
+  String.raw`(?<![\d.\p{L}×]|× )${FIGURE}(?:(?: to | and | or | by |, )${FIGURE})*(?: |\u00A0|&nbsp;)(?:mm²|mm)(?![\p{L}\d²³/])`,
   'gu',
 );
 

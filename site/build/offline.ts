@@ -22,7 +22,7 @@ export interface KeptFile {
 export async function keptFiles(root: string): Promise<KeptFile[]> {
   const files = globSync(KEPT, { cwd: root })
     .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => file !== '404.html' && file !== WORKER)
+    .filter((file) => file !== WORKER)
     .sort();
   return Promise.all(
     files.map(async (file) => {

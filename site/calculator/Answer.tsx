@@ -1,7 +1,8 @@
 import type { ComponentChildren } from 'preact';
-import { figureText, leadLines } from '../../calculators/frame/summary.ts';
-import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
+import { calledAs, figureText, leadLines } from '../../calculators/frame/summary.ts';
+import { showResult } from '../../calculators/frame/show-result.ts';
 import type { AnyCalculator, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
+import { restsOnExample } from '../../calculators/frame/whose.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import { Figure } from './Figure.tsx';
@@ -43,10 +44,13 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
       <dl class={long ? 'leads long' : 'leads'}>
         {leads.map(([name, spec]) => {
           const value = evaluation.results[name];
-          const { label, short } = wordsOf(spec, lengths);
+          const { label, short } = calledAs(calculator, evaluation, name, lengths);
           return (
             <div class="lead" key={name}>
-              <dt>{short ?? label}</dt>
+              <dt>
+                {short ?? label}
+                {restsOnExample(calculator, evaluation, name) ? ' (example)' : null}
+              </dt>
               <dd>
                 {spec.table === undefined ? (
                   <output name={name} aria-live="off">

@@ -1,15 +1,16 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
-import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
-import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
+import { fromQuery, originsIn, ownIn, toQuery, withOwn } from '../../calculators/frame/address.ts';
+import type { Evaluation, Origins, Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import '../browser/one-line.ts';
+import type { Filled } from '../sheet/for-calculator.ts';
 import { failureWords } from '../browser/load-failure.ts';
 import { Answer } from './Answer.tsx';
 import { CopyLink } from './CopyLink.tsx';
 import { Form } from './Form.tsx';
 import { More } from './More.tsx';
 import { Notes } from './Notes.tsx';
-import { useAddress } from './use-address.ts';
+import { ownHere, useAddress } from './use-address.ts';
 import { anew, anExample, useCalculation, type Given } from './use-calculation.ts';
 import { useLate } from './use-late.ts';
 import { takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
@@ -26,11 +27,23 @@ export interface LiveProps {
   readonly idPrefix: string;
 }
 
-const fromAddress = (query: string): Given => anew(fromQuery(query), originsIn(query));
+/** The figures of the open entry of the history: a link's, but for those that were given here. */
+const fromAddress = (query: string): Given =>
+  anew(fromQuery(query), withOwn(originsIn(query), ownHere()));
 
 /** The figures of the page's address, where it holds any. */
 const linked = (): Given | undefined =>
   Object.keys(fromQuery(location.search)).length > 0 ? fromAddress(location.search) : undefined;
+
+/** Origins of which none is the sheet's unless the engine in use holds that very text. */
+function stillTheSheets({ texts, origins }: Given, { holds }: Filled): Origins {
+  return Object.fromEntries(
+    Object.entries(origins).map(([key, origin]) => [
+      key,
+      origin === 'sheet' && texts[key] !== holds[key] ? 'link' : origin,
+    ]),
+  );
+}
 
 /** A page's own calculator in use, which keeps its state in the address. The server renders the same with the defaults. */
 export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
@@ -65,11 +78,16 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
-    if (byHand.current) write(() => toQuery(evaluation), dragged);
+    if (byHand.current) write(() => ({ query: toQuery(evaluation), own: ownIn(evaluation) }), dragged);
   }, [evaluation, given, write, dragged]);
 
   useEffect(() => {
-    if (!own || Object.keys(own.texts).length === 0) return;
+    if (!own) return;
+    if (Object.keys(own.texts).length === 0) {
+      // What came from the sheet before a reload is the sheet's no more where that holds another.
+      setGiven((before) => ({ ...before, origins: stillTheSheets(before, own) }));
+      return;
+    }
     setGiven((before) => ({
       texts: { ...own.texts, ...(byHand.current ? before.texts : {}) },
       origins: { ...own.origins, ...(byHand.current ? before.origins : {}) },
@@ -118,7 +136,7 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
         <Answer {...figured} calculator={calculator}>
           <CopyLink calculator={calculator} now={now} />
         </Answer>
-        <Notes {...figured} {...{ calculator, onDefaults, onOwn }} sheet={own?.name} />
+        <Notes {...figured} {...{ calculator, onDefaults, onOwn }} engine={own} />
       </>
     ),
     [calculator, figured, own, now, onDefaults, onOwn],

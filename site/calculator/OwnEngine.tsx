@@ -1,24 +1,30 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
+import type { Filled } from '../sheet/for-calculator.ts';
 import { keepsSheet } from './use-own-sheet.ts';
 
 export interface OwnEngineProps {
   readonly evaluation: Evaluation;
-  /** Name of the engine whose sheet fills some of the fields. */
-  readonly sheet: string | undefined;
+  /** The engine in use, and what its sheet fills in. */
+  readonly engine: Filled | undefined;
   readonly onDefaults: () => void;
   readonly onOwn: () => Promise<string | undefined>;
 }
 
 /** Whose engine the figures are of, where a sheet is kept, and one press that changes it. */
-export function OwnEngine({ evaluation, sheet, onDefaults, onOwn }: OwnEngineProps) {
+export function OwnEngine({ evaluation, engine, onDefaults, onOwn }: OwnEngineProps) {
   const [kept, setKept] = useState(false);
   const [said, say] = useState('');
   useEffect(() => setKept(keepsSheet()), []);
   if (!kept) return null;
   const { fields } = evaluation;
   const filled = fields.filter(({ origin }) => origin === 'sheet').length;
-  const invented = fields.some(({ given, origin }) => given && origin === 'example');
+  // A link may name figures of an example too, which are not those of this sheet.
+  const invented =
+    engine?.own === false &&
+    Object.keys(engine.texts).length > 0 &&
+    fields.some(({ given, origin }) => given && origin === 'example');
+  const sheet = engine?.name;
   const others = fields.some(({ origin }) => origin === 'link' || origin === 'example');
   return (
     <div class="own-engine">

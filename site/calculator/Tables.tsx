@@ -1,8 +1,7 @@
 import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import { wordsOf } from '../../calculators/frame/show-result.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { rowLabel } from '../../calculators/frame/summary.ts';
+import { calledAs, rowLabel, rowName } from '../../calculators/frame/summary.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -71,7 +70,7 @@ function Table({
     columns.map(([name]) => [name, whoseBeside(calculator, evaluation, name)] as const),
   );
   const caption = proseIn(table.caption, lengths);
-  const labels = columns.map(([, spec]) => wordsOf(spec, lengths).label);
+  const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
   const stacks = columns.length >= LEAST_TO_STACK;
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
@@ -101,7 +100,14 @@ function Table({
               <Fragment key={row.suffix}>
                 <tr role="row">
                   <th scope="row" role="rowheader" rowSpan={words ? 2 : 1}>
-                    {rowLabel(calculator, id, evaluation.values, lengths, index, inner)}
+                    {(stacks ? rowName : rowLabel)(
+                      calculator,
+                      id,
+                      evaluation.values,
+                      lengths,
+                      index,
+                      inner,
+                    )}
                   </th>
                   {columns.map(([name, spec], column) => {
                     const value = cell(evaluation, name, row);
@@ -162,7 +168,12 @@ export function Tables(props: Props) {
             <summary>
               <span class="fold-name">{proseIn(table.caption, props.lengths)}</span>
               <span class="fold-holds">
-                {columns.map(([, spec]) => wordsOf(spec, props.lengths).label).join(' · ')}
+                {columns
+                  .map(([name]) => {
+                    const { calculator, evaluation, lengths } = props;
+                    return calledAs(calculator, evaluation, name, lengths).label;
+                  })
+                  .join(' · ')}
               </span>
             </summary>
             {whole}

@@ -1,4 +1,5 @@
 import { useCallback, useLayoutEffect, useRef } from 'preact/hooks';
+import type { Origins } from '../../calculators/frame/evaluate.ts';
 
 /** Long enough that a drag writes once: browsers bar an address written too often. */
 const WRITE_AFTER_MS = 400;
@@ -8,6 +9,19 @@ const WRITE_TYPED_AFTER_MS = 30;
 const MOST_AT_ONCE = 60;
 const COUNTED_FOR_MS = 30_000;
 const EDIT_ENDS_AFTER_MS = 1500;
+
+/** What an entry of the browser's history holds: the query, and whose figures are in it. */
+export interface Written {
+  readonly query: string;
+  readonly own: Origins;
+}
+
+interface Entry {
+  readonly own?: unknown;
+}
+
+/** Whose figures stand in the entry of the history that is open, which a reload keeps and a link lacks. */
+export const ownHere = (): unknown => (history.state as Entry | null)?.own;
 
 interface Timers {
   write?: number;
@@ -20,25 +34,32 @@ interface Timers {
  */
 export function useAddress(onBack: (query: string) => void) {
   const editing = useRef(false);
-  const waiting = useRef<() => string>();
+  const waiting = useRef<() => Written>();
   const timers = useRef<Timers>({});
+  const last = useRef<Written>();
   const written = useRef<number[]>([]);
 
   const flush = useCallback(() => {
     clearTimeout(timers.current.write);
-    const query = waiting.current?.();
+    const next = waiting.current?.();
     waiting.current = undefined;
-    if (query === undefined || query === location.search.slice(1)) return;
+    if (next === undefined) return;
+    last.current = next;
+    const { query, own } = next;
     const address = `${location.pathname}?${query}${location.hash}`;
-    if (editing.current) history.replaceState(null, '', address);
-    else history.pushState(null, '', address);
+    if (query === location.search.slice(1)) {
+      if (JSON.stringify(ownHere()) !== JSON.stringify(own)) history.replaceState({ own }, '', address);
+      return;
+    }
+    if (editing.current) history.replaceState({ own }, '', address);
+    else history.pushState({ own }, '', address);
     editing.current = true;
   }, []);
 
-  /** The state has changed to the one whose query this gives, by typing or along a drag. */
+  /** The state has changed to the one that this writes, by typing or along a drag. */
   const write = useCallback(
-    (query: () => string, dragged: boolean) => {
-      waiting.current = query;
+    (entry: () => Written, dragged: boolean) => {
+      waiting.current = entry;
       clearTimeout(timers.current.write);
       clearTimeout(timers.current.end);
       const now = performance.now();
@@ -71,6 +92,13 @@ export function useAddress(onBack: (query: string) => void) {
       clearTimeout(timers.current.write);
       waiting.current = undefined;
       editing.current = false;
+      const { current } = last;
+      if (current !== undefined && current.query === location.search.slice(1)) {
+        // Another place of the same page: the figures are what they were.
+        history.replaceState({ own: current.own }, '');
+        return;
+      }
+      last.current = undefined;
       onBack(location.search);
     };
     window.addEventListener('popstate', back);

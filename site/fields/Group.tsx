@@ -19,7 +19,7 @@ interface Props {
 /** What a group holds, on one line. */
 const contents = (fields: readonly Field[], lengths: LengthDisplay): string =>
   inputLines(fields, lengths)
-    .map(({ label, text }) => `${inSentence(label)} ${text}`)
+    .map(({ label, text }) => `${inSentence(label)}: ${text}`)
     .join(' · ');
 
 /**

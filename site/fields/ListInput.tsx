@@ -1,6 +1,6 @@
 import type { ListField } from '../../calculators/frame/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { showIn } from '../../calculators/frame/format.ts';
+import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { useState } from 'preact/hooks';
 import { inSentence, listToKeep, textInList } from './field-text.ts';
@@ -17,16 +17,22 @@ interface Props {
   readonly onCommit: () => void;
 }
 
+/** A box on a phone may cut more figures than these at its edge: all of them stand below it too. */
+const IN_SIGHT = 3;
+
 export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: Props) {
   const id = fieldId(idPrefix, field.key);
   const { unit } = field.spec;
   const shown = fieldUnit(field.spec, lengths);
   const [draft, setDraft] = useState<{ typed: string; kept: string; lengths: LengthDisplay }>();
   const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
+  const figures = field.problem === undefined ? field.value : [];
   const note =
-    shown !== unit && field.problem === undefined && field.value.length > 0
-      ? `= ${field.value.map((value) => showIn(value, unit)).join(', ')}`
-      : undefined;
+    shown !== unit && figures.length > 0
+      ? `= ${figures.map((value) => showIn(value, unit)).join(', ')}`
+      : figures.length > IN_SIGHT
+        ? `${String(figures.length)} figures: ${figures.map((value) => inputDigits(value, unit)).join(', ')}`
+        : undefined;
   const type = (typed: string): void => {
     const kept = listToKeep(typed, field, lengths);
     setDraft({ typed, kept, lengths });

@@ -2,10 +2,8 @@ import { keepWork } from './kept-work.ts';
 import { clearNotice, showNotice } from './notice.ts';
 
 const TAKE_OVER = 'take-over';
-const OFFLINE_WITH_COPY =
-  'You are offline. This page and all the others work from the copy kept on this device.';
-const OFFLINE_WITHOUT =
-  'You are offline, and this device keeps no copy of the site yet: other pages will not open.';
+const OFFLINE_WITH_COPY = 'Offline: every page still works.';
+const OFFLINE_WITHOUT = 'Offline: no other page will open.';
 const COPY = {
   coming: 'A copy of the site for use without a signal is on its way to this device.',
   whole: 'The whole site is kept on this device: it works without a signal.',
@@ -21,7 +19,8 @@ function sayCopy(state: keyof typeof COPY): void {
   if (line) line.textContent = COPY[state];
 }
 
-let whole = false;
+/** A page that a worker serves comes from a copy that is whole. */
+let whole = workers?.controller != null;
 
 function sayConnection(): void {
   if (navigator.onLine) clearNotice('connection');

@@ -5,6 +5,7 @@ declare const KEPT_FILES: { url: string; revision: string | null; integrity: str
 
 /** What a worker's own types would give; the site's other files are checked as pages. */
 interface Worker {
+  readonly registration: { readonly scope: string };
   readonly clients: { claim(): Promise<void> };
   skipWaiting(): Promise<void>;
 }
@@ -15,7 +16,7 @@ interface Lasting extends Event {
 }
 interface Fetching extends Event {
   readonly request: Request;
-  respondWith(answer: Response): void;
+  respondWith(answer: Response | Promise<Response>): void;
 }
 
 /** The folder that an address without its last slash, or with `index.html`, stands for. */
@@ -26,6 +27,21 @@ function folderOf(address: string): URL | undefined {
   return url;
 }
 
+/** What starts at the root of the host in the page for missing addresses. */
+const FROM_ROOT = /\b(href|src)="\/(?!\/)/g;
+
+/** The page for missing addresses without a host to send it, with its links led to this folder. */
+async function notHere(): Promise<Response> {
+  const { scope } = worker.registration;
+  const page = await caches.match(getCacheKeyForURL(new URL('404.html', scope).href) ?? '');
+  if (!page) return Response.error();
+  const text = (await page.text()).replaceAll(FROM_ROOT, `$1="${new URL(scope).pathname}`);
+  return new Response(text, {
+    status: 404,
+    headers: { 'content-type': 'text/html; charset=utf-8' },
+  });
+}
+
 /** A page's addresses within the site are relative to its folder: without a host it is led there too. */
 addEventListener('fetch', (event) => {
   const asked = event as Fetching;
@@ -33,7 +49,11 @@ addEventListener('fetch', (event) => {
   const folder = folderOf(asked.request.url);
   if (folder && getCacheKeyForURL(folder.origin + folder.pathname)) {
     asked.respondWith(Response.redirect(folder, 302));
+    return;
   }
+  const { origin, pathname } = new URL(asked.request.url);
+  if (getCacheKeyForURL(origin + pathname)) return;
+  asked.respondWith(fetch(asked.request).catch(notHere));
 });
 
 /**

@@ -33,10 +33,13 @@ const plain = (text: string): string =>
 
 /** Words that say nothing of what is asked for. "On" and "no" do: "runs on two", "no spark". */
 const LITTLE = new Set(
-  'a an and are can do does for from how i is it me my of or please that the this to what when where which why with'.split(
+  'a an and are can do does for from how i in is it me my of or please that the this to what when where which why with'.split(
     ' ',
   ),
 );
+
+/** A measured figure says nothing of what is asked about: "0.094 in before top". */
+const MEASURED = /^\d*\.\d+$/;
 
 /** "Rods" finds "rod", and "gauges" finds "gauge". */
 const singular = (word: string): string =>
@@ -62,7 +65,7 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
     fields: ['title', 'also', 'purpose', 'text'],
     processTerm: (term) => {
       const word = singular(plain(term));
-      return word === '' || LITTLE.has(word) ? null : word;
+      return word === '' || LITTLE.has(word) || MEASURED.test(word) ? null : word;
     },
     searchOptions: {
       boost: { title: 6, also: 4, purpose: 2 },

@@ -15,6 +15,7 @@ const form = document.querySelector<HTMLFormElement>('#search-form')!;
 const box = form.querySelector<HTMLInputElement>('input[name="q"]')!;
 const state = document.getElementById('search-state')!;
 const list = document.getElementById('search-list')!;
+const often = document.getElementById('search-often')!;
 const home = document.querySelector<HTMLLinkElement>('link[rel="start"]')!.href;
 
 let finder: Promise<(question: string) => Found[]> | undefined;
@@ -39,6 +40,7 @@ function item({ url, kind, title, purpose }: Found): HTMLLIElement {
 
 async function show(): Promise<void> {
   const question = box.value;
+  often.hidden = question.trim() !== '';
   if (question.trim() === '') {
     list.replaceChildren();
     state.textContent = '';

@@ -30,6 +30,8 @@ export interface Filled {
   /** None where the sheet has nothing for the calculator. */
   readonly texts: Texts;
   readonly origins: Origins;
+  /** All that the sheet holds for the calculator, whether it is filled in or not. */
+  readonly holds: Texts;
 }
 
 /** Whether a figure of the sheet lies in the range of the input it fills. */
@@ -48,7 +50,7 @@ export function filledFor(calculator: AnyCalculator): Filled | undefined {
     ),
   );
   const origins = allFrom(texts, engine.invented ? 'example' : 'sheet');
-  return { name: engine.name, own: !engine.invented, texts, origins };
+  return { name: engine.name, own: !engine.invented, texts, origins, holds: texts };
 }
 
 /** Something of a calculator that can be sent to the sheet. */

@@ -25,6 +25,17 @@ describe('the fault finder', () => {
     for (const { id } of [...symptoms, ...actions]) expect(ids).toContain(id);
   });
 
+  it('has its answers in one order everywhere: yes, then no', () => {
+    const all = documentOf('faults/index.html').querySelectorAll('.question');
+    expect(all.length).toBeGreaterThan(symptoms.length);
+    for (const question of all) {
+      const answers = [...question.children].filter(({ localName }) => localName === 'details');
+      const words = answers.map((one) => one.querySelector('summary')!.textContent.trim());
+      expect(words[0]).toMatch(/^Yes/);
+      expect(words[1]).toMatch(/^No/);
+    }
+  });
+
   it('shows what a link names, with all that leads to it', async () => {
     await visit({ path: `${path}#no-spark-contacts`, viewport: phone }, async (page) => {
       await page.locator('#no-spark-contacts').waitFor({ state: 'visible' });
@@ -62,10 +73,12 @@ describe('the fault finder', () => {
       await symptom.locator('> summary').focus();
       await page.keyboard.press('Enter');
       const answers = symptom.locator('> .question > .fault-answer');
-      await answers.first().locator('> summary').focus();
+      const [yes, no] = [answers.nth(0), answers.nth(1)];
+      expect(await yes.locator('> summary').innerText()).toMatch(/^Yes/);
+      await no.locator('> summary').focus();
       await page.keyboard.press('Space');
       await page.locator('#kicks-back-gap').waitFor({ state: 'visible' });
-      await answers.nth(1).locator('> summary').click();
+      await yes.locator('> summary').click();
       await page.locator('#kicks-back-gap').waitFor({ state: 'hidden' });
       expect(await page.locator('.fault-own:visible').count()).toBe(0);
     });

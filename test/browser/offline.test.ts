@@ -45,6 +45,37 @@ async function cutOff(page: Page): Promise<void> {
 }
 
 describe('after one visit', () => {
+  it('an address that is not there gets the page that says so, with links that lead on', async () => {
+    await visit({ site: host.url, workers: true, expected: [/404/] }, async (page) => {
+      await kept(page);
+      await cutOff(page);
+      await page.goto(new URL('calculators/no-such-thing/at-all', host.url).href);
+      await page.getByRole('heading', { name: 'There is no page at this address' }).waitFor();
+      await page.getByRole('main').getByRole('link', { name: 'articles' }).click();
+      await page.waitForURL(`${host.url}articles/`);
+    });
+  });
+
+  it('the line that says so is one line, and closed it stays closed', async () => {
+    await visit({ site: host.url, workers: true }, async (page) => {
+      await page.setViewportSize({ width: 360, height: 740 });
+      await kept(page);
+      await cutOff(page);
+      await page.goto(new URL('calculators/fuel-and-oil/', host.url).href);
+      await settled(page);
+      await tellOffline(page);
+      const line = page.locator('.notice');
+      await line.waitFor();
+      expect((await line.boundingBox())!.height).toBeLessThan(56);
+      await line.getByRole('button', { name: 'Close' }).click();
+      await page.goto(new URL('calculators/find-tdc/', host.url).href);
+      await settled(page);
+      await tellOffline(page);
+      await page.waitForTimeout(300);
+      expect(await line.count()).toBe(0);
+    });
+  });
+
   it('every page opens offline, from a folder of a host', async () => {
     await visit({ site: host.url, workers: true }, async (page) => {
       await kept(page);
@@ -55,7 +86,7 @@ describe('after one visit', () => {
         await settled(page);
       }
       await tellOffline(page);
-      await page.getByText('work from the copy kept on this device').waitFor();
+      await page.getByText('Offline: every page still works.').waitFor();
     });
   });
 
@@ -194,7 +225,7 @@ describe('the first visit', () => {
     await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
       await page.getByText('The whole site is kept on this device').waitFor();
       await cutOff(page);
-      await page.getByText('work from the copy kept on this device').waitFor();
+      await page.getByText('Offline: every page still works.').waitFor();
       await settled(page);
       await page.locator('a[href$="calculators/"]').first().click();
       await page.waitForURL(/calculators\/$/);
@@ -240,7 +271,7 @@ describe('where nothing can be kept', () => {
       // What the unfolded groups fetch has come.
       await page.waitForLoadState('networkidle');
       await page.context().setOffline(true);
-      await page.getByText('this device keeps no copy of the site yet').waitFor();
+      await page.getByText('Offline: no other page will open.').waitFor();
       await field(page, 'travel').fill('2.8');
       await expectResult(page, 'travel', 2.8);
       await page.context().setOffline(false);

@@ -24,6 +24,21 @@ describe('the search page', () => {
     });
   });
 
+  it('offers what is often looked for until something is asked, and each of it finds something', async () => {
+    await visit({ path: 'search/', viewport: phone }, async (page) => {
+      const often = page.getByRole('navigation', { name: 'Often looked for' }).getByRole('link');
+      const words = await often.allTextContents();
+      expect(words.length).toBeGreaterThan(8);
+      await often.first().click();
+      for (const asked of words) {
+        await page.getByLabel('What are you looking for?').fill(asked);
+        await page.getByRole('status').filter({ hasText: 'found' }).waitFor();
+        expect(await links(page), asked).not.toEqual([]);
+      }
+      expect(await often.count()).toBe(0);
+    });
+  });
+
   it.each(slugs)('finds the calculator %s by its title', async (slug) => {
     await visit({ path: `calculators/${slug}/` }, async (page) => {
       const title = (await page.locator('h1').textContent())!;
@@ -47,6 +62,9 @@ describe('the search page', () => {
     ['first start', 'first-start/'],
     ['runs on', 'faults/#runs-on'],
     ['set the points gap', 'sheet/#step-gap'],
+    ['advance in mm', 'calculators/piston-position/'],
+    ['0.094 in before top', 'calculators/piston-position/'],
+    ['ignition too early', 'faults/#kicks-back'],
   ])('“%s” finds %s among the first three of everything', async (question, url) => {
     await visit({ path: `search/?q=${encodeURIComponent(question)}` }, async (page) => {
       await page.locator('#search-list a').first().waitFor();

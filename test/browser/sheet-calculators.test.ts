@@ -42,6 +42,31 @@ describe('a calculator and the engine sheet', () => {
     });
   });
 
+  it('knows after a reload whose figures it holds, and a link knows only its own', async () => {
+    await withSheet('calculators/piston-position/', async (page) => {
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
+      await field(page, 'rod').fill('111');
+      await expect.poll(() => new URL(page.url()).searchParams.get('rod')).toBe('111mm');
+      await page.reload();
+      await settled(page);
+      await expect.poll(() => page.locator('#rod-mark').innerText()).toBe('yours');
+      expect(await page.locator('#stroke-mark').innerText()).toBe('sheet');
+      const link = page.url();
+      await page.goto('about:blank');
+      await page.goto(link);
+      await settled(page);
+      await expect.poll(() => page.locator('#rod-mark').innerText()).toBe('link');
+    });
+  });
+
+  it('does not call a link’s example the sheet’s', async () => {
+    const link = 'calculators/piston-position/?stroke=56mm&rod=105mm&rotor=95mm&example=rotor';
+    await withSheet(link, async (page) => {
+      await button(page, 'Put my engine in').waitFor();
+      expect(await page.getByText('invented engine of your sheet').count()).toBe(0);
+    });
+  });
+
   it('says so where the sheet has nothing for it', async () => {
     await withSheet('calculators/hole-pattern/', async (page) => {
       await button(page, 'Put my engine in').click();

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
+import jetSet from '../../calculators/carburettors/jet-set/calculator.tsx';
 import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { calledAs } from '../../calculators/frame/summary.ts';
+import { remarksOf, restsOnExample } from '../../calculators/frame/whose.ts';
+import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts) =>
   evaluate(airAndJet as unknown as AnyCalculator, texts, { lengths: 'mm' });
@@ -43,4 +46,39 @@ describe('slide balance by vacuum', () => {
     expect(wide).toBeLessThan(0);
     expect(narrow).toBe(0);
   });
+});
+
+describe('a jet for one carburettor', () => {
+  const bag = { jets: '3', wanted: '1', 'bore-1': '1.07', 'bore-2': '1.09', 'bore-3': '1.12' };
+  const of = (texts: Texts) =>
+    evaluate(jetSet as unknown as AnyCalculator, { ...bag, ...texts }, { lengths: 'mm' });
+
+  it('is the nearest to the size wanted, and said to be so', () => {
+    const near = of({ size: '1.092', tolerance: '4' });
+    expect(near.results['chosen']).toEqual([2]);
+    expect(remarksOf(jetSet as unknown as AnyCalculator, near)[0]).toMatch(
+      /Fit jet 2: of all of them it is the nearest to the size wanted, 0\.4 per cent less area/,
+    );
+    expect(of({ size: '1.115', tolerance: '10' }).results['chosen']).toEqual([3]);
+  });
+
+  it('is none while no size is wanted: one jet differs from no other', () => {
+    const { chosen } = of({}).results;
+    expect(chosen).toBeInstanceOf(Absent);
+    expect((chosen as Absent).why).toMatch(/Give the size wanted/);
+  });
+});
+
+it('no jet is ordered to be fitted while figures of the example are behind it', () => {
+  const calculator = jetSet as unknown as AnyCalculator;
+  const named = (texts: Texts) => {
+    const state = evaluate(calculator, texts, { lengths: 'mm' });
+    return [
+      calledAs(calculator, state, 'chosen', 'mm').label,
+      restsOnExample(calculator, state, 'chosen'),
+    ];
+  };
+  const bag = { jets: '2', wanted: '2', 'bore-1': '1.1' };
+  expect(named(bag)).toEqual(['Jets of the set', true]);
+  expect(named({ ...bag, 'bore-2': '1.11' })).toEqual(['Fit jet', false]);
 });

@@ -6,6 +6,22 @@ import { remarksOf } from '../../calculators/frame/whose.ts';
 
 const asked = (texts: Texts) => evaluate(findTdc, texts, { lengths: 'mm' });
 
+describe('which way to turn the disc', () => {
+  const said = (texts: Texts) => remarksOf(findTdc, asked(texts))[0]!;
+
+  // By hand: half of 43 less 39 is 2, so that 0 stands 2° behind the pointer at the top.
+  it.each([
+    ['before', '39', '43', /by 2\.0°, against the way the engine turns: /],
+    ['after', '43', '39', /by 2\.0°, the way the engine turns: /],
+  ])('is said in words where the top lies %s its zero', (_, before, after, words) => {
+    expect(said({ before, after })).toMatch(words);
+  });
+
+  it('is none within what the readings can tell', () => {
+    expect(said({ before: '40', after: '40.2' })).toMatch(/leave it/);
+  });
+});
+
 describe('the two methods', () => {
   it('share the arithmetic', () => {
     expect(flatten(asked({ method: 'equal' }).results)).toEqual(

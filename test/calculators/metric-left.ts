@@ -2,7 +2,7 @@ import { parseHTML } from 'linkedom';
 
 /** What may stand in millimetres though lengths are in inches, and why. */
 const metric: readonly (readonly [RegExp, why: string])[] = [
-  [/^= [−\d., mc²³]+$/u, 'the figure that is kept, quoted beside the field'],
+  [/^= [−\d., m²³]+$/u, 'the figure that is kept, quoted beside the field'],
   [/^mm$/u, 'the choice itself'],
   [/\d\u00A0mm/u, 'written with metric(): a plug’s thread, the bars of a print'],
   [/stamp is the diameter in hundredths of a millimetre/u, 'what jets are stamped with'],
@@ -22,7 +22,7 @@ const elsewhere: readonly (readonly [selector: string, why: string])[] = [
 /** Attributes that a reader hears or sees. */
 const SPOKEN = ['aria-label', 'aria-valuetext', 'title', 'placeholder', 'alt'] as const;
 
-const METRIC = /millimet|(?<![\p{L}])(?:mm[²³]?|cc)(?![\p{L}])/u;
+const METRIC = /millimet|(?<![\p{L}])mm[²³]?(?![\p{L}])/u;
 
 /** The texts of a page that speak of millimetres and are not metric by their nature. */
 export function millimetresLeft(html: string): string[] {

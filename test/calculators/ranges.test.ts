@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { seriesKeys } from '../../calculators/frame/gather.ts';
 import type { AnyCalculator, Input, NumberInput } from '../../calculators/frame/types.ts';
-import { CARBURETTOR_TILTS } from '../../calculators/maths/carburettor/float-level.ts';
+import { CARBURETTOR_TILTS, GAUGE_READINGS } from '../../calculators/maths/carburettor/float-level.ts';
 import { AIR_TEMPERATURES } from '../../calculators/maths/carburettor/air.ts';
 import { LEAST_DISC } from '../../calculators/maths/crank/degree-disc.ts';
 import { FUEL_TEMPERATURES, PETROL_DENSITIES } from '../../calculators/maths/fuel/fuel-density.ts';
@@ -68,6 +68,7 @@ const TAKEN: Readonly<Record<string, number>> = {
   'air-and-jet right-temperature min': AIR_TEMPERATURES.min,
   'air-and-jet right-temperature max': AIR_TEMPERATURES.max,
   'degree-disc outside min': LEAST_DISC,
+  'float-level height min': GAUGE_READINGS.min,
   'float-level petrol min': PETROL_DENSITIES.min,
   'float-level petrol max': PETROL_DENSITIES.max,
   'float-level warmth min': FUEL_TEMPERATURES.min,

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { addressText, fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
+import {
+  addressText,
+  fromQuery,
+  originsIn,
+  ownIn,
+  toQuery,
+  withOwn,
+} from '../../calculators/frame/address.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
 import { fieldNamed, run } from './sample.ts';
 
@@ -138,5 +145,24 @@ describe('a link that a forum has handled', () => {
       stroke: 'link',
       rod: 'example',
     });
+  });
+});
+
+describe('what an entry of the history remembers', () => {
+  it('gives the reader’s own and the sheet’s figures back, which an address calls a link’s', () => {
+    const texts = { width: '50', depth: '30', 'gap-1': '0.4' };
+    const origins = { width: 'yours', depth: 'sheet', 'gap-1': 'link' } as const;
+    const state = run(texts, { origins });
+    const query = toQuery(state);
+    expect(originsIn(query)).toMatchObject({ width: 'link', depth: 'link' });
+    expect(withOwn(originsIn(query), ownIn(state))).toMatchObject(origins);
+  });
+
+  it('makes nothing of what it does not know, and no figure of the example the reader’s', () => {
+    const origins = { width: 'link', depth: 'example' } as const;
+    for (const odd of [null, undefined, 'yours', 5, [], { width: 'mine' }, { other: 'yours' }]) {
+      expect(withOwn(origins, odd)).toEqual(origins);
+    }
+    expect(withOwn(origins, { depth: 'yours' })).toEqual(origins);
   });
 });

@@ -154,7 +154,8 @@ describe('a result in the reader’s lengths', () => {
     expect(shown(51, 'mm', 5)).toBe('2.0079 in');
     expect(shown(51, 'mm', 0)).toBe('2.01 in');
     expect(shown(900, 'm', 0)).toBe('2953 ft');
-    expect(shown(100, 'cc', 1)).toBe('6.102 cu in');
+    expect(shown(100, 'cc', 1)).toBe('100.0 cc');
+    expect(shown(6.894757293168361, 'kPa', 1)).toBe('1.00 psi');
     expect(shown(645.16, 'mm2', 0)).toBe('1.000 in²');
     expect(shown(0.03, 'mm/deg', 3)).toBe('1.18 thou per degree');
   });
@@ -229,7 +230,8 @@ describe('a result by its own definition', () => {
 });
 
 /** mm, cc and m in an inch, a cubic inch and a foot: NIST SP 811 (2008), B.8. */
-const toOne = (home: 'mm' | 'cc' | 'm'): number => ({ mm: 25.4, cc: 16.387064, m: 0.3048 })[home];
+const toOne = (home: 'mm' | 'kPa' | 'm'): number =>
+  ({ mm: 25.4, kPa: 6.894757293168361, m: 0.3048 })[home];
 
 describe('a figure that is turned into another unit', () => {
   it.each([
@@ -257,7 +259,7 @@ describe('a figure that is turned into another unit', () => {
 
 describe('the end of a range', () => {
   it('may be typed: it is rounded into the range, to the digits of an input', () => {
-    for (const home of ['mm', 'cc', 'm'] as const) {
+    for (const home of ['mm', 'kPa', 'm'] as const) {
       const shown = displayUnit(home, 'in');
       for (const edge of [0.01, 0.1, 1, 7, 10, 57, 200, 1234.5, -20, -0.37]) {
         const exact = edge / toOne(home);

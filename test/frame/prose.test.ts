@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { metric, proseIn } from '../../calculators/frame/prose.ts';
 
 // 25.4 mm to the inch, 0.3048 m to the foot: NIST SP 811 (2008), B.8.
+it('is turned more exactly where figures are worked out of it', () => {
+  expect(proseIn('stroke 51 mm, rod 104 mm', 'in', 4)).toBe('stroke 2.008 in, rod 4.094 in');
+});
+
 describe('a text of a definition follows the reader’s lengths', () => {
   it.each([
     ['0.05 to 0.075 mm on a 50 mm bore', '2 to 3 thou on a 2 in bore'],
@@ -12,7 +16,7 @@ describe('a text of a definition follows the reader’s lengths', () => {
     ['2 to 4 mm are common', '0.079 to 0.16 in are common'],
     ['a disc of 36 mm has about 1018 mm².', 'a disc of 1.4 in has about 1.578 in².'],
     ['−0.5 mm or 12.5 mm', '−20 thou or 0.492 in'],
-    ['at 900 m, in 16 cc', 'at 2950 ft, in 0.98 cu in'],
+    ['at 900 m, in 16 cc', 'at 2950 ft, in 16 cc'],
     ['M6, 40 m/s, 3 mm/s, 5 mmHg, 7000 rpm', 'M6, 40 m/s, 3 mm/s, 5 mmHg, 7000 rpm'],
     [`plugs of ${metric(14)}`, `plugs of ${metric(14)}`],
   ])('%s', (text, turned) => {

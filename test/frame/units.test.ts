@@ -24,7 +24,7 @@ describe('home units and what stands for them in inches', () => {
     ['mm', 'in', 25.4],
     ['m', 'ft', 0.3048],
     ['mm2', 'in2', 645.16],
-    ['cc', 'cuin', 16.387064],
+    ['kPa', 'psi', 6.894757293168361],
     ['mm/deg', 'thou/deg', 0.0254],
   ])('%s is shown in %s, one of which is %d of it', (home, shown, one) => {
     expect(displayUnit(home, 'in')).toBe(shown);
@@ -42,10 +42,11 @@ describe('home units and what stands for them in inches', () => {
 
   it('others stay as they are', () => {
     const twins = Object.keys(units).filter((name) => hasInchTwin(name as UnitName));
-    expect(twins).toEqual(['mm', 'm', 'mm2', 'cc', 'mm/deg']);
+    expect(twins).toEqual(['mm', 'm', 'mm2', 'kPa', 'mm/deg']);
     expect(displayUnit('deg', 'in')).toBe('deg');
-    expect(toDisplay(5, 'kPa', 'in')).toBe(5);
-    expect(fromDisplay(5, 'kPa', 'in')).toBe(5);
+    // A burette is marked in cc, and a barometer has no psi.
+    expect(toDisplay(5, 'cc', 'in')).toBe(5);
+    expect(fromDisplay(5, 'air', 'in')).toBe(5);
   });
 
   it('is written with one token and named in a sentence with its article', () => {
@@ -125,7 +126,8 @@ describe('the examples in a sentence of error', () => {
     [{ unit: 'g', min: 0, max: 80 }, 'mm', '10, 10 g or 0.353 oz'],
     [{ unit: 'gf', min: 0, max: 80 }, 'mm', '10, 10 gf or 0.353 oz'],
     [{ unit: 'kg/m3', min: 640, max: 1000 }, 'mm', '800, 800 kg/m3 or 0.8 g/cc'],
-    [{ unit: 'kPa', min: 40, max: 110 }, 'mm', '66, 66 kPa, 660 hPa or 19.5 inHg'],
+    [{ unit: 'air', min: 40, max: 110 }, 'in', '66, 66 kPa, 660 hPa or 19.5 inHg'],
+    [{ unit: 'kPa', min: 0, max: 80 }, 'in', '1.45, 10 kPa, 1.45 psi or 0.1 bar'],
     [{ unit: 'degC', min: -30, max: 55 }, 'mm', '6.9, 6.9 °C or 44.4 °F'],
     [{ unit: 'ms', min: 0, max: 80 }, 'mm', '10 or 10 ms'],
     [{ unit: 'rpm', min: 100, max: 10000 }, 'mm', '1000 or 1000 rpm'],
@@ -144,7 +146,7 @@ describe('the examples in a sentence of error', () => {
 
   it('are of that field’s own units wherever one cannot be read', () => {
     const ask = (home: UnitName) => parse('abc', home);
-    expect(ask('kPa')).toMatchObject({ sentence: expect.stringContaining('hPa or') as string });
+    expect(ask('air')).toMatchObject({ sentence: expect.stringContaining('hPa or') as string });
     expect(ask('m')).toMatchObject({
       sentence: '“abc” cannot be read as a length. Type a figure such as 13, 13 m or 42.7 ft.',
     });

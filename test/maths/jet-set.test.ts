@@ -48,6 +48,31 @@ describe('the best set', () => {
     expect(bestSet([3, 1, 1, 1], 3).chosen).toEqual([1, 2, 3]);
   });
 
+  it('of sets alike in spread is the one nearest to the size wanted, every one tried', () => {
+    fc.assert(
+      fc.property(areas, fc.nat(), fc.integer({ min: 50, max: 200 }), (bag, any, near) => {
+        const wanted = 1 + (any % bag.length);
+        const { chosen, spread } = bestSet(bag, wanted, near);
+        const off = (those: readonly number[]): number => Math.abs(mean(those) - near);
+        let nearest = Infinity;
+        for (let bits = 0; bits < 1 << bag.length; bits += 1) {
+          const those = bag.filter((_, i) => bits & (1 << i));
+          if (those.length !== wanted || Math.abs(spreadOf(those) - spread) > 1e-8) continue;
+          nearest = Math.min(nearest, off(those));
+        }
+        expect(off(chosen.map((place) => bag[place]!))).toBeCloseTo(nearest, 6);
+        expect(spread).toBeCloseTo(leastOf(bag, wanted), 9);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('of one jet alone is the nearest, and of pairs alike the nearer pair', () => {
+    expect(bestSet([1.07, 1.09, 1.12], 1, 1.092).chosen).toEqual([1]);
+    expect(bestSet([1.07, 1.07, 1.2, 1.1, 1.1], 2, 1.11).chosen).toEqual([3, 4]);
+    expect(bestSet([1.07, 1.07, 1.2, 1.1, 1.1], 2, 1.08).chosen).toEqual([0, 1]);
+  });
+
   it('of all of them is all of them, and one alone spreads nothing', () => {
     expect(bestSet([3, 1, 2], 3)).toEqual({ chosen: [0, 1, 2], spread: 100 });
     expect(bestSet([3, 1, 2], 1)).toEqual({ chosen: [0], spread: 0 });

@@ -6,7 +6,7 @@ const DATED =
   /\b(?:1[89]|20)\d\d\b|\bedition\b|\bcommit [\da-f]{7}|\b(?:edition|year)s? not known\b/i;
 /** Where in the work, or the plain word that it is not known. */
 const PLACED =
-  /\b(?:pages?|clauses?|sections?|tables?|annex|appendix|schedule|equations?|examples?|problem|figure|column|data set|file|paragraph)\b|\bnot known\b/i;
+  /\b(?:pages?|clauses?|sections?|tables?|annex|appendix|schedule|equations?|examples?|problem|figure|column|data set|file|paragraph)\b|§ ?\d|\bnot known\b/i;
 
 /** Works within one line, which a semicolon or a full stop parts. */
 const worksOf = (line: string): string[] => line.split(/;\s|(?<=[\p{Ll}\d)])\. (?=\p{Lu}\p{Ll})/u);

@@ -606,8 +606,11 @@ describe('jets in a row', () => {
     ...Object.fromEntries(bores.map((mm, i) => [`bore-${i + 1}`, String(mm)])),
   });
 
+  /** The first of that look is the key's. */
+  const jetMarks = () => shapesOf(sheet!, 'found-mark').slice(-bores.length);
+
   it('stand as high as they are wide, to one scale, each between the ends of its ±', () => {
-    const marks = shapesOf(sheet!, 'found-mark').map(middleOf);
+    const marks = jetMarks().map(middleOf);
     const rate = (marks[0]![1] - marks[3]![1]) / 0.3;
     bores.forEach((bore, i) => {
       expect((marks[0]![1] - marks[i]![1]) / rate, `jet ${i + 1}`).toBeCloseTo(bore - 1.1, 2);
@@ -624,12 +627,22 @@ describe('jets in a row', () => {
     expect(upright).toHaveLength(4);
   });
 
+  it('are ringed where they are chosen, crossed where they are rejected, and small where they are spare', () => {
+    const wide = jetMarks().map((mark) => {
+      const { left, right } = boxOf(mark);
+      return { wide: right - left, crossed: mark.lines.length === 2 };
+    });
+    // Against the set of 1.2 and 1.15 the areas of 1.1 and 1.4 are 12 per cent less and 42 more.
+    expect(wide.map(({ crossed }) => crossed)).toEqual([true, false, false, true]);
+    for (const ring of [wide[1]!, wide[2]!]) expect(ring.wide).toBeGreaterThan(14);
+  });
+
   it('have a column each behind those of the set, and a line at its widest and its narrowest', () => {
     const columns = shapesOf(sheet!, 'shut-part').filter((column) => {
       const { top, bottom } = boxOf(column);
       return bottom - top > 100;
     });
-    const marks = shapesOf(sheet!, 'found-mark').map(middleOf);
+    const marks = jetMarks().map(middleOf);
     const inSet = [1, 2].map((jet) => marks[jet]!);
     expect(columns).toHaveLength(2);
     columns.forEach((column, i) => expect(middleOf(column)[0]).toBeCloseTo(inSet[i]![0], 1));
@@ -673,9 +686,10 @@ describe('a part with its hole pattern', () => {
     }
   });
 
-  it('tells the places of the hole that is picked, from hole 1', () => {
+  it('tells the places of the hole that is picked, from hole 1, and never without its number', () => {
     for (const { sheet, xs, ys } of states) {
       const words = sheet.texts.map((text) => text.words);
+      expect(words.some((text) => /^3(?:: ⌀|$)/.test(text))).toBe(true);
       expect(words).toContain(xs[2]!.toFixed(2));
       expect(words).toContain(ys[2]!.toFixed(2));
     }

@@ -20,6 +20,8 @@ describe('what is typed beside an engine that does not run', () => {
     ['will not idle', 'faults/#will-not-idle'],
     ['wont idle', 'faults/#will-not-idle'],
     ['first start', 'first-start/'],
+    ['ignition too early', 'faults/#kicks-back'],
+    ['timing too early', 'faults/#kicks-back'],
     ['runs on two', 'faults/#one-dead'],
     ['floods', 'faults/#floods'],
     ['plug black', 'faults/#plugs'],

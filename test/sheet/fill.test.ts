@@ -109,6 +109,26 @@ describe('what a calculator gives back', () => {
     ]);
   });
 
+  it('a result that is read off lands in its step: the disc at the true top, either way it counts', () => {
+    const sent = (top: number) =>
+      placesFor(
+        newEngine('e', 'E'),
+        'find-tdc',
+        () => undefined,
+        (name) => ({ 'tdc-reading': top })[name],
+      );
+    const at = (value: number) => [{ kind: 'reading', step: 'top', index: 0, value }];
+    expect(sent(2.5)).toEqual(at(2.5));
+    expect(sent(-2.5)).toEqual(at(-2.5));
+    expect(sent(357)).toEqual(at(-3));
+    expect(sent(90)).toEqual([]);
+    for (const id of order) {
+      for (const [slug, name] of Object.entries<string>(steps[id].takes ?? {})) {
+        expect(calculators.find((one) => one.slug === slug)?.results, id).toHaveProperty(name);
+      }
+    }
+  });
+
   it('lands in the reading boxes of as many cylinders as there are', () => {
     const places = placesFor(
       { ...newEngine('e', 'E'), figures: { cylinders: 2 } },
@@ -239,7 +259,7 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     expect(directions({ ...four, turning: 'clockwise' })).toEqual([90, 0, 350, 250]);
     // Fired 1, 3, 2: the second set stands beyond the third.
     const triple = of({ cylinders: 3, 'set-2': 240, 'set-3': 120 });
-    expect(directions(triple)).toEqual([90, 330, 570]);
+    expect(directions(triple)).toEqual([90, 330, 210]);
     expect(of({ cylinders: 3, 'set-2': 240 })).not.toHaveProperty('spacing-2');
   });
 

@@ -13,7 +13,6 @@ export const groups = {
 
 const temperature = {
   kind: 'number',
-  label: 'Temperature',
   help: 'Of the air the engine draws.',
   measure:
     'Thermometer in the shade and out of the engine’s heat, at the height of the air filter.',
@@ -22,11 +21,10 @@ const temperature = {
   why: 'outside that the formula for damp air is not proved',
   step: 1,
   error: 1,
-} as const satisfies Omit<NumberInput, 'default'>;
+} as const satisfies Omit<NumberInput, 'default' | 'label'>;
 
 const humidity = {
   kind: 'number',
-  label: 'Humidity',
   help: 'Relative humidity. 60 is a fair guess for temperate weather.',
   unit: '%',
   min: 0,
@@ -34,11 +32,10 @@ const humidity = {
   why: 'it is relative humidity, which is 100 % in fog',
   step: 5,
   error: 10,
-} as const satisfies Omit<NumberInput, 'default'>;
+} as const satisfies Omit<NumberInput, 'default' | 'label'>;
 
 const altitude = {
   kind: 'number',
-  label: 'Height above the sea',
   help: 'From a map.',
   measure:
     'Where no pressure is given below, its ± stands for the weather too: from fair to foul the barometer moves as it does over some 150 m of height either way. With a pressure read on the spot the height is not used; with one from a report, set the ± to that of your map.',
@@ -48,21 +45,20 @@ const altitude = {
   why: 'no road leads lower or higher',
   step: 50,
   error: 150,
-} as const satisfies Omit<NumberInput, 'default'>;
+} as const satisfies Omit<NumberInput, 'default' | 'label'>;
 
 const pressure = {
   kind: 'optional',
-  label: 'Air pressure',
   help: 'Leave it empty to take the standard pressure at that height; the weather may then put it out by 2 or 3 per cent.',
   measure:
     'Barometer, or the pressure that a telephone shows for the spot. The pressure of a weather report is reduced to sea level: say so below.',
-  unit: 'kPa',
+  unit: 'air',
   min: 40,
   max: 110,
   why: 'no road is so high and no barometer stands so high; 1013 hPa is 101.3 kPa',
   step: 0.1,
   error: 0.2,
-} as const satisfies OptionalInput;
+} as const satisfies Omit<OptionalInput, 'label'>;
 
 const reduced = {
   label: 'That pressure is',
@@ -72,19 +68,29 @@ const reduced = {
 } as const;
 
 export const inputs = {
-  temperature: { ...temperature, group: groups.now, default: 28 },
-  humidity: { ...humidity, group: groups.now, default: 60 },
-  altitude: { ...altitude, group: groups.now, default: 900 },
-  pressure: { ...pressure, group: groups.now },
+  temperature: { ...temperature, label: 'Temperature now', group: groups.now, default: 28 },
+  humidity: { ...humidity, label: 'Humidity now', group: groups.now, default: 60 },
+  altitude: { ...altitude, label: 'Height above the sea now', group: groups.now, default: 900 },
+  pressure: { ...pressure, label: 'Air pressure now', group: groups.now },
   'pressure-is': choice({
     ...reduced,
     group: groups.now,
     when: (v) => v.pressure !== undefined,
   }),
-  'right-temperature': { ...temperature, group: groups.right, default: 12 },
-  'right-humidity': { ...humidity, group: groups.right, default: 70 },
-  'right-altitude': { ...altitude, group: groups.right, default: 100 },
-  'right-pressure': { ...pressure, group: groups.right },
+  'right-temperature': {
+    ...temperature,
+    label: 'Temperature when right',
+    group: groups.right,
+    default: 12,
+  },
+  'right-humidity': { ...humidity, label: 'Humidity when right', group: groups.right, default: 70 },
+  'right-altitude': {
+    ...altitude,
+    label: 'Height above the sea when right',
+    group: groups.right,
+    default: 100,
+  },
+  'right-pressure': { ...pressure, label: 'Air pressure when right', group: groups.right },
   'right-pressure-is': choice({
     ...reduced,
     group: groups.right,

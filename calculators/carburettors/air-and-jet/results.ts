@@ -58,7 +58,7 @@ export const results = {
   },
   'pressure-here': {
     label: 'Air pressure on the spot',
-    unit: 'kPa',
+    unit: 'air',
     help: 'As a barometer would show it, not reduced to sea level.',
     decimals: 2,
   },

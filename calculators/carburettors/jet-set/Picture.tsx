@@ -7,7 +7,7 @@ import { Chart } from '../../picture/chart.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
-import { chosenOf, type Values } from './compute.ts';
+import { chosenOf, isRejected, type Values } from './compute.ts';
 import { mainJet } from '../../ranges.ts';
 import { inputs } from './inputs.ts';
 import { areasOf, readingOf, seriesOf } from './readings.ts';
@@ -23,6 +23,9 @@ function settable(v: Values, bore: number): number {
   const fine = v.by === 'pin' ? 0.005 : v.by === 'flow' ? 0.1 : step;
   return Math.min(max, Math.max(min, onStep(readingOf(v, bore), fine)));
 }
+
+const crossAt = (x: number, y: number, reach: number): string =>
+  `M${x - reach} ${y - reach}L${x + reach} ${y + reach}M${x + reach} ${y - reach}L${x - reach} ${y + reach}`;
 
 /** Each jet's size with its ±, what is allowed about the size wanted or the set, and the set itself. */
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
@@ -50,7 +53,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const room = 0.12 * (most - least) + 0.01 * most;
   const domain = useFrozen([Math.max(0, least - room), most + room] as const);
   const meaning: readonly KeyEntry[] = [
-    { as: 'area', look: 'shut-part', words: 'in the set' },
+    { as: 'mark', look: 'found-mark', words: 'in the set' },
     ...(allowed === undefined
       ? []
       : [{ as: 'area', look: 'tolerance', words: 'allowed' } as const]),
@@ -59,6 +62,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       : []),
   ];
   const inSet = chosen.map((jet) => sizes[jet - 1]!);
+  const { against } = computed;
+  const isOut = (index: number): boolean =>
+    !(against instanceof Absent) && isRejected(v, (against as readonly number[])[index]!);
+  // A ring or a cross stands round a handle, and where there is none it is the mark itself.
+  const mark = sizes.length > MOST_HANDLES ? 5 : 10;
   const put = (index: number, bore: number): void => {
     set(`${seriesOf[v.by]}-${String(index + 1)}`, settable(v, bore));
   };
@@ -73,6 +81,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       y={{
         domain: [shown(domain[0]), shown(domain[1])],
         label: `size, ${units[unit].label}`,
+        format: (size) => fixed(size, unit === 'mm' ? 2 : 3),
       }}
       behind={({ field: { top, bottom }, x }) =>
         chosen.map((jet) => (
@@ -123,16 +132,28 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         <>
           <path class="axis-line" d={`M${left} ${bottom}H${right}`} />
           <g aria-hidden="true">
-            {sizes.map((size, i) => (
-              <circle key={i} class="found-mark" cx={x(i + 1)} cy={y(shown(size))} r={5} />
-            ))}
+            {sizes.map((size, i) => {
+              const [cx, cy] = [x(i + 1), y(shown(size))];
+              if (isOut(i)) {
+                return <path key={i} class="found-mark" d={crossAt(cx, cy, mark)} />;
+              }
+              return (
+                <circle
+                  key={i}
+                  class="found-mark"
+                  cx={cx}
+                  cy={cy}
+                  r={chosen.includes(i + 1) ? mark : 3}
+                />
+              );
+            })}
             {sizes.map((_, i) => (
               <text key={i} x={x(i + 1)} y={bottom + 17} text-anchor="middle">
                 {sizes.length <= 12 || (i + 1) % 2 === 0 ? String(i + 1) : ''}
               </text>
             ))}
             <text class="axis-text" x={(left + right) / 2} y={bottom + 34} text-anchor="middle">
-              jet
+              jet (✕ rejected)
             </text>
           </g>
           {sizes.length > MOST_HANDLES

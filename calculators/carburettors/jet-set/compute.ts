@@ -22,6 +22,13 @@ const within = (against: number, tolerance: number): boolean =>
 /** The sets to choose from, best first, by the places of the jets: of all, or of those that fit the size. */
 export function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
   const { size } = v;
+  if (size === undefined && v.wanted === 1 && areas.length > 1) {
+    throw new MathsError(
+      'nothing-to-match',
+      ['size'],
+      'One carburettor has no other to be matched with: it takes the jet nearest to the size that it asks for. Give the size wanted.',
+    );
+  }
   const places = areas.flatMap((area, place) =>
     size === undefined || within(areaAgainst(area, areaOfBore(size)), v.tolerance) ? [place] : [],
   );
@@ -35,6 +42,7 @@ export function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
   return neighbouringSets(
     places.map((place) => areas[place]!),
     v.wanted,
+    size === undefined ? undefined : areaOfBore(size),
   ).map(({ chosen, spread }) => ({ chosen: chosen.map((one) => places[one]!), spread }));
 }
 

@@ -11,6 +11,14 @@ const jets = (numbers: readonly number[]): string =>
 function ofTheSet(v: Values, computed: Computed): string | undefined {
   const chosen = chosenOf(computed);
   if (chosen.length === 0) return undefined;
+  if (v.wanted === 1 && v.size !== undefined && !(computed.against instanceof Absent)) {
+    const off = (computed.against as readonly number[])[chosen[0]! - 1]!;
+    const how =
+      Math.abs(off) < 0.05
+        ? 'of that area'
+        : `${fixed(Math.abs(off), 1)} per cent ${off < 0 ? 'less' : 'more'} area`;
+    return `Fit ${jets(chosen)}: of all of them it is the nearest to the size wanted, ${how}.`;
+  }
   return `Fit ${jets(chosen)}: of all sets of ${String(v.wanted)} their areas differ least, by ${fixed(computed.spread as number, 1)} per cent of the mean.`;
 }
 

@@ -24,6 +24,8 @@ const JET_DEPTH = 112;
 const BORE = 44;
 /** Half the width of the slide, which leaves room beside it for words. */
 const SLIDE = 82;
+/** The strokes that make the ring as thick as it can be seen. */
+const RING = [0, -3, 3] as const;
 
 /** Needle and jet in section: widths magnified, heights to a scale of their own. */
 export function NeedleDrawing(props: Props) {
@@ -67,7 +69,10 @@ export function NeedleDrawing(props: Props) {
       <path class="centre-line" d={`M${MIDDLE} 8V${MOUTH + JET_DEPTH + 8}`} />
       <path
         class="ring-line"
-        d={`M${MIDDLE - BORE} ${MOUTH}H${MIDDLE - gap}M${MIDDLE + gap} ${MOUTH}H${MIDDLE + BORE}`}
+        d={RING.map(
+          (off) =>
+            `M${MIDDLE - BORE} ${MOUTH + off}H${MIDDLE - gap}M${MIDDLE + gap} ${MOUTH + off}H${MIDDLE + BORE}`,
+        ).join('')}
       />
       {taperStart > slideFoot && taperStart < foot ? (
         <path

@@ -29,7 +29,7 @@ const halfOf = (x: LinearScale): number => Math.min(30, (x(1) - x(0)) * 0.3);
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const drill = v.method === 'drill';
-  const home = drill ? ('mm' as const) : ('kPa' as const);
+  const home = drill ? ('mm' as const) : ('air' as const);
   const say = (figure: number): string => showFixed(figure, home, drill ? 2 : 1, lengths);
   const readings = drill ? v.opening : v.vacuum;
   const key = drill ? 'opening' : 'vacuum';

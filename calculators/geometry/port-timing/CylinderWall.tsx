@@ -179,7 +179,7 @@ export function CylinderWall(props: Props) {
         )}
         {inlet ? layout.inlet.map((strip) => name('inlet', strip)) : null}
         <text class="key" x={(LEFT + RIGHT) / 2} y={BOTTOM + 19} text-anchor="middle">
-          heights to scale, widths not; the deck at 0
+          ◆ crown; heights to scale, widths not
         </text>
       </g>
       <AxisLeft
@@ -196,6 +196,7 @@ export function CylinderWall(props: Props) {
         x={LEFT + 17}
         y={y(crown)}
         label="Piston, crown below the deck"
+        form="diamond"
         value={hundredth(crown)}
         min={hundredth(highest)}
         max={hundredth(lowest)}

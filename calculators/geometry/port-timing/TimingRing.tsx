@@ -2,7 +2,7 @@ import { arc } from 'd3-shape';
 import { fixed } from '../../frame/format.ts';
 import type { PortEvents } from '../../maths/cylinder/port-timing.ts';
 import { Handle } from '../../picture/handle.tsx';
-import { Key } from '../../picture/key.tsx';
+import { Key, type KeyEntry } from '../../picture/key.tsx';
 import { spreadOut } from '../../picture/labels.ts';
 import { Plot } from '../../picture/plot.tsx';
 import { portArea, portKey } from '../../picture/ports.ts';
@@ -32,7 +32,11 @@ const at = (angle: number, radius: number) => ({
 });
 
 const shape = arc<null>();
-const sector = ({ opens, closes }: PortEvents, radius: number, width: number): string =>
+const sector = (
+  { opens, closes }: Pick<PortEvents, 'opens' | 'closes'>,
+  radius: number,
+  width: number,
+): string =>
   (
     shape
       .innerRadius(radius - width)
@@ -95,9 +99,25 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
     { kind: 'transfer', events: transfers[0]! },
     ...(inlet ? [{ kind: 'inlet', events: inlet } as const] : []),
   ] as const;
-  const key = rows.map(({ kind, events }) =>
-    portKey('area', kind, `${kind} ${fixed(events.duration, 0)}°`),
-  );
+  const blowdown = {
+    opens: exhaust.opens,
+    closes: Math.min(...transfers.map(({ opens }) => opens)),
+  };
+  const isBlown = blowdown.closes > blowdown.opens;
+  const key: readonly KeyEntry[] = [
+    ...rows.map(({ kind, events }) =>
+      portKey('area', kind, `${kind} ${fixed(events.duration, 0)}°`),
+    ),
+    ...(isBlown
+      ? [
+          {
+            as: 'area',
+            look: 'tolerance',
+            words: `blowdown ${fixed(blowdown.closes - blowdown.opens, 0)}°`,
+          } as const,
+        ]
+      : []),
+  ];
   const angles = rows.flatMap(({ events: { opens, closes } }) => [opens, closes]);
   const figures = [...new Set(angles.map((angle) => fixed(((angle % 360) + 360) % 360, 0)))];
   const events = figures.map((figure) => ({ angle: Number(figure), words: `${figure}°` }));
@@ -107,6 +127,9 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
       <g transform={`translate(${CENTRE.x} ${CENTRE.y})`} aria-hidden="true">
         <circle class="part part-hollow" r={OUTER} />
         <path class={portArea('exhaust')} d={sector(exhaust, OUTER, 13)} />
+        {isBlown ? (
+          <path class="tolerance" d={sector(blowdown, OUTER - 13, OUTER - 13 - PIN)} />
+        ) : null}
         {transfers.map((each, index) => (
           <path
             key={index}

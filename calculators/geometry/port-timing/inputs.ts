@@ -98,8 +98,8 @@ export const inputs = {
   },
   inlet: choice({
     group: inlet,
-    label: 'Inlet',
-    help: 'What opens it.',
+    label: 'What opens the inlet',
+    help: 'Piston, disc or reeds.',
     options: { piston: 'Piston skirt', disc: 'Disc valve', reed: 'Reed valve' },
     default: 'piston',
   }),

@@ -140,6 +140,9 @@ const feedLimits: readonly (Limits & { readonly quantity: keyof FuelFeed })[] = 
   },
 ];
 
+/** What a gauge can show from the gasket face to the float, mm. */
+export const GAUGE_READINGS = { min: -50, max: 200 } as const;
+
 /** How far a carburettor may lean before its float rests against the wall, degrees either way. */
 export const CARBURETTOR_TILTS = { min: -45, max: 45 } as const;
 
@@ -259,8 +262,8 @@ function lowerFace(lever: FloatLever, { height, edge }: Omit<Gauging, 'springDro
       quantity: 'height',
       words: 'The gauge reading',
       unit: 'mm',
-      min: -50,
-      max: 200,
+      min: GAUGE_READINGS.min,
+      max: GAUGE_READINGS.max,
       why: 'It is the distance from the gasket face to the edge of the float, negative if the edge stands inside the body.',
     },
     height,
@@ -300,11 +303,11 @@ export function heightForLevel(
 ): number {
   const atZero = fuelLevel(lever, feed, { ...gauging, height: 0 }, standing);
   const height = level - atZero;
-  if (!(height >= -50 && height <= 200)) {
+  if (!(height >= GAUGE_READINGS.min && height <= GAUGE_READINGS.max)) {
     throw new MathsError(
       'height-out-of-reach',
       ['level'],
-      `A fuel level of ${sayNumber(level)} mm would need a gauge reading of ${sayNumber(height)} mm, and readings lie from −50 to 200 mm. Check the wanted level: it is counted in mm below the gasket face.`,
+      `A fuel level of ${sayNumber(level)} mm would need a gauge reading of ${sayNumber(height)} mm, and readings lie from ${sayNumber(GAUGE_READINGS.min)} to ${sayNumber(GAUGE_READINGS.max)} mm. Check the wanted level: it is counted in mm below the gasket face.`,
     );
   }
   return height;

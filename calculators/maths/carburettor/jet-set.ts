@@ -20,16 +20,22 @@ export const spreadOf = (areas: readonly number[]): number =>
 const inSteps = (spread: number): number => Math.round(spread * 1e9);
 
 /**
- * The sets of `wanted` jets that lie next to each other by area, the least spread first; of two alike
+ * The sets of `wanted` jets that lie next to each other by area, the least spread first; of those
+ * that spread alike, as jets taken singly all do, the one whose mean lies nearest to `near`, and else
  * the one that comes first in the list. No other set of so many spreads less than the best of these:
  * any other leaves out a jet between its widest and its narrowest, and with that one for its
  * narrowest it spreads less about a larger mean.
  *
  * @param areas Of each jet, any unit, above 0.
  * @param wanted A whole number from 1 to as many as there are.
+ * @param near The area asked for, in the same unit; none where none is.
  * @throws MathsError `too-few`; `not-positive`.
  */
-export function neighbouringSets(areas: readonly number[], wanted: number): readonly JetSet[] {
+export function neighbouringSets(
+  areas: readonly number[],
+  wanted: number,
+  near?: number,
+): readonly JetSet[] {
   if (!Number.isInteger(wanted) || wanted < 1 || wanted > areas.length) {
     throw new MathsError(
       'too-few',
@@ -52,17 +58,21 @@ export function neighbouringSets(areas: readonly number[], wanted: number): read
       spread: spreadOf(places.map((place) => areas[place]!)),
     };
   });
+  const away = ({ chosen }: JetSet): number =>
+    near === undefined
+      ? 0
+      : inSteps(Math.abs(areaAgainst(mean(chosen.map((place) => areas[place]!)), near)));
   return sets.sort((a, b) => {
-    const more = inSteps(a.spread) - inSteps(b.spread);
+    const more = inSteps(a.spread) - inSteps(b.spread) || away(a) - away(b);
     if (more !== 0) return more;
     const differing = a.chosen.findIndex((place, i) => place !== b.chosen[i]);
     return differing < 0 ? 0 : a.chosen[differing]! - b.chosen[differing]!;
   });
 }
 
-/** The set of `wanted` jets with the least spread of area. */
-export const bestSet = (areas: readonly number[], wanted: number): JetSet =>
-  neighbouringSets(areas, wanted)[0]!;
+/** The set of `wanted` jets with the least spread of area; of those alike the nearest to `near`. */
+export const bestSet = (areas: readonly number[], wanted: number, near?: number): JetSet =>
+  neighbouringSets(areas, wanted, near)[0]!;
 
 /** By how much an area differs from a reference (above 0), per cent, + for larger. */
 export const areaAgainst = (area: number, reference: number): number =>

@@ -19,6 +19,12 @@ const FIGURES = 0.78;
 const FIGURE_ROOM = 34;
 /** Degrees to either side of a figure within which a mark would strike through it. */
 const STRUCK = 5;
+/** Where the line of a mark begins, as a part of the way from the hole to the rim, and where its letter stands. */
+const MARK_FOOT = 0.25;
+const LETTER_ROWS = [10, 28, 46, 64, 82] as const;
+/** Letters nearer than this would touch, in user units. */
+const APART = 17;
+const letterOf = (index: number): string => String.fromCharCode(65 + index);
 const LEAST = inputs.outside.min;
 const MOST = inputs.outside.max;
 
@@ -103,6 +109,17 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     }),
   );
 
+  // Each mark has a letter at its inner end, further in where a neighbour's stands already.
+  const foot = (v.inside + (v.outside - v.inside) * MARK_FOOT) / 2;
+  const named: { readonly letter: string; readonly x: number; readonly y: number }[] = [];
+  marks.forEach((mark, i) => {
+    const spot = LETTER_ROWS.map((inwards) => foot - inwards / disc.scale)
+      .filter((radius) => radius > 0)
+      .map((radius) => along(mark.before ? -mark.angle : mark.angle, radius))
+      .find(({ x, y }) => named.every((other) => Math.hypot(other.x - x, other.y - y) > APART));
+    if (spot) named.push({ letter: letterOf(i), ...spot });
+  });
+
   return (
     <div class="picture-block">
       <svg
@@ -121,6 +138,16 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
               </text>
             );
           })}
+        </g>
+        <g class="on-screen" aria-hidden="true">
+          {named.map(({ letter, x, y }) => (
+            <text key={letter} x={x} y={y + 4} text-anchor="middle">
+              {letter}
+            </text>
+          ))}
+          <text x={WIDTH - 3} y={13} text-anchor="end">
+            {`⌀ ${shown}`}
+          </text>
         </g>
         <Handle
           x={grip.x}
@@ -146,8 +173,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           Marked:{' '}
           {marks
             .map(
-              (mark) =>
-                `${showFixed(mark.travel, 'mm', 2, lengths)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+              (mark, i) =>
+                `${letterOf(i)}: ${showFixed(mark.travel, 'mm', 2, lengths)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
             )
             .join('; ')}
           .

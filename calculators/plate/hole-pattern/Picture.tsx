@@ -18,6 +18,9 @@ const TALLEST = 400;
 /** Room for the dimensions at the left and below, and for what stands out at the other sides. */
 const ROOM = { left: 66, right: 16, top: 16, bottom: 46 } as const;
 
+/** How far off its hole a number may stand, in user units. */
+const FURTHER = [0, 8, 16, 26, 38, 52, 70] as const;
+
 const figure = (value: number, lengths: LengthDisplay): string =>
   fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 3 : 2);
 const withLabel = (value: number, lengths: LengthDisplay): string =>
@@ -70,8 +73,16 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const labels = new Map(
     [spot, ...spots.filter((each) => each !== spot)].flatMap((each) => {
       const full = `${each.name}: ⌀${figure(v.hole[picked]!, lengths)}`;
-      const found = (each === spot ? [full, each.name] : [each.name])
-        .map((words) => ({ words, at: labelAt(each, words, scale, sheet, taken) }))
+      // The hole that is picked is never without its number: it stands further off if it must.
+      const tries =
+        each === spot
+          ? [[full, 0] as const, ...FURTHER.map((away) => [each.name, away] as const)]
+          : [[each.name, 0] as const];
+      const found = tries
+        .map(([words, away]) => ({
+          words,
+          at: labelAt(each, words, BEYOND * scale + 1 + away, sheet, taken),
+        }))
         .find(({ at: place }) => place);
       if (!found?.at) return [];
       taken.push(found.at.box);
@@ -141,11 +152,11 @@ function pointsAlong(edge: Edge): [number, number][] {
   });
 }
 
-/** Where the words of a hole stand: in a quarter of it where it is wide enough, or else beside it. */
+/** Where the words of a hole stand: in a quarter of it where it is wide enough, or else beside it, so far away. */
 function labelAt(
   { x, y, radius }: HoleSpot,
   words: string,
-  scale: number,
+  away: number,
   sheet: Box,
   taken: readonly Box[],
 ) {
@@ -154,7 +165,7 @@ function labelAt(
     const [left, base] = [x + 4, y - 5];
     return { x: left, y: base, box: textBox(words, left, base) };
   }
-  return beside({ x, y, radius: radius + BEYOND * scale + 1 }, words, sheet, taken);
+  return beside({ x, y, radius: radius + away }, words, sheet, taken);
 }
 
 /** Where the lines run from holes to dimensions: no label lies on them. */

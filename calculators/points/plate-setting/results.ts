@@ -5,6 +5,7 @@ const table = 'cylinders';
 export const results = {
   'plate-move': {
     label: 'Turn the plate to move the timing by',
+    unjudged: 'Timing moved by the plate',
     unit: 'deg',
     help: 'Crank degrees. Positive advances: turn the plate against the turning of the cam.',
     lead: true,

@@ -59,6 +59,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         x={x}
         y={y}
         label={name}
+        form={key === 'before' ? 'square' : 'diamond'}
         value={v[key]}
         min={bothWays ? 0 : -360}
         max={bothWays ? 180 : 360}
@@ -79,6 +80,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       words: stop ? 'kept from the piston by the stop' : 'between the equal heights',
     },
     { as: 'line', look: 'dimension', words: 'true top' },
+    { as: 'square', look: 'handle-dot', words: 'before' },
+    { as: 'diamond', look: 'handle-dot', words: 'after' },
+    { as: 'mark', look: 'handle-dot', words: 'crank' },
   ];
   const [pinX, pinY] = place(crank, PIN);
 

@@ -1,5 +1,6 @@
 import { demoTop } from '../../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
+import { fixed } from '../../frame/format.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
 import type { Inputs, Results } from '../../frame/types.ts';
 import {
@@ -106,6 +107,10 @@ export const inputs = {
   ...engineInputs,
 } as const satisfies Inputs;
 
+/** Ways of turning the disc on the crank, as the sheet says them. */
+const WITH = 'the way the engine turns';
+const AGAINST = 'against the way the engine turns';
+
 export const results = {
   'tdc-reading': {
     label: 'True top is at',
@@ -118,6 +123,7 @@ export const results = {
   },
   'disc-correction': {
     label: 'Correct the disc by',
+    unjudged: 'Error of the disc, reversed',
     unit: 'deg',
     help: 'Add it, with its sign, to a reading past zero; take it, with its sign, off a reading before zero, such as a timing. Or turn the disc on the crank by it until it shows 0 at the true top: + the way the engine turns, − against it.',
     lead: true,
@@ -126,7 +132,8 @@ export const results = {
     spreadFrom: 'spread',
   },
   spread: {
-    label: 'The top is known to ±',
+    label: 'The top is known within',
+    short: 'Known within',
     unit: 'deg',
     bare: true,
     help: 'From the ± of the two disc readings and of the height, taken as independent.',
@@ -202,7 +209,19 @@ export default defineCalculator({
       'offset-shift': offsetBias(geometry, v.height),
     };
   },
-  remarks: (v) => [
+  remarks: (v, computed, { spreads }) => [
+    {
+      about: 'which way to turn the disc',
+      say: () => {
+        const by = computed['disc-correction'];
+        if (typeof by !== 'number') return undefined;
+        const doubt = spreads['disc-correction'] ?? 0;
+        if (Math.abs(by) <= doubt) {
+          return 'The disc stands at the true top as nearly as these readings can tell: leave it.';
+        }
+        return `Turn the disc on the crank by ${fixed(Math.abs(by), 1)}°, ${by > 0 ? WITH : AGAINST}: it then shows 0 at the true top. Stop the piston on both sides once more to prove it.`;
+      },
+    },
     {
       about: 'how the disc counts',
       say: () => {

@@ -4,7 +4,17 @@ import type { Symptom } from '../types.ts';
 export const kicksBack: Symptom = {
   id: 'kicks-back',
   title: 'It kicks back, or runs backwards',
-  also: ['kicks back', 'kickback', 'kick back', 'runs backwards', 'breaks the kick lever'],
+  also: [
+    'kicks back',
+    'kickback',
+    'kick back',
+    'runs backwards',
+    'breaks the kick lever',
+    'ignition too early',
+    'timing too early',
+    'fires too early',
+    'too much advance',
+  ],
   atOnce: 'Switch off. Do not kick again until the timing of every cylinder is measured.',
   first: {
     ask: 'Is every points gap at its figure?',
