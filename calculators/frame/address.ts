@@ -75,7 +75,10 @@ export function originsIn(query: string): Origins {
  * Whose figures an address cannot tell: the reader's own and those of the sheet, which would come
  * back as a link's.
  */
-export const ownIn = ({ fields, errorFields }: Pick<Evaluation, 'fields' | 'errorFields'>): Origins =>
+export const ownIn = ({
+  fields,
+  errorFields,
+}: Pick<Evaluation, 'fields' | 'errorFields'>): Origins =>
   Object.fromEntries(
     [...fields, ...errorFields].flatMap(({ key, origin }) =>
       origin === 'yours' || origin === 'sheet' ? [[key, origin] as const] : [],
@@ -87,7 +90,9 @@ export function withOwn(origins: Origins, own: unknown): Origins {
   if (typeof own !== 'object' || own === null) return origins;
   return Object.fromEntries(
     Object.entries(origins).map(([key, origin]) => {
-      const kept: unknown = Object.hasOwn(own, key) ? (own as Record<string, unknown>)[key] : origin;
+      const kept: unknown = Object.hasOwn(own, key)
+        ? (own as Record<string, unknown>)[key]
+        : origin;
       return [key, origin === 'link' && (kept === 'yours' || kept === 'sheet') ? kept : origin];
     }),
   );

@@ -78,7 +78,8 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
-    if (byHand.current) write(() => ({ query: toQuery(evaluation), own: ownIn(evaluation) }), dragged);
+    if (byHand.current)
+      write(() => ({ query: toQuery(evaluation), own: ownIn(evaluation) }), dragged);
   }, [evaluation, given, write, dragged]);
 
   useEffect(() => {

@@ -48,7 +48,8 @@ export function useAddress(onBack: (query: string) => void) {
     const { query, own } = next;
     const address = `${location.pathname}?${query}${location.hash}`;
     if (query === location.search.slice(1)) {
-      if (JSON.stringify(ownHere()) !== JSON.stringify(own)) history.replaceState({ own }, '', address);
+      if (JSON.stringify(ownHere()) !== JSON.stringify(own))
+        history.replaceState({ own }, '', address);
       return;
     }
     if (editing.current) history.replaceState({ own }, '', address);

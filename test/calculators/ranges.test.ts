@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { seriesKeys } from '../../calculators/frame/gather.ts';
 import type { AnyCalculator, Input, NumberInput } from '../../calculators/frame/types.ts';
-import { CARBURETTOR_TILTS, GAUGE_READINGS } from '../../calculators/maths/carburettor/float-level.ts';
+import {
+  CARBURETTOR_TILTS,
+  GAUGE_READINGS,
+} from '../../calculators/maths/carburettor/float-level.ts';
 import { AIR_TEMPERATURES } from '../../calculators/maths/carburettor/air.ts';
 import { LEAST_DISC } from '../../calculators/maths/crank/degree-disc.ts';
 import { FUEL_TEMPERATURES, PETROL_DENSITIES } from '../../calculators/maths/fuel/fuel-density.ts';
