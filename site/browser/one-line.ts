@@ -17,10 +17,11 @@ const SENTENCES = new Set<unknown>([
 
 const held = (text: string): ComponentChild => {
   const pieces = measuresApart(text);
-  // In an array of its own, so that what stands after it keeps its place whatever the text says.
+  // In an array of its own, so that what stands after it keeps its place whatever the text says. An
+  // empty piece would be written anew at each drawing, and a status be heard again.
   return pieces.length === 1
     ? text
-    : pieces.map((piece, i) => (i % 2 === 0 ? piece : h('one-line', {}, piece)));
+    : pieces.map((piece, i) => (i % 2 === 0 ? piece || null : h('one-line', {}, piece)));
 };
 
 const heldChild = (child: ComponentChild): ComponentChild =>
