@@ -12,6 +12,7 @@ const SENTENCES = new Set<unknown>([
   'caption',
   'figcaption',
   'b',
+  'h3',
   'strong',
 ]);
 

@@ -166,7 +166,7 @@ export function Tables(props: Props) {
         return rows.length === 0 ? null : (
           <details class="fold" key={id}>
             <summary>
-              <span class="fold-name">{proseIn(table.caption, props.lengths)}</span>
+              <b class="fold-name">{proseIn(table.caption, props.lengths)}</b>
               <span class="fold-holds">
                 {columns
                   .map(([name]) => {

@@ -13,9 +13,7 @@ export function WhenceAll({ calculator, evaluation, lengths }: WhenceProps) {
       </p>
       {whence(calculator, evaluation, lengths).map(({ name, label, text, shares, better }) => (
         <section class="whence" key={name}>
-          <h3>
-            {label}: {text}
-          </h3>
+          <h3>{`${label}: ${text}`}</h3>
           <ol>
             {shares.map((part) => (
               <li key={part.label}>
@@ -29,7 +27,7 @@ export function WhenceAll({ calculator, evaluation, lengths }: WhenceProps) {
           </ol>
           {better === undefined ? null : (
             <p>
-              With {inSentence(better.label)} read twice as well, ± {better.error}: {better.text}.
+              {`With ${inSentence(better.label)} read twice as well, ± ${better.error}: ${better.text}.`}
             </p>
           )}
         </section>

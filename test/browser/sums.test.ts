@@ -76,6 +76,8 @@ describe('a sum in a field', () => {
       await page.getByLabel('inch', { exact: true }).check();
       await field(page, 'travel').fill('0.08+0.02');
       await expectResult(page, 'travel', 2.54);
+      // The address is written when the hand rests.
+      await expect.poll(() => page.url()).toContain('0.02)in');
       await page.reload();
       await settled(page);
       await expectResult(page, 'travel', 2.54);

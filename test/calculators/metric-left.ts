@@ -26,8 +26,8 @@ const METRIC = /millimet|(?<![\p{L}])mm[²³]?(?![\p{L}])/u;
 
 /** The texts of a page that speak of millimetres and are not metric by their nature. */
 export function millimetresLeft(html: string): string[] {
-  // The parser would part a text at an entity.
-  const whole = html.replaceAll('&nbsp;', '\u00A0');
+  // The parser would part a text at an entity, and at what keeps a figure with its unit.
+  const whole = html.replaceAll('&nbsp;', '\u00A0').replaceAll(/<\/?one-line>/g, '');
   const { document } = parseHTML(`<!doctype html><body>${whole}</body>`);
   for (const [selector] of elsewhere) {
     for (const element of document.querySelectorAll(selector)) element.remove();
