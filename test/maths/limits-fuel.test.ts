@@ -337,7 +337,7 @@ holdsTo([
       ),
     takes: [-49.999, 199.999],
     refuses: [-50.1, 200.1, NaN],
-    says: /^A fuel level of .* would need a gauge reading of .*from −50 to 200 mm/,
+    says: /^A fuel level of .* would need a gauge reading of .*from -50 to 200 mm/,
   },
 ]);
 

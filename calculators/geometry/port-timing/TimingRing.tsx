@@ -109,13 +109,7 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
       portKey('area', kind, `${kind} ${fixed(events.duration, 0)}°`),
     ),
     ...(isBlown
-      ? [
-          {
-            as: 'area',
-            look: 'tolerance',
-            words: `blowdown ${fixed(blowdown.closes - blowdown.opens, 0)}°`,
-          } as const,
-        ]
+      ? [portKey('area', 'blowdown', `blowdown ${fixed(blowdown.closes - blowdown.opens, 0)}°`)]
       : []),
   ];
   const angles = rows.flatMap(({ events: { opens, closes } }) => [opens, closes]);
@@ -128,7 +122,7 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
         <circle class="part part-hollow" r={OUTER} />
         <path class={portArea('exhaust')} d={sector(exhaust, OUTER, 13)} />
         {isBlown ? (
-          <path class="tolerance" d={sector(blowdown, OUTER - 13, OUTER - 13 - PIN)} />
+          <path class={portArea('blowdown')} d={sector(blowdown, OUTER - 13, OUTER - 13 - PIN)} />
         ) : null}
         {transfers.map((each, index) => (
           <path
