@@ -30,6 +30,8 @@ export type FieldSpec = Pick<
   readonly list?: number;
   /** Set where it is a firing order: of how many cylinders. */
   readonly orderOf?: number;
+  /** Sets of points that fire them, where there are fewer than cylinders. */
+  readonly orderSets?: number;
   /** Whether it is the ± of another field. */
   readonly isError?: boolean;
   /** The row it stands in with others, and its own heading there. */
@@ -271,17 +273,19 @@ export function listParts(typed: string): string[] {
 }
 
 /** Reads a firing order of so many cylinders, in any common way of writing it; empty where there is none. */
-function readOrder(typed: string, cylinders: number): Read<readonly number[]> {
+function readOrder(typed: string, cylinders: number, sets = cylinders): Read<readonly number[]> {
   if (typed.trim() === '') return { kind: 'value', value: [] };
-  const problem = orderProblem(typed, cylinders);
+  const problem = orderProblem(typed, cylinders, sets);
   return problem === undefined
-    ? { kind: 'value', value: orderParts(typed).map(Number) }
+    ? { kind: 'value', value: orderParts(typed, sets < cylinders).map(Number) }
     : bad(problem);
 }
 
 function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
   if (spec.orderOf !== undefined) {
-    return typed.length > LONGEST ? bad(tooLong(spec.label)) : readOrder(typed, spec.orderOf);
+    return typed.length > LONGEST
+      ? bad(tooLong(spec.label))
+      : readOrder(typed, spec.orderOf, spec.orderSets);
   }
   const parts = listParts(typed);
   const most = spec.list ?? Infinity;

@@ -4,26 +4,88 @@ import { quote } from './parse.ts';
 /** What may stand between the numbers: blanks, commas, dots, strokes, arrows and dashes of any kind. */
 const BETWEEN = /(?:[\s,;:.·•/|→⇒⟶>−]|\p{Pd})+/u;
 
-/** The parts of a firing order as typed: `1-3-2-4`, `1, 3, 2, 4`, `1 3 2 4`, `1.3.2.4` or `1324`. */
-export function orderParts(text: string): string[] {
-  const parts = text.split(BETWEEN).filter((part) => part !== '');
+/** Between cylinders that fire together. */
+const TOGETHER = /\s*[+&]\s*/g;
+
+/**
+ * The cylinders of a firing order as typed, in groups of those that fire together: `1-3-2-4`,
+ * `1, 3, 2, 4`, `1 3 2 4`, `1.3.2.4`, `1324`, and where several share a set, `1+4-2+3` or `14-23`.
+ */
+function orderGroups(text: string, isShared: boolean): string[][] {
+  const pieces = text
+    .replace(TOGETHER, '+')
+    .split(BETWEEN)
+    .filter((piece) => piece !== '');
+  const runTogether = (piece: string): boolean => /^\d{2,}$/.test(piece);
   // There are no more than eight cylinders, so that figures run together are one cylinder each.
-  return parts.length === 1 && /^\d{2,}$/.test(parts[0]!) ? [...parts[0]!] : parts;
+  if (pieces.length === 1 && runTogether(pieces[0]!)) return [...pieces[0]!].map((one) => [one]);
+  return pieces.map((piece) =>
+    isShared && runTogether(piece) ? [...piece] : piece.split('+').filter((one) => one !== ''),
+  );
 }
 
-/** The one form in which a firing order is shown: `1-3-2-4`. */
-export const orderText = (order: readonly number[]): string => order.join('-');
+/** The cylinders of a firing order as typed, one after the other. */
+export const orderParts = (text: string, isShared = false): string[] =>
+  orderGroups(text, isShared).flat();
+
+/** An order in groups of so many cylinders that fire together. */
+export const inGroups = (order: readonly number[], size: number): readonly (readonly number[])[] =>
+  Array.from({ length: order.length / size }, (_, i) => order.slice(i * size, (i + 1) * size));
+
+/** The one form in which a firing order is shown: `1-3-2-4`, and `1+4-2+3` where two fire together. */
+export const orderText = (order: readonly number[], together = 1): string =>
+  inGroups(order, together)
+    .map((group) => group.join('+'))
+    .join('-');
+
+/** A firing order as one figure: 132 is 1-3-2, and 10423 is 1+4-2-3, a nought joining those that fire together. */
+export const orderFigure = (value: number): string =>
+  String(value)
+    .replaceAll(/(\d)(?=[1-9])/g, '$1-')
+    .replaceAll(/-?0-?/g, '+');
 
 const inWords = (numbers: readonly number[]): string =>
   numbers.length < 2
     ? String(numbers[0])
     : `${numbers.slice(0, -1).join(', ')} and ${String(numbers.at(-1))}`;
 
-/** What is wrong with a firing order of so many cylinders as typed; nothing where they name each once. */
-export function orderProblem(text: string, cylinders: number): string | undefined {
-  const parts = orderParts(text);
+/** How many cylinders each set fires, where all fire as many; 1 where that is not so. */
+export const firedByEach = (cylinders: number, sets: number): number =>
+  sets < cylinders && cylinders % sets === 0 ? cylinders / sets : 1;
+
+/** What is wrong with how its cylinders are said to fire together; nothing where it is right. */
+function togetherProblem(
+  groups: readonly (readonly string[])[],
+  cylinders: number,
+  sets: number,
+): string | undefined {
+  const several = groups.find((group) => group.length > 1);
+  if (several === undefined) return undefined;
+  const named = quote(several.join('+'));
+  const each = firedByEach(cylinders, sets);
+  if (each === 1) {
+    return `${named} stands for cylinders that fire together, and here each fires from a set of its own. Say first, where it can be said, that there are fewer sets of points than cylinders; else leave the order empty.`;
+  }
+  return groups.every((group) => group.length === each)
+    ? undefined
+    : `${named} cannot be so: ${String(sets)} ${sets === 1 ? 'set of points fires' : 'sets of points fire'} ${String(cylinders)} cylinders, ${String(each)} each. Join those that fire together by +, such as 1+2, and set a dash between one firing and the next.`;
+}
+
+/**
+ * What is wrong with a firing order of so many cylinders as typed; nothing where they name each once.
+ *
+ * @param sets Sets of points that fire them: fewer where several cylinders fire together.
+ */
+export function orderProblem(
+  text: string,
+  cylinders: number,
+  sets = cylinders,
+): string | undefined {
+  const groups = orderGroups(text, sets < cylinders);
+  const parts = groups.flat();
   const all = Array.from({ length: cylinders }, (_, i) => i + 1);
-  const remedy = `Type each number from 1 to ${String(cylinders)} once, such as ${orderText(all)}, or change the number of cylinders.`;
+  const example = orderText(all, firedByEach(cylinders, sets));
+  const remedy = `Type each number from 1 to ${String(cylinders)} once, such as ${example}, or change the number of cylinders.`;
   const odd = parts.find((part) => !/^\d$/.test(part));
   if (odd !== undefined) {
     return `${quote(text)} cannot be read as a firing order: ${quote(odd)} is no cylinder number. They are counted from 1, and there are no more than ${String(MOST_CYLINDERS)}. ${remedy}`;
@@ -39,6 +101,6 @@ export function orderProblem(text: string, cylinders: number): string | undefine
   }
   const missing = all.filter((number) => !numbers.includes(number));
   return missing.length === 0
-    ? undefined
+    ? togetherProblem(groups, cylinders, sets)
     : `The firing order leaves out cylinder${missing.length === 1 ? '' : 's'} ${inWords(missing)}. ${remedy}`;
 }

@@ -1,5 +1,5 @@
 import { proseIn } from './prose.ts';
-import { orderText } from './firing-order.ts';
+import { orderFigure } from './firing-order.ts';
 import { showFigure, type Shown } from './format.ts';
 import type { ResultSpec, ResultValue } from './types.ts';
 import type { LengthDisplay } from './units.ts';
@@ -26,7 +26,7 @@ export function showResult(
   lengths: LengthDisplay,
   column?: ResultValue,
 ): Shown {
-  if (spec.isOrder) return { figure: orderText([...String(value)].map(Number)), unit: spec.unit };
+  if (spec.isOrder) return { figure: orderFigure(value), unit: spec.unit };
   const times = lengths === 'in' ? (spec.inInches?.times ?? 1) : 1;
   return showFigure(
     value * times,

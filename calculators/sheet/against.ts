@@ -1,8 +1,8 @@
 import type { LengthDisplay } from '../frame/units.ts';
 import type { Spot } from './due.ts';
 import { judge } from './judge.ts';
-import type { Engine } from './model.ts';
-import { boxName, steps, type StepId } from './steps.ts';
+import { boxName, type Engine } from './model.ts';
+import { steps, type StepId } from './steps.ts';
 
 /** A step that is to be corrected before the engine is fired. */
 export interface AgainstFire {
@@ -26,6 +26,6 @@ export const againstWords = (
     return {
       spot: { step, index: out[0] ?? 0 },
       title,
-      asks: out.map((i) => `${boxName(reading!, i)}: ${rows[i]!.words}`).join(' '),
+      asks: out.map((i) => `${boxName(reading!, i, engine)}: ${rows[i]!.words}`).join(' '),
     };
   });

@@ -13,8 +13,8 @@ import {
 } from '../frame/fields.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { strokeOf } from './geometry.ts';
-import { cylindersOf, entriesOf, LIMITS, type Engine } from './model.ts';
-import { boxName, isStepId, steps, type StepId } from './steps.ts';
+import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
+import { isStepId, steps, type StepId } from './steps.ts';
 
 /** How a typed text is to be read: in which lengths, and by which reader of sums where one is offered. */
 export type { HowToRead };
@@ -79,11 +79,16 @@ const lengthOf = (text: string): number => [...text].length;
 export const canKeep = (place: string, text: string): boolean => lengthOf(text) <= longestAt(place);
 
 /** The box of a reading as a field: it may be left empty. */
-export function readingSpec(step: StepId, index: number, moment: Moment): FieldSpec {
+export function readingSpec(
+  engine: Engine,
+  step: StepId,
+  index: number,
+  moment: Moment,
+): FieldSpec {
   const reading = steps[step].reading!;
   const { unit, min, max, why, step: size, whole } = reading;
   return {
-    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
+    label: `${boxName(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
     help: '',
     unit,
     min,
@@ -112,7 +117,17 @@ export function unitTypedAt(name: string): UnitName | undefined {
 /** The box as a field of this engine: the piston goes no further than the sheet's stroke. */
 function specOf(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): FieldSpec {
   const spec =
-    box.kind === 'figure' ? figureSpec(box.key) : readingSpec(box.step, box.index, box.moment);
+    box.kind === 'figure'
+      ? figureSpec(box.key)
+      : readingSpec(engine, box.step, box.index, box.moment);
+  if (box.kind === 'figure' && box.key === 'sets') {
+    const cylinders = cylindersOf(engine);
+    return {
+      ...spec,
+      max: cylinders,
+      why: `by the sheet it has ${cylinders === 1 ? 'one cylinder' : `${String(cylinders)} cylinders`}`,
+    };
+  }
   const most = isTravel(box) ? strokeOf(engine) : undefined;
   if (most === undefined || most >= spec.max) return spec;
   return {
@@ -244,7 +259,7 @@ export const isRefused = ({ problem }: FigureField | ListField): boolean => prob
 
 const orderSpec: FieldSpec = {
   label: 'Firing order',
-  help: 'Cylinder numbers in the order in which they fire: 1-3-2, 1,3,2, 1 3 2 or 132. Leave empty if not known.',
+  help: 'Cylinder numbers in the order in which they fire: 1-3-2, 1,3,2, 1 3 2 or 132. Where one set fires two at once, say under Sets of points how many sets there are, and join the two: 1+4-2+3. Leave empty if not known.',
   unit: 'count',
   min: 1,
   max: MOST_CYLINDERS,
@@ -256,7 +271,7 @@ const orderSpec: FieldSpec = {
 
 /** The firing order as its field reads it: every cylinder once, or nothing. */
 export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
-  const spec = { ...orderSpec, orderOf: cylindersOf(engine) };
+  const spec = { ...orderSpec, orderOf: cylindersOf(engine), orderSets: setsOf(engine) };
   const field = readList('firing-order', spec, text, [], [], how);
   const { problem } = field;
   return {

@@ -1,7 +1,7 @@
+import { orderWords } from './firing-order.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { showInput } from '../frame/format.ts';
 import { figureKeys, sheetFigures } from './figures.ts';
-import { orderText } from '../frame/firing-order.ts';
 import type { LogEntry } from './log-entry.ts';
 import { entryWords, kindWords } from './log-words.ts';
 import type { Engine } from './model.ts';
@@ -11,8 +11,8 @@ import { alike } from './three-way.ts';
 /** More than this is counted, and not told one by one. */
 const TOLD = 4;
 
-function logged(entry: LogEntry, lengths: LengthDisplay): string {
-  const [about, says] = entryWords(entry, lengths);
+function logged(entry: LogEntry, engine: Engine, lengths: LengthDisplay): string {
+  const [about, says] = entryWords(entry, engine, lengths);
   return says === '' ? `${about} (${kindWords[entry.kind]})` : `${about}: ${says}`;
 }
 
@@ -37,7 +37,7 @@ function changesOf(was: Engine, is: Engine, lengths: LengthDisplay): string[] {
           : `${label}: ${showInput(value, unit, lengths, step)}`,
       ];
     }),
-    ...added.filter(({ kind }) => kind !== 'figure').map((entry) => logged(entry, lengths)),
+    ...added.filter(({ kind }) => kind !== 'figure').map((entry) => logged(entry, is, lengths)),
     ...(added.length === 0 && gone > 0
       ? [`${String(gone)} ${gone === 1 ? 'entry' : 'entries'} taken out of the log`]
       : []),
@@ -45,7 +45,7 @@ function changesOf(was: Engine, is: Engine, lengths: LengthDisplay): string[] {
     ...(is.notes === was.notes ? [] : ['its notes']),
     ...(alike(is.firingOrder, was.firingOrder)
       ? []
-      : [`Firing order: ${orderText(is.firingOrder) || 'taken out'}`]),
+      : [`Firing order: ${orderWords(is) || 'taken out'}`]),
     ...(alike(is.kept, was.kept) ? [] : ['results from calculators']),
     ...(is.archived === was.archived
       ? []

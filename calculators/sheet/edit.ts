@@ -1,3 +1,4 @@
+import { orderWords } from './firing-order.ts';
 import {
   boxAt,
   canKeep,
@@ -14,7 +15,6 @@ import {
 } from './boxes.ts';
 import { SheetError } from './errors.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
-import { orderText } from '../frame/firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import { readingsAt, logged } from './log.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
@@ -47,7 +47,7 @@ const forget = (engine: Engine, place: string): Engine =>
 
 /** The firing order again, by the number of cylinders that the sheet has now. */
 function fitOrder(engine: Engine): Engine {
-  const text = engine.unread[ORDER] ?? orderText(engine.firingOrder);
+  const text = engine.unread[ORDER] ?? orderWords(engine);
   if (text === '') return engine;
   const field = readOrder(engine, text, { lengths: 'mm' });
   return !isRefused(field)
@@ -126,7 +126,7 @@ export function setFigure(
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
   const moved = { ...engine, figures };
-  if (key === 'cylinders') return fitOrder(moved);
+  if (key === 'cylinders' || key === 'sets') return fitOrder(moved);
   const entered = key === 'stroke' || key === 'rod' || key === 'offset' ? fitTravels(moved) : moved;
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;

@@ -1,3 +1,4 @@
+import { MOST_CYLINDERS } from '../maths/crank/firing-order.ts';
 import { MOST_COILS } from '../ranges.ts';
 import type { SheetFigure } from './figures.ts';
 
@@ -25,6 +26,17 @@ const howMany = (
 
 /** Answers by which steps of the job fall away. */
 export const fittedFigures = {
+  sets: {
+    ...howMany(
+      'Sets of points',
+      'Empty for one to each cylinder. Fewer where one set fires two cylinders or more at once, with a coil of two leads or a coil for each: gap, timing and plate are then asked for by the set, and its timing is read at the lowest-numbered of its cylinders.',
+      MOST_CYLINDERS,
+      'a set fires a cylinder at least, and the sheet has boxes for no more',
+    ),
+    min: 1,
+    fills: { 'plate-layout': 'sets', 'plate-setting': 'cylinders' },
+    takes: { 'firing-order': 'sets' },
+  },
   reeds: howMany(
     'Reed petals',
     'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead.',

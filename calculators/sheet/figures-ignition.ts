@@ -32,7 +32,7 @@ const direction = (set: number): SheetFigure => ({
   max: 360,
   why: 'once round the plate is 360°',
   step: 5,
-  cylinders: set,
+  sets: set,
   takes: { 'firing-order': `set-${String(set)}` },
 });
 

@@ -20,8 +20,8 @@ export interface SheetFigure extends FieldSpec {
   readonly chooses?: Readonly<Record<string, readonly [key: string, option: string]>>;
   /** Set where every calculator with an input of this key means the same by it. */
   readonly everywhere?: true;
-  /** Asked for only from so many cylinders on. */
-  readonly cylinders?: number;
+  /** Asked for only from so many sets of points on. */
+  readonly sets?: number;
   /** Results that may be sent here, by calculator. */
   readonly takes?: Readonly<Record<string, string>>;
 }
@@ -33,7 +33,7 @@ const engineFigures = {
   cylinders: {
     group: engine,
     label: 'Cylinders',
-    help: 'Each gets its own reading boxes, with its own set of points and carburettor.',
+    help: 'Each gets its own reading boxes, with its own carburettor, and its own set of points unless you say below that one fires several.',
     unit: 'count',
     min: 1,
     max: MOST_CYLINDERS,
@@ -97,9 +97,9 @@ export const figureSpec = (key: FigureKey): FieldSpec => ({
   optional: true,
 });
 
-/** Whether a figure is asked for on an engine of so many cylinders. */
-export const appliesTo = (key: FigureKey, cylinders: number): boolean =>
-  cylinders >= (sheetFigures[key].cylinders ?? 1);
+/** Whether a figure is asked for on an engine with so many sets of points. */
+export const appliesTo = (key: FigureKey, sets: number): boolean =>
+  sets >= (sheetFigures[key].sets ?? 1);
 
 /** The figures under their headings, in order. */
 export const figureGroups: readonly { readonly heading: string; readonly keys: FigureKey[] }[] = [

@@ -2,7 +2,7 @@ import { units, type UnitName } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
 import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
-import { cylindersOf, entriesOf, type Engine } from './model.ts';
+import { boxesOf, cylindersOf, entriesOf, sharesSets, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
 import { directionsOf } from './sets.ts';
 import { order, steps, type StepId } from './steps.ts';
@@ -139,8 +139,10 @@ export function placesFor(
 ): Place[] {
   const places: Place[] = [];
   for (const key of figureKeys) {
-    const { takes, min, max, whole } = sheetFigures[key];
-    const source = takes?.[slug];
+    const { takes, min, max, whole, sets } = sheetFigures[key];
+    // Directions by the cylinder are those of the sets only where each has its own.
+    const isShared = sharesSets(engine) || (result('sets') ?? Infinity) < (input('cylinders') ?? 0);
+    const source = sets !== undefined && isShared ? undefined : takes?.[slug];
     const from = inputFor(key, slug);
     const value =
       (source === undefined ? undefined : result(source)) ??
@@ -154,7 +156,7 @@ export function placesFor(
     const base = series?.[slug];
     const source = takes?.[slug];
     if (!reading || (base === undefined && source === undefined)) continue;
-    for (let index = 0; index < cylindersOf(engine); index += 1) {
+    for (let index = 0; index < boxesOf(engine, id); index += 1) {
       const value =
         source === undefined
           ? input(`${base!}-${String(index + 1)}`)

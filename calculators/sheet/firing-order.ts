@@ -1,4 +1,5 @@
-import type { Engine } from './model.ts';
+import { firedByEach, inGroups, orderText } from '../frame/firing-order.ts';
+import { cylindersOf, setsOf, type Engine } from './model.ts';
 
 /** The order in which the cylinders fire, begun at cylinder 1, as sets and leads are counted. */
 export function fromFirst(order: readonly number[]): readonly number[] {
@@ -6,9 +7,48 @@ export function fromFirst(order: readonly number[]): readonly number[] {
   return [...order.slice(at), ...order.slice(0, at)];
 }
 
+const togetherOn = (engine: Engine): number => firedByEach(cylindersOf(engine), setsOf(engine));
+
+/** The firing order in words: `1-3-2-4`, or `1+4-2+3` where a set fires two. */
+export const orderWords = (engine: Engine, order: readonly number[] = engine.firingOrder): string =>
+  orderText(order, order.length === cylindersOf(engine) ? togetherOn(engine) : 1);
+
+/**
+ * The cylinders that each set fires, by the set's number: sets are numbered as the lowest of their
+ * cylinders are. Nothing where the sheet does not say.
+ */
+export function firedBySet(engine: Engine): readonly (readonly number[])[] | undefined {
+  const { firingOrder } = engine;
+  const cylinders = cylindersOf(engine);
+  const each = togetherOn(engine);
+  if (firingOrder.length !== cylinders || each * setsOf(engine) !== cylinders) return undefined;
+  return inGroups(firingOrder, each)
+    .map((group) => [...group].sort((a, b) => a - b))
+    .sort(([a], [b]) => a! - b!);
+}
+
+/** The numbers of the sets in the order in which they fire; nothing where the sheet does not say. */
+export function setOrderOf(engine: Engine): readonly number[] | undefined {
+  const fired = firedBySet(engine);
+  return (
+    fired &&
+    inGroups(engine.firingOrder, togetherOn(engine)).map(
+      ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
+    )
+  );
+}
+
 /** Which lead goes where, in the order of firing; nothing while that order is not known. */
 export function leadWords(engine: Engine): string | undefined {
+  const order = setOrderOf(engine);
   if (engine.firingOrder.length === 0) return undefined;
-  const leads = engine.firingOrder.map((n) => `coil ${String(n)} to plug ${String(n)}`);
+  if (order === undefined || order.length === engine.firingOrder.length) {
+    const leads = engine.firingOrder.map((n) => `coil ${String(n)} to plug ${String(n)}`);
+    return `Leads in firing order: ${leads.join(', ')}`;
+  }
+  const fired = firedBySet(engine)!;
+  const leads = order.map(
+    (set) => `set ${String(set)} fires plugs ${fired[set - 1]!.join(' and ')}`,
+  );
   return `Leads in firing order: ${leads.join(', ')}`;
 }

@@ -3,8 +3,16 @@ import { readingOf, settled } from './edit.ts';
 import { sheetFigures } from './figures.ts';
 import { isReading, type LogEntry } from './log-entry.ts';
 import { lastAt } from './log.ts';
-import { boxesOf, checkedAt, LIMITS, type Engine, type Entry, type Reading } from './model.ts';
-import { boxName, order, reopeners, steps, type StepId } from './steps.ts';
+import {
+  boxName,
+  boxesOf,
+  checkedAt,
+  LIMITS,
+  type Engine,
+  type Entry,
+  type Reading,
+} from './model.ts';
+import { order, reopeners, steps, type StepId } from './steps.ts';
 import { bothTexts, pick, pickAll } from './three-way.ts';
 
 /** What stands at one place that is typed into: a value, or the text that could not be read. */
@@ -36,7 +44,7 @@ function standsOf(engine: Engine): Map<string, Stand> {
 const NOTHING: Stand = [null, null];
 
 /** What a place is called. */
-export function placeWords(place: string): string {
+export function placeWords(place: string, engine: Engine): string {
   if (place === NAME) return 'name';
   if (place === NOTES) return 'notes';
   if (place === ORDER) return 'firing order';
@@ -44,7 +52,7 @@ export function placeWords(place: string): string {
   if (box?.kind === 'figure') return sheetFigures[box.key].label.toLowerCase();
   if (box?.kind !== 'reading') return place;
   const { title, reading } = steps[box.step];
-  return `${title.toLowerCase()}, ${boxName(reading!, box.index).toLowerCase()}`;
+  return `${title.toLowerCase()}, ${boxName(reading!, box.index, engine).toLowerCase()}`;
 }
 
 /** The box that an entry of the log was written from. */
@@ -232,5 +240,5 @@ export function join(was: Engine, mine: Engine, theirs: Engine): Joined {
   if (!fits || !sameClock) return { engine: mine, other: theirs, apart: [] };
   if (apart.size === 0) return { engine, apart: [] };
   const [other] = joinOne(was, theirs, mine);
-  return { engine, other, apart: [...apart].map(placeWords) };
+  return { engine, other, apart: [...apart].map((place) => placeWords(place, engine)) };
 }

@@ -15,8 +15,7 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
-import { checkedAt, entriesOf, type Engine } from './model.ts';
-import { boxName } from './steps.ts';
+import { boxName, checkedAt, entriesOf, type Engine } from './model.ts';
 
 const named = (keys: readonly FigureKey[]): string =>
   keys.map((key) => sheetFigures[key].label.toLowerCase()).join(' and ');
@@ -160,7 +159,7 @@ function movedSince(
     const then = entry + move;
     const angles = `${showInput(from, 'deg', lengths)} to ${showInput(to, 'deg', lengths)}`;
     return [
-      `${boxName(reading, i)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${fitted(then, lengths)}${then <= DUST ? ', and the piston strikes the head: do not turn it over' : ''}.`,
+      `${boxName(reading, i, engine)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${fitted(then, lengths)}${then <= DUST ? ', and the piston strikes the head: do not turn it over' : ''}.`,
     ];
   });
 }

@@ -54,7 +54,7 @@ function sharedPlaces(directions: readonly number[], lobes: number): string[] {
     const way =
       lobes > 1
         ? `With ${String(lobes)} lobes one of them may stand a lobe further on, ${say(360 / lobes)} of the plate: enter that in the sheet.`
-        : 'Check their directions in the sheet. Cylinders that do fire together are fired by one set, with a coil of two ends or two coils.';
+        : 'Check their directions in the sheet. Cylinders that do fire together are fired by one set, with a coil of two ends or two coils: say under “Sets of points” how many sets there are.';
     return [
       `By the sheet, sets ${sets} belong on one spot of the plate, at ${at}, where there is room for one. ${way}`,
     ];

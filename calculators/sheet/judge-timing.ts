@@ -1,3 +1,4 @@
+import { boxName } from './model.ts';
 import { fixed, withUnit } from '../frame/format.ts';
 import {
   setMoves,
@@ -18,7 +19,6 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
-import { boxName } from './steps.ts';
 
 const earlier = 'against the way the cam turns, which is earlier (advances)';
 const later = 'the way the cam turns, which is later (retards)';
@@ -140,12 +140,12 @@ const inWords = (names: readonly string[]): string =>
  * How the calculator of the plate goes about the same readings, where that is another way: it turns
  * the plate to the middle of the earliest and the latest, whatever that leaves for the sets.
  */
-function otherWay({ reading, tolerance }: Case, { move, errors, middle }: Turn): string[] {
+function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }: Turn): string[] {
   if (Math.abs(move - middle.move) < 0.005) return [];
   const say = (angle: number): string => withUnit(fixed(Math.abs(angle), 2), 'deg');
   const out = (left: readonly number[]): string[] =>
     left.flatMap((error, i) =>
-      isWithin(error, tolerance) ? [] : [boxName(reading, i).toLowerCase()],
+      isWithin(error, tolerance) ? [] : [boxName(reading, i, engine).toLowerCase()],
     );
   const [here, there] = [out(errors), out(middle.errors)];
   return [
@@ -174,7 +174,7 @@ function plateWords(given: Case, setting: Turn): string[] {
     if (isWithin(error, tolerance)) return [];
     const along = moves === undefined ? '' : `, ${amount(moves[i]!, unit, 0.1)} along its slot`;
     return [
-      `${boxName(reading, i)}: ${stays ? '' : 'then '}move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
+      `${boxName(reading, i, engine)}: ${stays ? '' : 'then '}move its set ${error > 0 ? later : earlier}, by ${degrees(error)} of crank${along}.`,
     ];
   });
   return [turn, ...sets, ...otherWay(given, setting)];

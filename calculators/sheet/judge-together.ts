@@ -12,8 +12,8 @@ import {
   type Verdict,
 } from './judge-words.ts';
 import { readingsAt } from './log.ts';
-import type { Engine } from './model.ts';
-import { boxName, type StepId } from './steps.ts';
+import { boxName, type Engine } from './model.ts';
+import { type StepId } from './steps.ts';
 
 /**
  * What readings that have to agree are judged against: the middle of the highest and the lowest
@@ -74,7 +74,7 @@ export function judgeTogether(given: Case): Judgement {
   });
   const whole = rows.some(({ result }) => result === 'fail')
     ? [
-        `Bring what is out to ${amount(aim, unit, reading.step)}, where ${boxName(reading, known.indexOf(aim)).toLowerCase()} stands already: that is the least to turn.`,
+        `Bring what is out to ${amount(aim, unit, reading.step)}, where ${boxName(reading, known.indexOf(aim), engine).toLowerCase()} stands already: that is the least to turn.`,
       ]
     : [];
   return { rows, whole, missing: [] };

@@ -20,21 +20,29 @@ import {
   type Verdict,
 } from './judge-words.ts';
 import { roundsOf } from './log.ts';
-import { boxesOf, cylindersOf, entriesOf, type Engine, type Entry } from './model.ts';
+import {
+  boxName,
+  boxesOf,
+  cylindersOf,
+  setsOf,
+  entriesOf,
+  type Engine,
+  type Entry,
+} from './model.ts';
 import { outdatedAt, standingAfter } from './outdated.ts';
 import { directionsOf, setKeys } from './sets.ts';
 import { showReading, stepUnit } from './step-units.ts';
-import { boxName, order, steps, type StepId } from './steps.ts';
+import { order, steps, type StepId } from './steps.ts';
 
 export type { Judgement, Verdict } from './judge-words.ts';
 
-/** Figures that a step's judgement cannot do without, on an engine of so many cylinders. */
-export function wantedFigures(id: StepId, cylinders: number): FigureKey[] {
+/** Figures that a step's judgement cannot do without, on this engine. */
+export function wantedFigures(id: StepId, engine: Engine): FigureKey[] {
   const { reading } = steps[id];
   if (!reading) return [...(steps[id].figures ?? [])];
   const keys = [reading.target, reading.tolerance].filter((key) => key !== undefined);
   if (reading.judging === 'timing') return [...crankFigures, ...keys];
-  if (reading.judging === 'spacing') return ['cylinders', ...setKeys(cylinders), ...keys];
+  if (reading.judging === 'spacing') return ['cylinders', ...setKeys(setsOf(engine)), ...keys];
   return keys;
 }
 
@@ -127,7 +135,7 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
     const { title, reading } = steps[by];
     return {
       result: 'unjudged',
-      words: `not judged: ${boxName(reading!, i).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
+      words: `not judged: ${boxName(reading!, i, engine).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
     };
   });
   return { rows, whole: [], missing: judged.missing };
@@ -143,9 +151,7 @@ function judgeEntries(
   const { reading } = steps[id];
   if (!reading) return { rows: [], whole: [], missing: [] };
   const { figures } = engine;
-  const missing = wantedFigures(id, cylindersOf(engine)).filter(
-    (key) => figures[key] === undefined,
-  );
+  const missing = wantedFigures(id, engine).filter((key) => figures[key] === undefined);
   if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };
   const tolerance = reading.tolerance === undefined ? 0 : figures[reading.tolerance]!;
   const judged = onSureGround(
@@ -213,7 +219,7 @@ export function askedBy(
   if (!reading) return [];
   const { rows, whole } = judgeEntries(engine, id, entries, lengths, true);
   const asked = rows.flatMap(({ result, words }, i) =>
-    result === 'fail' ? [`${boxName(reading, i)}: ${words}`] : [],
+    result === 'fail' ? [`${boxName(reading, i, engine)}: ${words}`] : [],
   );
   if (asked.length === 0) return [];
   return [...asked, ...whole.filter((sentence) => !isMoves(id, sentence, lengths))];

@@ -4,8 +4,8 @@ import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { sheetFigures } from './figures.ts';
 import { isReading, type LogEntry } from './log-entry.ts';
 import { entryWords, kindWords } from './log-words.ts';
-import type { Engine } from './model.ts';
-import { boxName, steps } from './steps.ts';
+import { boxName, type Engine } from './model.ts';
+import { steps } from './steps.ts';
 
 const HEAD = ['number', 'day', 'engine', 'step', 'place', 'kind', 'value', 'unit', 'text'] as const;
 
@@ -14,14 +14,14 @@ const plain = (text: string): string => (/^[=+\-@\t\r]/u.test(text) ? `'${text}`
 
 type Row = Readonly<Record<'step' | 'place' | 'value' | 'unit' | 'text', string>>;
 
-function rowOf(entry: LogEntry): Row {
+function rowOf(entry: LogEntry, engine: Engine): Row {
   const blank: Row = { step: '', place: '', value: '', unit: '', text: '' };
   if (isReading(entry)) {
     const { title, reading } = steps[entry.step];
     return {
       ...blank,
       step: title,
-      place: boxName(reading!, entry.cylinder - 1),
+      place: boxName(reading!, entry.cylinder - 1, engine),
       value: plainDecimal(entry.value),
       unit: units[reading!.unit].label,
     };
@@ -38,16 +38,16 @@ function rowOf(entry: LogEntry): Row {
     case 'hours':
       return { ...blank, value: plainDecimal(entry.value), unit: units.h.label };
     default:
-      return { ...blank, text: entryWords(entry, 'mm').filter(Boolean).join(': ') };
+      return { ...blank, text: entryWords(entry, engine, 'mm').filter(Boolean).join(': ') };
   }
 }
 
 /** The log of engines as comma-separated values: figures in home units, one entry a line. */
 export function logCsv(engines: readonly Engine[]): string {
-  const lines = engines.flatMap(({ name, log }) =>
-    log.map((entry, i) => {
-      const { step, place, value, unit, text } = rowOf(entry);
-      const words = [entry.on, name, step, place, kindWords[entry.kind]].map(plain);
+  const lines = engines.flatMap((engine) =>
+    engine.log.map((entry, i) => {
+      const { step, place, value, unit, text } = rowOf(entry, engine);
+      const words = [entry.on, engine.name, step, place, kindWords[entry.kind]].map(plain);
       return [String(i + 1), ...words, value, ...[unit, text].map(plain)];
     }),
   );

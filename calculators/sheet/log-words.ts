@@ -5,8 +5,8 @@ import { sheetFigures } from './figures.ts';
 import { showReading } from './step-units.ts';
 import { changesSince, dayWords, daySince, lastAt } from './log.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
-import { checkedAt, type Engine, type Entry } from './model.ts';
-import { boxName, steps, type StepId } from './steps.ts';
+import { boxName, checkedAt, type Engine, type Entry } from './model.ts';
+import { steps, type StepId } from './steps.ts';
 
 export const kindWords: Readonly<Record<LogEntry['kind'], string>> = {
   found: 'as found',
@@ -30,11 +30,15 @@ export function readingWords(id: StepId, value: Entry, lengths: LengthDisplay): 
 }
 
 /** What an entry of the log is about, and what it says. */
-export function entryWords(entry: LogEntry, lengths: LengthDisplay): [about: string, says: string] {
+export function entryWords(
+  entry: LogEntry,
+  engine: Engine,
+  lengths: LengthDisplay,
+): [about: string, says: string] {
   if (isReading(entry)) {
     const { step, cylinder, value } = entry;
     const { title, reading } = steps[step];
-    const box = reading ? `, ${boxName(reading, cylinder - 1).toLowerCase()}` : '';
+    const box = reading ? `, ${boxName(reading, cylinder - 1, engine).toLowerCase()}` : '';
     return [`${title}${box}`, readingWords(step, value, lengths)];
   }
   switch (entry.kind) {
@@ -101,7 +105,7 @@ export function changeWords(
       const was = from(engine, entry);
       const day = dayWords(entry.on);
       return [
-        boxName(reading!, entry.cylinder - 1).toLowerCase(),
+        boxName(reading!, entry.cylinder - 1, engine).toLowerCase(),
         was === null ? '' : ` from ${readingWords(by, was, lengths)}`,
         ` to ${readingWords(by, entry.value, lengths)}`,
         day === '' ? '' : ` on ${day}`,

@@ -1,6 +1,6 @@
 import type { FigureKey } from './figures.ts';
 import type { LogEntry } from './log-entry.ts';
-import { steps, type StepId } from './steps.ts';
+import { isOfSet, steps, type StepId, type StepReading } from './steps.ts';
 
 /** Written into every document. A change that old readers would misread raises it. */
 export const VERSION = 3;
@@ -114,11 +114,46 @@ export const newEngine = (id: string, name: string): Engine => ({
 });
 
 /** How many cylinders have boxes: as the sheet says, one until it does. */
-export const cylindersOf = (engine: Engine): number => engine.figures.cylinders ?? 1;
+export const cylindersOf = (engine: Pick<Engine, 'figures'>): number =>
+  engine.figures.cylinders ?? 1;
+
+/** How many sets of points it has: one to each cylinder, unless the sheet says that there are fewer. */
+export const setsOf = (engine: Pick<Engine, 'figures'>): number =>
+  Math.min(engine.figures.sets ?? Infinity, cylindersOf(engine));
+
+/** Whether a set of points fires more than one cylinder. */
+export const sharesSets = (engine: Pick<Engine, 'figures'>): boolean =>
+  setsOf(engine) < cylindersOf(engine);
+
+/** As many as the sheet says that there are, where that is some and no more than there are boxes for. */
+const fewer = (said: number | undefined, most: number): number =>
+  said === undefined || said === 0 ? most : Math.min(said, most);
 
 /** How many boxes a step's readings have on this engine. */
-export const boxesOf = (engine: Engine, id: StepId): number =>
-  steps[id].reading?.once ? 1 : cylindersOf(engine);
+export function boxesOf(engine: Engine, id: StepId): number {
+  const { reading } = steps[id];
+  const { figures } = engine;
+  const sets = setsOf(engine);
+  if (reading === undefined) return cylindersOf(engine);
+  if (reading.once) return 1;
+  if (isOfSet(reading)) return sets;
+  if (reading.per === 'Condenser') return fewer(figures.condensers, sets);
+  if (reading.per === 'Coil' && sharesSets(engine)) {
+    return figures['fed-coils'] ? fewer(figures['fed-coils'], cylindersOf(engine)) : sets;
+  }
+  return cylindersOf(engine);
+}
+
+/** What to call a box: "Set 2". One set that fires several cylinders has one timing for them all. */
+export const boxName = (
+  reading: StepReading,
+  index: number,
+  engine: Pick<Engine, 'figures'>,
+): string => {
+  if (reading.once) return reading.per;
+  const per = isOfSet(reading) && sharesSets(engine) ? 'Set' : reading.per;
+  return `${per} ${String(index + 1)}`;
+};
 
 /** What holds now at each cylinder: as left, or as found where nothing was changed. */
 export function entriesOf(engine: Engine, id: StepId): readonly Entry[] {

@@ -2,13 +2,13 @@ import { evenTops } from '../maths/crank/firing-order.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { setFigure } from './edit.ts';
 import { orderText } from '../frame/firing-order.ts';
-import { fromFirst } from './firing-order.ts';
-import { cylindersOf, type Engine } from './model.ts';
+import { fromFirst, orderWords, setOrderOf } from './firing-order.ts';
+import { setsOf, type Engine } from './model.ts';
 
-/** The figures that hold where each set but the first belongs, for so many cylinders. */
-export const setKeys = (cylinders: number): FigureKey[] =>
+/** The figures that hold where each set but the first belongs, for so many sets. */
+export const setKeys = (sets: number): FigureKey[] =>
   Array.from(
-    { length: Math.min(cylinders, MOST_CYLINDERS) - 1 },
+    { length: Math.min(sets, MOST_CYLINDERS) - 1 },
     (_, i) => `set-${String(i + 2)}` as FigureKey,
   );
 
@@ -17,7 +17,7 @@ export const setKeys = (cylinders: number): FigureKey[] =>
  * sheet says so of every set.
  */
 export function directionsOf(engine: Engine): readonly number[] | undefined {
-  const others = setKeys(cylindersOf(engine)).map((key) => engine.figures[key]);
+  const others = setKeys(setsOf(engine)).map((key) => engine.figures[key]);
   if (others.some((direction) => direction === undefined)) return undefined;
   return [0, ...(others as number[])];
 }
@@ -27,12 +27,8 @@ export function directionsOf(engine: Engine): readonly number[] | undefined {
  * where the sheet has it, else as they are numbered.
  */
 export const evenDirections = (engine: Engine): readonly number[] => {
-  const cylinders = cylindersOf(engine);
-  const { firingOrder } = engine;
   const tops = evenTops(
-    firingOrder.length === cylinders
-      ? firingOrder
-      : Array.from({ length: cylinders }, (_, i) => i + 1),
+    setOrderOf(engine) ?? Array.from({ length: setsOf(engine) }, (_, i) => i + 1),
   );
   return tops.slice(1).map((top) => Number(top.toFixed(6)));
 };
@@ -40,7 +36,7 @@ export const evenDirections = (engine: Engine): readonly number[] => {
 /** The engine with its sets said to stand evenly round the plate. */
 export const setEven = (engine: Engine): Engine => {
   const even = evenDirections(engine);
-  return setKeys(cylindersOf(engine)).reduce((so, key, i) => setFigure(so, key, even[i]), engine);
+  return setKeys(setsOf(engine)).reduce((so, key, i) => setFigure(so, key, even[i]), engine);
 };
 
 /** Sets nearer than this fire together, degrees of the plate. */
@@ -49,10 +45,8 @@ const TOGETHER = 1;
 /** What to say where the sets, as the sheet has them, do not come round in the firing order. */
 export function orderAgainstSets(engine: Engine): string | undefined {
   const directions = directionsOf(engine);
-  const cylinders = cylindersOf(engine);
-  if (directions === undefined || cylinders < 3 || engine.firingOrder.length !== cylinders) {
-    return undefined;
-  }
+  const order = setOrderOf(engine);
+  if (directions === undefined || order === undefined || order.length < 3) return undefined;
   // A set may stand a lobe further on and fire at the same moment.
   const round = 360 / (engine.figures.lobes ?? 1);
   const places = directions
@@ -62,8 +56,8 @@ export function orderAgainstSets(engine: Engine): string | undefined {
     ({ at }, i) => (i === 0 ? at + round - places.at(-1)!.at : at - places[i - 1]!.at) >= TOGETHER,
   );
   const stands = fromFirst(places.map(({ set }) => set));
-  const fires = fromFirst(engine.firingOrder);
+  const fires = fromFirst(order);
   return !apart || orderText(stands) === orderText(fires)
     ? undefined
-    : `The firing order in the sheet is ${orderText(engine.firingOrder)}, and by their directions the sets come round as ${orderText(stands)}, the way the cam turns. One of the two is wrong: correct it before a hole is drilled.`;
+    : `The firing order in the sheet is ${orderWords(engine)}, and by their directions the sets come round as ${orderText(stands)}, the way the cam turns. One of the two is wrong: correct it before a hole is drilled.`;
 }

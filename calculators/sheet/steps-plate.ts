@@ -32,7 +32,11 @@ export const plateSteps = {
     },
     after: {},
     waitsFor: ['leak', 'suction'],
-    fallsAway: { by: 'cylinders', when: (n) => n === 1, why: 'one set has no other to stand to' },
+    fallsAway: {
+      by: 'cylinders',
+      when: (n, { sets }) => n === 1 || sets === 1,
+      why: 'one set has no other to stand to',
+    },
     calculators: ['firing-order', 'plate-layout', 'degree-disc'],
     articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
   },

@@ -73,11 +73,13 @@ export interface StepReading {
   readonly movesAll?: string;
 }
 
+type Figures = Readonly<Partial<Record<FigureKey, number>>>;
+
 /** An answer of the sheet by which a step falls away. */
 export interface FallsAway {
   /** The figure that says so. */
   readonly by: FigureKey;
-  readonly when: (answer: number | undefined) => boolean;
+  readonly when: (answer: number | undefined, figures: Figures) => boolean;
   /** Why, for the line that names what was left out: "the inlet has no reeds". */
   readonly why: string;
 }
@@ -192,12 +194,9 @@ export const steps: Readonly<Record<StepId, Step>> = all;
 export const isStepId = (id: string): id is StepId => Object.hasOwn(all, id);
 
 /** Whether an engine with these figures has this step. */
-export function hasStep(
-  figures: Readonly<Partial<Record<FigureKey, number>>>,
-  id: StepId,
-): boolean {
+export function hasStep(figures: Figures, id: StepId): boolean {
   const { fallsAway } = steps[id];
-  return fallsAway === undefined || !fallsAway.when(figures[fallsAway.by]);
+  return fallsAway === undefined || !fallsAway.when(figures[fallsAway.by], figures);
 }
 
 /** The steps of a stage, in the order of the job. */
@@ -221,6 +220,6 @@ export const needsReading = (id: StepId, because: readonly StepId[]): boolean =>
 export const reopeners = (id: StepId): StepId[] =>
   order.filter((other) => reopening(id, other) !== undefined);
 
-/** What to call the box of one cylinder: "Set 2". */
-export const boxName = ({ per, once }: StepReading, index: number): string =>
-  once ? per : `${per} ${String(index + 1)}`;
+/** Whether there is one for each set of points, which is one for each cylinder unless some share one. */
+export const isOfSet = ({ per, judging }: StepReading): boolean =>
+  per === 'Set' || judging === 'timing';

@@ -1,12 +1,11 @@
 import type { LengthDisplay } from '../frame/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys } from './figures.ts';
-import { orderText } from '../frame/firing-order.ts';
-import { leadWords } from './firing-order.ts';
+import { leadWords, orderWords } from './firing-order.ts';
 import { targetWords } from './judge.ts';
 import { dayWords, hoursRun, lastDay } from './log.ts';
 import { readingWords } from './log-words.ts';
-import { boxesOf, cylindersOf, type Engine } from './model.ts';
+import { boxesOf, cylindersOf, type Engine, setsOf } from './model.ts';
 import { concerned, progressOf, stateWords } from './progress.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { figureLine } from './summary.ts';
@@ -47,10 +46,10 @@ export function summaryTable(engine: Engine, lengths: LengthDisplay): SummaryTab
   return {
     title: engine.invented ? `${engine.name} (invented engine)` : engine.name,
     lines: [
-      ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),
+      ...(leads === undefined ? [] : [`Firing order: ${orderWords(engine)}`, leads]),
       ...(hours === 0 ? [] : [`Run: ${String(Number(hours.toFixed(2)))} h`]),
       ...figureKeys
-        .filter((key) => engine.figures[key] !== undefined && appliesTo(key, cylindersOf(engine)))
+        .filter((key) => engine.figures[key] !== undefined && appliesTo(key, setsOf(engine)))
         .map((key) => figureLine(engine, key, lengths)),
     ],
     cylinders: cylindersOf(engine),

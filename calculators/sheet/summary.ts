@@ -2,13 +2,12 @@ import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
-import { orderText } from '../frame/firing-order.ts';
-import { leadWords } from './firing-order.ts';
+import { leadWords, orderWords } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
-import { boxesOf, cylindersOf, type Engine, type Entry } from './model.ts';
+import { boxName, boxesOf, type Engine, type Entry, setsOf } from './model.ts';
 import { concerned, jobOf, progressOf, stateWords } from './progress.ts';
 import { showReading } from './step-units.ts';
-import { boxName, steps, type StepId } from './steps.ts';
+import { steps, type StepId } from './steps.ts';
 
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
@@ -45,7 +44,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
   const target = targetWords(engine, id, lengths) ?? '';
   const { rows } = judge(engine, id, lengths);
   const which = concerned(engine, id, progress).map((i) => {
-    const name = boxName(reading, i).toLowerCase();
+    const name = boxName(reading, i, engine).toLowerCase();
     return rows[i]!.result === 'fail' ? `${name} (${rows[i]!.words.replace(/\.$/, '')})` : name;
   });
   const whose = which.length === 0 ? '' : `, ${which.join(', ')}`;
@@ -61,9 +60,9 @@ export function sheetSummary(engine: Engine, lengths: LengthDisplay, link: strin
   );
   return [
     engine.invented ? `${engine.name} (invented engine)` : engine.name,
-    ...(leads === undefined ? [] : [`Firing order: ${orderText(engine.firingOrder)}`, leads]),
+    ...(leads === undefined ? [] : [`Firing order: ${orderWords(engine)}`, leads]),
     ...figureKeys
-      .filter((key) => engine.figures[key] !== undefined && appliesTo(key, cylindersOf(engine)))
+      .filter((key) => engine.figures[key] !== undefined && appliesTo(key, setsOf(engine)))
       .map((key) => figureLine(engine, key, lengths)),
     ...(begun.length > 0 ? ['', 'Readings:'] : []),
     ...begun.map((id) => stepLine(engine, id, lengths)),

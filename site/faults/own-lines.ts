@@ -2,7 +2,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { isBegun } from '../../calculators/sheet/edit.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
-import { cylindersOf, entriesOf, type Engine } from '../../calculators/sheet/model.ts';
+import { entriesOf, type Engine } from '../../calculators/sheet/model.ts';
 import { hasStep, isStepId, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { figureLine, stepLine } from '../../calculators/sheet/summary.ts';
 
@@ -12,7 +12,7 @@ function stepSays(engine: Engine, id: StepId, lengths: LengthDisplay): string[] 
   if (!hasStep(engine.figures, id)) return [`${title}: not on this engine, ${fallsAway!.why}`];
   if (isBegun(engine, id)) return [stepLine(engine, id, lengths)];
   const target = targetWords(engine, id, lengths) ?? '';
-  const wanted = wantedFigures(id, cylindersOf(engine));
+  const wanted = wantedFigures(id, engine);
   const known = wanted.some((key) => engine.figures[key] !== undefined);
   return target !== '' && (known || !target.includes('…')) ? [`${title}: ${target}`] : [];
 }

@@ -1,5 +1,5 @@
 import { appliesTo, figureGroups } from '../../calculators/sheet/figures.ts';
-import { cylindersOf } from '../../calculators/sheet/model.ts';
+import { setsOf } from '../../calculators/sheet/model.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
 
@@ -8,7 +8,7 @@ export function Figures(props: BoxProps) {
   return (
     <div class="sheet-figures">
       {figureGroups.map(({ heading, keys: all }, i) => {
-        const keys = all.filter((key) => appliesTo(key, cylindersOf(props.engine)));
+        const keys = all.filter((key) => appliesTo(key, setsOf(props.engine)));
         const entered = keys.filter((key) => props.engine.figures[key] !== undefined).length;
         // The firing order stands among the first, and counts as one of them.
         const withOrder = i === 0 ? 1 : 0;

@@ -1,5 +1,5 @@
+import { orderWords } from '../../calculators/sheet/firing-order.ts';
 import { isRefused, readOrder } from '../../calculators/sheet/boxes.ts';
-import { orderText } from '../../calculators/frame/firing-order.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { ListInput } from '../fields/ListInput.tsx';
 import type { BoxProps } from './FigureBox.tsx';
@@ -10,7 +10,7 @@ const box = { kind: 'order' } as const;
 /** The order in which the cylinders fire, each named once. */
 export function FiringOrder({ engine, lengths, edit }: BoxProps) {
   const how = { lengths };
-  const [text, keep] = useTyped(engine, box, orderText(engine.firingOrder));
+  const [text, keep] = useTyped(engine, box, orderWords(engine));
 
   return (
     <ListInput
@@ -19,7 +19,7 @@ export function FiringOrder({ engine, lengths, edit }: BoxProps) {
       idPrefix="figure-"
       onText={(_, typed) => {
         const field = readOrder(engine, typed, how);
-        keep(typed, isRefused(field) ? undefined : orderText(field.value));
+        keep(typed, isRefused(field) ? undefined : orderWords(engine, field.value));
         edit((now) => enter(now, box, typed, how));
       }}
       onCommit={() => undefined}

@@ -160,7 +160,7 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
       </p>
       <ul class="log-entries">
         {latest.map((entry, i) => {
-          const [about, says] = entryWords(entry, lengths);
+          const [about, says] = entryWords(entry, engine, lengths);
           const words = says === '' ? about : `${about}: ${says}`;
           return (
             <li key={log.length - i}>

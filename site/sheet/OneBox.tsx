@@ -31,7 +31,7 @@ export function OneBox(props: Props) {
   const place = placeOf(box);
   const sums = useContext(SheetSums);
   const how = { lengths, sums };
-  const spec = readingSpec(step, index, moment);
+  const spec = readingSpec(engine, step, index, moment);
   const [text, setText] = useState(engine.unread[place] ?? '');
   const field = readNumber(engine, box, text, how);
   const { put } = useRun({ engine, edit }, box, how);

@@ -20,10 +20,10 @@ import {
 import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf, type Engine } from '../../calculators/sheet/model.ts';
+import { boxName, boxesOf, type Engine } from '../../calculators/sheet/model.ts';
 import { outdatedAt } from '../../calculators/sheet/outdated.ts';
 import { jobOf, progressOf } from '../../calculators/sheet/progress.ts';
-import { boxName, hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { Spoken } from '../browser/Spoken.tsx';
 import { today } from '../browser/today.ts';
 import { Asked } from './Asked.tsx';
@@ -59,9 +59,9 @@ const heldAt = (engine: Engine, { step, index }: Spot): number | null => {
 };
 
 /** What a link to a reading says. */
-function spotWords({ step, index }: Spot, from: Spot): string {
+function spotWords({ step, index }: Spot, from: Spot, engine: Engine): string {
   const { title, reading } = steps[step];
-  const box = reading ? boxName(reading, index).toLowerCase() : '';
+  const box = reading ? boxName(reading, index, engine).toLowerCase() : '';
   if (step === from.step) return box;
   return box === '' || index === 0 ? title : `${title}, ${box}`;
 }
@@ -132,7 +132,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
-        ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index)} is now `}${row.words}`
+        ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index, engine)} is now `}${row.words}`
         : row.words;
   return (
     <>
@@ -199,7 +199,9 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           </button>
         ) : null}
       </div>
-      <Spoken lines={judged ? [`${boxName(reading, index)}: ${about}${verdict}`, ...said] : []} />
+      <Spoken
+        lines={judged ? [`${boxName(reading, index, engine)}: ${about}${verdict}`, ...said] : []}
+      />
     </>
   );
 }
@@ -372,7 +374,7 @@ export function OneReading(props: Props) {
       <p class="one-target">
         {step.reading && isHad ? (
           <span class="one-place">
-            {boxName(step.reading, index)}
+            {boxName(step.reading, index, engine)}
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
           </span>
         ) : null}
@@ -404,7 +406,7 @@ export function OneReading(props: Props) {
           href={following ? `#${spotFragment(following)}` : '#order-of-work'}
         >
           {following
-            ? `${isLeft ? 'Not now; next' : 'Next'}: ${spotWords(following, spot)}`
+            ? `${isLeft ? 'Not now; next' : 'Next'}: ${spotWords(following, spot, engine)}`
             : 'Nothing else is due: to the list'}
         </a>
       </nav>

@@ -3,12 +3,17 @@ import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { orderText } from '../../calculators/frame/firing-order.ts';
-import { leadWords } from '../../calculators/sheet/firing-order.ts';
+import { leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf, cylindersOf, type Engine, type Entry } from '../../calculators/sheet/model.ts';
+import {
+  boxesOf,
+  cylindersOf,
+  type Engine,
+  type Entry,
+  setsOf,
+} from '../../calculators/sheet/model.ts';
 import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { readingDigits } from '../../calculators/sheet/step-units.ts';
 import { steps, type StepReading } from '../../calculators/sheet/steps.ts';
@@ -36,7 +41,7 @@ function Figures({ engine, lengths }: Props) {
           <h2>{heading}</h2>
           <dl>
             {keys
-              .filter((key) => appliesTo(key, cylindersOf(engine)))
+              .filter((key) => appliesTo(key, setsOf(engine)))
               .map((key) => {
                 const { label } = sheetFigures[key];
                 const shown = fieldUnit(sheetFigures[key], lengths);
@@ -161,7 +166,7 @@ function Log({ engine, lengths }: Props) {
         </thead>
         <tbody>
           {engine.log.map((entry, i) => {
-            const [about, says] = entryWords(entry, lengths);
+            const [about, says] = entryWords(entry, engine, lengths);
             return (
               <tr key={i}>
                 <td>{dayWords(entry.on)}</td>
@@ -188,7 +193,7 @@ export function PrintSheet({ engine, lengths, withLog = false }: Props & { withL
       <p class="paper-name">
         <b>{engine.name}</b>
         {engine.invented ? ' (invented)' : ''}
-        <span>Firing order: {orderText(engine.firingOrder) || '______'}</span>
+        <span>Firing order: {orderWords(engine) || '______'}</span>
         <span>Date: __________</span>
         <span>By: __________</span>
         {leads === undefined ? null : <span class="paper-leads">{leads}</span>}

@@ -28,7 +28,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   const how = { lengths, sums };
   const entry = readingOf(engine, step)[moment][index] ?? null;
   const [text, keep, settle] = useTyped(engine, box, written(entry ?? undefined));
-  const spec = readingSpec(step, index, moment);
+  const spec = readingSpec(engine, step, index, moment);
   const field = readNumber(engine, box, text, how);
   const { begin, put } = useRun({ engine, edit }, box, how);
   /** What stands comes back into a box that was emptied, once it is left. */

@@ -6,9 +6,9 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf, entriesOf } from '../../calculators/sheet/model.ts';
+import { boxName, boxesOf, entriesOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
-import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { units } from '../../calculators/frame/units.ts';
@@ -128,7 +128,8 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       <Spoken
         lines={[
           ...rows.map(
-            (row, i) => `${boxName(reading, i)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
+            (row, i) =>
+              `${boxName(reading, i, engine)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
           ),
           ...whole,
         ]}

@@ -1,9 +1,9 @@
 import { dayWords, readingsAt, roundsOf } from '../../calculators/sheet/log.ts';
 import { askedBy } from '../../calculators/sheet/judge.ts';
 import { kindWords, readingWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf } from '../../calculators/sheet/model.ts';
+import { boxName, boxesOf } from '../../calculators/sheet/model.ts';
 import { standingAfter } from '../../calculators/sheet/outdated.ts';
-import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { Said } from './Said.tsx';
 import { StepPlot } from './StepPlot.tsx';
@@ -17,7 +17,9 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
   const entries = [...readingsAt(engine, id)].reverse();
   return (
     <div class="step-log">
-      {rounds.length > 1 ? <StepPlot id={id} rounds={rounds} lengths={lengths} /> : null}
+      {rounds.length > 1 ? (
+        <StepPlot id={id} engine={engine} rounds={rounds} lengths={lengths} />
+      ) : null}
       {rounds.map(({ entries: read, after }, i) => {
         const { on, kind } = read.at(-1)!;
         const asked = askedBy(engine, id, standingAfter(engine, id, i + 1, after), lengths);
@@ -32,7 +34,7 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
       <ul class="log-entries">
         {entries.map((entry) => {
           const { clock, cylinder, kind, value, on } = entry;
-          const box = boxName(reading, cylinder - 1);
+          const box = boxName(reading, cylinder - 1, engine);
           const words = `${box}: ${readingWords(id, value, lengths)}`;
           return (
             <li key={`${String(clock)} ${String(cylinder)}`}>

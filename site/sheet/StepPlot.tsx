@@ -5,10 +5,12 @@ import { toShown, units, type LengthDisplay } from '../../calculators/frame/unit
 import { Chart } from '../../calculators/picture/chart.tsx';
 import { Line, type Point } from '../../calculators/picture/curve.tsx';
 import { dayWords, type Round } from '../../calculators/sheet/log.ts';
-import { boxName, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { boxName, type Engine } from '../../calculators/sheet/model.ts';
 
 interface Props {
   readonly id: StepId;
+  readonly engine: Engine;
   readonly rounds: readonly Round[];
   readonly lengths: LengthDisplay;
 }
@@ -16,7 +18,7 @@ interface Props {
 const HEIGHT = 260;
 
 /** What a step read at each cylinder, round after round in the order of the engine's clock. */
-export function StepPlot({ id, rounds, lengths }: Props) {
+export function StepPlot({ id, engine, rounds, lengths }: Props) {
   const reading = steps[id].reading!;
   const unit = fieldUnit(reading, lengths);
   const last = rounds.at(-1)!.after;
@@ -40,7 +42,8 @@ export function StepPlot({ id, rounds, lengths }: Props) {
       height={HEIGHT}
       label={`${reading.label} by ${reading.per.toLowerCase()}, in the order in which it was read. ${lines
         .map(
-          (line, i) => `${boxName(reading, i)}: ${line.map(({ value }) => show(value)).join(', ')}`,
+          (line, i) =>
+            `${boxName(reading, i, engine)}: ${line.map(({ value }) => show(value)).join(', ')}`,
         )
         .join('. ')}.`}
       x={{
@@ -54,7 +57,7 @@ export function StepPlot({ id, rounds, lengths }: Props) {
         label: label === '' ? reading.label : `${reading.label}, ${label}`,
       }}
       ends={lines.flatMap((line, i) =>
-        line.length === 0 ? [] : [{ at: line.at(-1)!.value, words: boxName(reading, i) }],
+        line.length === 0 ? [] : [{ at: line.at(-1)!.value, words: boxName(reading, i, engine) }],
       )}
       marks={({ x, y }) =>
         lines.map((line, i) => {

@@ -17,8 +17,8 @@ import { keep, setEntry, setFigure, wound } from '../../calculators/sheet/edit.t
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
-import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
-import { boxName, steps } from '../../calculators/sheet/steps.ts';
+import { boxName, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { steps } from '../../calculators/sheet/steps.ts';
 import { activeEngine, freeId, withEngine } from '../../calculators/sheet/store.ts';
 import { secondsNow, today } from '../browser/today.ts';
 import { Keeper, keptStore } from './keeper.ts';
@@ -59,7 +59,7 @@ export interface Offer {
   readonly send: (engine: Engine) => Engine;
 }
 
-function placeOffer(place: Place, lengths: LengthDisplay): Offer {
+function placeOffer(place: Place, owner: Engine, lengths: LengthDisplay): Offer {
   const { value } = place;
   if (place.kind === 'figure') {
     const { key } = place;
@@ -72,7 +72,7 @@ function placeOffer(place: Place, lengths: LengthDisplay): Offer {
   const { step, index } = place;
   const reading = steps[step].reading!;
   return {
-    label: `${boxName(reading, index)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths, reading.step)}`,
+    label: `${boxName(reading, index, owner)}, ${reading.label.toLowerCase()} as found: ${showInput(value, reading.unit, lengths, reading.step)}`,
     send: (engine) => setEntry(engine, step, 'found', index, value, { on: today() }),
   };
 }
@@ -135,10 +135,11 @@ export function offersOf(
       ({ label, text, name }) =>
         [label, text + whoseResults(calculator, evaluation, [name])] as const,
     );
+  const owner = engine ?? newEngine('none', 'none');
   return {
     engine: engine?.name,
-    places: placesFor(engine ?? newEngine('none', 'none'), calculator.slug, input, result).map(
-      (place) => placeOffer(place, lengths),
+    places: placesFor(owner, calculator.slug, input, result).map((place) =>
+      placeOffer(place, owner, lengths),
     ),
     results: [...single, ...inTables].map(([label, text]) => ({
       label: `${label}: ${text}`,

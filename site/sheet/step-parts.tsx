@@ -7,16 +7,10 @@ import { confirm, readingOf } from '../../calculators/sheet/edit.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
-import { boxesOf, cylindersOf, type Engine } from '../../calculators/sheet/model.ts';
+import { boxName, boxesOf, setsOf, type Engine } from '../../calculators/sheet/model.ts';
 import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
-import {
-  boxName,
-  needsReading,
-  reopening,
-  steps,
-  type StepId,
-} from '../../calculators/sheet/steps.ts';
+import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { today } from '../browser/today.ts';
 import type { BoxProps } from './FigureBox.tsx';
@@ -38,7 +32,7 @@ export function Again(props: AgainProps) {
   const all = progress.stale.length === boxesOf(engine, id);
   const which =
     reading && !all
-      ? `: ${progress.stale.map((i) => boxName(reading, i).toLowerCase()).join(', ')}`
+      ? `: ${progress.stale.map((i) => boxName(reading, i, engine).toLowerCase()).join(', ')}`
       : '';
   const left = isLeftFull(engine, id);
   const since = (other: StepId): string => {
@@ -134,7 +128,7 @@ interface EvenlyProps extends BoxProps {
 
 /** Offers the places of sets that stand evenly, where the sheet does not say where they belong. */
 export function Evenly({ missing, engine, lengths, edit }: EvenlyProps) {
-  const sets = setKeys(cylindersOf(engine));
+  const sets = setKeys(setsOf(engine));
   if (!missing.some((key) => sets.includes(key))) return null;
   const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
   return (

@@ -46,10 +46,10 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
 
     it('has each result that the sheet says it takes, by that very name', () => {
       for (const key of figureKeys) {
-        const { takes, cylinders } = sheetFigures[key];
+        const { takes, sets } = sheetFigures[key];
         const name = takes?.[slug];
         if (name === undefined) continue;
-        const texts: Texts = cylinders === undefined ? {} : { cylinders: String(cylinders) };
+        const texts: Texts = sets === undefined ? {} : { cylinders: String(sets) };
         const single = flatten(evaluate(calculator, texts, reading).results);
         expect(single.get(name), `${key} takes ${name}`).toSatisfy(Number.isFinite);
         const [, series = name] = /^(.+)-\d+$/.exec(name) ?? [];
@@ -279,6 +279,8 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     'jet-set head',
     // The large hole in a cover.
     'hole-pattern bore',
+    // Of whatever part lies on the bench.
+    'hole-pattern sets',
   ]);
   it('no input shares a name and a unit with a figure that does not fill it', () => {
     const unfilled = calculators.flatMap(({ slug, inputs }) =>

@@ -4,8 +4,11 @@ import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { readOrder } from '../../calculators/sheet/boxes.ts';
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
-import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
-import { setEven } from '../../calculators/sheet/sets.ts';
+import { fillFrom, placesFor } from '../../calculators/sheet/fill.ts';
+import { leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { boxesOf, boxName, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { directionsOf, setEven } from '../../calculators/sheet/sets.ts';
+import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
 
 const how = { lengths: 'mm' } as const;
@@ -100,5 +103,98 @@ describe('sets and the firing order', () => {
 
   it('of the demo agree', () => {
     expect(judge(demoSheet(), 'plate', 'mm').whole.join(' ')).not.toContain('firing order');
+  });
+});
+
+/** Two pairs that fire together, each by one set with a coil of two leads. */
+const paired = setFigure(four, 'sets', 2);
+
+describe('sets that fire several cylinders', () => {
+  it.each(['1+4-2+3', '1+4, 2+3', '1 + 4 - 2 + 3', '14-23', '1-4, 2-3', '1423', '1&4 2&3'])(
+    'take the order “%s”',
+    (text) => {
+      const engine = told(paired, text);
+      expect(engine.unread).toEqual({});
+      expect(engine.firingOrder).toEqual([1, 4, 2, 3]);
+      expect(orderWords(engine)).toBe('1+4-2+3');
+      expect(leadWords(engine)).toBe(
+        'Leads in firing order: set 1 fires plugs 1 and 4, set 2 fires plugs 2 and 3',
+      );
+    },
+  );
+
+  it('stand evenly by their own number, and not by that of the cylinders', () => {
+    expect(directionsOf(setEven(told(paired, '1+4-2+3')))).toEqual([0, 180]);
+    const six = setFigure(setFigure(newEngine('e-2', 'Six'), 'cylinders', 6), 'sets', 3);
+    // Set 2 fires 2 and 5, which come last.
+    expect(directionsOf(setEven(told(six, '1+6-3+4-2+5')))).toEqual([0, 240, 120]);
+  });
+
+  it('have one box each for gap, plate, coil and timing, named by the set', () => {
+    const boxes = (id: StepId): number => boxesOf(paired, id);
+    expect(
+      ['gap', 'insulation', 'plate', 'timing', 'condenser', 'coil'].map((id) =>
+        boxes(id as StepId),
+      ),
+    ).toEqual([2, 2, 2, 2, 2, 2]);
+    expect(['squish', 'ring-gap', 'compression', 'plug'].map((id) => boxes(id as StepId))).toEqual([
+      4, 4, 4, 4,
+    ]);
+    expect(boxName(steps.timing.reading!, 1, paired)).toBe('Set 2');
+    expect(boxName(steps.timing.reading!, 1, four)).toBe('Cylinder 2');
+    // A coil for each plug, two of them to a set.
+    expect(boxesOf(setFigure(paired, 'fed-coils', 4), 'coil')).toBe(4);
+    expect(boxesOf(setFigure(paired, 'fed-coils', 0), 'coil')).toBe(2);
+  });
+
+  it('fill the calculators of the plate by their own number', () => {
+    const fill = fillFrom(told(paired, '1+4-2+3'), 'plate-layout', ['sets', 'spacing-1']);
+    expect(fill.sets).toBe('2');
+    expect(fillFrom(paired, 'plate-setting', ['cylinders']).cylinders).toBe('2');
+    expect(fillFrom(paired, 'compression', ['cylinders']).cylinders).toBe('4');
+  });
+
+  it('need no plate proved where there is one', () => {
+    expect(hasStep(setFigure(four, 'sets', 1).figures, 'plate')).toBe(false);
+    expect(hasStep(paired.figures, 'plate')).toBe(true);
+  });
+
+  it.each([
+    ['1+4-2-3', '“1+4” cannot be so: 2 sets of points fire 4 cylinders, 2 each.'],
+    ['1-4+2-3', '“4+2” cannot be so'],
+    ['1+4-2', 'leaves out cylinder 3.'],
+    ['1+4-2+2', 'names cylinder 2 more than once.'],
+  ])('refuse the order “%s”', (text, words) => {
+    expect(readOrder(paired, text, how).problem).toContain(words);
+  });
+
+  it('an order of pairs asks first how many sets there are, and is read once that is said', () => {
+    const early = told(four, '1+4-2+3');
+    expect(readOrder(four, '1+4-2+3', how).problem).toContain(
+      'fewer sets of points than cylinders',
+    );
+    expect(early.firingOrder).toEqual([]);
+    expect(setFigure(early, 'sets', 2).firingOrder).toEqual([1, 4, 2, 3]);
+  });
+
+  it('are told by the calculator of the crank, and no directions by the cylinder with them', () => {
+    const results: Record<string, number> = { sets: 2, 'set-2': 180, 'set-3': 180, 'set-4': 0 };
+    const keys = (engine: Engine, sets: number): string[] =>
+      placesFor(
+        engine,
+        'firing-order',
+        (key) => (key === 'cylinders' ? 4 : undefined),
+        (name) => (name === 'sets' ? sets : results[name]),
+      ).flatMap((place) => (place.kind === 'figure' ? [place.key] : []));
+    expect(keys(four, 2)).toEqual(['cylinders', 'sets']);
+    expect(keys(four, 4)).toEqual(['cylinders', 'sets', 'set-2', 'set-3', 'set-4']);
+    expect(keys(paired, 4)).not.toContain('set-2');
+  });
+
+  it('are no more than the cylinders', () => {
+    const box = { kind: 'figure', key: 'sets' } as const;
+    const more = enter(four, box, '5', how);
+    expect(more.figures.sets).toBeUndefined();
+    expect(more.unread).toHaveProperty(['figure:sets']);
   });
 });

@@ -302,10 +302,10 @@ describe('what belongs to the log beside readings', () => {
 
   it('every entry has words, in mm and in inches', () => {
     fc.assert(
-      fc.property(anyEngine, ({ log }) => {
-        for (const entry of log) {
+      fc.property(anyEngine, (engine) => {
+        for (const entry of engine.log) {
           for (const lengths of ['mm', 'in'] as const) {
-            const words = entryWords(entry, lengths).join(': ');
+            const words = entryWords(entry, engine, lengths).join(': ');
             expect(words).toMatch(/\S/);
             expect(words).not.toMatch(/undefined|NaN|\[object/);
           }

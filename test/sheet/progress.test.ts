@@ -13,10 +13,9 @@ import { readingOf } from '../../calculators/sheet/edit.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
 import { showReading } from '../../calculators/sheet/step-units.ts';
-import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { boxName, LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { jobOf, nextStep, progressOf } from '../../calculators/sheet/progress.ts';
 import {
-  boxName,
   isStepId,
   needs,
   order,
@@ -312,7 +311,7 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(says).toContain('on 3 Mar 2026');
     if (!reading) return;
     const was = showReading(passing(altered, other), reading, 'mm');
-    expect(says).toContain(`${boxName(reading, 0).toLowerCase()} from ${was} to `);
+    expect(says).toContain(`${boxName(reading, 0, altered).toLowerCase()} from ${was} to `);
   });
 
   it.each(order)('%s marks nothing else', (other) => {
@@ -533,7 +532,7 @@ it('a step of which the engine has one has one box, however many cylinders', () 
   expect(once).toEqual(['end-float', 'plate-fit']);
   const one = setEntry(figured(), 'end-float', 'found', 0, 0.2);
   expect(progressOf(one)['end-float'].state).toBe('pass');
-  expect(boxName(steps['end-float'].reading!, 0)).toBe('Crank');
+  expect(boxName(steps['end-float'].reading!, 0, one)).toBe('Crank');
 });
 
 describe('a reading', () => {

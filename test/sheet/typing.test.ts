@@ -79,7 +79,11 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
   const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
   if (ofPiston && Math.abs(read.value) > 51) return undefined;
-  return whole && !Number.isInteger(read.value) ? undefined : read.value + 0;
+  // The demo engine has three cylinders, and no more sets than those.
+  if (box.kind === 'figure' && box.key === 'sets' && read.value > 3) return undefined;
+  // A fraction is kept to the twelve figures that a sum is.
+  const kept = Number(read.value.toPrecision(12));
+  return whole && !Number.isInteger(kept) ? undefined : kept + 0;
 }
 
 const piece = fc.constantFrom(

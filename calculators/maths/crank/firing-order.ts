@@ -109,6 +109,19 @@ export function evenTops(order: readonly number[]): readonly number[] {
   return order.map((_, i) => (TURN * ((order.indexOf(i + 1) - first + places) % places)) / places);
 }
 
+/** Cylinders nearer to each other than this fire together, from one set; degrees of the crank. */
+export const TOGETHER = 0.1;
+
+/** The directions in which sets of points stand, in the order of their cylinders: one for those that fire together. */
+export const setDirections = (tops: readonly number[]): readonly number[] =>
+  tops.filter((top, i) =>
+    tops
+      .slice(0, i)
+      .every(
+        (earlier) => Math.min(withinTurn(top - earlier), withinTurn(earlier - top)) >= TOGETHER,
+      ),
+  );
+
 /** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
 export function unevenness(intervals: readonly number[]): number {
   const apart = intervals.filter((interval) => interval > 0);

@@ -1,6 +1,13 @@
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { bobWeight, pistonForce, shaking, type Throw } from '../../maths/crank/engine-balance.ts';
-import { firingOf, lobeDirections, topAngles, unevenness } from '../../maths/crank/firing-order.ts';
+import {
+  firingOf,
+  lobeDirections,
+  setDirections,
+  TOGETHER,
+  topAngles,
+  unevenness,
+} from '../../maths/crank/firing-order.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -17,6 +24,16 @@ export const pistonsOf = (v: Values) => ({
   speed: v.rpm,
 });
 
+/** The order as one figure: a nought joins cylinders that fire together. */
+const sequenceOf = (order: readonly number[], intervals: readonly number[]): number =>
+  Number(
+    order
+      .map((cylinder, k) =>
+        k < order.length - 1 && intervals[k]! < TOGETHER ? `${cylinder}0` : cylinder,
+      )
+      .join(''),
+  );
+
 export function compute(v: Values): Computed {
   const tops = topAngles(v.pin, v.lean);
   const { order, intervals } = firingOf(tops);
@@ -24,7 +41,8 @@ export function compute(v: Values): Computed {
   const factor = v.factor / 100;
   const shakes = shaking(throwsOf(v), pistons, factor);
   return {
-    sequence: Number(order.join('')),
+    sequence: sequenceOf(order, intervals),
+    sets: setDirections(tops).length,
     uneven: unevenness(intervals),
     top: tops,
     set: tops,

@@ -1,21 +1,15 @@
 import type { Onward } from '../../frame/types.ts';
-import { withinTurn } from '../../maths/crank/firing-order.ts';
+import { setDirections, withinTurn } from '../../maths/crank/firing-order.ts';
 import type { Computed, Values } from './compute.ts';
 
 const degrees = (angle: number): string => `${String(Number(angle.toFixed(6)))}deg`;
-
-/** Sets nearer to each other than this fire together, from one set; degrees. */
-const TOGETHER = 0.1;
 
 /**
  * Degrees from each set on to the next, in the order of their cylinders, the way the cam turns.
  * Cylinders that fire together take one set.
  */
 export function plateSpacings(computed: Computed): readonly number[] {
-  const apart = (a: number, b: number): number => Math.min(withinTurn(a - b), withinTurn(b - a));
-  const sets = (computed.set as readonly number[]).filter((set, i, all) =>
-    all.slice(0, i).every((earlier) => apart(set, earlier) >= TOGETHER),
-  );
+  const sets = setDirections(computed.set as readonly number[]);
   return sets.slice(1).map((set, i) => withinTurn(set - sets[i]!));
 }
 

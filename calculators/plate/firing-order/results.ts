@@ -7,11 +7,18 @@ export const results = {
   sequence: {
     label: 'Firing order',
     unit: 'count',
-    help: 'The cylinders one by one, 1 first. Those that fire together stand by their numbers.',
+    help: 'The cylinders one by one, 1 first. Those that fire together are joined by +.',
     lead: true,
     decimals: 0,
     jumps: true,
     isOrder: true,
+  },
+  sets: {
+    label: 'Sets of points, or lobes',
+    unit: 'count',
+    help: 'Cylinders that fire together take one, with a coil of two leads or a coil for each.',
+    decimals: 0,
+    jumps: true,
   },
   uneven: {
     label: 'Longest less shortest interval',

@@ -1,0 +1,12 @@
+import { expect, it } from 'vitest';
+import { orderFigure } from '../../calculators/frame/firing-order.ts';
+
+it.each([
+  [132, '1-3-2'],
+  [1, '1'],
+  [104203, '1+4-2+3'],
+  [10423, '1+4-2-3'],
+  [1020304, '1+2+3+4'],
+])('the figure %i of an order is shown as %s', (figure, shown) => {
+  expect(orderFigure(figure)).toBe(shown);
+});
