@@ -210,14 +210,20 @@ const giversOf = (calculator: AnyCalculator, { fields }: Gathered): readonly Giv
 /** As one figure of the example gives way, another may have to: a hole moves in with its plate. */
 const MOST_ROUNDS = 4;
 
-/** All inputs, after each figure of the example that has to has given way; `before` holds what has. */
+/**
+ * All inputs, after each figure of the example that has to has given way.
+ *
+ * @param asGiven The inputs before any has.
+ * @param before What has given way already, and to which figure.
+ */
 function afterGivingWay(
   calculator: AnyCalculator,
   texts: Texts,
   options: EvaluateOptions,
+  asGiven: Gathered,
   before: ReadonlyMap<string, number> = new Map(),
 ): Gathered {
-  let gathered = gather(calculator, texts, options, new Map());
+  let gathered = asGiven;
   const givers = giversOf(calculator, gathered);
   const instead = new Map<string, number>();
   for (const { key, value } of givers) if (before.get(key) === value) instead.set(key, value);
@@ -250,10 +256,11 @@ export function gatherAll(
   const nobodys = gathered.fields.every(({ origin }) => origin === 'example');
   if (options.demonstration || nobodys) return gathered;
   const givers = giversOf(calculator, gathered).filter(({ key }) => texts[key] !== undefined);
-  if (givers.length === 0) return afterGivingWay(calculator, texts, options);
+  if (givers.length === 0) return afterGivingWay(calculator, texts, options, gathered);
   // What a link calls the example's had perhaps given way before the link was made.
   const keys = new Set(givers.map(({ key }) => key));
   const others = Object.fromEntries(Object.entries(texts).filter(([key]) => !keys.has(key)));
-  const { instead } = afterGivingWay(calculator, others, options);
-  return afterGivingWay(calculator, texts, options, instead);
+  const alone = gather(calculator, others, options, new Map());
+  const { instead } = afterGivingWay(calculator, others, options, alone);
+  return afterGivingWay(calculator, texts, options, gathered, instead);
 }

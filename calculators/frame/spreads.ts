@@ -8,23 +8,39 @@ import {
   type ResultValue,
 } from './types.ts';
 
+type Results = Readonly<Record<string, ResultValue>>;
 type Flat = ReadonlyMap<string, number>;
+/** Where a figure stands: in which result, and in which row and column of it, counted from 0. */
+type Place = readonly [name: string, row?: number, column?: number];
+
+/** The place of every figure of some results. */
+function placesOf(results: Results): Place[] {
+  return Object.entries(results).flatMap(([name, value]): Place[] => {
+    if (value instanceof Absent) return [];
+    if (typeof value === 'number') return [[name]];
+    return value.flatMap((entry, i): Place[] =>
+      typeof entry === 'number' ? [[name, i]] : entry.map((_, j) => [name, i, j]),
+    );
+  });
+}
+
+/** The figure at a place; nothing where there is none. */
+function figureAt(results: Results, [name, row, column]: Place): number | undefined {
+  const value = results[name];
+  const entry = row === undefined || !Array.isArray(value) ? value : (value as unknown[])[row];
+  const figure = column === undefined ? entry : (entry as readonly unknown[] | undefined)?.[column];
+  return typeof figure === 'number' ? figure : undefined;
+}
+
+const nameOf = ([name, ...at]: Place): string => [name, ...at.map((n) => n! + 1)].join('-');
 
 /** Every figure of a result under its name: `angle`, `error-1`, `x-1-2`. */
-export function flatten(results: Readonly<Record<string, ResultValue>>): Flat {
-  const flat = new Map<string, number>();
-  for (const [name, value] of Object.entries(results)) {
-    if (value instanceof Absent) continue;
-    if (typeof value === 'number') flat.set(name, value);
-    else {
-      value.forEach((entry, i) => {
-        if (typeof entry === 'number') flat.set(`${name}-${i + 1}`, entry);
-        else entry.forEach((inner, j) => flat.set(`${name}-${i + 1}-${j + 1}`, inner));
-      });
-    }
-  }
-  return flat;
-}
+export const flatten = (results: Results): Flat =>
+  new Map(placesOf(results).map((place) => [nameOf(place), figureAt(results, place)!]));
+
+/** What the definition says of a figure by its name, whichever row of a table it stands in. */
+const specOf = (calculator: AnyCalculator, name: string): ResultSpec | undefined =>
+  calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
 
 const reading = (values: AnyValues, { key, index }: Measured): number =>
   index === undefined ? (values[key] as number) : (values[key] as readonly number[])[index]!;
@@ -65,50 +81,62 @@ export function measuredUncertainty(
   calculator: AnyCalculator,
   values: AnyValues,
   measured: readonly Measured[],
-  results: Readonly<Record<string, ResultValue>>,
+  results: Results,
 ): Uncertainty {
   const known = flatten(results);
   const names = [...known.keys()];
-  const specOf = (name: string): ResultSpec | undefined =>
-    calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
-  /** On the same round as the figure that is moved: 359.5 is half a degree from 0. */
-  const unwound = (name: string, figure: number | undefined): number | undefined => {
-    const cyclic = specOf(name)?.cyclic;
-    if (cyclic === undefined || figure === undefined) return figure;
-    return figure - cyclic * Math.round((figure - known.get(name)!) / cyclic);
-  };
+  const specs = names.map((name) => specOf(calculator, name));
+  const places = placesOf(results);
   const decided = calculator.decide?.(values);
   const model = (figures: readonly number[]) => {
-    const computed = calculator.compute(withReadings(values, measured, figures), decided);
-    const flat = flatten(computed as Record<string, ResultValue>);
-    return names.map((name) => unwound(name, flat.get(name)));
+    const computed = calculator.compute(withReadings(values, measured, figures), decided) as Record<
+      string,
+      ResultValue
+    >;
+    return places.map((place, i) => {
+      const figure = figureAt(computed, place);
+      const cyclic = specs[i]?.cyclic;
+      if (cyclic === undefined || figure === undefined) return figure;
+      // On the same round as the figure that is moved: 359.5 is half a degree from 0.
+      return figure - cyclic * Math.round((figure - known.get(names[i]!)!) / cyclic);
+    });
   };
   const uncertain = propagateAll(
     model,
     measured.map((one) => reading(values, one)),
     measured.map(({ error }) => error),
   );
-  const spreads: Record<string, number> = {};
-  const parts: Record<string, readonly Part[]> = {};
-  names.forEach((name, i) => {
-    const spec = specOf(name);
-    const found = uncertain[i];
-    if (found === undefined || spec?.bare || spec?.jumps || spec?.standard) return;
-    const from = spec?.spreadFrom;
+  /** What a result brings of its own to its ±, where it has one. */
+  const ownOf = (from: string | undefined): number => {
     const own = from === undefined ? 0 : results[from];
-    const ofOwn = typeof own === 'number' ? Math.abs(own) : 0;
-    spreads[name] = Math.hypot(found.plusMinus, ofOwn);
-    parts[name] = [
-      ...measured.map((one, m) => ({
-        key: fieldKey(calculator, one),
-        contribution: found.contributions[m]!,
-      })),
-      ...(from === undefined ? [] : [{ key: from, contribution: ofOwn }]),
-    ]
-      .filter(({ contribution }) => contribution > 0)
-      .sort((one, other) => other.contribution - one.contribution);
+    return typeof own === 'number' ? Math.abs(own) : 0;
+  };
+  const found = names.flatMap((name, i) => {
+    const spec = specs[i];
+    const one = uncertain[i];
+    if (one === undefined || spec?.bare || spec?.jumps || spec?.standard) return [];
+    return [{ name, from: spec?.spreadFrom, ...one }];
   });
-  return { spreads, parts };
+  return {
+    spreads: Object.fromEntries(
+      found.map(({ name, from, plusMinus }) => [name, Math.hypot(plusMinus, ownOf(from))]),
+    ),
+    // Few ask for them, and not with every key.
+    get parts() {
+      const keys = measured.map((one) => fieldKey(calculator, one));
+      return Object.fromEntries(
+        found.map(({ name, from, contributions }) => [
+          name,
+          [
+            ...keys.map((key, m) => ({ key, contribution: contributions[m]! })),
+            ...(from === undefined ? [] : [{ key: from, contribution: ownOf(from) }]),
+          ]
+            .filter(({ contribution }) => contribution > 0)
+            .sort((one, other) => other.contribution - one.contribution),
+        ]),
+      );
+    },
+  };
 }
 
 /** The key of a reading's field: members of a series have a number each. */

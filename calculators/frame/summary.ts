@@ -102,17 +102,18 @@ export interface ResultLine extends SummaryLine {
   readonly flat: string;
 }
 
-/** The results that exist, as lines for people. */
+/** The results that exist, or those of them that are asked for by name, as lines for people. */
 export function resultLines(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
+  asked: (name: string) => boolean = () => true,
 ): ResultLine[] {
   const { results, spreads, values } = evaluation;
   const lines: ResultLine[] = [];
   for (const [name, spec] of Object.entries<ResultSpec>(calculator.results)) {
     const value = results[name];
-    if (value === undefined || value instanceof Absent) continue;
+    if (value === undefined || value instanceof Absent || !asked(name)) continue;
     const { label } = calledAs(calculator, evaluation, name, lengths);
     const line = (figure: number, flat: string, row?: string): void => {
       lines.push({
@@ -141,8 +142,11 @@ export function leads(
   evaluation: Evaluation,
   lengths: LengthDisplay,
 ): SummaryLine[] {
-  return resultLines(calculator, evaluation, lengths).filter(
-    ({ name }) =>
+  return resultLines(
+    calculator,
+    evaluation,
+    lengths,
+    (name) =>
       calculator.results[name]!.lead === true && typeof evaluation.results[name] === 'number',
   );
 }
@@ -177,6 +181,6 @@ export const leadLines = (
   names?: readonly string[],
 ): string[] =>
   (names
-    ? resultLines(calculator, evaluation, lengths).filter(({ name }) => names.includes(name))
+    ? resultLines(calculator, evaluation, lengths, (name) => names.includes(name))
     : leads(calculator, evaluation, lengths)
   ).map(({ label, text }) => `${label}: ${text}`);

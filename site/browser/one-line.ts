@@ -18,11 +18,11 @@ const SENTENCES = new Set<unknown>([
 
 const held = (text: string): ComponentChild => {
   const pieces = measuresApart(text);
-  // In an array of its own, so that what stands after it keeps its place whatever the text says. An
-  // empty piece would be written anew at each drawing, and a status be heard again.
-  return pieces.length === 1
-    ? text
-    : pieces.map((piece, i) => (i % 2 === 0 ? piece || null : h('one-line', {}, piece)));
+  // An empty text would be written anew at each drawing: a status be heard again, and every rule that
+  // asks what is empty have its elements styled anew.
+  if (pieces.length === 1) return text || null;
+  // In an array of its own, so that what stands after it keeps its place whatever the text says.
+  return pieces.map((piece, i) => (i % 2 === 0 ? piece || null : h('one-line', {}, piece)));
 };
 
 const heldChild = (child: ComponentChild): ComponentChild =>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whyNotShared } from '../../calculators/frame/whose.ts';
+import { memo } from '../../calculators/picture/memo.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
 import { addressOf } from './address-of.ts';
@@ -14,8 +15,7 @@ interface Props {
 /** Long enough to be read, and then out of the way of the picture. */
 const SAID_FOR_MS = 5000;
 
-/** Copies the link of the calculation from wherever the reader is on the page. */
-export function CopyLink({ calculator, now }: Props) {
+function Copying({ calculator, now }: Props) {
   const [copied, setCopied] = useState<Copied>();
   const byHand = copied !== undefined && !copied.done && copied.refused === undefined;
   useEffect(() => {
@@ -53,3 +53,6 @@ export function CopyLink({ calculator, now }: Props) {
     </>
   );
 }
+
+/** Copies the link of the calculation from wherever the reader is on the page. */
+export const CopyLink = memo(Copying);

@@ -23,11 +23,6 @@ interface Entry {
 /** Whose figures stand in the entry of the history that is open, which a reload keeps and a link lacks. */
 export const ownHere = (): unknown => (history.state as Entry | null)?.own;
 
-interface Timers {
-  write?: number;
-  end?: number;
-}
-
 /**
  * Keeps the address in step with the state. One edit (a word typed, a drag, a run of key presses)
  * is one step of the browser's back button.
@@ -35,12 +30,13 @@ interface Timers {
 export function useAddress(onBack: (query: string) => void) {
   const editing = useRef(false);
   const waiting = useRef<() => Written>();
-  const timers = useRef<Timers>({});
+  const timer = useRef<number>();
+  const changed = useRef(0);
   const last = useRef<Written>();
   const written = useRef<number[]>([]);
 
   const flush = useCallback(() => {
-    clearTimeout(timers.current.write);
+    clearTimeout(timer.current);
     const next = waiting.current?.();
     waiting.current = undefined;
     if (next === undefined) return;
@@ -61,19 +57,14 @@ export function useAddress(onBack: (query: string) => void) {
   const write = useCallback(
     (entry: () => Written, dragged: boolean) => {
       waiting.current = entry;
-      clearTimeout(timers.current.write);
-      clearTimeout(timers.current.end);
+      clearTimeout(timer.current);
       const now = performance.now();
+      if (now - changed.current > EDIT_ENDS_AFTER_MS) editing.current = false;
+      changed.current = now;
       const lately = written.current.filter((at) => now - at < COUNTED_FOR_MS);
       const atOnce = !dragged && lately.length < MOST_AT_ONCE;
       written.current = atOnce ? [...lately, now] : lately;
-      timers.current.write = window.setTimeout(
-        flush,
-        atOnce ? WRITE_TYPED_AFTER_MS : WRITE_AFTER_MS,
-      );
-      timers.current.end = window.setTimeout(() => {
-        editing.current = false;
-      }, EDIT_ENDS_AFTER_MS);
+      timer.current = window.setTimeout(flush, atOnce ? WRITE_TYPED_AFTER_MS : WRITE_AFTER_MS);
     },
     [flush],
   );
@@ -90,7 +81,7 @@ export function useAddress(onBack: (query: string) => void) {
   // From the moment it is drawn: a step back right after that is not missed.
   useLayoutEffect(() => {
     const back = (): void => {
-      clearTimeout(timers.current.write);
+      clearTimeout(timer.current);
       waiting.current = undefined;
       editing.current = false;
       const { current } = last;

@@ -44,6 +44,13 @@ const typedOver = ({ texts, origins, held }: Given, typed: Texts): Given => ({
 /** A number as a text that a field can hold. */
 const written = (value: number): string => String(Number(value.toFixed(6)));
 
+/** What was worked out to see whether a handle may go where it is dragged. */
+interface Tried {
+  readonly of: Given;
+  readonly by: (given: Given) => Evaluation;
+  readonly evaluation: Evaluation;
+}
+
 interface Beginning {
   /** What it begins with, which the server rendered; the same at every call. */
   readonly begin: Given;
@@ -80,10 +87,12 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
       }),
     [calculator, demonstration, ownEngine, lengths, sums],
   );
-  const evaluation = useMemo(
-    () => (first && given === begin && lengths === 'mm' && !ownEngine ? first : evaluated(given)),
-    [evaluated, given, first, begin, lengths, ownEngine],
-  );
+  const tried = useRef<Tried>();
+  const evaluation = useMemo(() => {
+    if (first && given === begin && lengths === 'mm' && !ownEngine) return first;
+    const { current: done } = tried;
+    return done?.of === given && done.by === evaluated ? done.evaluation : evaluated(given);
+  }, [evaluated, given, first, begin, lengths, ownEngine]);
 
   useLayoutEffect(() => {
     setLengths(rememberedLengths());
@@ -138,12 +147,23 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
       const value =
         field?.kind === 'figure' ? onRoundStep(moved, from, field.spec, lengths) : moved;
       const base = asked.current;
-      const possible = (each: number): boolean =>
-        evaluated(typedOver(base, { [key]: written(each) })).computed;
-      const held = from === undefined ? value : lastPossible(from, value, possible);
       byHand.current = true;
       setDragged(true);
-      setGiven((before) => typedOver(before, { [key]: written(held) }));
+      // Most steps of a drag leave a figure where its round step is.
+      if (base.origins[key] === 'yours' && base.texts[key] === written(value)) return;
+      const movedTo = (to: number): Given => typedOver(base, { [key]: written(to) });
+      let good: (Tried & { readonly at: number }) | undefined;
+      const possible = (at: number): boolean => {
+        const of = movedTo(at);
+        const found = evaluated(of);
+        if (found.computed) good = { at, of, by: evaluated, evaluation: found };
+        return found.computed;
+      };
+      const held = from === undefined ? value : lastPossible(from, value, possible);
+      const after = good?.at === held ? good.of : movedTo(held);
+      tried.current = good;
+      asked.current = after;
+      setGiven((before) => (before === base ? after : typedOver(before, { [key]: written(held) })));
     },
     [calculator, evaluated, lengths],
   );

@@ -1,4 +1,4 @@
-import type { TargetedMouseEvent } from 'preact';
+import type { TargetedKeyboardEvent, TargetedMouseEvent } from 'preact';
 import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
@@ -33,12 +33,16 @@ function useTyping({ field, lengths, onText }: Typing) {
     keep(typed, kept);
     onText(key, kept);
   };
-  const step = (by: number): void => {
+  const step = (by: number, box: HTMLInputElement | null | undefined): void => {
     const size = roundStep(spec, shown);
     const next = onStep(toShown(field.value ?? spec.min, shown) + by * size, size);
     const low = edgeIn(spec.min, shown, 1, spec.step);
     const high = edgeIn(spec.max, shown, -1, spec.step);
-    type(plainText(Math.min(high, Math.max(low, next))));
+    const stepped = plainText(Math.min(high, Math.max(low, next)));
+    // Before all else: a browser lays the whole page out at once when the box in use is written to,
+    // which costs least while nothing else has changed.
+    if (box) box.value = stepped;
+    type(stepped);
   };
   return { text, type, step };
 }
@@ -82,10 +86,10 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
   const { key } = field;
   const id = fieldId(idPrefix, key);
   const { text, type, step } = typing;
-  const keys = (event: KeyboardEvent): void => {
+  const keys = (event: TargetedKeyboardEvent<HTMLInputElement>): void => {
     if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
-      step(event.key === 'ArrowUp' ? 1 : -1);
+      step(event.key === 'ArrowUp' ? 1 : -1, event.currentTarget);
     } else if (event.key === 'Enter') {
       event.preventDefault();
       // Confirmed as it stands, the example's figure becomes the reader's.
@@ -140,6 +144,8 @@ export function FigureInput(props: Props) {
   const typing = useTyping(props);
   const { step } = typing;
   const name = inSentence(spec.label);
+  const stepBy = (by: number) => (event: TargetedMouseEvent<HTMLButtonElement>) =>
+    step(by, event.currentTarget.parentElement?.querySelector('input'));
   /** A press leaves the focus, and a phone's keyboard, where they are. */
   const holdFocus = (event: MouseEvent): void => event.preventDefault();
 
@@ -155,7 +161,7 @@ export function FigureInput(props: Props) {
           class="step"
           aria-label={`Less ${name}`}
           onMouseDown={holdFocus}
-          onClick={() => step(-1)}
+          onClick={stepBy(-1)}
         >
           −
         </button>
@@ -169,7 +175,7 @@ export function FigureInput(props: Props) {
           class="step"
           aria-label={`More ${name}`}
           onMouseDown={holdFocus}
-          onClick={() => step(1)}
+          onClick={stepBy(1)}
         >
           +
         </button>

@@ -1,4 +1,5 @@
 import type { Field } from '../../calculators/frame/fields.ts';
+import { memo } from '../../calculators/picture/memo.ts';
 import { Fields, type FieldsProps } from './Fields.tsx';
 import { Group } from './Group.tsx';
 
@@ -21,6 +22,21 @@ function inGroups(fields: readonly Field[]): Members[] {
   return groups;
 }
 
+interface GroupProps extends FieldsProps {
+  readonly heading: string;
+  readonly side: boolean;
+}
+
+/** Drawn anew only when one of its fields has changed: most edits touch one group of several. */
+const OneGroup = memo(({ heading, side, ...inside }: GroupProps) => {
+  const { fields, lengths, marked = false } = inside;
+  return (
+    <Group {...{ heading, side, fields, lengths, marked }}>
+      <Fields {...inside} />
+    </Group>
+  );
+}, 5);
+
 /** Fields whose neighbours with the same heading are folded together. */
 export function Groups({
   fields,
@@ -29,20 +45,17 @@ export function Groups({
 }: FieldsProps & { readonly side: readonly string[] | undefined }) {
   return (
     <>
-      {inGroups(fields).map(({ heading, fields: members }) => {
-        const inside = <Fields key={members[0]!.key} fields={members} {...handlers} />;
-        if (heading === undefined) return inside;
-        const { lengths, marked = false } = handlers;
-        return (
-          <Group
+      {inGroups(fields).map(({ heading, fields: members }) =>
+        heading === undefined ? (
+          <Fields key={members[0]!.key} fields={members} {...handlers} />
+        ) : (
+          <OneGroup
             key={heading}
-            {...{ heading, fields: members, lengths, marked }}
+            {...{ heading, fields: members, ...handlers }}
             side={side?.includes(heading) ?? false}
-          >
-            {inside}
-          </Group>
-        );
-      })}
+          />
+        ),
+      )}
     </>
   );
 }

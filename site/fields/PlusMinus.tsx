@@ -1,17 +1,14 @@
 import { useState } from 'preact/hooks';
 import { inputLines } from '../../calculators/frame/summary.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
+import { memo } from '../../calculators/picture/memo.ts';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 
 interface Props extends FieldHandlers {
   readonly fields: readonly Field[];
 }
 
-/**
- * The ± of each reading, told in a line until somebody asks for the fields: they are as many as the
- * readings, and few readers change them.
- */
-export function Errors({ fields, ...handlers }: Props) {
+function OfReadings({ fields, ...handlers }: Props) {
   const [asked, setAsked] = useState(false);
   const shown = asked || fields.some(({ given, problem }) => given || problem !== undefined);
   const lines = inputLines(fields, handlers.lengths);
@@ -39,3 +36,9 @@ export function Errors({ fields, ...handlers }: Props) {
     </details>
   );
 }
+
+/**
+ * The ± of each reading, told in a line until somebody asks for the fields: they are as many as the
+ * readings, and few readers change them.
+ */
+export const Errors = memo(OfReadings, 4);

@@ -9,7 +9,7 @@ import { beside, round, type Box } from '../../picture/boxes.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
-import { pointsOf, setLabels } from './set-labels.ts';
+import { pointsOf, setLabels, struckOf } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -63,15 +63,15 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
-  const sets = setLabels(drawing, place, directions, v.outside / 2, sheet, taken);
+  const struck = struckOf(
+    drawing.shapes.flatMap(pointsOf).map(({ x: across, y: up }) => place(across, up)),
+  );
+  const sets = setLabels(struck, place, directions, v.outside / 2, sheet, taken);
   taken.push(...sets.map(({ box }) => box));
   const named =
     spots.length <= ROOM_FOR_LABELS
       ? spots
       : spots.filter((each) => each.set === 0 || each === spot);
-  const lines = drawing.shapes.flatMap(pointsOf).map(({ x: across, y: up }) => place(across, up));
-  const struck = ({ left, right, top, bottom }: Box): number =>
-    lines.filter((at) => at.x > left && at.x < right && at.y > top && at.y < bottom).length;
   const labels = new Map(
     [spot, ...named.filter((each) => each !== spot)].flatMap((each) => {
       const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken, struck);

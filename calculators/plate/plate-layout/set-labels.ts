@@ -1,4 +1,4 @@
-import { slotOutline, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { slotOutline, type Shape } from '../../drawing/shapes.ts';
 import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
 import { textWidth } from '../../picture/text-width.ts';
 
@@ -42,6 +42,21 @@ export function pointsOf(shape: Shape): readonly Point[] {
   }
 }
 
+/** Counts the points in a box, and none beyond so many where no more matter. */
+export type Struck = (box: Box, most?: number) => number;
+
+/** The same of the given points: each drag asks it of hundreds of places. */
+export const struckOf =
+  (points: readonly Point[]): Struck =>
+  ({ left, right, top, bottom }, most = Infinity) => {
+    let found = 0;
+    for (const { x, y } of points) {
+      if (x > left && x < right && y > top && y < bottom) found += 1;
+      if (found >= most) break;
+    }
+    return found;
+  };
+
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
 const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
 /** How far to one side of its set's line, user units. */
@@ -54,19 +69,16 @@ export interface SetLabel extends Point {
 
 /**
  * Names of the sets at the ends of their lines, each where it lies on the sheet, on no name or hole
- * that is `taken`, and on the fewest lines of the drawing; none for a set that has no such place.
+ * that is `taken`, and on the fewest lines of the drawing (`struck`); none for a set that has no such place.
  */
 export function setLabels(
-  drawing: Drawing,
+  struck: Struck,
   place: (x: number, y: number) => Point,
   directions: readonly number[],
   rim: number,
   sheet: Box,
   taken: readonly Box[],
 ): readonly SetLabel[] {
-  const lines = drawing.shapes.flatMap(pointsOf).map(({ x, y }) => place(x, y));
-  const struck = ({ left, right, top, bottom }: Box): number =>
-    lines.filter(({ x, y }) => x > left && x < right && y > top && y < bottom).length;
   const labels: SetLabel[] = [];
   directions.forEach((direction, s) => {
     const words = `set ${String(s + 1)}`;
@@ -75,6 +87,7 @@ export function setLabels(
       number,
       number,
     ];
+    const others = [...taken, ...labels.map((label) => label.box)];
     let best: { readonly label: SetLabel; readonly strikes: number } | undefined;
     for (const beyond of BEYOND) {
       const end = place((rim + beyond) * cos, (rim + beyond) * sin);
@@ -83,9 +96,8 @@ export function setLabels(
         const x = end.x - sin * aside - wide / 2;
         const y = end.y - cos * aside + 4;
         const box = textBox(words, x, y);
-        const others = [...taken, ...labels.map((label) => label.box)];
         if (!inside(box, sheet) || others.some((other) => overlap(box, other))) continue;
-        const strikes = struck(box);
+        const strikes = struck(box, best?.strikes);
         if (best === undefined || strikes < best.strikes)
           best = { label: { words, x, y, box }, strikes };
       }
