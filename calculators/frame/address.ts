@@ -112,7 +112,7 @@ function valueText(field: Field): string {
  * leaves the value that still stands, so that the link gives what the page shows.
  */
 export function addressText(field: Field): string {
-  if (field.heldOver) return valueText(field);
+  if (field.kept) return valueText(field);
   if (field.kind !== 'figure') return withoutMarks(field.text);
   const { unit } = field.spec;
   const several = field.readings && inOneUnit(readingParts(field.text) ?? []);

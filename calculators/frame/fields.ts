@@ -47,8 +47,10 @@ interface FieldBase {
   readonly origin: Origin;
   /** The text could not be read, and the last good value still stands. */
   readonly heldOver: boolean;
-  /** The text could not be read, and no good value came before it: nothing stands on this field. */
+  /** The text could not be read, and no good value came before it, or none that still counts: nothing stands on this field. */
   readonly unread: boolean;
+  /** Its value is the last good one, which the address keeps. */
+  readonly kept: boolean;
   readonly problem?: string;
 }
 
@@ -56,6 +58,8 @@ interface FieldBase {
 export interface Held {
   readonly value: AnyValue;
   readonly origin: Origin;
+  /** Set once the box was left with a text that cannot be read: nothing rests on the value any more. */
+  readonly left?: true;
 }
 
 export interface FigureField extends FieldBase {
@@ -163,20 +167,21 @@ export function stand<T>(
   value: T;
   heldOver: boolean;
   unread: boolean;
+  kept: boolean;
   problem?: string;
   readings?: readonly number[];
 } {
-  const still = { heldOver: false, unread: false };
+  const still = { heldOver: false, unread: false, kept: false };
   if (text === undefined) {
     return { ...still, text: fallbackText, given: false, origin: 'example', value: fallback };
   }
   const found = read(text);
   if (found.kind === 'value') return { ...still, text, given: true, origin, ...without(found) };
   const last = held
-    ? { value: held.value as T, origin: held.origin }
+    ? { value: held.value as T, origin: held.origin, kept: true, unread: held.left === true }
     : { value: fallback, origin, unread: true };
   const waiting = { ...still, text, given: true, ...last };
-  return { ...waiting, heldOver: held !== undefined, problem: found.sentence };
+  return { ...waiting, heldOver: held !== undefined && !held.left, problem: found.sentence };
 }
 
 const without = <T>({ value, problem, readings }: Extract<Read<T>, { kind: 'value' }>) => ({

@@ -140,9 +140,15 @@ export function placesFor(
   const places: Place[] = [];
   for (const key of figureKeys) {
     const { takes, min, max, whole, sets } = sheetFigures[key];
+    const source = takes?.[slug];
     // Directions by the cylinder are those of the sets only where each has its own.
-    const isShared = sharesSets(engine) || (result('sets') ?? Infinity) < (input('cylinders') ?? 0);
-    const source = sets !== undefined && isShared ? undefined : takes?.[slug];
+    if (
+      source !== undefined &&
+      sets !== undefined &&
+      (sharesSets(engine) || result('sets')! < input('cylinders')!)
+    ) {
+      continue;
+    }
     const from = inputFor(key, slug);
     const value =
       (source === undefined ? undefined : result(source)) ??

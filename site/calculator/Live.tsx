@@ -10,7 +10,8 @@ import { CopyLink } from './CopyLink.tsx';
 import { Form } from './Form.tsx';
 import { More } from './More.tsx';
 import { Notes } from './Notes.tsx';
-import { ownHere, useAddress } from './use-address.ts';
+import { refusedIn } from './last-good.ts';
+import { ownHere, refusedHere, useAddress } from './use-address.ts';
 import { anew, anExample, useCalculation, type Given } from './use-calculation.ts';
 import { useLate } from './use-late.ts';
 import { takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
@@ -50,17 +51,16 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   const untouched = useRef<Given>();
   untouched.current ??= anExample(set ?? {});
   const [own, setOwn] = useOwnSheet(calculator);
-  const { state, now, given, setGiven, byHand, dragged, onText, onSet, onEnd } = useCalculation(
-    calculator,
-    {
+  const { state, now, given, setGiven, byHand, dragged, onText, onTyped, onSet, onEnd } =
+    useCalculation(calculator, {
       begin: untouched.current,
       first,
       typed,
+      refused: refusedHere,
       instead: linked,
       demonstration: false,
       ownEngine: own?.own ?? false,
-    },
-  );
+    });
   const { evaluation } = state;
 
   const sheet = useRef(own);
@@ -75,11 +75,22 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     onEnd();
     commit();
   }, [onEnd, commit]);
+  const endTyping = useCallback(() => {
+    onTyped();
+    commit();
+  }, [onTyped, commit]);
 
   // Before the next event, so that an edit that ends at once is written whole.
   useLayoutEffect(() => {
     if (byHand.current)
-      write(() => ({ query: toQuery(evaluation), own: ownIn(evaluation) }), dragged);
+      write(
+        () => ({
+          query: toQuery(evaluation),
+          own: ownIn(evaluation),
+          refused: refusedIn(evaluation),
+        }),
+        dragged,
+      );
   }, [evaluation, given, write, dragged]);
 
   useEffect(() => {
@@ -143,8 +154,8 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     [calculator, figured, own, now, onDefaults, onOwn],
   );
   const form = useMemo(
-    () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: commit }} />,
-    [calculator, figured, idPrefix, onText, commit],
+    () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: endTyping }} />,
+    [calculator, figured, idPrefix, onText, endTyping],
   );
 
   return (

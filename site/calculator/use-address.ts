@@ -1,5 +1,5 @@
 import { useCallback, useLayoutEffect, useRef } from 'preact/hooks';
-import type { Origins } from '../../calculators/frame/evaluate.ts';
+import type { Origins, Texts } from '../../calculators/frame/evaluate.ts';
 
 /** Long enough that a drag writes once: browsers bar an address written too often. */
 const WRITE_AFTER_MS = 400;
@@ -10,18 +10,32 @@ const MOST_AT_ONCE = 60;
 const COUNTED_FOR_MS = 30_000;
 const EDIT_ENDS_AFTER_MS = 1500;
 
-/** What an entry of the browser's history holds: the query, and whose figures are in it. */
+/**
+ * What an entry of the browser's history holds: the query, whose figures are in it, and the texts
+ * of boxes that cannot be read, which the query does not take.
+ */
 export interface Written {
   readonly query: string;
   readonly own: Origins;
+  readonly refused: Texts;
 }
 
 interface Entry {
   readonly own?: unknown;
+  readonly refused?: unknown;
 }
 
 /** Whose figures stand in the entry of the history that is open, which a reload keeps and a link lacks. */
 export const ownHere = (): unknown => (history.state as Entry | null)?.own;
+
+/** The texts that could not be read when the entry of the history that is open was written. */
+export function refusedHere(): Texts {
+  const refused = (history.state as Entry | null)?.refused;
+  if (typeof refused !== 'object' || refused === null) return {};
+  return Object.fromEntries(
+    Object.entries(refused).filter((pair): pair is [string, string] => typeof pair[1] === 'string'),
+  );
+}
 
 /**
  * Keeps the address in step with the state. One edit (a word typed, a drag, a run of key presses)
@@ -41,15 +55,15 @@ export function useAddress(onBack: (query: string) => void) {
     waiting.current = undefined;
     if (next === undefined) return;
     last.current = next;
-    const { query, own } = next;
+    const { query, ...entry } = next;
     const address = `${location.pathname}?${query}${location.hash}`;
     if (query === location.search.slice(1)) {
-      if (JSON.stringify(ownHere()) !== JSON.stringify(own))
-        history.replaceState({ own }, '', address);
+      if (JSON.stringify(history.state) !== JSON.stringify(entry))
+        history.replaceState(entry, '', address);
       return;
     }
-    if (editing.current) history.replaceState({ own }, '', address);
-    else history.pushState({ own }, '', address);
+    if (editing.current) history.replaceState(entry, '', address);
+    else history.pushState(entry, '', address);
     editing.current = true;
   }, []);
 
@@ -87,7 +101,8 @@ export function useAddress(onBack: (query: string) => void) {
       const { current } = last;
       if (current !== undefined && current.query === location.search.slice(1)) {
         // Another place of the same page: the figures are what they were.
-        history.replaceState({ own: current.own }, '');
+        const { query: _, ...entry } = current;
+        history.replaceState(entry, '');
         return;
       }
       last.current = undefined;

@@ -7,13 +7,13 @@ import {
   type Origins,
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
-import type { Held } from '../../calculators/frame/fields.ts';
+import type { Field, Held } from '../../calculators/frame/fields.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
 import { onRoundStep } from '../../calculators/frame/round-steps.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
-import { lastGood } from './last-good.ts';
+import { lastGood, letGo } from './last-good.ts';
 import type { Now, State } from './state.ts';
 import { useSums } from './use-sums.ts';
 
@@ -41,6 +41,8 @@ const typedOver = ({ texts, origins, held }: Given, typed: Texts): Given => ({
   held,
 });
 
+const isHeldOver = ({ heldOver }: Field): boolean => heldOver;
+
 /** A number as a text that a field can hold. */
 const written = (value: number): string => String(Number(value.toFixed(6)));
 
@@ -58,6 +60,8 @@ interface Beginning {
   readonly first?: Evaluation | undefined;
   /** What the visitor typed before the script came. */
   readonly typed?: Texts | undefined;
+  /** What stood in boxes and could not be read when the page was left. */
+  readonly refused?: () => Texts;
   /** What stands in the place of the beginning once the page is there, such as a link's figures. */
   readonly instead?: () => Given | undefined;
   /** Whether it stands in an article to show something. */
@@ -68,12 +72,14 @@ interface Beginning {
 
 /** A calculator's state in use: what was given, what comes of it, and the ways to change it. */
 export function useCalculation(calculator: AnyCalculator, beginning: Beginning) {
-  const { begin, first, typed, instead, demonstration, ownEngine } = beginning;
+  const { begin, first, typed, refused, instead, demonstration, ownEngine } = beginning;
   const [given, setGiven] = useState<Given>(begin);
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
   const byHand = useRef(false);
   const [dragged, setDragged] = useState(false);
   const [sums, readSumsOf] = useSums();
+  /** The field that is being typed into. */
+  const typing = useRef<string>();
 
   const evaluated = useCallback(
     ({ texts, origins, held }: Given): Evaluation =>
@@ -96,14 +102,18 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
 
   useLayoutEffect(() => {
     setLengths(rememberedLengths());
-    const already = typed ?? {};
+    const left = refused?.() ?? {};
+    const already = { ...left, ...typed };
     byHand.current = Object.keys(already).length > 0;
     const other = instead?.();
     // What the server rendered stands as it is when nothing was given.
     if (other || byHand.current) {
       const before = other ?? begin;
       // What is typed over a figure that was shown leaves that figure standing while it cannot be read.
-      if (byHand.current) before.held.current = lastGood(evaluated(before), {});
+      if (byHand.current) {
+        before.held.current = lastGood(evaluated(before), {});
+        before.held.current = letGo(evaluated(typedOver(before, left)), before.held.current);
+      }
       setGiven(byHand.current ? typedOver(before, already) : before);
     }
     return watchLengths(setLengths);
@@ -112,7 +122,7 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
   useEffect(() => readSumsOf(evaluation), [evaluation]);
 
   useLayoutEffect(() => {
-    given.held.current = lastGood(evaluation, given.held.current);
+    given.held.current = lastGood(evaluation, given.held.current, typing.current);
   }, [evaluation, given]);
 
   const state = useMemo((): State => ({ evaluation, lengths }), [evaluation, lengths]);
@@ -126,6 +136,7 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
     (key: string, text: string) => {
       const carried = carriedOver(calculator, latest.current.evaluation, key, text);
       byHand.current = true;
+      typing.current = key;
       setDragged(false);
       setGiven((before) => {
         const after = typedOver(before, { [key]: text });
@@ -167,8 +178,18 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
     },
     [calculator, evaluated, lengths],
   );
+  /** The typing is over: what can be read is held, and on what cannot be read nothing rests any more. */
+  const onTyped = useCallback(() => {
+    typing.current = undefined;
+    const { evaluation: shown } = latest.current;
+    const { held } = asked.current;
+    held.current = lastGood(shown, held.current);
+    if (shown.fields.some(isHeldOver) || shown.errorFields.some(isHeldOver)) {
+      setGiven((before) => ({ ...before, held: { current: letGo(shown, held.current) } }));
+    }
+  }, []);
   /** The picture is let go. */
   const onEnd = useCallback(() => setDragged(false), []);
 
-  return { state, now, given, setGiven, byHand, dragged, onText, onSet, onEnd };
+  return { state, now, given, setGiven, byHand, dragged, onText, onTyped, onSet, onEnd };
 }

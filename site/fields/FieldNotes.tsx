@@ -32,7 +32,7 @@ export function FieldNotes({ id, field, note }: Props) {
         <p class="field-problem" id={`${id}-problem`}>
           <span aria-hidden="true">▲ </span>
           {field.problem}
-          {field.heldOver ? ' Until then the last good value is used.' : null}
+          {field.heldOver ? ' Until then what stood here before is used.' : null}
           {field.unread ? ' Until then there is no result that rests on it.' : null}
         </p>
       )}

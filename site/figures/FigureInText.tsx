@@ -48,22 +48,21 @@ function tied(evaluation: Evaluation, shown: readonly Field[]): Evaluation {
   return { ...evaluation, problems };
 }
 
-const nothing = (): void => {
-  // Nothing keeps the state of a figure: there is no edit to end.
-};
-
 /** A figure of an article: the picture with its handles, the answer, and the inputs in question. */
 export function FigureInText(props: FigureProps) {
   const { calculator, set, inputs, results, idPrefix, first, typed, place } = props;
   const begin = useRef<Given>();
   begin.current ??= anExample(set);
-  const { state, given, setGiven, dragged, onText, onSet, onEnd } = useCalculation(calculator, {
-    begin: begin.current,
-    first,
-    typed,
-    demonstration: true,
-    ownEngine: false,
-  });
+  const { state, given, setGiven, dragged, onText, onTyped, onSet, onEnd } = useCalculation(
+    calculator,
+    {
+      begin: begin.current,
+      first,
+      typed,
+      demonstration: true,
+      ownEngine: false,
+    },
+  );
   const [fromText, setFromText] = useState<{ readonly given: Given; readonly words: string }>();
   // It holds until the reader changes a figure.
   const words = fromText?.given === given ? fromText.words : undefined;
@@ -96,13 +95,13 @@ export function FigureInText(props: FigureProps) {
           onSubmit={(event) => event.preventDefault()}
         >
           <div class="in-hand">
-            <Fields fields={shown} {...{ lengths, idPrefix, onText }} onCommit={nothing} />
+            <Fields fields={shown} {...{ lengths, idPrefix, onText }} onCommit={onTyped} />
           </div>
           <Problems evaluation={tied(evaluation, shown)} idPrefix={idPrefix} />
         </form>
       </>
     );
-  }, [calculator, figured, inputs, results, idPrefix, onText]);
+  }, [calculator, figured, inputs, results, idPrefix, onText, onTyped]);
 
   return (
     <>
