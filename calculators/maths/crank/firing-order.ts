@@ -14,6 +14,7 @@ import { assertWithin } from '../numeric/within.ts';
 const TURN = 360;
 /** Binary dust of a sum of angles, degrees: less than this from a whole turn is the whole turn. */
 const DUST = 1e-9;
+/** Most cylinders of one engine, and sets of points on one plate: this kind has no more. */
 export const MOST_CYLINDERS = 8;
 
 /** An angle brought into 0 ≤ angle < 360. */
