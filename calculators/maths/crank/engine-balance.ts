@@ -101,15 +101,15 @@ const towards = (length: number, degrees: number): Vector => ({
 export const sumOf = (vectors: readonly Vector[]): Vector =>
   vectors.reduce((sum, { x, y }) => ({ x: sum.x + x, y: sum.y + y }), { x: 0, y: 0 });
 
-/** Binary dust of a polygon that closes, of the length of all its sides together. */
-const DUST = 1e-12;
+/** Rounding error of a polygon that closes, of the length of all its sides together. */
+const EPSILON = 1e-12;
 
 /** Length of the sum of vectors; exactly 0 where their polygon closes. */
 export function lengthOfSum(vectors: readonly Vector[]): number {
   const { x, y } = sumOf(vectors);
   const length = Math.hypot(x, y);
   const sides = vectors.reduce((sum, side) => sum + Math.hypot(side.x, side.y), 0);
-  return length <= DUST * sides ? 0 : length;
+  return length <= EPSILON * sides ? 0 : length;
 }
 
 /**

@@ -49,8 +49,8 @@ export function boreWear({ along, across }: BoreReadings): BoreWear {
   };
 }
 
-/** Binary dust of a sum of oversizes, in steps. */
-const DUST = 1e-9;
+/** Rounding error of a sum of oversizes, in steps. */
+const EPSILON = 1e-9;
 
 export interface Oversize {
   /** Over the standard bore: a whole number of steps, 0 where the standard bore still holds. */
@@ -92,6 +92,6 @@ export function nextOversize(
     },
     cleanUp,
   );
-  const steps = Math.max(0, Math.ceil((widest + cleanUp - standard) / step - DUST));
+  const steps = Math.max(0, Math.ceil((widest + cleanUp - standard) / step - EPSILON));
   return { over: steps * step, bore: standard + steps * step };
 }
