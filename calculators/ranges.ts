@@ -17,8 +17,7 @@ export const needleTaper = {
 
 /** What a gauge shows from the joint face of the body to the float, mm. */
 export const floatHeight = {
-  min: GAUGE_READINGS.min,
-  max: 100,
+  ...GAUGE_READINGS,
   why: 'no gauge for a float reaches further; a negative reading means an edge inside the body',
 } as const;
 

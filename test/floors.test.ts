@@ -105,6 +105,36 @@ describe('imports go down only', () => {
   });
 });
 
+/** Names that files export and nothing anywhere says a second time. */
+function unnamed(texts: ReadonlyMap<string, string>): string[] {
+  const said = new Map<string, number>();
+  for (const text of texts.values()) {
+    for (const [word] of text.matchAll(/[\w$]+/g)) said.set(word, (said.get(word) ?? 0) + 1);
+  }
+  return [...texts].flatMap(([file, text]) =>
+    [...text.matchAll(/^export (?:async )?(?:const|class|function|interface|type) (\w+)/gm)]
+      .map(([, name]) => name!)
+      // A page's own hooks are called by Astro.
+      .filter((name) => said.get(name) === 1 && !file.startsWith('site/pages/'))
+      .map((name) => `${file}: ${name}`),
+  );
+}
+
+describe('what a file exports', () => {
+  it('is used', () => {
+    const all = globSync([CODE, '{test,.config}/**/*.{ts,tsx,mjs}', '*.mjs']);
+    expect(unnamed(new Map(all.map((file) => [file, read(file)])))).toEqual([]);
+  });
+
+  it('is seen where nothing uses it', () => {
+    const texts = new Map([
+      ['a.ts', 'export const used = 1;\nexport type Left = 2;'],
+      ['b.ts', "import { used } from './a.ts';"],
+    ]);
+    expect(unnamed(texts)).toEqual(['a.ts: Left']);
+  });
+});
+
 describe('the maths package is pure', () => {
   const names = globSync('calculators/maths/**/*.ts').sort();
 

@@ -19,8 +19,8 @@ export function ifThere<T, U>(value: T | Absent, of: (value: T) => U): U | Absen
   return value instanceof Absent ? value : of(value);
 }
 
-/** Runs `run`; an error in it is laid to the field `key` instead of the quantity named `quantity`. */
-export function layTo<T>(key: string, quantity: string, run: () => T): T {
+/** Runs `run`; an error that blames `quantity` blames the field `key` instead. */
+export function blameField<T>(key: string, quantity: string, run: () => T): T {
   try {
     return run();
   } catch (error) {

@@ -99,7 +99,7 @@ const isErrorOf = (key: string, field: string): boolean =>
   key === errorKey(field) || key === errorKey(field.replace(/-\d+$/, ''));
 
 /** A fault that lies with figures of the example as well as with given ones says so. */
-function withoutBlame(
+function namingExamples(
   sentence: string,
   { fields, demonstration }: Pick<Evaluation, 'fields' | 'demonstration'>,
   behind: readonly Field[],
@@ -120,7 +120,7 @@ const fieldsAt = (fields: readonly Field[], keys: readonly string[]): readonly F
  * The results, where what keeps one from being says whose figures it lies with: those that its
  * sentence names, or else all that the results it keeps away have in common.
  */
-function withoutBlameAll(
+function namingExamplesInAll(
   calculator: AnyCalculator,
   state: Pick<Evaluation, 'fields' | 'values' | 'demonstration'>,
   results: Readonly<Record<string, ResultValue>>,
@@ -136,7 +136,7 @@ function withoutBlameAll(
   return Object.fromEntries(
     Object.entries(results).map(([name, value]) => {
       const on = value instanceof Absent ? behind.get(value.why) : undefined;
-      return [name, on ? absent(withoutBlame((value as Absent).why, state, on)) : value];
+      return [name, on ? absent(namingExamples((value as Absent).why, state, on)) : value];
     }),
   );
 }
@@ -188,7 +188,7 @@ export function evaluate(
         ];
       }),
     );
-    const results = withoutBlameAll(calculator, base, there);
+    const results = namingExamplesInAll(calculator, base, there);
     let found: Uncertainty | undefined;
     const uncertainty = (): Uncertainty =>
       (found ??= measuredUncertainty(calculator, values, measured, results));
@@ -213,7 +213,7 @@ export function evaluate(
     });
     const said = sentenceIn(error.message, options.lengths);
     const behind = fieldsAt(fields, [...keys, ...(calculator.refusedBy?.[error.code] ?? [])]);
-    const sentence = withoutBlame(said, base, behind);
+    const sentence = namingExamples(said, base, behind);
     return {
       ...base,
       fields: fields.map((field) =>

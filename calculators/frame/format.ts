@@ -129,12 +129,24 @@ function turnedPlaces(value: number, shown: UnitName, step: number | undefined):
   return Math.min(digits, Math.max(0, carried));
 }
 
+/** Whether a value has more digits than anybody types: then it was turned from another unit. */
+export const isTurned = (value: number): boolean =>
+  Number(value.toPrecision(INPUT_DIGITS)) !== value;
+
+/** Decimals of a tenth of a step: as fine as a figure is known that was typed in another unit. */
+export const placesOfTenth = (step: number): number =>
+  Math.max(0, Math.round(-Math.log10(step / 10)));
+
 /**
  * A figure with as few digits as carry it, five at most, as it may be typed back in `shown`. Turned
  * into another unit it is no finer than it was or than its field's `step` is: 2.31 mm is 90.9 thou.
+ * A pressure is typed in psi as often as not, and 1 psi is not known to be 6.8948 kPa.
  */
 export function inputDigits(value: number, shown: UnitName, step?: number): string {
   const turned = toShown(value, shown);
+  if (shown === 'kPa' && step !== undefined && isTurned(value)) {
+    return plainDecimal(Number(turned.toFixed(placesOfTenth(step))));
+  }
   const places = turned === 0 ? -1 : turnedPlaces(value, shown, step);
   const digits = places < 0 || places > 12 || toShown(1, shown) === 1;
   return plainDecimal(Number(digits ? turned.toPrecision(INPUT_DIGITS) : turned.toFixed(places)));

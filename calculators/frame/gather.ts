@@ -67,10 +67,7 @@ export interface Gathered {
   readonly instead: ReadonlyMap<string, number>;
 }
 
-/**
- * A default may hang on figures that are themselves out of the way. What is offered stays in the
- * field's own range, since it must be legal when a link writes it out.
- */
+/** A default that was worked out from other figures, kept within its range: a link writes it out. */
 const offered = (value: number, { min, max }: FieldSpec): number =>
   Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : min;
 

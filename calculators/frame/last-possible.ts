@@ -4,10 +4,7 @@ import type { AnyCalculator } from './types.ts';
 /** Halvings after which two places of a handle are one on any screen. */
 const HALVINGS = 12;
 
-/**
- * The place nearest to a wanted one, on the way from a possible one, at which all is still possible:
- * where a handle stops that is dragged further.
- */
+/** The furthest possible place on the way from a possible one to a wanted one: where a dragged handle stops. */
 export function lastPossible(
   from: number,
   wanted: number,

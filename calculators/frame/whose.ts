@@ -35,7 +35,7 @@ function readOf(key: string): Read {
   return index === null ? { kind, name } : { kind, name, index };
 }
 
-/** The same object, which writes down what is read of it. */
+/** A proxy of an object that records which of its members are read. */
 function watched<T extends object>(
   target: T,
   kind: Read['kind'],
@@ -81,7 +81,7 @@ function resultRead(calculator: AnyCalculator, flat: string): Read {
     : { kind: 'result', name: flat };
 }
 
-/** A calculator's state that writes down what is read of it. */
+/** A calculator's state that records which of its figures are read. */
 class Watch {
   private kept: Kept = new Set();
   readonly values;
@@ -115,9 +115,9 @@ class Watch {
 }
 
 /**
- * What may be said of figures whose owner is known. An order needs every figure behind it to come
- * from the reader, a link or the sheet; all of an example's is called an example; anything between
- * is not said, and names the figures to be given first.
+ * What may be said of figures whose origin is known. A remark that tells the reader to do something is
+ * said only where every figure behind it was given; where none was, it is said of the example; where
+ * some were, it is replaced by the names of those still to give.
  */
 function told(
   calculator: AnyCalculator,

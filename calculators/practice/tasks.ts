@@ -14,7 +14,6 @@ export const carburettorTasks = ['slides', 'float'] as const;
 export const taskNames = [...crankTasks, ...carburettorTasks] as const;
 
 export type CrankTask = (typeof crankTasks)[number];
-export type CarburettorTask = (typeof carburettorTasks)[number];
 export type TaskName = (typeof taskNames)[number];
 
 export const isCrankTask = (name: TaskName): name is CrankTask =>

@@ -9,7 +9,7 @@ import {
   amount,
   attempted,
   degrees,
-  DUST,
+  EPSILON,
   fitted,
   type Case,
   type Judgement,
@@ -48,17 +48,17 @@ function squishAfter({ engine, lengths }: Case, index: number, change: number): 
   }
   const then = now + change;
   const goes = `Its squish of ${show(now)}`;
-  if (then <= DUST) {
+  if (then <= EPSILON) {
     return `Do not do it as it is. ${goes} would come to ${show(then)}: the piston strikes the head. As much has to be put back under the head, which gives its volume back too, or another head or barrel used.`;
   }
   const { squish: figure, 'squish-tolerance': allowed = 0 } = engine.figures;
   if (figure === undefined) {
     return `${goes} comes to ${show(then)}; the sheet has no figure to hold that against.`;
   }
-  if (then < figure - allowed - DUST) {
+  if (then < figure - allowed - EPSILON) {
     return `Take care: ${goes.toLowerCase()} would shrink to ${show(then)}, below its least of ${show(figure - allowed)}. As much has to be put back under the head.`;
   }
-  if (then > figure + allowed + DUST) {
+  if (then > figure + allowed + EPSILON) {
     return `${goes} would grow to ${show(then)}, above its most of ${show(figure + allowed)}: as much has to come off between barrel and head.`;
   }
   return `${goes} comes to ${show(then)}, which is within its limits.`;
@@ -159,7 +159,7 @@ function movedSince(
     const then = entry + move;
     const angles = `${showInput(from, 'deg', lengths)} to ${showInput(to, 'deg', lengths)}`;
     return [
-      `${boxName(reading, i, engine)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${fitted(then, lengths)}${then <= DUST ? ', and the piston strikes the head: do not turn it over' : ''}.`,
+      `${boxName(reading, i, engine)}: the exhaust went from ${angles}. If the barrel was moved for it since this reading, the squish is now about ${fitted(then, lengths)}${then <= EPSILON ? ', and the piston strikes the head: do not turn it over' : ''}.`,
     ];
   });
 }

@@ -5,7 +5,7 @@ import {
   against,
   allOf,
   amount,
-  DUST,
+  EPSILON,
   unfinished,
   type Case,
   type Judgement,
@@ -22,7 +22,7 @@ import { type StepId } from './steps.ts';
  */
 export function aimOf(values: readonly number[], tolerance: number): number {
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  return high - low <= 2 * tolerance + DUST ? (low + high) / 2 : leastWorkOpening(values);
+  return high - low <= 2 * tolerance + EPSILON ? (low + high) / 2 : leastWorkOpening(values);
 }
 
 /** What an engine of one cylinder read at a step before what stands now; as found where no log tells. */
@@ -49,7 +49,8 @@ export function judgeAlike(given: Case): Judgement {
   const highest = Math.max(...beside);
   const rows = known.map<Verdict>((entry) => {
     if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
-    if (highest - entry <= tolerance + DUST) return { result: 'pass', words: 'within its limits' };
+    if (highest - entry <= tolerance + EPSILON)
+      return { result: 'pass', words: 'within its limits' };
     const short = amount(highest - entry, unit, reading.step);
     return { result: 'fail', words: `${reading.tooLow} ${short}.` };
   });

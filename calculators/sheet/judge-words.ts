@@ -39,7 +39,7 @@ export interface Case {
 
 export const empty: Verdict = { result: 'empty', words: '' };
 /** Room for the rounding of decimal figures: a reading on the limit passes. */
-export const DUST = 1e-9;
+export const EPSILON = 1e-9;
 
 /** A signed amount in the unit of its box, with as many digits as a tenth of a step of its reading says. */
 export function signedAmount(value: number, inUnit: UnitName, step: number): string {
@@ -60,7 +60,7 @@ export const fitted = (value: number, lengths: LengthDisplay): string =>
 export const degrees = (value: number): string => withUnit(fixed(Math.abs(value), 1), 'deg');
 
 export const isWithin = (off: number, tolerance: number): boolean =>
-  Math.abs(off) <= tolerance + DUST;
+  Math.abs(off) <= tolerance + EPSILON;
 
 /** One reading against its figure. */
 export function against(

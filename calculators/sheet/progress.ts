@@ -15,7 +15,7 @@ export interface Progress {
   readonly stale: readonly number[];
   /** Steps it depends on that have not passed, or are themselves to be checked again. */
   readonly waits: readonly StepId[];
-  /** Earlier steps that are to be corrected before the engine is fired in this one. */
+  /** Earlier steps that are to be corrected, or proved, before the engine is fired in this one. */
   readonly against: readonly StepId[];
 }
 
@@ -39,13 +39,18 @@ function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
   return rows.every(({ result }) => result === 'pass') ? 'pass' : 'unjudged';
 }
 
+/** Whether nobody fires an engine before this step is done, and it is not. */
+const isMissing = (id: StepId, state: StepState): boolean =>
+  steps[id].beforeFire !== undefined && state !== 'pass' && state !== 'unjudged';
+
 /**
  * How far the job has come. A step that has passed is to be checked again when a step that moves it
  * has altered the engine since; it stays so until it is read again or confirmed. Two steps may move
  * each other, as gap and timing do: only the clock of each is compared, so nothing runs in a circle,
  * and waiting goes by the order alone. Of a step with readings each cylinder waits by itself; one that
  * was read before a turning that moved it, by its own step. A step in which the engine fires is not
- * done, ticked or not, while an earlier one is to be corrected.
+ * done, ticked or not, while an earlier one is to be corrected; one that is merely missing stops a
+ * firing that is still to come, and undoes none that has been.
  */
 export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
@@ -63,9 +68,11 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
     const stale = read.filter((i) => movers(i).length > 0);
     const moved = (steps[id].reading ? stale : [0]).flatMap(movers);
     const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
-    const against = steps[id].fires
-      ? order.slice(0, order.indexOf(id)).filter((other) => done[other].state === 'fail')
-      : [];
+    const earlier = steps[id].fires ? order.slice(0, order.indexOf(id)) : [];
+    const against = earlier.filter((other) => {
+      const { state } = done[other];
+      return state === 'fail' || (own !== 'pass' && isMissing(other, state));
+    });
     const again = because.length > 0 || (against.length > 0 && own === 'pass');
     done[id] = {
       state: again && own !== 'fail' ? 'again' : own,

@@ -1,5 +1,5 @@
 import { fieldUnit, type Ranged } from '../frame/field-unit.ts';
-import { inputDigits, withUnit } from '../frame/format.ts';
+import { inputDigits, isTurned, placesOfTenth, withUnit } from '../frame/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 
 /**
@@ -8,9 +8,6 @@ import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
  */
 export const stepUnit = (reading: Ranged, lengths: LengthDisplay): UnitName =>
   fieldUnit(reading, lengths);
-
-/** Whether a value has more digits than anybody types: then it was turned from another unit. */
-const isTurned = (value: number): boolean => Number(value.toPrecision(5)) !== value;
 
 /**
  * The digits of a reading in the unit of its box: those that it has as it was typed, or to a tenth of
@@ -24,7 +21,7 @@ export function readingDigits(
   const unit = stepUnit(reading, lengths);
   const digits = inputDigits(value, unit, reading.step);
   if (!isTurned(value)) return digits.replace('-', '−');
-  const places = Math.max(0, Math.round(-Math.log10(toShown(reading.step / 10, unit))));
+  const places = placesOfTenth(toShown(reading.step, unit));
   return String(Number(Number(digits).toFixed(places))).replace('-', '−');
 }
 

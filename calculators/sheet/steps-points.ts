@@ -177,6 +177,7 @@ export const pointsSteps = {
       gap: 'A wider gap opens the points earlier, a narrower one later.',
     },
     measuredBy: ['gap'],
+    beforeFire: 'With a spark that comes far too early the engine kicks back.',
     calculators: ['plate-setting', 'piston-position'],
     articles: ['setting-several-cylinders', 'what-a-degree-is-worth'],
     series: { 'plate-setting': 'fired' },

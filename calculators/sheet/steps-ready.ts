@@ -98,6 +98,8 @@ export const readySteps = {
       moves: 'A wire that was moved may miss the switch: prove that it can be stopped after it.',
     },
     after: { coil: 'A coil that was changed has had its wires off.' },
+    beforeFire:
+      'Wires that nobody has measured may short and burn, or leave the switch without effect.',
     fallsAway: { by: 'fed-coils', when: (n) => n === 0, why: 'no coil is fed from a battery' },
     calculators: ['wiring'],
     articles: ['battery-to-plug'],
@@ -118,6 +120,7 @@ export const readySteps = {
       polarity: 'Wires that were changed over may have gone to another coil.',
     },
     waitsFor: ['timing', 'wiring'],
+    beforeFire: 'A lead on another cylinder’s plug makes the engine kick back.',
     fallsAway: { by: 'cylinders', when: (n) => n === 1, why: 'one lead has one plug to go to' },
     calculators: ['firing-order'],
     articles: ['coils-and-condensers', 'setting-several-cylinders'],

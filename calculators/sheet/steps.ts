@@ -113,6 +113,8 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
+  /** Why the engine is not fired before it is done: nothing on the list of the first start proves it. */
+  readonly beforeFire?: string;
   /** Whether the engine fires in it: not while an earlier step is to be corrected. */
   readonly fires?: true;
   /** When the engine has no such work; without it every engine has. */

@@ -9,7 +9,7 @@ import { Downloads } from './take-away/Downloads.tsx';
 import { SendToSheet } from './take-away/SendToSheet.tsx';
 import { Share } from './take-away/Share.tsx';
 import { TitleBlock } from './take-away/TitleBlock.tsx';
-import { Whence } from './Whence.tsx';
+import { UncertaintyBudget } from './UncertaintyBudget.tsx';
 
 interface Props extends State {
   readonly calculator: AnyCalculator;
@@ -34,7 +34,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) 
       )}
       <Others {...shared} idPrefix={idPrefix} />
       <Tables {...shared} />
-      <Whence {...shared} />
+      <UncertaintyBudget {...shared} />
       <Onwards calculator={calculator} evaluation={evaluation} />
       {cautions.length === 0 ? null : (
         <div class="caution">

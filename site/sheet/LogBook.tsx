@@ -4,15 +4,16 @@ import { readFigure, type FieldSpec } from '../../calculators/frame/fields.ts';
 import { looksLikeSum } from '../../calculators/frame/sums.ts';
 import { addHours, addNote } from '../../calculators/sheet/edit.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
-import { dayWords, hoursRun, tickedLines } from '../../calculators/sheet/log.ts';
+import { hoursRun, tickedLines } from '../../calculators/sheet/log.ts';
 import { logCsv } from '../../calculators/sheet/log-csv.ts';
-import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
+import { entryWords } from '../../calculators/sheet/log-words.ts';
 import { LIMITS } from '../../calculators/sheet/model.ts';
 import { save } from '../browser/save.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { today } from '../browser/today.ts';
 import { useSumReader } from '../fields/use-sum-reader.ts';
 import type { BoxProps } from './FigureBox.tsx';
+import { LogLine } from './LogLine.tsx';
 import { TextProblem } from './TextProblem.tsx';
 import { rememberedText, rememberText } from './typed-texts.ts';
 import { useTakeOut } from './use-take-out.tsx';
@@ -163,20 +164,7 @@ export function LogBook({ engine, lengths, edit }: BoxProps) {
           const [about, says] = entryWords(entry, engine, lengths);
           const words = says === '' ? about : `${about}: ${says}`;
           return (
-            <li key={log.length - i}>
-              <span>
-                <b>{words}</b>{' '}
-                {[dayWords(entry.on), kindWords[entry.kind]].filter(Boolean).join(', ')}
-              </span>
-              <button
-                type="button"
-                class="as-link"
-                aria-label={`Take out ${words}`}
-                onClick={() => takeOut(entry)}
-              >
-                Take out
-              </button>
-            </li>
+            <LogLine key={log.length - i} {...{ words, entry }} takeOut={() => takeOut(entry)} />
           );
         })}
       </ul>

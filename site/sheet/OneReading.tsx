@@ -192,7 +192,9 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
             type="button"
             onClick={() => {
               edit((now) => confirmOne(now, step, index, today()));
-              setSession({ ...session, open: false });
+              // What was due and is still right leads on by itself; any other verdict is read first.
+              if (stale && row.result === 'pass') next();
+              else setSession({ ...session, open: false });
             }}
           >
             It reads {readingWords(step, held, lengths)} as before

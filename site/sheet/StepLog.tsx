@@ -5,6 +5,7 @@ import { boxName, boxesOf } from '../../calculators/sheet/model.ts';
 import { standingAfter } from '../../calculators/sheet/outdated.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { BoxProps } from './FigureBox.tsx';
+import { LogLine } from './LogLine.tsx';
 import { Said } from './Said.tsx';
 import { StepPlot } from './StepPlot.tsx';
 import { useTakeOut } from './use-take-out.tsx';
@@ -33,23 +34,15 @@ export function StepLog({ id, engine, lengths, edit }: BoxProps & { readonly id:
       })}
       <ul class="log-entries">
         {entries.map((entry) => {
-          const { clock, cylinder, kind, value, on } = entry;
+          const { clock, cylinder, value } = entry;
           const box = boxName(reading, cylinder - 1, engine);
           const words = `${box}: ${readingWords(id, value, lengths)}`;
           return (
-            <li key={`${String(clock)} ${String(cylinder)}`}>
-              <span>
-                <b>{words}</b> {[dayWords(on), kindWords[kind]].filter(Boolean).join(', ')}
-              </span>
-              <button
-                type="button"
-                class="as-link"
-                aria-label={`Take out ${words}`}
-                onClick={() => takeOut(entry)}
-              >
-                Take out
-              </button>
-            </li>
+            <LogLine
+              key={`${String(clock)} ${String(cylinder)}`}
+              {...{ words, entry }}
+              takeOut={() => takeOut(entry)}
+            />
           );
         })}
       </ul>

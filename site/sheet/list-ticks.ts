@@ -35,7 +35,7 @@ function showAgainst(engine: Engine): boolean {
   const list = document.createElement('ul');
   list.append(...lines);
   const said = document.createElement('p');
-  said.textContent = `Do not fire “${engine.name}” yet: its sheet has something to correct.`;
+  said.textContent = `Do not fire “${engine.name}” yet: its sheet has something to put right first.`;
   const parts = against.length === 0 ? [] : [said, list];
   // Said anew only where it has changed.
   const next = document.createElement('div');
@@ -59,7 +59,7 @@ function show(): void {
     const day = box.closest('.check')?.querySelector('[data-day]');
     const untrue = isAgainst && box.dataset.order !== undefined;
     const words = untrue
-      ? 'ticked, but not done: a step of the sheet is to be corrected, as said above'
+      ? 'ticked, but not done: the sheet has something to put right, as said above'
       : dayWords(days.get(line) ?? '');
     if (day) day.textContent = box.checked ? ` ${words}` : '';
   }

@@ -74,7 +74,7 @@ interface AgainstProps {
   readonly lengths: LengthDisplay;
 }
 
-/** What is to be corrected before the engine is fired, each with what it asks for and the way to it. */
+/** What is to be corrected or proved before the engine is fired, each with what it asks for and the way to it. */
 export function Against({ id, engine, progress: { against }, lengths }: AgainstProps) {
   if (against.length === 0) return null;
   return (

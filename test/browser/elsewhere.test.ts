@@ -8,7 +8,7 @@ const values = (page: Page): Promise<(string | null)[]> =>
   page.locator('.calc data').evaluateAll((all) => all.map((data) => data.getAttribute('value')));
 /** What the page says once all that was unfolded has come. */
 const words = async (page: Page): Promise<string> => {
-  await expect.poll(() => page.locator('.whence-fold[open] [role="status"]').count()).toBe(0);
+  await expect.poll(() => page.locator('.budget-fold[open] [role="status"]').count()).toBe(0);
   return page.locator('.calc').innerText();
 };
 

@@ -5,6 +5,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } 
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
 import { readStore, writeStore } from '../../calculators/sheet/store.ts';
+import { fillStorage } from './support/full-storage.ts';
 import { dist } from './support/built.ts';
 import { chromium } from './support/engines/chromium.ts';
 import type { Engine, Killable, Tab } from './support/engines/engine.ts';
@@ -324,17 +325,7 @@ for (const kind of [chromium, firefox, webkit]) {
 
       it('full: what was kept stays whole, and it says so until there is room', async () => {
         await withDemo();
-        await engine.run(() => {
-          let piece = 'x'.repeat(1_000_000);
-          for (let n = 0; piece.length > 0;) {
-            try {
-              localStorage.setItem(`filler-${String(n)}`, piece);
-              n += 1;
-            } catch {
-              piece = piece.slice(0, Math.floor(piece.length / 2));
-            }
-          }
-        });
+        await engine.run(fillStorage);
         const before = await kept(engine);
         await goTo(engine, NOTES);
         await engine.type(' No room for this. '.repeat(3));

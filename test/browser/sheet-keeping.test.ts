@@ -4,6 +4,7 @@ import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, LIMITS, newEngine } from '../../calculators/sheet/model.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { fillStorage } from './support/full-storage.ts';
 import { alertText } from './support/calculator.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
@@ -135,17 +136,7 @@ describe('kept in this browser', () => {
     await visit({ path }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
-      await page.evaluate(() => {
-        let piece = 'x'.repeat(1_000_000);
-        for (let n = 0; piece.length > 0;) {
-          try {
-            localStorage.setItem(`filler-${String(n)}`, piece);
-            n += 1;
-          } catch {
-            piece = piece.slice(0, Math.floor(piece.length / 2));
-          }
-        }
-      });
+      await page.evaluate(fillStorage);
       const before = await kept(page);
       await page
         .getByRole('textbox', { name: 'Notes' })

@@ -142,6 +142,18 @@ describe('an engine whose timing is out', () => {
     });
   });
 
+  it('nor one whose wiring nobody has proved: the step leads there', async () => {
+    await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+      await reading(page, setEntry(single(), 'timing', 'found', 0, 2.2), 'read-start');
+      const said = page.locator('.one .again').first();
+      expect(await said.textContent()).toMatch(
+        /^Do not fire it yet✕ Prove the wiring: Not proved yet\. Wires that nobody has measured/,
+      );
+      await said.getByRole('link', { name: 'Prove the wiring' }).click();
+      await expect.poll(() => new URL(page.url()).hash).toBe('#read-wiring-1');
+    });
+  });
+
   it('nor by the list of the first start, whose line stays untrue while it is ticked', async () => {
     await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
       await ready(page);
@@ -149,7 +161,9 @@ describe('an engine whose timing is out', () => {
       await page.goto(page.url().replace(/sheet\/.*$/, 'first-start/'));
       const said = page.locator('[data-list-against]');
       await expect.poll(() => said.textContent()).toMatch(/^Do not fire .*Set the timing.*early/);
-      expect(await said.locator('a').getAttribute('href')).toMatch(/sheet\/#read-timing-1$/);
+      expect(await said.locator('a').first().getAttribute('href')).toMatch(
+        /sheet\/#read-timing-1$/,
+      );
       await page.locator('input[data-order]').check();
       const day = page.locator('.check:has([data-order]) [data-day]');
       await expect.poll(() => day.textContent()).toContain('ticked, but not done');

@@ -1,15 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { seriesKeys } from '../../calculators/frame/gather.ts';
-import type { AnyCalculator, Input, NumberInput } from '../../calculators/frame/types.ts';
-import {
-  CARBURETTOR_TILTS,
-  GAUGE_READINGS,
-} from '../../calculators/maths/carburettor/float-level.ts';
+import type {
+  AnyCalculator,
+  AnyValues,
+  Input,
+  NumberInput,
+} from '../../calculators/frame/types.ts';
 import { AIR_TEMPERATURES } from '../../calculators/maths/carburettor/air.ts';
 import { LEAST_DISC } from '../../calculators/maths/crank/degree-disc.ts';
 import { FUEL_TEMPERATURES, PETROL_DENSITIES } from '../../calculators/maths/fuel/fuel-density.ts';
 import { MOST_SWEEP } from '../../calculators/maths/plate/plate-walls.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { reading, someState, spreader, whole } from './states.ts';
 
@@ -71,13 +73,10 @@ const TAKEN: Readonly<Record<string, number>> = {
   'air-and-jet right-temperature min': AIR_TEMPERATURES.min,
   'air-and-jet right-temperature max': AIR_TEMPERATURES.max,
   'degree-disc outside min': LEAST_DISC,
-  'float-level height min': GAUGE_READINGS.min,
   'float-level petrol min': PETROL_DENSITIES.min,
   'float-level petrol max': PETROL_DENSITIES.max,
   'float-level warmth min': FUEL_TEMPERATURES.min,
   'float-level warmth max': FUEL_TEMPERATURES.max,
-  'float-level tilt min': CARBURETTOR_TILTS.min,
-  'float-level tilt max': CARBURETTOR_TILTS.max,
   'plate-layout slot-sweep max': MOST_SWEEP,
 };
 
@@ -112,6 +111,81 @@ function twice(calculator: AnyCalculator): string[] {
   );
 }
 
+/** What a compute refuses, whose quantities it names; nothing where it takes the figures. */
+function refused(calculator: AnyCalculator, values: AnyValues): MathsError | undefined {
+  try {
+    calculator.compute(values);
+    return undefined;
+  } catch (error) {
+    if (error instanceof MathsError) return error;
+    throw error;
+  }
+}
+
+/** Codes of refusals that hold a figure against the reader's others, and the other's limit is not ours. */
+const AGAINST_ANOTHER = new Set([
+  'beyond-bottom',
+  'exhaust-closes',
+  'exhaust-opens',
+  'height-out-of-reach',
+  'no-metal',
+  'offset-too-large',
+  'ring-gap',
+  'tape-too-thick',
+  'thread-pitch',
+  'travel-beyond-stroke',
+]);
+
+/** The limits that the maths has of its own, by code and quantity: each with the reason for it. */
+const NATURAL: Readonly<Record<string, string>> = {
+  'out-of-range altitude': 'the standard atmosphere cools evenly between its limits only',
+  'out-of-range balanceFactor': 'it is a share',
+  'out-of-range coefficient': 'nothing runs faster than in free fall',
+  'out-of-range ethanolPercent': 'it is a share',
+  'out-of-range humidity': 'it is a share of all that air can hold',
+  'out-of-range petrolDensity': 'the standard tells the expansion of petrol in its range only',
+  'out-of-range taper': 'the sides of a taper meet before they lie in one line',
+  'out-of-range tilt': 'a float on its side shuts nothing',
+  'reading-off-disc after': 'a disc has 360°',
+  'reading-off-disc before': 'a disc has 360°',
+  'share share': 'the current never reaches its final value',
+  'slot-out-of-range slotSweep': 'two slots of a quarter each way cut the plate in two',
+  'target-out-of-range target': 'angles differ by what they seem within a turn only',
+  'tilt-too-large tilt': 'an indicator across the bore follows nothing',
+};
+
+/** Temperatures between which a standard or a formula holds, or above which there is any resistance. */
+const TEMPERATURES = /^out-of-range temperature /;
+
+/** How many times a figure goes beyond an edge of its range. */
+const FAR = [2, 10, 1e3];
+
+/**
+ * Limits of the maths beyond the input's own: a figure far outside its range is refused by itself,
+ * and not because it does not go with another.
+ */
+function furtherLimits(calculator: AnyCalculator): string[] {
+  const given = states(calculator).map((texts) => evaluate(calculator, texts, reading).values);
+  const edges = Object.entries<Input>(calculator.inputs).flatMap(([key, input]) =>
+    input.kind === 'number' && input.whole !== true
+      ? [input.min, input.max]
+          .filter((edge) => Math.abs(edge) > 0 && (edge < 0 || edge === input.max))
+          .map((edge) => [key, edge] as const)
+      : [],
+  );
+  const said = edges.flatMap(([key, edge]) =>
+    given.flatMap((values) =>
+      FAR.flatMap((times) => {
+        const error = refused(calculator, { ...values, [key]: times * edge });
+        if (error?.quantities.length !== 1 || AGAINST_ANOTHER.has(error.code)) return [];
+        const name = `${error.code} ${error.quantities[0]!.replace(/^right-/, '')}`;
+        return Object.hasOwn(NATURAL, name) ? [] : [`${name} (${key}): ${error.message}`];
+      }),
+    ),
+  );
+  return [...new Set(said)].filter((line) => !TEMPERATURES.test(line));
+}
+
 /** Small numbers as a sentence writes them. */
 const WORDS = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
@@ -129,6 +203,10 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
   (_, calculator) => {
     it('states the range of each input once', () => {
       expect(twice(calculator)).toEqual([]);
+    });
+
+    it('has no second range in the maths', () => {
+      expect(furtherLimits(calculator)).toEqual([]);
     });
 
     it('says no range again in words', () => {
@@ -149,6 +227,21 @@ describe('what is taken for a range that stands twice', () => {
     const changed = { ...calculator!, inputs: { ...calculator!.inputs, resistance: least } };
     expect(twice(changed)).toEqual([
       expect.stringMatching(/^coil-charge resistance min: .* above 0/),
+    ]);
+  });
+
+  it('is a limit further out, which no nature sets', () => {
+    const limited: AnyCalculator = {
+      ...calculator!,
+      compute: (values) => {
+        if (Number(values['rpm']) > 30_000) {
+          throw new MathsError('rpm', ['rpm'], 'The speed must be at most 30 000 rpm.');
+        }
+        return calculator!.compute(values);
+      },
+    };
+    expect(furtherLimits(limited)).toEqual([
+      'rpm rpm (rpm): The speed must be at most 30 000 rpm.',
     ]);
   });
 });

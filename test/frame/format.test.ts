@@ -255,6 +255,14 @@ describe('a figure that is turned into another unit', () => {
   it('keeps all its digits in its own', () => {
     expect([inputDigits(2.31, 'mm', 0.5), inputDigits(1e-7, 'mm')]).toEqual(['2.31', '0.0000001']);
   });
+
+  it('of a pressure typed in another unit are as fine as a tenth of its step', () => {
+    const psi = 6.894757293168361;
+    expect(inputDigits(psi, 'kPa', 0.5)).toBe('6.9');
+    expect(inputDigits(10 * psi, 'kPa', 10)).toBe('69');
+    expect(inputDigits(6.8948, 'kPa', 0.5)).toBe('6.8948');
+    expect(inputDigits(psi, 'psi', 0.5)).toBe('1');
+  });
 });
 
 describe('the end of a range', () => {

@@ -4,8 +4,8 @@ import { describe, expect, it, vi } from 'vitest';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/copies.ts';
-import { whence } from '../../calculators/frame/whence.ts';
-import { percent, whenceLine } from '../../calculators/frame/whence-line.ts';
+import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
+import { percent, budgetLine } from '../../calculators/frame/budget-line.ts';
 import { Absent, type ResultValue } from '../../calculators/frame/types.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { Live } from '../../site/calculator/Live.tsx';
@@ -57,8 +57,8 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
           expect(nonFigures(words)).toEqual([]);
           expect(nonFigures(markdownLink(calculator, evaluation, 'mm', link))).toEqual([]);
 
-          expect(nonFigures(whenceLine(calculator, evaluation) ?? '')).toEqual([]);
-          for (const { shares, better } of whence(calculator, evaluation, 'in')) {
+          expect(nonFigures(budgetLine(calculator, evaluation) ?? '')).toEqual([]);
+          for (const { shares, better } of uncertaintyBudgets(calculator, evaluation, 'in')) {
             for (const { share } of shares) expect(nonFigures(percent(share))).toEqual([]);
             expect(nonFigures(better?.text ?? '')).toEqual([]);
           }

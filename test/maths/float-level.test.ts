@@ -151,7 +151,7 @@ describe('the height for a level', () => {
     const light = { ...lever, floatMass: 0 };
     const none = { ...feed, head: 0 };
     const plain = { edge: 'far', springDrop: 0 } as const;
-    expect(heightForLevel(light, none, plain, 200)).toBe(200);
+    expect(heightForLevel(light, none, plain, 100)).toBe(100);
     expect(heightForLevel(light, none, plain, -50)).toBe(-50);
     expect(error.code).toBe('height-out-of-reach');
     expect(error.quantities).toEqual(['level']);
@@ -222,7 +222,7 @@ describe('what cannot be', () => {
     ['floatDepth', { floatDepth: 0 }, {}],
     ['seat', {}, { seat: -1 }],
     ['head', {}, { head: Infinity }],
-    ['density', {}, { density: 0.74 }],
+    ['density', {}, { density: 0 }],
   ])('%s beyond its limits', (quantity, l, f) => {
     const error = thrown(() => fuelLevel({ ...lever, ...l }, { ...feed, ...f }, gauging));
     expect(error.code).toBe('out-of-range');
@@ -231,9 +231,9 @@ describe('what cannot be', () => {
   });
 
   it.each([
-    ['height', () => fuelLevel(lever, feed, { ...gauging, height: 500 })],
+    ['height', () => fuelLevel(lever, feed, { ...gauging, height: NaN })],
     ['springDrop', () => fuelLevel(lever, feed, { ...gauging, springDrop: -1 })],
-    ['tilt', () => fuelLevel(lever, feed, gauging, { tilt: 60 })],
+    ['tilt', () => fuelLevel(lever, feed, gauging, { tilt: -90 })],
     ['tilt', () => levelAtJet(1, 1, { tilt: 90 })],
   ])('%s beyond its limits', (quantity, run) => {
     expect(thrown(run).quantities).toEqual([quantity]);

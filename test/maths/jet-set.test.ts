@@ -144,9 +144,9 @@ holdsTo([
   {
     of: ['head'],
     run: (head) => flowThrough(1, { ...bench, head }),
-    takes: [0.001, 100_000],
-    refuses: [0, -1, 100_001, NaN],
-    says: range('The height of liquid over the jet', 'more than 0 and at most 100000 mm'),
+    takes: [0.001, 1e9],
+    refuses: [0, -1, NaN, Infinity],
+    says: range('The height of liquid over the jet', 'more than 0 mm'),
   },
   {
     of: ['coefficient'],
@@ -158,15 +158,15 @@ holdsTo([
   {
     of: ['volume'],
     run: (volume) => areaByFlow(volume, 60, bench),
-    takes: [0.001, 1e7],
-    refuses: [0, -1, 1e7 + 1, NaN],
-    says: range('The measured volume', 'more than 0 and at most 10000000 cc'),
+    takes: [0.001, 1e9],
+    refuses: [0, -1, NaN, Infinity],
+    says: range('The measured volume', 'more than 0 cc'),
   },
   {
     of: ['time'],
     run: (time) => areaByFlow(100, time, bench),
-    takes: [0.001, 1e6],
-    refuses: [0, -1, 1e6 + 1, NaN],
-    says: range('The measured time', 'more than 0 and at most 1000000 s'),
+    takes: [0.001, 1e9],
+    refuses: [0, -1, NaN, Infinity],
+    says: range('The measured time', 'more than 0 s'),
   },
 ]);

@@ -39,16 +39,16 @@ holdsTo([
   {
     of: ['reciprocatingMass'],
     run: (reciprocatingMass) => pistonForce({ ...pistons, reciprocatingMass }),
-    takes: [0.1, 20_000],
-    refuses: [0, -1, 20_001, NaN, Infinity],
-    says: range('The reciprocating mass', 'from 0\\.1 to 20000 g'),
+    takes: [0.001, 1e9],
+    refuses: [0, -1, NaN, Infinity],
+    says: range('The reciprocating mass', 'more than 0 g'),
   },
   {
     of: ['speed'],
     run: (speed) => pistonForce({ ...pistons, speed }),
-    takes: [0, 30_000],
-    refuses: [-1, 30_001, NaN, Infinity],
-    says: range('The speed', 'from 0 to 30000 rpm'),
+    takes: [0, 1e6],
+    refuses: [-1, NaN, Infinity],
+    says: range('The speed', '0 rpm or more'),
   },
   {
     of: ['balanceFactor'],
@@ -60,9 +60,9 @@ holdsTo([
   {
     of: ['rotatingMass'],
     run: (mass) => bobWeight(mass, 165, 0.5),
-    takes: [0, 20_000],
-    refuses: [-1, 20_001, NaN, Infinity],
-    says: range('The rotating mass', 'from 0 to 20000 g'),
+    takes: [0, 1e9],
+    refuses: [-1, NaN, Infinity],
+    says: range('The rotating mass', '0 g or more'),
   },
   {
     code: 'rod-too-short',

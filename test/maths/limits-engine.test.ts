@@ -155,15 +155,15 @@ holdsTo([
 
 const diameterLimits = {
   code: 'diameter',
-  takes: [0.001, 1000],
-  refuses: [0, -1, 1000.1, NaN],
+  takes: [0.001, 1e6],
+  refuses: [0, -1, NaN, Infinity],
 };
 holdsTo([
   {
     ...diameterLimits,
     of: ['bore'],
     run: (bore) => sweptVolume(engine, bore),
-    says: /^The bore must be more than 0 and at most 1000 mm across, not /,
+    says: /^The bore must be more than 0 mm across, not /,
   },
   {
     ...diameterLimits,
@@ -187,8 +187,8 @@ holdsTo([
     code: 'diameter',
     of: ['gasketBore'],
     run: (gasketBore) => belowHeadVolume({ ...parts, gasketBore }),
-    takes: [50, 1000],
-    refuses: [0, 1000.1, NaN],
+    takes: [50, 1e6],
+    refuses: [0, NaN, Infinity],
     says: /^The gasket’s bore must be/,
   },
   {
@@ -203,9 +203,9 @@ holdsTo([
     code: 'gasket-thickness',
     of: ['gasketThickness'],
     run: (gasketThickness) => belowHeadVolume({ ...parts, gasketThickness }),
-    takes: [0, 20],
-    refuses: [-0.1, 20.1, NaN],
-    says: /^The gasket must be 0 to 20 mm thick, not /,
+    takes: [0, 1e6],
+    refuses: [-0.1, NaN, Infinity],
+    says: /^The gasket must be 0 mm thick or more, not /,
   },
   {
     code: 'not-a-number',
@@ -227,9 +227,9 @@ holdsTo([
     code: 'head-volume',
     of: ['headVolume'],
     run: (headVolume) => clearanceVolume({ ...parts, domeVolume: 0, headVolume }),
-    takes: [0.001, 5000],
-    refuses: [0, -1, 5000.1, NaN],
-    says: /^The head must hold more than 0 and at most 5000 cc, not /,
+    takes: [0.001, 1e6],
+    refuses: [0, -1, NaN, Infinity],
+    says: /^The head must hold more than 0 cc, not /,
   },
   {
     // No gasket and no deck clearance: what is left of the head's 12 cc is 12 cc less the dome.
@@ -269,9 +269,9 @@ holdsTo([
     code: 'ratio',
     of: ['wantedRatio'],
     run: (ratio) => clearanceForRatio(100, ratio),
-    takes: [1.001, 100],
-    refuses: [1, 0, 100.1, NaN],
-    says: /^A compression ratio must be more than 1 and at most 100, not /,
+    takes: [1.001, 1e6],
+    refuses: [1, 0, NaN, Infinity],
+    says: /^A compression ratio must be more than 1, not /,
   },
   {
     // Gasket and deck alone take 2 cc with a dish of 2 cc and nothing else.
@@ -298,15 +298,15 @@ holdsTo([
       squishClearance(...([1, 1, 1].with(place, figure) as [number, number, number])),
     takes: [0, -1],
     refuses: [NaN, Infinity],
-    says: /^A height for the squish clearance is not a number/,
+    says: /^The height for the squish clearance is not a number/,
   })),
   {
     code: 'liquid',
     of: ['liquid'],
     run: (liquid) => buretteVolume(liquid, 0),
-    takes: [0.001, 5000],
-    refuses: [0, 5000.1, NaN],
-    says: /more than 0 and at most 5000 cc, not /,
+    takes: [0.001, 1e6],
+    refuses: [0, NaN, Infinity],
+    says: /more than 0 cc, not /,
   },
   {
     code: 'plug-hole',
@@ -334,9 +334,9 @@ holdsTo([
     code: 'plug-depth',
     of: ['depth'],
     run: (depth) => plugHoleVolume(14, 1.25, depth),
-    takes: [0, 100],
-    refuses: [-0.1, 100.1, NaN],
-    says: /^The depth of the plug hole must be 0 to 100 mm, not /,
+    takes: [0, 1e6],
+    refuses: [-0.1, NaN, Infinity],
+    says: /^The depth of the plug hole must be 0 mm or more, not /,
   },
 ]);
 
@@ -344,8 +344,7 @@ holdsTo([
   {
     ...diameterLimits,
     of: ['bore'],
-    run: (bore) =>
-      bowlVolume({ bore, bowlDiameter: bore / 2, squish: 1e-5, clearanceVolume: 3000 }),
+    run: (bore) => bowlVolume({ bore, bowlDiameter: bore / 2, squish: 1e-5, clearanceVolume: 1e4 }),
     says: /^The bore must be/,
   },
   {
@@ -359,10 +358,10 @@ holdsTo([
   {
     code: 'squish-clearance',
     of: ['squish'],
-    run: (squish) => bowlVolume({ ...head, squish, clearanceVolume: 200 }),
-    takes: [0.001, 50],
-    refuses: [0, -1, 50.1, NaN],
-    says: /more than 0 and at most 50 mm, not /,
+    run: (squish) => bowlVolume({ ...head, squish, clearanceVolume: 1e7 }),
+    takes: [0.001, 1000],
+    refuses: [0, -1, NaN, Infinity],
+    says: /more than 0 mm, not /,
   },
   {
     // 1 mm over a bore of 50 mm: π/4 × 50² × 1 = 1963.5 mm³.
@@ -377,9 +376,9 @@ holdsTo([
     code: 'rpm',
     of: ['rpm'],
     run: (rpm) => squishVelocityAt(engine, head, rpm, 10),
-    takes: [0.1, 30_000],
-    refuses: [0, -1, 30_001, NaN],
-    says: /more than 0 and at most 30 000 rpm, not /,
+    takes: [0.1, 1e6],
+    refuses: [0, -1, NaN, Infinity],
+    says: /more than 0 rpm, not /,
   },
   {
     code: 'exhaust-closes',
@@ -393,12 +392,12 @@ holdsTo([
 
 holdsTo([
   {
-    code: 'deck-clearance',
+    code: 'not-a-number',
     of: ['deckClearance'],
     run: (deckClearance) => crownPort({ ...barrel, deckClearance }, deckClearance + 20),
-    takes: [-50, 200],
-    refuses: [-50.1, 200.1, NaN],
-    says: /between 50 mm above the deck \(−50\) and 200 mm below it/,
+    takes: [-1e6, 1e6],
+    refuses: [NaN, Infinity],
+    says: /^The deck clearance is not a number\. Set the piston at top dead centre/,
   },
   {
     code: 'not-a-number',
@@ -436,9 +435,9 @@ holdsTo([
     code: 'skirt-length',
     of: ['skirtLength'],
     run: (length) => skirtPort(barrel, length + 20, length),
-    takes: [0.001, 1000],
-    refuses: [0, -1, 1000.1],
-    says: /more than 0 and at most 1000 mm long, not /,
+    takes: [0.001, 1e6],
+    refuses: [0, -1],
+    says: /more than 0 mm long, not /,
   },
   {
     code: 'inlet-never-opens',
@@ -460,17 +459,17 @@ holdsTo([
     code: 'disc-opens',
     of: ['discOpens'],
     run: (opens) => discPort(opens, 50),
-    takes: [0.1, 270],
-    refuses: [0, -1, 270.1, NaN],
-    says: /more than 0° and at most 270° before top dead centre, not /,
+    takes: [0.1, 309.9],
+    refuses: [0, -1, NaN],
+    says: /more than 0° before top dead centre, not /,
   },
   {
     code: 'disc-closes',
     of: ['discCloses'],
     run: (closes) => discPort(130, closes),
-    takes: [0.1, 180],
-    refuses: [0, -1, 180.1, NaN],
-    says: /more than 0° and at most 180° after top dead centre, not /,
+    takes: [0.1, 229.9],
+    refuses: [0, -1, NaN],
+    says: /more than 0° after top dead centre, not /,
   },
   {
     code: 'disc-never-closes',
@@ -509,12 +508,12 @@ holdsTo([
       (b: typeof barrel) => crownBelowPort(b, 60),
     ] as const
   ).map((run) => ({
-    code: 'deck-clearance',
+    code: 'not-a-number',
     of: ['deckClearance'],
     run: (deckClearance: number) => run({ ...barrel, deckClearance }),
-    takes: [-50, 200],
-    refuses: [-50.1, 200.1, NaN],
-    says: /200 mm below it/,
+    takes: [-1e3, 1e6],
+    refuses: [NaN, Infinity],
+    says: /^The deck clearance is not a number/,
   })),
   ...[skirtCover, (b: typeof barrel) => crownBelowPort(b, 60)].map((run) => ({
     code: 'not-a-number',
@@ -531,9 +530,9 @@ holdsTo([
     code: `port-${name}`,
     of: [name],
     run: (figure: number) => assertWindow({ ...port, cornerRadius: 0, [name]: figure }),
-    takes: [0.001, 500],
-    refuses: [0, -1, 500.1, NaN],
-    says: new RegExp(`^The port’s ${name} must be more than 0 and at most 500 mm, not `),
+    takes: [0.001, 1e6],
+    refuses: [0, -1, NaN, Infinity],
+    says: new RegExp(`^The port’s ${name} must be more than 0 mm, not `),
   })),
   {
     code: 'corner-radius',
@@ -579,9 +578,9 @@ holdsTo([
     code: 'rpm',
     of: ['rpm'],
     run: (rpm) => timeArea(1, rpm),
-    takes: [0.001, 30_000],
-    refuses: [0, -1, 30_001, NaN],
-    says: /more than 0 and at most 30 000 rpm, not /,
+    takes: [0.001, 1e6],
+    refuses: [0, -1, NaN, Infinity],
+    says: /more than 0 rpm, not /,
   },
   {
     code: 'swept-volume',

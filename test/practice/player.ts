@@ -59,8 +59,8 @@ export class Player {
   zeroIndicator(): void {
     this.do({ act: 'put', inHole: 'indicator' });
     if (!this.bench.upright) this.do({ act: 'straighten' });
-    if (this.dial() !== undefined) this.until(4, () => this.dial() === undefined);
-    this.until(4, () => this.dial() !== undefined);
+    if (this.dial() !== undefined) this.until(12, () => this.dial() === undefined);
+    this.until(12, () => this.dial() !== undefined);
     let last = Infinity;
     this.until(2, () => {
       const now = this.dial() ?? Infinity;
@@ -69,6 +69,7 @@ export class Player {
       return passed;
     });
     this.turn(-14);
+    this.turn(7);
     last = Infinity;
     let still = 0;
     this.until(0.25, () => {
@@ -80,13 +81,26 @@ export class Player {
     this.do({ act: 'zero' });
   }
 
+  /**
+   * Forwards to where the lamp comes to show a word: in great steps, then back past the play and on
+   * in smaller ones, as far as a hand feels for it.
+   */
+  comeTo(word: 'lit' | 'out', ...steps: readonly number[]): void {
+    if (this.lamp() === word) this.until(15, () => this.lamp() !== word);
+    this.until(15, () => this.lamp() === word);
+    let last = 15;
+    for (const step of steps) {
+      this.turn(-last - 6);
+      this.turn(5.5);
+      this.until(step, () => this.lamp() === word);
+      last = step;
+    }
+  }
+
   /** Come to forwards: the reading at which the lamp goes out. */
   opens(): number {
     const readings = [0, 1].map(() => {
-      if (this.lamp() === 'out') this.until(5, () => this.lamp() === 'lit');
-      this.until(5, () => this.lamp() === 'out');
-      this.turn(-6);
-      this.until(0.1, () => this.lamp() === 'out');
+      this.comeTo('out', 1, 0.1);
       return this.dial()!;
     });
     return (readings[0]! + readings[1]!) / 2;
@@ -94,14 +108,11 @@ export class Player {
 
   /** The heel on the top of the lobe: half-way through what the lamp is out for. */
   ontoLobe(): void {
-    if (this.lamp() === 'out') this.until(2, () => this.lamp() === 'lit');
-    this.until(2, () => this.lamp() === 'out');
-    let open = 0;
-    this.until(2, () => {
-      open += 2;
-      return this.lamp() === 'lit';
-    });
-    this.until(2, () => this.lamp() === 'out');
+    this.comeTo('out', 2);
+    const from = this.disc();
+    this.comeTo('lit', 2);
+    const open = (((this.disc() - from) % 360) + 360) % 360;
+    this.comeTo('out', 2);
     this.turn(open / 2);
   }
 

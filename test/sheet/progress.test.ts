@@ -420,6 +420,26 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progressOf(finished()).start.against).toEqual([]);
   });
 
+  it.each(['timing', 'wiring', 'leads'] as const)('%s comes before firing the engine', (id) => {
+    const engine = finished();
+    const { [id]: _, start, ...others } = engine.readings;
+    const without = { ...engine, readings: others };
+    const progress = progressOf(without);
+    expect(progress.start).toMatchObject({ state: 'open', against: [id] });
+    // An engine that has been fired is not told that it was not.
+    const fired = progressOf({ ...without, readings: { ...others, start } });
+    expect(fired.start).toMatchObject({ state: 'pass', against: [] });
+    const [said] = againstWords(without, progress.start.against, 'mm');
+    expect(said).toMatchObject({ spot: { step: id, index: 0 }, title: steps[id].title });
+    expect(said!.asks).toBe(`Not proved yet. ${steps[id].beforeFire}`);
+  });
+
+  it('nothing else that is merely not done keeps an engine from being fired', () => {
+    expect(progressOf(figured()).start.against).toEqual(['timing', 'wiring', 'leads']);
+    const fed = setFigure(figured(), 'fed-coils', 0);
+    expect(progressOf(fed).start.against).toEqual(['timing', 'leads']);
+  });
+
   it('both ways between two that move each other, and comes to an end', () => {
     const moved = alter(finished(), 'exhaust');
     expect(progressOf(moved).squish.because).toEqual(['exhaust']);

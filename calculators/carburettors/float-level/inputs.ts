@@ -1,6 +1,5 @@
 import { DEMO_CYLINDERS, DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
-import { CARBURETTOR_TILTS } from '../../maths/carburettor/float-level.ts';
 import {
   FUEL_TEMPERATURES,
   PETROL_DENSITIES,
@@ -329,7 +328,8 @@ export const inputs = {
     help: 'Degrees by which the float’s side hangs lower than the pivot’s side; negative for higher.',
     measure: 'Protractor or spirit level with a scale on the gasket face, the machine as it runs.',
     unit: 'deg',
-    ...CARBURETTOR_TILTS,
+    min: -45,
+    max: 45,
     why: 'further over the float rests on the wall of its chamber',
     default: 0,
     step: 1,

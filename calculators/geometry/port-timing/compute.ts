@@ -1,4 +1,4 @@
-import { attempt, ifThere, layTo } from '../../frame/attempt.ts';
+import { attempt, ifThere, blameField } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
 import { absent, type Absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
 import { crownBelowPort, skirtCover } from '../../maths/cylinder/port-fit.ts';
@@ -167,7 +167,7 @@ function cylinders(
 export function compute(v: Values): Computed {
   const barrel = barrelOf(v);
   const events = v.port.map((edge, index) =>
-    layTo(`port-${String(index + 1)}`, 'topEdge', () => crownEvents(barrel, edge)),
+    blameField(`port-${String(index + 1)}`, 'topEdge', () => crownEvents(barrel, edge)),
   );
   const { blowdown, exhaustLag } = timingOf(crownLayout(v));
   const inlet = inletOf(v, barrel);

@@ -1,4 +1,4 @@
-import { attempt, ifThere, layTo } from '../../frame/attempt.ts';
+import { attempt, ifThere, blameField } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
 import {
   absent,
@@ -112,10 +112,10 @@ export function compute(v: Values): ComputedOf<typeof results> {
   const swept = sweptVolume(barrel, v.bore);
   const exhaust = { ...windowOf(v, 'exhaust'), topEdge: v['exhaust-edge'] };
   const transfer = { ...windowOf(v, 'transfer'), topEdge: v['transfer-edge'] };
-  const exhaustEvents = layTo('exhaust-edge', 'topEdge', () =>
+  const exhaustEvents = blameField('exhaust-edge', 'topEdge', () =>
     crownEvents(barrel, exhaust.topEdge),
   );
-  const transferEvents = layTo('transfer-edge', 'topEdge', () =>
+  const transferEvents = blameField('transfer-edge', 'topEdge', () =>
     crownEvents(barrel, transfer.topEdge),
   );
   const exhaustArea = crownArea(barrel, exhaust);

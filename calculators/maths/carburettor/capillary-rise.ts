@@ -96,6 +96,7 @@ export function capillaryRise({
   density,
   contactAngle = 0,
 }: WettedTube): number {
+  // Within these limits the search below is proved to end at the rise; beyond them nobody measures.
   assertWithin(
     {
       quantity: 'bore',

@@ -18,7 +18,7 @@
  */
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
-import { assertWithin, type Limits } from '../numeric/within.ts';
+import { assertNumber, assertWithin, type Limits } from '../numeric/within.ts';
 
 export interface FloatLever {
   /** Across, from the centre of the pivot to the line of the needle. */
@@ -72,7 +72,6 @@ const leverLimits: readonly (Limits & { readonly quantity: keyof FloatLever })[]
     words: 'The distance from pivot to needle',
     unit: 'mm',
     min: 0,
-    max: 200,
     above: true,
     why: 'Without an arm the float cannot press on the needle. Measure from the centre of the pivot pin to the line of the needle.',
   },
@@ -81,7 +80,6 @@ const leverLimits: readonly (Limits & { readonly quantity: keyof FloatLever })[]
     words: 'The distance from pivot to float',
     unit: 'mm',
     min: 0,
-    max: 500,
     above: true,
     why: 'Without an arm the float has no power over the needle. Measure from the centre of the pivot pin to the middle of the float.',
   },
@@ -90,15 +88,13 @@ const leverLimits: readonly (Limits & { readonly quantity: keyof FloatLever })[]
     words: 'The mass of the float',
     unit: 'g',
     min: 0,
-    max: 1000,
-    why: 'Nothing weighs less than nothing, and no float here is heavier. Weigh float and arm together on a letter or kitchen scale.',
+    why: 'Nothing weighs less than nothing. Weigh float and arm together on a letter or kitchen scale.',
   },
   {
     quantity: 'floatArea',
     words: 'The area of the float',
     unit: 'mm²',
     min: 0,
-    max: 50_000,
     above: true,
     why: 'It is the area seen from above, of both floats if there are two. Draw round the float on squared paper and count.',
   },
@@ -107,7 +103,6 @@ const leverLimits: readonly (Limits & { readonly quantity: keyof FloatLever })[]
     words: 'The depth of the float',
     unit: 'mm',
     min: 0,
-    max: 200,
     above: true,
     why: 'It is the height of the float from its lower to its upper face. Measure it with a caliper.',
   },
@@ -119,7 +114,6 @@ const feedLimits: readonly (Limits & { readonly quantity: keyof FuelFeed })[] = 
     words: 'The diameter of the seat',
     unit: 'mm',
     min: 0,
-    max: 20,
     why: 'It is the hole that the needle closes. Find the largest drill shank that goes in by its own weight.',
   },
   {
@@ -127,31 +121,30 @@ const feedLimits: readonly (Limits & { readonly quantity: keyof FuelFeed })[] = 
     words: 'The head of fuel',
     unit: 'mm',
     min: 0,
-    max: 10_000,
     why: 'It is the height of the fuel in the tank over the valve. A pump’s pressure is a head too: 1 kPa is about 140 mm of petrol.',
   },
   {
     quantity: 'density',
     words: 'The density of the fuel',
     unit: 'kg/m³',
-    min: 600,
-    max: 1100,
-    why: 'Petrol lies between about 700 and 790, and nothing that burns in such an engine outside the whole range. 0.74 g/cc is 740 kg/m³.',
+    min: 0,
+    above: true,
+    why: 'Petrol lies between about 700 and 790. 0.74 g/cc is 740 kg/m³.',
   },
 ];
 
-/** What a gauge can show from the gasket face to the float, mm. */
-export const GAUGE_READINGS = { min: -50, max: 200 } as const;
-
-/** How far a carburettor may lean before its float rests against the wall, degrees either way. */
-export const CARBURETTOR_TILTS = { min: -45, max: 45 } as const;
+/** What a gauge can show from the gasket face to the float, mm: a level asked for is set by such a reading. */
+export const GAUGE_READINGS = { min: -50, max: 100 } as const;
 
 const tiltLimits: Limits = {
   quantity: 'tilt',
   words: 'The tilt of the carburettor',
   unit: '°',
-  ...CARBURETTOR_TILTS,
-  why: 'Further over, the float rests against the wall of its chamber. Give the tilt in degrees, positive with the float’s side low.',
+  min: -90,
+  above: true,
+  max: 90,
+  below: true,
+  why: 'On its side no float shuts a valve. Give the tilt in degrees, positive with the float’s side low.',
 };
 
 function assertLever(lever: FloatLever): void {
@@ -238,7 +231,6 @@ export function springRise(lever: FloatLever, feed: FuelFeed, springDrop: number
       words: 'The drop on the needle’s spring',
       unit: 'mm',
       min: 0,
-      max: 50,
       why: 'It is by how much the gauge reading falls when the float is let down on the spring. Enter 0 for a needle without one.',
     },
     springDrop,
@@ -257,16 +249,11 @@ export function springRise(lever: FloatLever, feed: FuelFeed, springDrop: number
 
 /** How far the float's lower face is below the gasket face when the valve shuts, mm. */
 function lowerFace(lever: FloatLever, { height, edge }: Omit<Gauging, 'springDrop'>): number {
-  assertWithin(
-    {
-      quantity: 'height',
-      words: 'The gauge reading',
-      unit: 'mm',
-      min: GAUGE_READINGS.min,
-      max: GAUGE_READINGS.max,
-      why: 'It is the distance from the gasket face to the edge of the float, negative if the edge stands inside the body.',
-    },
+  assertNumber(
+    'height',
+    'gauge reading',
     height,
+    'It is the distance from the gasket face to the edge of the float, negative if the edge stands inside the body.',
   );
   return edge === 'far' ? height : height + lever.floatDepth;
 }

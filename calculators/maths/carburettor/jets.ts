@@ -23,9 +23,9 @@ function assertRelative(relativeDensity: number): void {
       quantity: 'relativeDensity',
       words: 'The relative density of the air',
       unit: '',
-      min: 0.3,
-      max: 3,
-      why: 'Between two places on earth it does not differ so much. Check both sets of weather figures.',
+      min: 0,
+      above: true,
+      why: 'Without air no petrol burns. Check both sets of weather figures.',
     },
     relativeDensity,
   );

@@ -8,7 +8,7 @@
  */
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
-import { assertWithin } from '../numeric/within.ts';
+import { assertNumber, assertWithin } from '../numeric/within.ts';
 
 export interface TaperedNeedle {
   /** Diameter of the parallel part. */
@@ -28,7 +28,6 @@ function assertNeedle({ diameter, taper, straight }: TaperedNeedle): void {
       words: 'The diameter of the needle',
       unit: 'mm',
       min: 0,
-      max: 20,
       above: true,
       why: 'Measure the parallel part with a micrometer.',
     },
@@ -40,21 +39,17 @@ function assertNeedle({ diameter, taper, straight }: TaperedNeedle): void {
       words: 'The taper',
       unit: '°',
       min: 0,
-      max: 30,
+      max: 180,
+      below: true,
       why: 'It is the included angle. A needle that loses 0.26 mm of diameter in 10 mm has 1.5°.',
     },
     taper,
   );
-  assertWithin(
-    {
-      quantity: 'straight',
-      words: 'The rise to the start of the taper',
-      unit: 'mm',
-      min: -100,
-      max: 200,
-      why: 'It is counted from the slide shut and the clip in the top groove, and is negative where the taper then already stands above the mouth.',
-    },
+  assertNumber(
+    'straight',
+    'rise to the start of the taper',
     straight,
+    'It is counted from the slide shut and the clip in the top groove, and is negative where the taper then already stands above the mouth.',
   );
 }
 
@@ -67,13 +62,7 @@ function assertNeedle({ diameter, taper, straight }: TaperedNeedle): void {
  */
 export function needleDiameterAt(needle: TaperedNeedle, rise: number): number {
   assertNeedle(needle);
-  if (!Number.isFinite(rise)) {
-    throw new MathsError(
-      'not-a-number',
-      ['rise'],
-      'The rise of the needle is not a number. Enter it in millimetres.',
-    );
-  }
+  assertNumber('rise', 'rise of the needle', rise, 'Enter it in millimetres.');
   const along = Math.max(0, rise - needle.straight);
   const diameter = needle.diameter - 2 * along * Math.tan(needle.taper * HALF_RADIANS_PER_DEGREE);
   if (diameter <= 0) {
@@ -105,7 +94,6 @@ export function annulus(jetBore: number, needle: TaperedNeedle, rise: number): n
       words: 'The bore of the needle jet',
       unit: 'mm',
       min: 0,
-      max: 20,
       above: true,
       why: 'Measure it with a pin gauge or the shank of a drill.',
     },

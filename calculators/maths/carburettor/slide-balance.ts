@@ -70,7 +70,7 @@ export function leastWorkOpening(openings: readonly number[]): number {
 /**
  * The turns that bring all slides to one opening.
  *
- * @param openings mm, 0 to 100, 1 to 8 slides; a single one has nothing to agree with, and no turns unless an opening is wanted.
+ * @param openings mm, 0 or more, 1 to 8 slides; a single one has nothing to agree with, and no turns unless an opening is wanted.
  * @param thread Pitch of the adjuster, mm.
  * @param wanted Opening to bring them to, mm; that of least work unless given.
  * @throws MathsError `slides`, `out-of-range`.
@@ -112,7 +112,6 @@ export function openingsFromVacuum(
       words: 'The fall of the gauge for one turn',
       unit: '',
       min: 0,
-      max: 1000,
       above: true,
       why: 'Opening a slide lets its vacuum fall. Turn one adjuster by a known amount, note both readings, and divide.',
     },

@@ -32,13 +32,13 @@ export interface Throw {
 }
 
 export interface Pistons {
-  /** What goes up and down with one piston, g: 0.1 to 20 000. */
+  /** What goes up and down with one piston, g, above 0. */
   readonly reciprocatingMass: number;
   /** mm */
   readonly stroke: number;
   /** mm, more than half the stroke. */
   readonly rodLength: number;
-  /** rpm, 0 to 30 000. */
+  /** rpm, 0 or more. */
   readonly speed: number;
 }
 
@@ -67,8 +67,8 @@ function assertPistons({ reciprocatingMass, stroke, rodLength, speed }: Pistons)
       quantity: 'reciprocatingMass',
       words: 'The reciprocating mass',
       unit: 'g',
-      min: 0.1,
-      max: 20_000,
+      min: 0,
+      above: true,
       why: 'Weigh piston, rings, gudgeon pin and the upper part of the rod together.',
     },
     reciprocatingMass,
@@ -79,8 +79,7 @@ function assertPistons({ reciprocatingMass, stroke, rodLength, speed }: Pistons)
       words: 'The speed',
       unit: 'rpm',
       min: 0,
-      max: 30_000,
-      why: 'No engine of this kind turns faster.',
+      why: 'Give 0 for a crank that stands still.',
     },
     speed,
   );
@@ -102,15 +101,15 @@ const towards = (length: number, degrees: number): Vector => ({
 export const sumOf = (vectors: readonly Vector[]): Vector =>
   vectors.reduce((sum, { x, y }) => ({ x: sum.x + x, y: sum.y + y }), { x: 0, y: 0 });
 
-/** Binary dust of a polygon that closes, of the length of all its sides together. */
-const DUST = 1e-12;
+/** Rounding error of a polygon that closes, of the length of all its sides together. */
+const EPSILON = 1e-12;
 
 /** Length of the sum of vectors; exactly 0 where their polygon closes. */
 export function lengthOfSum(vectors: readonly Vector[]): number {
   const { x, y } = sumOf(vectors);
   const length = Math.hypot(x, y);
   const sides = vectors.reduce((sum, side) => sum + Math.hypot(side.x, side.y), 0);
-  return length <= DUST * sides ? 0 : length;
+  return length <= EPSILON * sides ? 0 : length;
 }
 
 /**
@@ -208,7 +207,7 @@ export function shaking(
  * The weight to hang on each crank pin while the crank is balanced on knife edges, g: all of what
  * rotates with the pin, and the chosen share of what goes up and down.
  *
- * @param rotatingMass Big end, its bearing and the lower part of the rod, g; 0 to 20 000.
+ * @param rotatingMass Big end, its bearing and the lower part of the rod, g, 0 or more.
  */
 export function bobWeight(
   rotatingMass: number,
@@ -221,7 +220,6 @@ export function bobWeight(
       words: 'The rotating mass',
       unit: 'g',
       min: 0,
-      max: 20_000,
       why: 'Weigh the big end of the rod, the rod level, and its bearing.',
     },
     rotatingMass,

@@ -8,6 +8,7 @@
  */
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 import { angleAfter, angleBefore, type SliderCrank } from './slider-crank.ts';
 
 export type DiscScale = 'both-ways' | 'one-way';
@@ -129,13 +130,7 @@ function wrap180(angle: number): number {
 }
 
 function assertReading(name: 'before' | 'after', reading: number): void {
-  if (!Number.isFinite(reading)) {
-    throw new MathsError(
-      'not-a-number',
-      [name],
-      `The reading ${name} the top is not a number. Enter what the disc shows, in degrees.`,
-    );
-  }
+  assertNumber(name, `reading ${name} the top`, reading, 'Enter what the disc shows, in degrees.');
   if (Math.abs(reading) > 360) {
     throw new MathsError(
       'reading-off-disc',

@@ -12,14 +12,15 @@ import { MathsError } from '../numeric/errors.ts';
 import { assertWithin } from '../numeric/within.ts';
 
 const TURN = 360;
-/** Binary dust of a sum of angles, degrees: less than this from a whole turn is the whole turn. */
-const DUST = 1e-9;
+/** Rounding error of a sum of angles, degrees: less than this from a whole turn is the whole turn. */
+const EPSILON = 1e-9;
+/** Most cylinders of one engine, and sets of points on one plate: this kind has no more. */
 export const MOST_CYLINDERS = 8;
 
 /** An angle brought into 0 ≤ angle < 360. */
 export function withinTurn(angle: number): number {
   const within = ((angle % TURN) + TURN) % TURN;
-  return within < DUST || TURN - within < DUST ? 0 : within;
+  return within < EPSILON || TURN - within < EPSILON ? 0 : within;
 }
 
 /** Throws unless there are 1 to 8 cylinders. */

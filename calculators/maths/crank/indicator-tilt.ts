@@ -1,5 +1,6 @@
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 
 const RIGHT_ANGLE = 90;
 
@@ -16,21 +17,24 @@ const RIGHT_ANGLE = 90;
  * the other way round from the cosine error of a lever indicator.
  *
  * @param travel Piston travel in mm, any real number.
- * @param tilt Degrees between plunger and bore, −60 to 60.
+ * @param tilt Degrees between plunger and bore, less than 90 either way.
  * @returns Indicator reading in mm.
  * @throws MathsError `tilt-too-large` or `not-a-number`.
  */
 export function readingOf(travel: number, tilt: number): number {
-  return finite('pistonTravel', 'piston travel', travel) / cosineOf(tilt);
+  assertNumber('pistonTravel', 'piston travel', travel, 'Enter it in millimetres.');
+  return travel / cosineOf(tilt);
 }
 
 /** Piston travel in mm from what a leaning indicator shows: the inverse of `readingOf`. */
 export function travelOf(reading: number, tilt: number): number {
-  return finite('reading', 'indicator reading', reading) * cosineOf(tilt);
+  assertNumber('reading', 'indicator reading', reading, 'Enter it in millimetres.');
+  return reading * cosineOf(tilt);
 }
 
 function cosineOf(tilt: number): number {
-  if (!(Math.abs(finite('tilt', 'tilt', tilt)) < RIGHT_ANGLE)) {
+  assertNumber('tilt', 'tilt', tilt, 'Enter it in degrees.');
+  if (!(Math.abs(tilt) < RIGHT_ANGLE)) {
     throw new MathsError(
       'tilt-too-large',
       ['tilt'],
@@ -38,11 +42,4 @@ function cosineOf(tilt: number): number {
     );
   }
   return Math.cos((tilt * Math.PI) / 180);
-}
-
-function finite(name: string, words: string, value: number): number {
-  if (!Number.isFinite(value)) {
-    throw new MathsError('not-a-number', [name], `The ${words} is not a number.`);
-  }
-  return value;
 }

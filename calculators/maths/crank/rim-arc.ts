@@ -1,5 +1,6 @@
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 
 /**
  * Length of rim that goes past a fixed mark, measured round the curve with a tape or a strip of
@@ -12,7 +13,7 @@ import { sayNumber } from '../numeric/rounding.ts';
  */
 export function arcOf(diameter: number, angle: number): number {
   assertDiameter(diameter);
-  assertNumber('crankAngle', 'crank angle', angle);
+  assertNumber('crankAngle', 'crank angle', angle, 'Enter it in degrees.');
   return (Math.PI * diameter * angle) / 360;
 }
 
@@ -24,23 +25,17 @@ export function arcOf(diameter: number, angle: number): number {
  */
 export function angleOf(diameter: number, arc: number): number {
   assertDiameter(diameter);
-  assertNumber('arc', 'arc', arc);
+  assertNumber('arc', 'arc', arc, 'Enter it in millimetres round the curve.');
   return (360 * arc) / (Math.PI * diameter);
 }
 
 function assertDiameter(diameter: number): void {
-  assertNumber('diameter', 'diameter', diameter);
+  assertNumber('diameter', 'diameter', diameter, 'Enter it in millimetres.');
   if (!(diameter > 0)) {
     throw new MathsError(
       'diameter-not-positive',
       ['diameter'],
       `A rotor of ${sayNumber(diameter)} mm diameter has no rim. Enter more than 0 mm, measured where the marks are.`,
     );
-  }
-}
-
-function assertNumber(name: string, words: string, value: number): void {
-  if (!Number.isFinite(value)) {
-    throw new MathsError('not-a-number', [name], `The ${words} is not a number.`);
   }
 }

@@ -17,6 +17,7 @@
 import { MathsError } from '../numeric/errors.ts';
 import { findRoot } from '../numeric/find-root.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 
 export interface SliderCrank {
   /** Twice the crank throw, mm. More than 0. With a pin offset the piston travels a little more. */
@@ -45,13 +46,7 @@ export function assertGeometry({ stroke, rodLength, pinOffset }: SliderCrank): v
     ['rodLength', 'rod length', rodLength],
     ['pinOffset', 'pin offset', pinOffset],
   ] as const) {
-    if (!Number.isFinite(value)) {
-      throw new MathsError(
-        'not-a-number',
-        [name],
-        `The ${words} is not a number. Enter it in millimetres.`,
-      );
-    }
+    assertNumber(name, words, value, 'Enter it in millimetres.');
   }
   if (!(stroke > 0)) {
     throw new MathsError(
@@ -92,13 +87,7 @@ function layout(g: SliderCrank) {
  * `rodHeights` the sum of that and its height at the top.
  */
 function stateAt(g: SliderCrank, angleAtdc: number) {
-  if (!Number.isFinite(angleAtdc)) {
-    throw new MathsError(
-      'not-a-number',
-      ['crankAngle'],
-      'The crank angle is not a number. Enter it in degrees.',
-    );
-  }
+  assertNumber('crankAngle', 'crank angle', angleAtdc, 'Enter it in degrees.');
   const { r, l, e, sinTop, cosTop } = layout(g);
   const half = ((angleAtdc % 360) * RADIANS_PER_DEGREE) / 2;
   const sinHalf = Math.sin(half);
@@ -258,13 +247,7 @@ export function angleBefore(g: SliderCrank, travel: number): number {
 }
 
 function assertTravel(g: SliderCrank, travel: number, bottom: number): void {
-  if (!Number.isFinite(travel)) {
-    throw new MathsError(
-      'not-a-number',
-      ['pistonTravel'],
-      'The piston travel is not a number. Enter it in millimetres below the top.',
-    );
-  }
+  assertNumber('pistonTravel', 'piston travel', travel, 'Enter it in millimetres below the top.');
   if (travel < 0) {
     throw new MathsError(
       'travel-negative',

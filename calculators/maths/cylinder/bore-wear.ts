@@ -49,8 +49,8 @@ export function boreWear({ along, across }: BoreReadings): BoreWear {
   };
 }
 
-/** Binary dust of a sum of oversizes, in steps. */
-const DUST = 1e-9;
+/** Rounding error of a sum of oversizes, in steps. */
+const EPSILON = 1e-9;
 
 export interface Oversize {
   /** Over the standard bore: a whole number of steps, 0 where the standard bore still holds. */
@@ -63,9 +63,9 @@ export interface Oversize {
  * The smallest oversize whose bore takes away all wear.
  *
  * @param widest The largest reading.
- * @param standard The bore when it was new, 1 to 500.
- * @param step From one oversize to the next, 0.01 to 5.
- * @param cleanUp What boring and honing take off the widest place, on the diameter, 0 to 5.
+ * @param standard The bore when it was new, above 0.
+ * @param step From one oversize to the next, above 0.
+ * @param cleanUp What boring and honing take off the widest place, on the diameter, 0 or more.
  */
 export function nextOversize(
   widest: number,
@@ -75,11 +75,11 @@ export function nextOversize(
 ): Oversize {
   const why = 'Look at the parts list of the piston’s maker.';
   assertWithin(
-    { quantity: 'standard', words: 'The standard bore', unit: 'mm', min: 1, max: 500, why },
+    { quantity: 'standard', words: 'The standard bore', unit: 'mm', min: 0, above: true, why },
     standard,
   );
   assertWithin(
-    { quantity: 'step', words: 'The step of the oversizes', unit: 'mm', min: 0.01, max: 5, why },
+    { quantity: 'step', words: 'The step of the oversizes', unit: 'mm', min: 0, above: true, why },
     step,
   );
   assertWithin(
@@ -88,11 +88,10 @@ export function nextOversize(
       words: 'What honing takes off',
       unit: 'mm',
       min: 0,
-      max: 5,
       why: 'A few hundredths of a millimetre are usual.',
     },
     cleanUp,
   );
-  const steps = Math.max(0, Math.ceil((widest + cleanUp - standard) / step - DUST));
+  const steps = Math.max(0, Math.ceil((widest + cleanUp - standard) / step - EPSILON));
   return { over: steps * step, bore: standard + steps * step };
 }

@@ -11,6 +11,7 @@
 import { assertDiameter, circleArea, cylinderVolume } from './cylinder-volume.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 import { bdcAfter, totalTravel, travelAt, type SliderCrank } from '../crank/slider-crank.ts';
 
 /** The parts of the space above the piston at top dead centre. */
@@ -19,7 +20,7 @@ export interface ClearanceParts {
   readonly bore: number;
   /** Volume of the head alone, up to its joint face, cc. More than 0. */
   readonly headVolume: number;
-  /** Thickness of the head gasket as squeezed, mm, 0 to 20. 0 for a ground joint. */
+  /** Thickness of the head gasket as squeezed, mm, 0 or more. 0 for a ground joint. */
   readonly gasketThickness: number;
   /** Bore of the head gasket, mm. Not less than the bore of a gasket that has a thickness. */
   readonly gasketBore: number;
@@ -40,18 +41,8 @@ export function belowHeadVolume(parts: Omit<ClearanceParts, 'headVolume'>): numb
   const { bore, gasketThickness, gasketBore, deckClearance, domeVolume } = parts;
   assertDiameter('bore', 'bore', bore);
   assertGasket(parts);
-  for (const [name, words, value] of [
-    ['deckClearance', 'deck clearance', deckClearance],
-    ['domeVolume', 'volume of the dome', domeVolume],
-  ] as const) {
-    if (!Number.isFinite(value)) {
-      throw new MathsError(
-        'not-a-number',
-        [name],
-        `The ${words} is not a number. Enter 0 if there is none.`,
-      );
-    }
-  }
+  assertNumber('deckClearance', 'deck clearance', deckClearance, 'Enter 0 if there is none.');
+  assertNumber('domeVolume', 'volume of the dome', domeVolume, 'Enter 0 if there is none.');
   return (
     cylinderVolume(gasketBore, gasketThickness) + cylinderVolume(bore, deckClearance) - domeVolume
   );
@@ -65,11 +56,11 @@ export function belowHeadVolume(parts: Omit<ClearanceParts, 'headVolume'>): numb
  */
 export function clearanceVolume(parts: ClearanceParts): number {
   const { headVolume } = parts;
-  if (!(headVolume > 0 && headVolume <= 5000)) {
+  if (!(headVolume > 0 && headVolume < Infinity)) {
     throw new MathsError(
       'head-volume',
       ['headVolume'],
-      `The head must hold more than 0 and at most 5000 cc, not ${sayNumber(headVolume)} cc. Measure it with a burette and a flat plate over the joint face.`,
+      `The head must hold more than 0 cc, not ${sayNumber(headVolume)} cc. Measure it with a burette and a flat plate over the joint face.`,
     );
   }
   const below = belowHeadVolume(parts);
@@ -125,15 +116,15 @@ export function trappedVolume(g: SliderCrank, bore: number, exhaustOpens: number
  * The clearance volume in cc that gives a ratio.
  *
  * @param swept Swept volume in cc; the trapped one for a trapped ratio.
- * @param ratio More than 1 and at most 100.
+ * @param ratio More than 1.
  * @throws MathsError `ratio`.
  */
 export function clearanceForRatio(swept: number, ratio: number): number {
-  if (!(ratio > 1 && ratio <= 100)) {
+  if (!(ratio > 1 && ratio < Infinity)) {
     throw new MathsError(
       'ratio',
       ['wantedRatio'],
-      `A compression ratio must be more than 1 and at most 100, not ${sayNumber(ratio)}. Enter 7.5 for 7.5 to 1.`,
+      `A compression ratio must be more than 1, not ${sayNumber(ratio)}. Enter 7.5 for 7.5 to 1.`,
     );
   }
   assertVolumes(swept, 1);
@@ -176,23 +167,17 @@ export function squishClearance(
   bandDepth: number,
 ): number {
   for (const [name, value] of Object.entries({ deckClearance, gasketThickness, bandDepth })) {
-    if (!Number.isFinite(value)) {
-      throw new MathsError(
-        'not-a-number',
-        [name],
-        'A height for the squish clearance is not a number. Enter it in millimetres, or 0.',
-      );
-    }
+    assertNumber(name, 'height for the squish clearance', value, 'Enter it in millimetres, or 0.');
   }
   return deckClearance + gasketThickness + bandDepth;
 }
 
 function assertGasket({ bore, gasketThickness, gasketBore }: Omit<ClearanceParts, 'headVolume'>) {
-  if (!(gasketThickness >= 0 && gasketThickness <= 20)) {
+  if (!(gasketThickness >= 0 && gasketThickness < Infinity)) {
     throw new MathsError(
       'gasket-thickness',
       ['gasketThickness'],
-      `The gasket must be 0 to 20 mm thick, not ${sayNumber(gasketThickness)} mm. Measure one that has been squeezed; enter 0 for a joint without a gasket.`,
+      `The gasket must be 0 mm thick or more, not ${sayNumber(gasketThickness)} mm. Measure one that has been squeezed; enter 0 for a joint without a gasket.`,
     );
   }
   if (gasketThickness === 0) return;

@@ -19,12 +19,12 @@ export function heightOfVolume(diameter: number, volume: number): number {
   return (volume * MM3_PER_CC) / circleArea(diameter);
 }
 
-/** Throws unless a diameter is more than 0 and at most 1000 mm. */
+/** Throws unless a diameter is more than 0. */
 export function assertDiameter(name: string, words: string, value: number): void {
-  if (value > 0 && value <= 1000) return;
+  if (value > 0 && value < Infinity) return;
   throw new MathsError(
     'diameter',
     [name],
-    `The ${words} must be more than 0 and at most 1000 mm across, not ${sayNumber(value)} mm. Measure it across the middle with a bore gauge or the inside jaws of a caliper.`,
+    `The ${words} must be more than 0 mm across, not ${sayNumber(value)} mm. Measure it across the middle with a bore gauge or the inside jaws of a caliper.`,
   );
 }

@@ -10,17 +10,17 @@ import { sayNumber } from '../numeric/rounding.ts';
  * What the burette let in, less what stands in the plug hole above the place where the plug's shell
  * ends. With a plug fitted and the head filled through a plate, nothing stands there: allowance 0.
  *
- * @param liquid Liquid let in, cc, more than 0 and at most 5000.
+ * @param liquid Liquid let in, cc, more than 0.
  * @param plugHole Allowance for the plug hole, cc, 0 or more and less than `liquid`.
  * @returns cc.
  * @throws MathsError `liquid` or `plug-hole`.
  */
 export function buretteVolume(liquid: number, plugHole: number): number {
-  if (!(liquid > 0 && liquid <= 5000)) {
+  if (!(liquid > 0 && liquid < Infinity)) {
     throw new MathsError(
       'liquid',
       ['liquid'],
-      `The burette must have let in more than 0 and at most 5000 cc, not ${sayNumber(liquid)} cc. Take the reading after filling less the reading before.`,
+      `The burette must have let in more than 0 cc, not ${sayNumber(liquid)} cc. Take the reading after filling less the reading before.`,
     );
   }
   if (!(plugHole >= 0 && plugHole < liquid)) {
@@ -50,11 +50,11 @@ export function plugHoleVolume(threadDiameter: number, pitch: number, depth: num
       `The pitch of the plug’s thread must be at least 0 mm and less than the thread’s ${sayNumber(threadDiameter)} mm, not ${sayNumber(pitch)} mm. Plugs of 14 mm have 1.25 mm.`,
     );
   }
-  if (!(depth >= 0 && depth <= 100)) {
+  if (!(depth >= 0 && depth < Infinity)) {
     throw new MathsError(
       'plug-depth',
       ['depth'],
-      `The depth of the plug hole must be 0 to 100 mm, not ${sayNumber(depth)} mm. Measure the plug from its seat to the end of the thread.`,
+      `The depth of the plug hole must be 0 mm or more, not ${sayNumber(depth)} mm. Measure the plug from its seat to the end of the thread.`,
     );
   }
   const pitchDiameter = threadDiameter - (3 * Math.sqrt(3) * pitch) / 8;

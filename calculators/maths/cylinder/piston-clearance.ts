@@ -43,9 +43,9 @@ function assertDiameter(quantity: 'bore' | 'piston', size: number): void {
       quantity,
       words: quantity === 'bore' ? 'The bore' : 'The diameter of the piston',
       unit: 'mm',
-      min: 1,
-      max: 500,
-      why: 'Smaller or larger is no engine of this kind. Measure the diameter, not the radius.',
+      min: 0,
+      above: true,
+      why: 'Measure the diameter, not the radius.',
     },
     size,
   );

@@ -20,11 +20,11 @@ export function assertWindow({ width, height, cornerRadius, count }: PortWindow)
     ['width', width],
     ['height', height],
   ] as const) {
-    if (!(value > 0 && value <= 500)) {
+    if (!(value > 0 && value < Infinity)) {
       throw new MathsError(
         `port-${name}`,
         [name],
-        `The port’s ${name} must be more than 0 and at most 500 mm, not ${sayNumber(value)} mm. Measure it straight across the opening in the bore.`,
+        `The port’s ${name} must be more than 0 mm, not ${sayNumber(value)} mm. Measure it straight across the opening in the bore.`,
       );
     }
   }

@@ -11,6 +11,7 @@
 import { MathsError } from '../numeric/errors.ts';
 import { findRoot } from '../numeric/find-root.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 import {
   angleAfter,
   angleBefore,
@@ -25,7 +26,7 @@ import {
 export interface PistonInBarrel extends SliderCrank {
   /**
    * From the deck down to the edge of the piston crown at true top dead centre, mm. Negative where
-   * the crown stands above the deck. −50 to 200.
+   * the crown stands above the deck.
    */
   readonly deckClearance: number;
 }
@@ -40,17 +41,16 @@ export interface PortEvents {
   readonly duration: number;
 }
 
-/** Throws a MathsError unless the engine can turn and the crown is within reach of the deck. */
+/** Throws a MathsError unless the engine can turn and the deck is a figure. */
 export function assertBarrel(barrel: PistonInBarrel): void {
   assertGeometry(barrel);
   const { deckClearance } = barrel;
-  if (!(deckClearance >= -50 && deckClearance <= 200)) {
-    throw new MathsError(
-      'deck-clearance',
-      ['deckClearance'],
-      `The crown must stand between 50 mm above the deck (−50) and 200 mm below it at the top, not ${sayNumber(deckClearance)} mm. Set the piston at top dead centre and measure from the top face of the barrel down to the edge of the crown.`,
-    );
-  }
+  assertNumber(
+    'deckClearance',
+    'deck clearance',
+    deckClearance,
+    'Set the piston at top dead centre and measure from the top face of the barrel down to the edge of the crown; it is negative where the crown stands above the face.',
+  );
 }
 
 /**
@@ -118,11 +118,11 @@ export function skirtTravelTo(
 ): number {
   assertBarrel(barrel);
   assertLength('bottomEdge', 'inlet’s bottom edge', bottomEdge);
-  if (!(skirtLength > 0 && skirtLength <= 1000)) {
+  if (!(skirtLength > 0 && skirtLength < Infinity)) {
     throw new MathsError(
       'skirt-length',
       ['skirtLength'],
-      `The skirt must be more than 0 and at most 1000 mm long, not ${sayNumber(skirtLength)} mm. Measure from the edge of the crown to the bottom of the skirt on the side of the inlet.`,
+      `The skirt must be more than 0 mm long, not ${sayNumber(skirtLength)} mm. Measure from the edge of the crown to the bottom of the skirt on the side of the inlet.`,
     );
   }
   const highest = barrel.deckClearance + skirtLength;
@@ -147,27 +147,27 @@ export function skirtTravelTo(
 /**
  * An inlet opened and closed by a disc on the crankshaft, timed by the degrees cut in it.
  *
- * @param opensBtdc Degrees before true top dead centre, more than 0 to 270.
- * @param closesAtdc Degrees after true top dead centre, more than 0 to 180.
- * @throws MathsError `disc-opens`, `disc-closes`, or `disc-never-closes` where they add up to 360.
+ * @param opensBtdc Degrees before true top dead centre, more than 0.
+ * @param closesAtdc Degrees after true top dead centre, more than 0.
+ * @throws MathsError `disc-opens`, `disc-closes`, or `disc-never-closes` where they add up to 360 or more.
  */
 export function discPort(opensBtdc: number, closesAtdc: number): PortEvents {
-  if (!(opensBtdc > 0 && opensBtdc <= 270)) {
+  if (!(opensBtdc > 0)) {
     throw new MathsError(
       'disc-opens',
       ['discOpens'],
-      `A disc valve must open more than 0° and at most 270° before top dead centre, not ${sayNumber(opensBtdc)}°. Count from top dead centre backwards to where the disc begins to uncover the port.`,
+      `A disc valve must open more than 0° before top dead centre, not ${sayNumber(opensBtdc)}°. Count from top dead centre backwards to where the disc begins to uncover the port.`,
     );
   }
-  if (!(closesAtdc > 0 && closesAtdc <= 180)) {
+  if (!(closesAtdc > 0)) {
     throw new MathsError(
       'disc-closes',
       ['discCloses'],
-      `A disc valve must close more than 0° and at most 180° after top dead centre, not ${sayNumber(closesAtdc)}°. Count from top dead centre forwards to where the disc has covered the port.`,
+      `A disc valve must close more than 0° after top dead centre, not ${sayNumber(closesAtdc)}°. Count from top dead centre forwards to where the disc has covered the port.`,
     );
   }
   const duration = opensBtdc + closesAtdc;
-  if (duration >= 360) {
+  if (!(duration < 360)) {
     throw new MathsError(
       'disc-never-closes',
       ['discOpens', 'discCloses'],
@@ -244,11 +244,5 @@ function assertDuration(duration: number): void {
 }
 
 function assertLength(name: string, words: string, value: number): void {
-  if (!Number.isFinite(value)) {
-    throw new MathsError(
-      'not-a-number',
-      [name],
-      `The ${words} is not a number. Enter it in millimetres below the deck.`,
-    );
-  }
+  assertNumber(name, words, value, 'Enter it in millimetres below the deck.');
 }

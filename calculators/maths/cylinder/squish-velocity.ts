@@ -49,11 +49,11 @@ export function bowlVolume(head: SquishHead): number {
       `The bowl must be more than 0 mm and less than the bore of ${sayNumber(bore)} mm across, not ${sayNumber(bowlDiameter)} mm. Measure it at the inner edge of the squish band.`,
     );
   }
-  if (!(squish > 0 && squish <= 50)) {
+  if (!(squish > 0 && squish < Infinity)) {
     throw new MathsError(
       'squish-clearance',
       ['squish'],
-      `The squish clearance must be more than 0 and at most 50 mm, not ${sayNumber(squish)} mm. Measure it with soft solder laid over the piston pin.`,
+      `The squish clearance must be more than 0 mm, not ${sayNumber(squish)} mm. Measure it with soft solder laid over the piston pin.`,
     );
   }
   const gap = circleArea(bore) * squish;
@@ -71,7 +71,7 @@ export function bowlVolume(head: SquishHead): number {
 /**
  * Speed of the gas at the inner edge of the squish band, m/s, inwards positive.
  *
- * @param rpm Revolutions a minute, more than 0 and at most 30 000.
+ * @param rpm Revolutions a minute, more than 0.
  * @param angleBtdc Degrees before true top dead centre, 0 (where it is nil) to bottom dead centre.
  */
 export function squishVelocityAt(
@@ -150,11 +150,11 @@ export function meanSquish(
 }
 
 function assertSpeed(rpm: number): void {
-  if (!(rpm > 0 && rpm <= 30_000)) {
+  if (!(rpm > 0 && rpm < Infinity)) {
     throw new MathsError(
       'rpm',
       ['rpm'],
-      `The speed must be more than 0 and at most 30 000 rpm, not ${sayNumber(rpm)} rpm.`,
+      `The speed must be more than 0 rpm, not ${sayNumber(rpm)} rpm.`,
     );
   }
 }

@@ -120,16 +120,16 @@ export function discOpenArea(
  * Time-area in mm²·s.
  *
  * @param angleArea mm²·degrees, 0 or more.
- * @param rpm Revolutions a minute, more than 0 and at most 30 000. One revolution a minute is six
+ * @param rpm Revolutions a minute, more than 0. One revolution a minute is six
  *   degrees a second.
  * @throws MathsError `rpm`.
  */
 export function timeArea(angleArea: number, rpm: number): number {
-  if (!(rpm > 0 && rpm <= 30_000)) {
+  if (!(rpm > 0 && rpm < Infinity)) {
     throw new MathsError(
       'rpm',
       ['rpm'],
-      `The speed must be more than 0 and at most 30 000 rpm, not ${sayNumber(rpm)} rpm.`,
+      `The speed must be more than 0 rpm, not ${sayNumber(rpm)} rpm.`,
     );
   }
   return angleArea / (6 * rpm);

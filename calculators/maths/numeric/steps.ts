@@ -1,4 +1,4 @@
-/** `value` on the nearest multiple of `step`, without binary dust. */
+/** `value` on the nearest multiple of `step`, without rounding error. */
 export function onStep(value: number, step: number): number {
   return Number((Math.round(value / step) * step).toPrecision(12));
 }

@@ -24,7 +24,7 @@ function withinChance(t: number, freedom: number): number {
 /**
  * By how much a standard error is multiplied for a range that holds the truth 95 times in 100,
  * when the error was itself estimated from scatter with `freedom` degrees of freedom (a whole
- * number from 1 to 100): 12.7 with one, 2.8 with four, near 2 with many.
+ * number from 1 to 100, so that the sum stays short): 12.7 with one, 2.8 with four, near 2 with many.
  */
 export function coverageFactor(freedom: number): number {
   if (!Number.isInteger(freedom) || freedom < 1 || freedom > 100) {

@@ -4,7 +4,7 @@ import { heldBy, type Held, type Pair } from './hole-network.ts';
 import { inverseNormal, leastSquares, leverage, rank, type Rows } from '../numeric/linear.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 
-/** Most holes of a pattern, and most distances between them. */
+/** Most holes of a pattern, and most distances between them: with more the fit keeps a phone waiting. */
 export const MOST_HOLES = 12;
 export const MOST_DISTANCES = 40;
 

@@ -2,13 +2,15 @@
  * Where the holes of a plate go: several sets of the same holes round one centre. X points right, Y
  * up, and angles are counted anticlockwise from X, as on a readout and in a drawing file.
  */
+import { MOST_CYLINDERS } from '../crank/firing-order.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
 
-/** Most sets on one plate: no engine of the kind this is for has more cylinders. */
-export const MOST_SETS = 8;
+/** Most sets on one plate: one for each cylinder. */
+export const MOST_SETS = MOST_CYLINDERS;
 
 /** One hole of every set, in terms of the set's own line from the centre outwards. */
 export interface PlateHole {
@@ -54,11 +56,11 @@ const onOneLine = (a: number, b: number): boolean => {
  */
 export function setAngles(start: number, spacings: readonly number[]): readonly number[] {
   assertSets(spacings.length + 1);
-  assertNumber('start', 'angle of set 1', start, 'degrees');
+  assertNumber('start', 'angle of set 1', start, 'Enter degrees.');
   const angles = [start];
   spacings.forEach((spacing, i) => {
     const name = `spacing-${i + 2}`;
-    assertNumber(name, `angle from set ${i + 1} to set ${i + 2}`, spacing, 'degrees');
+    assertNumber(name, `angle from set ${i + 1} to set ${i + 2}`, spacing, 'Enter degrees.');
     if (!(spacing > 0)) {
       throw new MathsError(
         'spacing-not-positive',
@@ -114,7 +116,7 @@ export function holePlaces(
  */
 export function chord(pitchRadius: number, between: number): number {
   assertPitchRadius('pitchRadius', pitchRadius);
-  assertNumber('spacing', 'angle between the sets', between, 'degrees');
+  assertNumber('spacing', 'angle between the sets', between, 'Enter degrees.');
   return Math.abs(2 * pitchRadius * Math.sin(((between % 720) * RADIANS_PER_DEGREE) / 2));
 }
 
@@ -138,8 +140,8 @@ export function steps(angles: readonly number[]): readonly number[] {
  */
 function assertHole(hole: PlateHole, number: number): void {
   assertPitchRadius(`pitchRadius-${number}`, hole.pitchRadius, ` of hole ${number}`);
-  assertNumber(`holeAngle-${number}`, `angle of hole ${number}`, hole.holeAngle, 'degrees');
-  assertNumber(`drill-${number}`, `drill of hole ${number}`, hole.drill, 'millimetres');
+  assertNumber(`holeAngle-${number}`, `angle of hole ${number}`, hole.holeAngle, 'Enter degrees.');
+  assertNumber(`drill-${number}`, `drill of hole ${number}`, hole.drill, 'Enter millimetres.');
   if (!(hole.drill > 0)) {
     throw new MathsError(
       'drill-not-positive',
@@ -160,18 +162,12 @@ function assertSets(sets: number): void {
 }
 
 function assertPitchRadius(name: string, pitchRadius: number, whose = ''): void {
-  assertNumber(name, `pitch circle radius${whose}`, pitchRadius, 'millimetres');
+  assertNumber(name, `pitch circle radius${whose}`, pitchRadius, 'Enter millimetres.');
   if (!(pitchRadius > 0)) {
     throw new MathsError(
       'pitch-radius-not-positive',
       [name],
       `The pitch circle radius${whose} must be more than 0 mm, not ${sayNumber(pitchRadius)}: it is the distance from the centre of the plate to the centre of the hole. For a hole on the other side of the plate add 180° to its angle.`,
     );
-  }
-}
-
-function assertNumber(name: string, words: string, value: number, unit: string): void {
-  if (!Number.isFinite(value)) {
-    throw new MathsError('not-a-number', [name], `The ${words} is not a number. Enter ${unit}.`);
   }
 }

@@ -1,5 +1,6 @@
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { MOST_CYLINDERS } from '../crank/firing-order.ts';
 import { angleAfter, angleBefore, travelBefore, type SliderCrank } from '../crank/slider-crank.ts';
 
 /**
@@ -34,13 +35,13 @@ export function positionAt(engine: SliderCrank, timing: number): number {
   return timing < 0 ? -travel : travel;
 }
 
-/** Throws unless there are 1 to 8 cylinders with a timing each. */
+/** Throws unless there is a timing for each of 1 to `MOST_CYLINDERS` cylinders. */
 function assertCylinders(found: readonly number[]): void {
-  if (found.length < 1 || found.length > 8) {
+  if (found.length < 1 || found.length > MOST_CYLINDERS) {
     throw new MathsError(
       'cylinders',
       ['cylinders'],
-      `There must be from 1 to 8 cylinders, and ${String(found.length)} were given. Give the timing found on each one.`,
+      `There must be from 1 to ${MOST_CYLINDERS} cylinders, and ${String(found.length)} were given. Give the timing found on each one.`,
     );
   }
 }
@@ -64,6 +65,7 @@ export function errorsAfterMove(
  */
 export function settlePlate(found: readonly number[], target: number): PlateSetting {
   assertCylinders(found);
+  // Whole turns apart, angles are the same: within less than a turn their difference is what it seems.
   found.forEach((angle, index) => {
     if (!(angle >= -90 && angle <= 180)) {
       throw new MathsError(

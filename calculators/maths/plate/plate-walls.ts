@@ -6,6 +6,7 @@
 import { MathsError } from '../numeric/errors.ts';
 import { holePlaces, type Place, type PlateHole } from './plate-layout.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { assertNumber } from '../numeric/within.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
 /** Degrees to either side of its middle beyond which a slot all but cuts the plate in two. */
@@ -231,7 +232,5 @@ function assertSlot(slot: PlateSlot): void {
 }
 
 function assertSize(name: string, words: string, value: number): void {
-  if (!Number.isFinite(value)) {
-    throw new MathsError('not-a-number', [name], `The ${words} is not a number. Enter a figure.`);
-  }
+  assertNumber(name, words, value, 'Enter a figure.');
 }

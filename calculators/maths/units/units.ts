@@ -80,7 +80,7 @@ type Units = typeof FACTORS;
 export type Unit =
   { [Quantity in keyof Units]: keyof Units[Quantity] }[keyof Units] | keyof typeof TEMPERATURES;
 
-/** A double carries 15 decimal digits faithfully; what stands beyond them is binary dust. */
+/** A double carries 15 decimal digits faithfully; what stands beyond them is rounding error. */
 const FAITHFUL_DIGITS = 15;
 
 /**

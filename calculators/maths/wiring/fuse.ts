@@ -24,7 +24,6 @@ export function fuseFor(current: number, load: number): number {
       unit: 'A',
       min: 0,
       above: true,
-      max: 10_000,
       why: 'Without a current there is nothing to guard.',
     },
     current,

@@ -4,24 +4,15 @@ import { assertWithin } from '../numeric/within.ts';
 
 /** Coils fed side by side through one wire, their points shut: a ladder with a single rung of each. */
 export interface Supply {
-  /** Volts at the battery while current flows, above 0 and at most 1000. */
+  /** Volts at the battery while current flows, above 0. */
   readonly volts: number;
-  /** Coils side by side, 0 to 100. */
+  /** Coils side by side, 0 or more. */
   readonly coils: number;
-  /** Resistance of one coil with its ballast, Ω, above 0 and at most 1000. */
+  /** Resistance of one coil with its ballast, Ω, above 0. */
   readonly ohms: number;
   /** Current of whatever else is on the same wire, A, 0 or more; taken to be drawn whatever comes. */
   readonly others: number;
 }
-
-const within = (
-  quantity: string,
-  words: string,
-  unit: string,
-  [min, max]: readonly [number, number],
-  why: string,
-  above = false,
-) => ({ quantity, words, unit, min, max, above, why });
 
 /**
  * Current, A, that settles in a wire of `series` Ω (0 or more, contacts included) which feeds the
@@ -31,36 +22,55 @@ const within = (
  */
 export function settledCurrent({ volts, coils, ohms, others }: Supply, series: number): number {
   assertWithin(
-    within('volts', 'The voltage', 'V', [0, 1000], 'Measure it at the battery.', true),
+    {
+      quantity: 'volts',
+      words: 'The voltage',
+      unit: 'V',
+      min: 0,
+      above: true,
+      why: 'Measure it at the battery.',
+    },
     volts,
   );
   assertWithin(
-    within('coils', 'The number of coils', '', [0, 100], 'Count those that the wire feeds.'),
+    {
+      quantity: 'coils',
+      words: 'The number of coils',
+      unit: '',
+      min: 0,
+      why: 'Count those that the wire feeds.',
+    },
     coils,
   );
   assertWithin(
-    within(
-      'ohms',
-      'The resistance of a coil and its ballast',
-      'ohm',
-      [0, 1000],
-      'A coil without resistance is a short circuit.',
-      true,
-    ),
+    {
+      quantity: 'ohms',
+      words: 'The resistance of a coil and its ballast',
+      unit: 'ohm',
+      min: 0,
+      above: true,
+      why: 'A coil without resistance is a short circuit.',
+    },
     ohms,
   );
   assertWithin(
-    within('others', 'The other current', 'A', [0, 1000], 'Give 0 if nothing else is on the wire.'),
+    {
+      quantity: 'others',
+      words: 'The other current',
+      unit: 'A',
+      min: 0,
+      why: 'Give 0 if nothing else is on the wire.',
+    },
     others,
   );
   assertWithin(
-    within(
-      'series',
-      'The resistance of wire and contacts',
-      'ohm',
-      [0, 1000],
-      'Give 0 for a wire without loss.',
-    ),
+    {
+      quantity: 'series',
+      words: 'The resistance of wire and contacts',
+      unit: 'ohm',
+      min: 0,
+      why: 'Give 0 for a wire without loss.',
+    },
     series,
   );
   const conductance = coils / ohms;

@@ -40,8 +40,8 @@ export const STANDARD_WIRES: readonly StandardWire[] = [
 ];
 
 /**
- * What a copper wire has at `temperature` °C (−60 to 200) for 1 at 20 °C: resistance grows in a
- * straight line from −234.5 °C.
+ * What a copper wire has at `temperature` °C (more than −234.5) for 1 at 20 °C: resistance
+ * grows in a straight line from −234.5 °C.
  *
  * Source: IEC 60228:2004, Annex B.
  * @throws MathsError `out-of-range`.
@@ -52,9 +52,9 @@ export function warmth(temperature: number): number {
       quantity: 'temperature',
       words: 'The temperature of the wire',
       unit: '°C',
-      min: -60,
-      max: 200,
-      why: 'Insulation breaks in greater cold and melts in greater heat.',
+      min: -234.5,
+      above: true,
+      why: 'At that cold the straight line of the standard has come down to no resistance at all.',
     },
     temperature,
   );
@@ -68,7 +68,6 @@ function assertLength(length: number): void {
       words: 'The length of wire',
       unit: 'm',
       min: 0,
-      max: 1000,
       why: 'Count the way there and the way back, in metres.',
     },
     length,
@@ -76,8 +75,8 @@ function assertLength(length: number): void {
 }
 
 /**
- * Resistance, Ω, of `length` m (0 to 1000) of copper with `area` mm² (above 0, at most 1000) at
- * `temperature` °C (−60 to 200): pure annealed copper, which no wire betters.
+ * Resistance, Ω, of `length` m (0 or more) of copper with `area` mm² (above 0) at `temperature` °C
+ * (more than −234.5): pure annealed copper, which no wire betters.
  *
  * @throws MathsError `out-of-range`.
  */
@@ -90,7 +89,6 @@ export function copperResistance(length: number, area: number, temperature: numb
       unit: 'mm²',
       min: 0,
       above: true,
-      max: 1000,
       why: 'Count the strands, measure one, and take strands × diameter² × 0.785.',
     },
     area,

@@ -36,7 +36,7 @@ export function sharesOf(
 export const percent = (share: number): string => `${Math.round(share * 100)}%`;
 
 /** Where the ± of the first result that has one comes from, in a line. */
-export function whenceLine(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
+export function budgetLine(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
   const specs = Object.entries<ResultSpec>(calculator.results);
   const order = [...specs.filter(([, { lead }]) => lead), ...specs].map(([name]) => name);
   // One that is but another result's figure says nothing of the readings.

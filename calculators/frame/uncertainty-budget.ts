@@ -6,10 +6,10 @@ import { flatten } from './spreads.ts';
 import { resultLines } from './summary.ts';
 import type { AnyCalculator } from './types.ts';
 import type { LengthDisplay } from './units.ts';
-import { joined, sharesOf, type Share } from './whence-line.ts';
+import { joined, sharesOf, type Share } from './budget-line.ts';
 
 /** What the ± of one result is made of. */
-export interface Whence {
+export interface UncertaintyBudget {
   readonly name: string;
   readonly label: string;
   /** The figure with its ±. */
@@ -25,11 +25,11 @@ export interface Whence {
  * if the worst reading were read twice as well. That reading's part is then half of what it is, and
  * the parts combine as the root of the sum of their squares.
  */
-export function whence(
+export function uncertaintyBudgets(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
-): readonly Whence[] {
+): readonly UncertaintyBudget[] {
   const figures = flatten(evaluation.results);
   return resultLines(calculator, evaluation, lengths).flatMap(({ name, flat, label, text }) => {
     const parts = evaluation.parts[flat] ?? [];

@@ -1,31 +1,31 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
-import { whenceLine } from '../../calculators/frame/whence-line.ts';
+import { budgetLine } from '../../calculators/frame/budget-line.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { failureWords } from '../browser/load-failure.ts';
 import type { State } from './state.ts';
 
-export interface WhenceProps extends State {
+export interface BudgetProps extends State {
   readonly calculator: AnyCalculator;
 }
 
 /** Says of the first result where its ± comes from; of all of them once somebody asks. */
-export function Whence(props: WhenceProps) {
-  const [list, setList] = useState<{ readonly All: ComponentType<WhenceProps> }>();
+export function UncertaintyBudget(props: BudgetProps) {
+  const [list, setList] = useState<{ readonly All: ComponentType<BudgetProps> }>();
   const [said, say] = useState('Working it out …');
-  const line = whenceLine(props.calculator, props.evaluation);
+  const line = budgetLine(props.calculator, props.evaluation);
   if (line === undefined) return null;
   const fetch = async (): Promise<void> => {
     try {
-      const { WhenceAll } = await import('./WhenceAll.tsx');
-      setList({ All: WhenceAll });
+      const { AllBudgets } = await import('./AllBudgets.tsx');
+      setList({ All: AllBudgets });
     } catch (error) {
       say(failureWords(error));
     }
   };
   return (
     <details
-      class="fold whence-fold"
+      class="fold budget-fold"
       onToggle={(event) => event.currentTarget.open && !list && void fetch()}
     >
       <summary>

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { whence } from '../../calculators/frame/whence.ts';
-import { whenceLine } from '../../calculators/frame/whence-line.ts';
+import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
+import { budgetLine } from '../../calculators/frame/budget-line.ts';
 import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
 
 const calculator = calculatorBySlug('piston-position');
@@ -17,7 +17,7 @@ const withParts = (contributions: readonly number[]): Evaluation => {
 
 describe('where a ± comes from', () => {
   it('is told in shares of the variance: 3, 4 and 0 are 36, 64 and none of it', () => {
-    const [first] = whence(calculator, withParts([0.4, 0.3]), 'mm');
+    const [first] = uncertaintyBudgets(calculator, withParts([0.4, 0.3]), 'mm');
     expect(first!.shares.map(({ share }) => share)).toEqual([
       expect.closeTo(0.64, 12),
       expect.closeTo(0.36, 12),
@@ -26,9 +26,9 @@ describe('where a ± comes from', () => {
 
   it('says what the ± would be with the worst reading twice as good', () => {
     // √(0.2² + 0.3²) = 0.361
-    const [first] = whence(calculator, withParts([0.4, 0.3]), 'mm');
+    const [first] = uncertaintyBudgets(calculator, withParts([0.4, 0.3]), 'mm');
     expect(first!.better!.text).toContain('± 0.4');
-    expect(whenceLine(calculator, withParts([0.4, 0.3]))).toMatch(/64% · .* 36%$/);
+    expect(budgetLine(calculator, withParts([0.4, 0.3]))).toMatch(/64% · .* 36%$/);
   });
 
   it.each([
@@ -36,16 +36,20 @@ describe('where a ± comes from', () => {
     ['large', 1e200],
   ])('loses no share where the parts are too %s to be squared', (_, part) => {
     const evaluation = withParts([0.4 * part, 0.3 * part]);
-    const [first] = whence(calculator, evaluation, 'mm');
+    const [first] = uncertaintyBudgets(calculator, evaluation, 'mm');
     expect(first!.shares.map(({ share }) => share)).toEqual([
       expect.closeTo(0.64, 12),
       expect.closeTo(0.36, 12),
     ]);
-    expect(whenceLine(calculator, evaluation)).toContain('64%');
+    expect(budgetLine(calculator, evaluation)).toContain('64%');
   });
 
   it.each(calculators.map((each) => [each.slug, each] as const))('adds up: %s', (_, each) => {
-    for (const { shares } of whence(each, evaluate(each, {}, { lengths: 'mm' }), 'in')) {
+    for (const { shares } of uncertaintyBudgets(
+      each,
+      evaluate(each, {}, { lengths: 'mm' }),
+      'in',
+    )) {
       const sum = shares.reduce((all, { share }) => all + share, 0);
       expect(sum).toBeGreaterThan(0.9);
       expect(sum).toBeLessThan(1 + 1e-9);

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Part } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { whence } from '../../calculators/frame/whence.ts';
-import { joined, percent, sharesOf, whenceLine } from '../../calculators/frame/whence-line.ts';
+import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
+import { joined, percent, sharesOf, budgetLine } from '../../calculators/frame/budget-line.ts';
 import { run, sample } from './sample.ts';
 
 const calculator: AnyCalculator = sample;
@@ -51,14 +51,14 @@ describe('the shares of a ±', () => {
 describe('the line of where a ± comes from', () => {
   it('is of the result that leads, or else of the first that a reading bears on', () => {
     const rest = [part('depth', 3), part('width', 4)];
-    expect(whenceLine(calculator, withParts({ rest, area: [part('width', 2)] }))).toBe(
+    expect(budgetLine(calculator, withParts({ rest, area: [part('width', 2)] }))).toBe(
       'Area: width 100%',
     );
-    expect(whenceLine(calculator, withParts({ rest, area: [] }))).toBe(
+    expect(budgetLine(calculator, withParts({ rest, area: [] }))).toBe(
       'Width left: depth 36% · width 64%',
     );
-    expect(whenceLine(calculator, withParts({ rest }))).toBe('Width left: depth 36% · width 64%');
-    expect(whenceLine(calculator, withParts({ rest: [part('play', 1), part('depth', 1)] }))).toBe(
+    expect(budgetLine(calculator, withParts({ rest }))).toBe('Width left: depth 36% · width 64%');
+    expect(budgetLine(calculator, withParts({ rest: [part('play', 1), part('depth', 1)] }))).toBe(
       'Width left: play 50% · depth 50%',
     );
     const led: AnyCalculator = {
@@ -67,20 +67,20 @@ describe('the line of where a ± comes from', () => {
     };
     const { area: _, ...others } = led.results;
     const last = { ...led, results: others };
-    expect(whenceLine(last, withParts({ rest, loose: [part('sizes', 1)] }))).toBe(
+    expect(budgetLine(last, withParts({ rest, loose: [part('sizes', 1)] }))).toBe(
       'Loose ones: sizes in the drawer 100%',
     );
   });
 
   it('is none where no reading bears on any, or only another result does', () => {
-    expect(whenceLine(calculator, withParts({}))).toBeUndefined();
-    expect(whenceLine(calculator, withParts({ rest: [part('play', 1)] }))).toBeUndefined();
+    expect(budgetLine(calculator, withParts({}))).toBeUndefined();
+    expect(budgetLine(calculator, withParts({ rest: [part('play', 1)] }))).toBeUndefined();
   });
 });
 
 describe('the whole of where they come from', () => {
   const found = (parts: readonly Part[], name = 'rest') =>
-    whence(calculator, withParts({ [name]: parts }), 'mm');
+    uncertaintyBudgets(calculator, withParts({ [name]: parts }), 'mm');
 
   it('tells the ± with the worst reading twice as good', () => {
     // √(0.3² + 0.4²) = 0.5, and √(0.3² + 0.2²) = 0.36
