@@ -27,8 +27,9 @@ export function wantedRows({ card, task }: Engine): readonly Row[] {
       : []),
     ...(given
       ? ([
-          ['The other engine', `stroke ${mm(given.stroke, 1)}, rod ${mm(given.rodLength, 1)}`],
-          ['It fires before the top', mm(given.before)],
+          ['The other’s stroke', mm(given.stroke, 1)],
+          ['its rod', mm(given.rodLength, 1)],
+          ['it fires before the top', mm(given.before)],
         ] as const)
       : []),
     ...(written
