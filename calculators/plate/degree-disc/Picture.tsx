@@ -102,6 +102,11 @@ function TapeAsPrinted({
       <DrawingShapes {...tape} />
       <BarLengths {...tape} />
       <g class="on-screen" aria-hidden="true">
+        {lettersOf(tape).map(({ letter, x, y }) => (
+          <text key={letter} x={x} y={hundredth(y)} text-anchor="middle">
+            {letter}
+          </text>
+        ))}
         {figuresOf(tape, every).map(({ x, y, words, anchor }) => (
           <text key={`${String(x)} ${String(y)}`} x={x} y={y} text-anchor={anchor}>
             {words}
@@ -110,6 +115,29 @@ function TapeAsPrinted({
       </g>
     </svg>
   );
+}
+
+/** Letters of the marks on the tape: over the strip, or under it where a neighbour's stands there. */
+function lettersOf(tape: ReturnType<typeof viewOf>) {
+  const place = placeOf(tape);
+  const marks = tape.drawing.shapes
+    .flatMap((shape) => {
+      const number = /^tape-\d+-piston-(\d+)$/.exec(
+        shape.kind === 'line' ? (shape.name ?? '') : '',
+      );
+      if (shape.kind !== 'line' || !number) return [];
+      const [foot, head] = [place(shape.x1, shape.y1), place(shape.x2, shape.y2)];
+      return [{ letter: letterOf(Number(number[1]) - 1), x: foot.x, foot: foot.y, head: head.y }];
+    })
+    .sort((a, b) => a.letter.localeCompare(b.letter));
+  const letters: { letter: string; x: number; y: number }[] = [];
+  for (const { letter, x, foot, head } of marks) {
+    const y = [head - 4, foot + 13].find((row) =>
+      letters.every((other) => other.y !== row || Math.abs(other.x - x) > APART),
+    );
+    if (y !== undefined) letters.push({ letter, x, y });
+  }
+  return letters;
 }
 
 /** Drawn anew only when one of its own figures has changed, not while the disc is dragged. */
