@@ -115,6 +115,16 @@ export function CrankBench(props: Props) {
         <div class="tools">
           {!finished && (
             <div class="no-print">
+              <section class="tool">
+                <h3>Turning it over</h3>
+                <p>
+                  Drag the disc, roll the wheel over it, or use its arrow keys (Page up and Page
+                  down for 10°, Shift for 0.1°). The steps are a spanner’s; held, they go on.
+                </p>
+                <div class="presses">
+                  <Press onPress={kick}>Kick it over</Press>
+                </div>
+              </section>
               {cylinders > 1 && (
                 <section class="tool">
                   <h3>At which cylinder</h3>
@@ -131,16 +141,6 @@ export function CrankBench(props: Props) {
                   </div>
                 </section>
               )}
-              <section class="tool">
-                <h3>Turning it over</h3>
-                <p>
-                  Drag the disc, roll the wheel over it, or use its arrow keys (Page up and Page
-                  down for 10°, Shift for 0.1°). The steps are a spanner’s; held, they go on.
-                </p>
-                <div class="presses">
-                  <Press onPress={kick}>Kick it over</Press>
-                </div>
-              </section>
               <PlugHole engine={engine} bench={bench} act={act} />
               <DiscTool engine={engine} bench={bench} act={press} />
               {ignition && (
