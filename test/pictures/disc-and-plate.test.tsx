@@ -4,6 +4,7 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
 import { diameterLabels } from '../../calculators/plate/plate-layout/diameters.ts';
 import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
+import { PIN, READINGS } from '../../calculators/position/find-tdc/places.ts';
 import { circle } from '../../calculators/drawing/shapes.ts';
 import { drawn } from './support/draw.tsx';
 import { sheetsOf } from './support/marks.ts';
@@ -38,6 +39,12 @@ describe('what is drawn to scale says how large it is', () => {
     // Two strips of 180°: each shows where it begins and ends.
     expect(tape!.filter((each) => each === '0')).toHaveLength(2);
     expect(tape!.filter((each) => each === '180')).toHaveLength(2);
+  });
+});
+
+describe('the handles of a disc and its crank', () => {
+  it('stand a thumb apart, however the crank is turned', () => {
+    expect(READINGS - PIN).toBeGreaterThanOrEqual(44);
   });
 });
 
