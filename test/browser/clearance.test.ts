@@ -12,7 +12,6 @@ describe('a piston in its bore', () => {
       const hot = async (): Promise<number> =>
         Number(await page.locator('output[name="hot"] data').getAttribute('value'));
       const iron = await hot();
-      await page.getByText('Fill in a usual metal').click();
       await page.getByRole('button', { name: 'Aluminium bore' }).click();
       await painted(page);
       // 52 mm × (21.5 − 11.4) × 90 K in millionths.
