@@ -1,7 +1,7 @@
 import type { Shape } from '../../drawing/shapes.ts';
 import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
 import { textWidth } from '../../picture/text-width.ts';
-import { pointsOf } from './set-labels.ts';
+import { pointsOf, struckOf } from './set-labels.ts';
 
 interface Point {
   readonly x: number;
@@ -48,6 +48,20 @@ const wider = ({ left, right, top, bottom }: Box): Box => ({
 /** From a leader's end to its figure, and from one point of it to the next, user units. */
 const GAP = 3;
 const STEP = 2;
+/** How far a leader keeps from the ends of a slot, degrees. */
+const ASIDE = 8;
+
+/** The same angle, from -180 to 180. */
+const nearest = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
+
+function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boolean {
+  const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / STEP);
+  return Array.from({ length: count + 1 }, (_, i) => i / count).some((share) => {
+    const x = from.x + (to.x - from.x) * share;
+    const y = from.y + (to.y - from.y) * share;
+    return x > left && x < right && y > top && y < bottom;
+  });
+}
 
 /**
  * Diameters, each at the outer end of a leader that points to the middle (ISO 129-1), where the figure
@@ -60,40 +74,40 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
     const turn = (angle * Math.PI) / 180;
     return place(radius * Math.cos(turn), radius * Math.sin(turn));
   };
-  const drawn = shapes
-    .filter(({ layer }) => layer !== 'centre')
-    .flatMap(pointsOf)
-    .map(({ x, y }) => place(x, y));
-  const within = ({ left, right, top, bottom }: Box, { x, y }: Point): boolean =>
-    x > left && x < right && y > top && y < bottom;
+  const struck = struckOf(
+    shapes
+      .filter(({ layer }) => layer !== 'centre')
+      .flatMap(pointsOf)
+      .map(({ x, y }) => place(x, y)),
+  );
+  const slots = shapes.filter((shape) => shape.kind === 'slot');
+  /** Whether a leader from the rim to a circle goes over a slot. */
+  const overSlot = (angle: number, radius: number): boolean =>
+    slots.some(
+      (slot) =>
+        slot.radius > radius &&
+        Math.abs(nearest(angle - (slot.from + slot.to) / 2)) < (slot.to - slot.from) / 2 + ASIDE,
+    );
   const labels: DiameterLabel[] = [];
-  for (const { radius, words } of circles) {
+  const placed = (radius: number, words: string): DiameterLabel | undefined => {
     const taken = [...sheet.taken, ...labels.map(({ box }) => box)];
-    let best: { readonly label: DiameterLabel; readonly crossed: number } | undefined;
     for (const angle of DIRECTIONS) {
+      if (overSlot(angle, radius)) continue;
+      const tip = at(angle, radius);
       for (const beyond of BEYOND) {
         const tail = at(angle, rim + beyond);
-        const tip = at(angle, radius);
-        const right = Math.cos((angle * Math.PI) / 180) > 0;
-        const x = right ? tail.x + GAP : tail.x - GAP - textWidth(words);
+        const x = tail.x > tip.x ? tail.x + GAP : tail.x - GAP - textWidth(words);
         const box = textBox(words, x, tail.y + 4);
         if (!inside(box, edges) || taken.some((other) => overlap(box, other))) continue;
-        if (drawn.some((point) => within(box, point))) continue;
-        const count = Math.ceil(Math.hypot(tip.x - tail.x, tip.y - tail.y) / STEP);
-        const leader = Array.from({ length: count + 1 }, (_, i) => ({
-          x: tail.x + ((tip.x - tail.x) * i) / count,
-          y: tail.y + ((tip.y - tail.y) * i) / count,
-        }));
-        if (taken.some((other) => leader.some((point) => within(wider(other), point)))) continue;
-        const crossed = leader.filter((point) =>
-          drawn.some((line) => Math.hypot(line.x - point.x, line.y - point.y) < STEP),
-        ).length;
-        if (best === undefined || crossed < best.crossed)
-          best = { label: { words, x, y: tail.y + 4, box, tail, tip }, crossed };
-        break;
+        if (struck(box, 1) > 0 || taken.some((other) => crosses(tail, tip, wider(other)))) continue;
+        return { words, x, y: tail.y + 4, box, tail, tip };
       }
     }
-    if (best) labels.push(best.label);
+    return undefined;
+  };
+  for (const { radius, words } of circles) {
+    const label = placed(radius, words);
+    if (label) labels.push(label);
   }
   return labels;
 }
