@@ -31,10 +31,9 @@ interface Sheet {
   readonly taken: readonly Box[];
 }
 
-/** Directions in which a leader may lie, degrees: the corners of the stock first. */
-const DIRECTIONS = [45, 135, -45, -135].flatMap((corner) =>
-  [0, 6, -6, 12, -12, 18, -18, 24, -24].map((aside) => corner + aside),
-);
+/** Directions in which a leader may lie, degrees: the corners of the stock, and to either side of each. */
+const CORNERS = [45, 135, -135, -45] as const;
+const FROM_CORNER = [0, 6, -6, 12, -12, 18, -18, 24, -24] as const;
 /** How far beyond the rim a figure may stand, mm. */
 const BEYOND = [8, 11, 14, 17, 20, 24];
 /** Half of what an arrow head is across, and somewhat over. */
@@ -89,9 +88,13 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
         Math.abs(nearest(angle - (slot.from + slot.to) / 2)) < (slot.to - slot.from) / 2 + ASIDE,
     );
   const labels: DiameterLabel[] = [];
-  const placed = (radius: number, words: string): DiameterLabel | undefined => {
+  const placed = (radius: number, words: string, first: number): DiameterLabel | undefined => {
     const taken = [...sheet.taken, ...labels.map(({ box }) => box)];
-    for (const angle of DIRECTIONS) {
+    // Each begins at a corner of its own.
+    const directions = CORNERS.flatMap((_, i) =>
+      FROM_CORNER.map((aside) => CORNERS[(first + i) % CORNERS.length]! + aside),
+    );
+    for (const angle of directions) {
       if (overSlot(angle, radius)) continue;
       const tip = at(angle, radius);
       for (const beyond of BEYOND) {
@@ -105,9 +108,9 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
     }
     return undefined;
   };
-  for (const { radius, words } of circles) {
-    const label = placed(radius, words);
+  circles.forEach(({ radius, words }, i) => {
+    const label = placed(radius, words, i);
     if (label) labels.push(label);
-  }
+  });
   return labels;
 }
