@@ -1,7 +1,9 @@
 import { h } from 'preact';
+import { BAR_ACROSS, BAR_UP } from '../drawing/proving-bar.ts';
 import { svgElement } from '../drawing/to-svg.ts';
 import type { Drawing, Layer, Line, Shape } from '../drawing/shapes.ts';
 import { hundredth } from '../maths/numeric/steps.ts';
+import { textBox, type Box } from './boxes.ts';
 
 interface Props {
   readonly drawing: Drawing;
@@ -66,4 +68,31 @@ export function DrawingShapes({ drawing, scale }: Props) {
       })}
     </g>
   );
+}
+
+const BARS = `${String(BAR_ACROSS)} mm across, ${String(BAR_UP)} up`;
+
+/** Where the lengths of the proving bars stand, under the bar across: the start of the line. */
+function barFoot({ drawing, scale }: Props): { x: number; y: number } | undefined {
+  const bar = drawing.shapes.find((shape) => isLine(shape) && shape.name === 'bar-across');
+  if (bar?.kind !== 'line') return undefined;
+  const { x, y } = placeOf({ drawing, scale })(bar.x1, bar.y1);
+  const { height } = sizeOf({ drawing, scale });
+  return y + 16 > height ? undefined : { x: x + 2, y: y + 13 };
+}
+
+/** The room that they take. */
+export function barBox(props: Props): Box | undefined {
+  const foot = barFoot(props);
+  return foot && textBox(BARS, foot.x, foot.y);
+}
+
+/** What the proving bars measure on paper, on the screen; where the sheet has room for it. */
+export function BarLengths(props: Props) {
+  const foot = barFoot(props);
+  return foot ? (
+    <text class="on-screen" aria-hidden="true" x={hundredth(foot.x)} y={hundredth(foot.y)}>
+      {BARS}
+    </text>
+  ) : null;
 }

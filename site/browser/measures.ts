@@ -6,9 +6,9 @@ const UNITS = [
   'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
-/** A figure with its unit, and with its ± where it has one. */
+/** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}))(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1))(?![\p{L}\d²³/])`,
   'u',
 );
 

@@ -83,70 +83,72 @@ export function App({ places }: Props) {
 
   return (
     <>
-      <form
-        class="choose no-print"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (!wrong) open({ engine: number, task });
-        }}
-      >
-        <label>
-          <span>Task</span>
-          <select
-            name="task"
-            value={task}
-            onChange={(event) => open({ engine, task: event.currentTarget.value as TaskName })}
+      <details class="fold chosen" open={problem !== ''}>
+        <summary>
+          <h2 class="task-title fold-name">
+            Engine {engine}: {tasks[task].title}
+          </h2>
+          <span class="fold-holds no-print">another task, another engine</span>
+        </summary>
+        <form
+          class="choose no-print"
+          onSubmit={(event) => {
+            event.preventDefault();
+            if (!wrong) open({ engine: number, task });
+          }}
+        >
+          <label>
+            <span>Task</span>
+            <select
+              name="task"
+              value={task}
+              onChange={(event) => open({ engine, task: event.currentTarget.value as TaskName })}
+            >
+              <optgroup label="Crank and points">
+                {crankTasks.map((name) => (
+                  <option key={name} value={name}>
+                    {tasks[name].title}
+                  </option>
+                ))}
+              </optgroup>
+              <optgroup label="Carburettors">
+                {carburettorTasks.map((name) => (
+                  <option key={name} value={name}>
+                    {tasks[name].title}
+                  </option>
+                ))}
+              </optgroup>
+            </select>
+          </label>
+          <label>
+            <span>Engine number</span>
+            <input
+              type="text"
+              inputMode="numeric"
+              name="engine"
+              autocomplete="off"
+              value={typed}
+              aria-invalid={wrong}
+              aria-describedby={wrong ? 'engine-problem' : undefined}
+              onInput={(event) => setTyped(event.currentTarget.value)}
+            />
+          </label>
+          <button class="press" type="submit">
+            Fetch it
+          </button>
+          <Press onPress={another}>Any engine</Press>
+          <p
+            id="engine-problem"
+            class="field-problem"
+            role="alert"
+            hidden={!wrong && problem === ''}
           >
-            <optgroup label="Crank and points">
-              {crankTasks.map((name) => (
-                <option key={name} value={name}>
-                  {tasks[name].title}
-                </option>
-              ))}
-            </optgroup>
-            <optgroup label="Carburettors">
-              {carburettorTasks.map((name) => (
-                <option key={name} value={name}>
-                  {tasks[name].title}
-                </option>
-              ))}
-            </optgroup>
-          </select>
-        </label>
-        <label>
-          <span>Engine number</span>
-          <input
-            type="text"
-            inputMode="numeric"
-            name="engine"
-            autocomplete="off"
-            value={typed}
-            aria-invalid={wrong}
-            aria-describedby={wrong ? 'engine-problem' : undefined}
-            onInput={(event) => setTyped(event.currentTarget.value)}
-          />
-        </label>
-        <button class="press" type="submit">
-          Fetch it
-        </button>
-        <Press onPress={another}>Any engine</Press>
-        <p id="engine-problem" class="field-problem" role="alert" hidden={!wrong && problem === ''}>
-          {wrong
-            ? `An engine is a whole number from 0 to ${LAST_ENGINE}. The bench still holds engine ${engine}.`
-            : problem}
-        </p>
-      </form>
-      <h2 class="task-title">
-        Engine {engine}: {tasks[task].title}
-      </h2>
-      {best && (
-        <p class="best no-print">
-          Right so far in this browser: {best.right} {best.right === 1 ? 'time' : 'times'}
-          {unit !== 'none' &&
-            `, nearest ${best.worst.toFixed(2)}${unit === 'deg' ? '°' : ' mm'} on engine ${best.engine}`}
-          .
-        </p>
-      )}
+            {wrong
+              ? `An engine is a whole number from 0 to ${LAST_ENGINE}. The bench still holds engine ${engine}.`
+              : problem}
+          </p>
+        </form>
+      </details>
       {done && (
         <ReckoningView
           task={task}
@@ -161,6 +163,14 @@ export function App({ places }: Props) {
       {task === 'slides' && <SlidesBench key={`${engine} slides ${go}`} {...bench} />}
       {task === 'float' && <FloatBench key={`${engine} float ${go}`} {...bench} />}
       {isCrankTask(task) && <CrankBench key={`${engine} ${task} ${go}`} task={task} {...bench} />}
+      {best && (
+        <p class="best no-print">
+          Right so far in this browser: {best.right} {best.right === 1 ? 'time' : 'times'}
+          {unit !== 'none' &&
+            `, nearest ${best.worst.toFixed(2)}${unit === 'deg' ? '°' : ' mm'} on engine ${best.engine}`}
+          .
+        </p>
+      )}
     </>
   );
 }

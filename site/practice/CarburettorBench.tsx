@@ -22,6 +22,7 @@ import {
   type SlidesAct,
   type SlidesBench as SlidesState,
 } from '../../calculators/practice/slides.ts';
+import { Asked } from './Asked.tsx';
 import { Card } from './Card.tsx';
 import { Finish } from './Finish.tsx';
 import { FloatDrawing } from './FloatDrawing.tsx';
@@ -80,75 +81,77 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
   const { card } = slides;
   return (
     <>
-      <Card
-        task="slides"
-        number={number}
-        places={places}
-        queries={slidesQueries(card, bench)}
-        rows={[
-          ['Opening wanted', mm(card.target, 1)],
-          ['Thread of each adjuster', `${mm(card.thread, 1)} a turn`],
-        ]}
-      />
-      {!finished && (
-        <div class="practice-bench no-print">
-          <div class="bench-view">
+      <Asked task="slides" wanted={[['Opening wanted', mm(card.target, 1)]]} />
+      <div class={finished ? undefined : 'practice-bench'}>
+        {!finished && (
+          <div class="bench-view no-print">
             <SlidesDrawing bench={bench} drill={drill} />
             <Telling fit={fit} done={bench.said} said={said} />
           </div>
-          <div class="tools">
-            <section class="tool">
-              <h3>Which slide</h3>
-              <div class="presses" role="group" aria-label="The shank is under">
-                {bench.turns.map((_, slide) => (
-                  <Press
-                    key={slide}
-                    pressed={bench.slide === slide}
-                    onPress={() => act({ act: 'slide', slide })}
-                  >
-                    Slide {slide + 1}
+        )}
+        <div class="tools">
+          {!finished && (
+            <div class="no-print">
+              <section class="tool">
+                <h3>Which slide</h3>
+                <div class="presses" role="group" aria-label="The shank is under">
+                  {bench.turns.map((_, slide) => (
+                    <Press
+                      key={slide}
+                      pressed={bench.slide === slide}
+                      onPress={() => act({ act: 'slide', slide })}
+                    >
+                      Slide {slide + 1}
+                    </Press>
+                  ))}
+                </div>
+              </section>
+              <section class="tool">
+                <h3>Drill shank of {fixed(drill, 1)} mm</h3>
+                <div class="presses" role="group" aria-label="Drill shank">
+                  <Press repeats onPress={() => take(-0.1)}>
+                    0.1 mm thinner
                   </Press>
-                ))}
-              </div>
-            </section>
-            <section class="tool">
-              <h3>Drill shank of {fixed(drill, 1)} mm</h3>
-              <div class="presses" role="group" aria-label="Drill shank">
-                <Press repeats onPress={() => take(-0.1)}>
-                  0.1 mm thinner
-                </Press>
-                <Press repeats onPress={() => take(0.1)}>
-                  0.1 mm thicker
-                </Press>
-                <Press onPress={() => act({ act: 'grip' })}>Work the grip</Press>
-              </div>
-            </section>
-            <section class="tool">
-              <h3>
-                Adjuster of slide {bench.slide + 1}: {signed(bench.turns[bench.slide]!, 3)} turns
-              </h3>
-              <div class="screw-steps" role="group" aria-label="Adjuster">
-                {[
-                  [-0.5, '½ shut'],
-                  [-0.0625, '1⁄16 shut'],
-                  [0.0625, '1⁄16 open'],
-                  [0.5, '½ open'],
-                ].map(([by, words]) => (
-                  <Press
-                    key={by}
-                    repeats
-                    label={`Adjuster, turns: ${words}`}
-                    onPress={() => act({ act: 'adjust', by: by as number })}
-                  >
-                    {words}
+                  <Press repeats onPress={() => take(0.1)}>
+                    0.1 mm thicker
                   </Press>
-                ))}
-              </div>
-              <p class="screw-ways">Screwed out, it lifts the slide.</p>
-            </section>
-          </div>
+                  <Press onPress={() => act({ act: 'grip' })}>Work the grip</Press>
+                </div>
+              </section>
+              <section class="tool">
+                <h3>
+                  Adjuster of slide {bench.slide + 1}: {signed(bench.turns[bench.slide]!, 3)} turns
+                </h3>
+                <div class="screw-steps" role="group" aria-label="Adjuster">
+                  {[
+                    [-0.5, '½ shut'],
+                    [-0.0625, '1⁄16 shut'],
+                    [0.0625, '1⁄16 open'],
+                    [0.5, '½ open'],
+                  ].map(([by, words]) => (
+                    <Press
+                      key={by}
+                      repeats
+                      label={`Adjuster, turns: ${words}`}
+                      onPress={() => act({ act: 'adjust', by: by as number })}
+                    >
+                      {words}
+                    </Press>
+                  ))}
+                </div>
+                <p class="screw-ways">Screwed out, it lifts the slide.</p>
+              </section>
+            </div>
+          )}
+          <Card
+            task="slides"
+            number={number}
+            places={places}
+            queries={slidesQueries(card, bench)}
+            rows={[['Thread of each adjuster', `${mm(card.thread, 1)} a turn`]]}
+          />
         </div>
-      )}
+      </div>
       {!finished && (
         <Finish task="slides" finish={(spread) => onFinish(reckonSlides(slides, bench), spread)} />
       )}
@@ -176,62 +179,66 @@ export function FloatBench({ number, begun, places, finished, onFinish, onUnread
   const said = useSaid(`${bench.said} ${shown}`, bench.acts);
   return (
     <>
-      <Card
-        task="float"
-        number={number}
-        places={places}
-        queries={floatQueries(float.card, gauge)}
-        rows={[
-          ['Fuel below the gasket face', mm(level, 1)],
-          ['Pivot to needle', mm(lever.pivotToNeedle, 1)],
-          ['Pivot to float', mm(lever.pivotToFloat, 1)],
-          ['Float, mass', `${fixed(lever.floatMass, 1)} g`],
-          ['Float, area', `${fixed(lever.floatArea, 0)} mm²`],
-          ['Float, depth', mm(lever.floatDepth, 1)],
-          ['Seat', mm(feed.seat, 1)],
-          ['Head of fuel', mm(feed.head, 0)],
-          ['Density', `${feed.density} kg/m³`],
-        ]}
-      />
-      {!finished && (
-        <div class="practice-bench no-print">
-          <div class="bench-view">
+      <Asked task="float" wanted={[['Fuel below the gasket face', mm(level, 1)]]} />
+      <div class={finished ? undefined : 'practice-bench'}>
+        {!finished && (
+          <div class="bench-view no-print">
             <FloatDrawing float={float} bench={bench} gauge={gauge} tube={tube} />
             <Telling fit={shown} done={bench.said} said={said} />
           </div>
-          <div class="tools">
-            <section class="tool">
-              <h3>Carburettor</h3>
-              <div class="presses">
-                <Press pressed={!bench.filled} onPress={() => act({ act: 'drain' })}>
-                  Drain, turn upside down
-                </Press>
-                <Press pressed={bench.filled} onPress={() => act({ act: 'fill' })}>
-                  Set upright, fill
-                </Press>
-              </div>
-            </section>
-            <section class="tool">
-              <h3>Tang, bent {signed(bench.bend, 2)} mm at the needle</h3>
-              <div class="screw-steps" role="group" aria-label="Tang">
-                {[-0.5, -0.05, 0.05, 0.5].map((by) => (
-                  <Press
-                    key={by}
-                    repeats
-                    label={`Bend the tang ${signed(by, 2)} mm, ${by > 0 ? 'towards' : 'away from'} the needle`}
-                    onPress={() => act({ act: 'bend', by })}
-                  >
-                    {signed(by, 2)}
+        )}
+        <div class="tools">
+          {!finished && (
+            <div class="no-print">
+              <section class="tool">
+                <h3>Carburettor</h3>
+                <div class="presses">
+                  <Press pressed={!bench.filled} onPress={() => act({ act: 'drain' })}>
+                    Drain, turn upside down
                   </Press>
-                ))}
-              </div>
-              <p class="screw-ways">
-                + towards the needle: the valve shuts sooner, and the fuel stands lower.
-              </p>
-            </section>
-          </div>
+                  <Press pressed={bench.filled} onPress={() => act({ act: 'fill' })}>
+                    Set upright, fill
+                  </Press>
+                </div>
+              </section>
+              <section class="tool">
+                <h3>Tang, bent {signed(bench.bend, 2)} mm at the needle</h3>
+                <div class="screw-steps" role="group" aria-label="Tang">
+                  {[-0.5, -0.05, 0.05, 0.5].map((by) => (
+                    <Press
+                      key={by}
+                      repeats
+                      label={`Bend the tang ${signed(by, 2)} mm, ${by > 0 ? 'towards' : 'away from'} the needle`}
+                      onPress={() => act({ act: 'bend', by })}
+                    >
+                      {signed(by, 2)}
+                    </Press>
+                  ))}
+                </div>
+                <p class="screw-ways">
+                  + towards the needle: the valve shuts sooner, and the fuel stands lower.
+                </p>
+              </section>
+            </div>
+          )}
+          <Card
+            task="float"
+            number={number}
+            places={places}
+            queries={floatQueries(float.card, gauge)}
+            rows={[
+              ['Pivot to needle', mm(lever.pivotToNeedle, 1)],
+              ['Pivot to float', mm(lever.pivotToFloat, 1)],
+              ['Float, mass', `${fixed(lever.floatMass, 1)} g`],
+              ['Float, area', `${fixed(lever.floatArea, 0)} mm²`],
+              ['Float, depth', mm(lever.floatDepth, 1)],
+              ['Seat', mm(feed.seat, 1)],
+              ['Head of fuel', mm(feed.head, 0)],
+              ['Density', `${feed.density} kg/m³`],
+            ]}
+          />
         </div>
-      )}
+      </div>
       {!finished && (
         <Finish task="float" finish={(spread) => onFinish(reckonFloat(float, bench), spread)} />
       )}

@@ -1,7 +1,6 @@
-import type { ComponentChildren } from 'preact';
-import { fixed } from '../../calculators/frame/format.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { siteAddress } from '../browser/site-address.ts';
+import { nearEnough, Rows, type Row } from './Asked.tsx';
 import type { Places } from './places.ts';
 
 interface Props {
@@ -10,31 +9,23 @@ interface Props {
   readonly places: Places;
   /** Addresses of the calculators with this engine's figures in them. */
   readonly queries: Readonly<Record<string, string>>;
-  readonly rows: readonly (readonly [name: string, value: string])[];
-  readonly children?: ComponentChildren;
+  readonly rows: readonly Row[];
 }
 
-/** The aim, what is near enough, and what is known of the engine. */
-export function Card({ task, number, places, queries, rows, children }: Props) {
-  const { aim, tolerance, unit, within, read, calculators } = tasks[task];
+/** What is known of the engine, what counts as right, and what to read and reckon with beside it. */
+export function Card({ task, number, places, queries, rows }: Props) {
+  const { unit, within, read, calculators } = tasks[task];
   return (
     <section class="task-card">
-      <p>{aim}</p>
+      <h3>Card of engine {number}</h3>
+      <dl class="engine-card" aria-label={`Card of engine ${number}`}>
+        <Rows rows={rows} />
+      </dl>
       {unit !== 'none' && (
         <p>
-          <b>Near enough:</b> {within} to ±{fixed(tolerance, 1)}
-          {unit === 'deg' ? '°' : ' mm'}.
+          <b>Right is</b> {within} to {nearEnough(task)}.
         </p>
       )}
-      <dl class="engine-card" aria-label={`Card of engine ${number}`}>
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
-      {children}
       <p class="no-print">
         <b>Read first:</b>{' '}
         {read.map(({ article, heading }, i) => (

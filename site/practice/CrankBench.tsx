@@ -6,8 +6,9 @@ import { lampWord } from '../../calculators/practice/instruments.ts';
 import { reckon, type Reckoning } from '../../calculators/practice/reckoning.ts';
 import { hasPoints, type CrankTask } from '../../calculators/practice/tasks.ts';
 import { work } from '../../calculators/practice/work.ts';
+import { Asked } from './Asked.tsx';
 import { Card } from './Card.tsx';
-import { cardRows } from './card-rows.ts';
+import { cardRows, wantedRows } from './card-rows.ts';
 import { EngineDrawing } from './EngineDrawing.tsx';
 import { Finish } from './Finish.tsx';
 import { Pad } from './Pad.tsx';
@@ -35,6 +36,8 @@ interface Props {
 }
 
 const KICK_MS = 450;
+/** What stands where the bench has nothing to tell. */
+const RESTS = 'Drag the disc, or use the steps.';
 
 /** The bench with a crank on it. */
 export function CrankBench(props: Props) {
@@ -83,16 +86,10 @@ export function CrankBench(props: Props) {
 
   return (
     <>
-      <Card
-        task={task}
-        number={number}
-        places={places}
-        queries={crankQueries(engine, bench)}
-        rows={cardRows(engine)}
-      />
-      {!finished && (
-        <div class="practice-bench no-print">
-          <div class="bench-engine">
+      <Asked task={task} wanted={wantedRows(engine)} />
+      <div class={finished ? undefined : 'practice-bench'}>
+        {!finished && (
+          <div class="bench-engine no-print">
             <div class="bench-view">
               <EngineDrawing
                 engine={engine}
@@ -105,7 +102,7 @@ export function CrankBench(props: Props) {
             </div>
             <div class="bench-bar">
               <Readout engine={engine} bench={bench} blurred={blurred} />
-              <Telling done={bench.said} said={said} />
+              <Telling done={bench.said || RESTS} said={said} />
               <div class="bench-hands">
                 <Turning turn={(by) => press({ act: 'turn', by })} />
                 <Press label="Write down what is shown" onPress={() => act({ act: 'note' })}>
@@ -114,41 +111,58 @@ export function CrankBench(props: Props) {
               </div>
             </div>
           </div>
-          <div class="tools">
-            {cylinders > 1 && (
+        )}
+        <div class="tools">
+          {!finished && (
+            <div class="no-print">
               <section class="tool">
-                <h3>At which cylinder</h3>
-                <div class="presses" role="group" aria-label="Indicator and lamp are on">
-                  {Array.from({ length: cylinders }, (_, cylinder) => (
-                    <Press
-                      key={cylinder}
-                      pressed={bench.cylinder === cylinder}
-                      onPress={() => act({ act: 'cylinder', cylinder })}
-                    >
-                      Cylinder {cylinder + 1}
-                    </Press>
-                  ))}
+                <h3>Turning it over</h3>
+                <p>
+                  Drag the disc, roll the wheel over it, or use its arrow keys (Page up and Page
+                  down for 10°, Shift for 0.1°). The steps are a spanner’s; held, they go on.
+                </p>
+                <div class="presses">
+                  <Press onPress={kick}>Kick it over</Press>
                 </div>
               </section>
-            )}
-            <section class="tool">
-              <h3>Turning it over</h3>
-              <p>
-                Drag the disc, roll the wheel over it, or use its arrow keys (Page up and Page down
-                for 10°, Shift for 0.1°). The steps are a spanner’s; held, they go on.
-              </p>
-              <div class="presses">
-                <Press onPress={kick}>Kick it over</Press>
-              </div>
-            </section>
-            <PlugHole engine={engine} bench={bench} act={act} />
-            <DiscTool engine={engine} bench={bench} act={press} />
-            {ignition && (
-              <PointsTool engine={engine} bench={bench} leaf={leaf} act={press} tryLeaf={tryLeaf} />
-            )}
-          </div>
+              {cylinders > 1 && (
+                <section class="tool">
+                  <h3>At which cylinder</h3>
+                  <div class="presses" role="group" aria-label="Indicator and lamp are on">
+                    {Array.from({ length: cylinders }, (_, cylinder) => (
+                      <Press
+                        key={cylinder}
+                        pressed={bench.cylinder === cylinder}
+                        onPress={() => act({ act: 'cylinder', cylinder })}
+                      >
+                        Cylinder {cylinder + 1}
+                      </Press>
+                    ))}
+                  </div>
+                </section>
+              )}
+              <PlugHole engine={engine} bench={bench} act={act} />
+              <DiscTool engine={engine} bench={bench} act={press} />
+              {ignition && (
+                <PointsTool
+                  engine={engine}
+                  bench={bench}
+                  leaf={leaf}
+                  act={press}
+                  tryLeaf={tryLeaf}
+                />
+              )}
+            </div>
+          )}
+          <Card
+            task={task}
+            number={number}
+            places={places}
+            queries={crankQueries(engine, bench)}
+            rows={cardRows(engine)}
+          />
         </div>
-      )}
+      </div>
       <Pad engine={engine} bench={bench} act={act} />
       {!finished && (
         <Finish

@@ -36,8 +36,18 @@ const RIM = 80 * SCALE;
 /** The disc is cut out in the middle, so that crank and rod are seen. */
 const RING = 34;
 const POINTER = 90;
-/** The points are enlarged so many pixels for a mm. */
+/** The points are enlarged so many pixels for a mm, and beside the engine stand so low at most. */
 const ENLARGED = 60;
+const POINTS_DOWN = 140;
+/** From the head up to the middle of the indicator's dial, and its radius. */
+const DIAL_UP = 52;
+const DIAL = 38;
+
+/** Where the drawing begins: above what is fitted, so that nothing bare stands over it. */
+function topOf({ task }: Engine, { inHole }: Bench, head: number): number {
+  const top = head - (inHole === 'indicator' ? DIAL_UP + DIAL + 8 : 24);
+  return hasPoints(task) ? Math.min(top, POINTS_DOWN) : top;
+}
 
 const whole = (value: number): number => Math.round(value);
 const halves = (value: number): number => Math.round(value * 2) / 2;
@@ -62,7 +72,7 @@ function Indicator({
   const lean = bench.upright ? 0 : Math.round(engine.hidden.lean);
   const hand = shown === undefined ? 0 : wrapped(shown * 360);
   const small = shown === undefined ? 0 : wrapped(shown * 36);
-  const dial = head - 78;
+  const dial = head - DIAL_UP;
   return (
     <g transform={`rotate(${-lean} ${CENTRE.x} ${head})`} aria-hidden="true">
       <path
@@ -70,7 +80,7 @@ function Indicator({
         d={`M${CENTRE.x - 2} ${dial + 36}V${shown === undefined ? whole(head + DIAL_RANGE * SCALE) : crown}h4V${dial + 36}`}
       />
       <path class="part" d={`M${CENTRE.x - 6} ${dial + 34}h12V${head + 4}h-12z`} />
-      <circle class="part dial-face" cx={CENTRE.x} cy={dial} r={38} />
+      <circle class="part dial-face" cx={CENTRE.x} cy={dial} r={DIAL} />
       <g transform={`translate(${CENTRE.x} ${dial})`}>
         <path
           class="tick"
@@ -104,17 +114,22 @@ function Indicator({
   );
 }
 
-/** The contacts of the set in hand, enlarged, and the lamp across them. */
-function Points({ engine, bench, leaf }: Pick<Props, 'engine' | 'bench' | 'leaf'>) {
+/** The contacts of the set in hand, enlarged, and the lamp across them, below the drawing's top. */
+function Points({
+  engine,
+  bench,
+  leaf,
+  top,
+}: Pick<Props, 'engine' | 'bench' | 'leaf'> & { top: number }) {
   const apart = whole(opening(engine, bench) * ENLARGED);
   const power = lampPower(engine, bench);
   const x = 306;
-  const foot = 88;
+  const foot = 80;
   const thick = leaf === undefined ? 0 : whole(leaf * ENLARGED);
   const fits = thick <= apart;
   return (
-    <g aria-hidden="true">
-      <text x={x} y={24} text-anchor="middle">
+    <g aria-hidden="true" transform={`translate(0 ${top})`}>
+      <text x={x} y={18} text-anchor="middle">
         {engine.card.cylinders > 1 ? `points of ${bench.cylinder + 1}` : 'points'}, ×
         {whole(ENLARGED / SCALE)}
       </text>
@@ -126,17 +141,17 @@ function Points({ engine, bench, leaf }: Pick<Props, 'engine' | 'bench' | 'leaf'
           d={`M${fits ? x - 18 : x + 28} ${foot - (fits ? 0 : 0)}v${-thick}h${354 - (fits ? x - 18 : x + 28)}v${thick}z`}
         />
       )}
-      <path class="wire" d={`M${x} ${foot + 12}V134`} />
-      <circle class={power > 0 ? 'bulb lit' : 'bulb'} cx={x} cy={150} r={16} />
+      <path class="wire" d={`M${x} ${foot + 12}V104`} />
+      <circle class={power > 0 ? 'bulb lit' : 'bulb'} cx={x} cy={120} r={16} />
       {power > 0 ? (
         <path
           class="rays"
-          d={`M${x - 26} 150h-8M${x + 26} 150h8M${x - 18} 168l-6 6M${x + 18} 168l6 6M${x} 176v8`}
+          d={`M${x - 26} 120h-8M${x + 26} 120h8M${x - 18} 138l-6 6M${x + 18} 138l6 6M${x} 146v8`}
         />
       ) : (
-        <path class="filament" d={`M${x - 7} 154l4-8 3 8 3-8 4 8`} />
+        <path class="filament" d={`M${x - 7} 124l4-8 3 8 3-8 4 8`} />
       )}
-      <text x={x} y={202} text-anchor="middle">
+      <text x={x} y={172} text-anchor="middle">
         lamp {power > 0 ? 'lit' : 'out'}
       </text>
     </g>
@@ -187,6 +202,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Prop
   const head = whole(crownTop - 8);
   const [left, right] = [whole(CENTRE.x - bore / 2), whole(CENTRE.x + bore / 2)];
   const foot = CENTRE.y - RIM - 4;
+  const top = topOf(engine, bench, head);
   const shown = discShows(engine, bench);
 
   const key = (event: TargetedKeyboardEvent<SVGGElement>): void => {
@@ -199,7 +215,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Prop
   return (
     <svg
       class="plot practice-engine"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      viewBox={`0 ${top} ${WIDTH} ${HEIGHT - top}`}
       role="group"
       aria-label="The engine"
     >
@@ -288,7 +304,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Prop
           to scale
         </text>
       </g>
-      {hasPoints(task) && <Points engine={engine} bench={bench} leaf={leaf} />}
+      {hasPoints(task) && <Points engine={engine} bench={bench} leaf={leaf} top={top} />}
     </svg>
   );
 }

@@ -120,6 +120,7 @@ export function ReckoningView(props: Props) {
     setCopied(await copyText('Link', address));
   };
   const unit = lines[0]!.unit;
+  const worst = Math.max(...lines.map(({ error }) => Math.abs(error)));
   return (
     <section class="reckoning" data-part="reckoning">
       <h2 tabIndex={-1} ref={head}>
@@ -142,6 +143,12 @@ export function ReckoningView(props: Props) {
       {costs.length > 0 && (
         <>
           <h3>{right ? 'What cost the most' : 'What it was'}</h3>
+          {costs.some((cost) => cost.unit === unit && cost.cost > worst) && (
+            <p>
+              Causes that work opposite ways take back part of one another, so that one may be
+              larger than what was left.
+            </p>
+          )}
           <ul class="costs">
             {costs.slice(0, 4).map((cost) => (
               <CostItem key={cost.say} cost={cost} places={places} />

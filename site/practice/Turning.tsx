@@ -6,7 +6,7 @@ interface Props {
 
 const STEPS = [10, 1, 0.1] as const;
 
-/** The spanner: steps either way, the larger the further out; held, it goes on. */
+/** The spanner: steps either way, each under its opposite; held, it goes on. */
 export function Turning({ turn }: Props) {
   return (
     <div class="turning-bar">
@@ -18,7 +18,7 @@ export function Turning({ turn }: Props) {
         ))}
       </div>
       <div class="turn-steps" role="group" aria-label="Turn the crank forwards">
-        {[...STEPS].reverse().map((step) => (
+        {STEPS.map((step) => (
           <Press key={step} repeats label={`+${step}°, forwards`} onPress={() => turn(step)}>
             +{step}°
           </Press>

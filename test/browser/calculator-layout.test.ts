@@ -99,6 +99,24 @@ describe.each(slugs)('%s on a phone', (slug) => {
     });
   });
 
+  it('has its boxes to choose from within their column, and no row of buttons that is cut', async () => {
+    await visit({ path, ...touch }, async (page) => {
+      await settled(page);
+      const beyond = await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+        const boxes = [...document.querySelectorAll('.option')].filter((box) => {
+          const column = box.closest('.calc-form')!.getBoundingClientRect();
+          return box.checkVisibility() && box.getBoundingClientRect().right > column.right + 0.5;
+        });
+        const rows = [...document.querySelectorAll('.calc-picture .presets')].filter(
+          (row) => row.scrollWidth > row.clientWidth,
+        );
+        return [...boxes, ...rows].map(({ textContent }) => textContent);
+      });
+      expect(beyond).toEqual([]);
+    });
+  });
+
   it('keeps its answer in sight, as low', async () => {
     await visit({ path, ...touch }, async (page) => {
       await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));

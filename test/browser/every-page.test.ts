@@ -48,6 +48,12 @@ describe.each(pageFiles.map(pathOf))('/%s', (path) => {
       expect(await tooWide(page), 'scrolls sideways with text of twice the size').toEqual([]);
       await page.setViewportSize(DESK);
       expect(await tooWide(page), 'scrolls sideways on a desk').toEqual([]);
+      await page.setViewportSize({ width: 1280, height: 4000 });
+      const foot = (await page.locator('.site-foot').boundingBox())!;
+      expect(
+        Math.round(foot.y + foot.height),
+        'its foot hangs in the middle',
+      ).toBeGreaterThanOrEqual(4000);
     });
   });
 

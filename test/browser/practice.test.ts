@@ -26,6 +26,9 @@ const open = (
     await body(page);
   });
 
+/** Unfolds what task and engine are chosen by. */
+const choosing = (page: Page): Promise<void> => page.locator('.chosen > summary').click();
+
 const crank = (page: Page): Locator => page.getByRole('slider', { name: /^Crank/ });
 const said = async (page: Page): Promise<string> =>
   (await crank(page).getAttribute('aria-valuetext')) ?? '';
@@ -360,6 +363,51 @@ describe('the pointer', () => {
 });
 
 describe('on a phone', () => {
+  it.each(taskNames)(
+    'what is asked for and what it is done on stand on one screen: %s',
+    async (task) => {
+      for (const [width, height] of [
+        [360, 740],
+        [390, 844],
+      ] as const) {
+        await open(
+          task,
+          async (page) => {
+            const box = async (part: string) => (await page.locator(part).first().boundingBox())!;
+            const asked = await box('.asked');
+            const view = await box('.bench-view svg');
+            expect(asked.y + asked.height).toBeLessThanOrEqual(view.y);
+            expect(view.y).toBeLessThanOrEqual(480);
+            if (!isCrankTask(task)) return;
+            const bar = await box('.bench-bar');
+            expect(bar.y + bar.height).toBeLessThanOrEqual(height + 1);
+            // The pointer and the disc above it are seen, whatever is read there.
+            expect(bar.y - view.y).toBeGreaterThan(height === 844 ? 240 : 120);
+          },
+          { viewport: { width, height }, hasTouch: true, isMobile: true },
+        );
+      }
+    },
+  );
+
+  it('a tool that makes the drawing grow stays under the thumb', async () => {
+    await open(
+      'stop',
+      async (page) => {
+        const tool = named(page, 'Indicator');
+        await tool.scrollIntoViewIfNeeded();
+        await page.evaluate(() => scrollBy(0, 60));
+        const height = (await page.locator('.practice-engine').boundingBox())!.height;
+        const { y } = (await tool.boundingBox())!;
+        await tool.tap();
+        const grown = async () => (await page.locator('.practice-engine').boundingBox())!.height;
+        await expect.poll(grown).toBeGreaterThan(height + 40);
+        expect(Math.abs((await tool.boundingBox())!.y - y)).toBeLessThanOrEqual(1);
+      },
+      { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true },
+    );
+  });
+
   const narrow = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 
   it('what the instruments show and what turns the crank stay in reach of every tool', async () => {
@@ -445,6 +493,7 @@ describe('the page', () => {
 
   it('keeps engine and task in the address, and goes back', async () => {
     await open('stop', async (page) => {
+      await choosing(page);
       await page.getByLabel('Task').selectOption('plate');
       expect(page.url()).toContain(`?engine=${ENGINE}&task=plate`);
       await page.getByLabel('Engine number').fill('12');
@@ -564,6 +613,7 @@ describe('the page', () => {
       );
       await page.reload();
       await expect.poll(() => page.locator('.best').textContent()).toContain('0.12° on engine 77');
+      await choosing(page);
       await page.getByLabel('Task').selectOption('gap');
       await expect.poll(() => page.locator('.task-title').textContent()).toContain('Gap');
       expect(await page.locator('.best').count()).toBe(0);

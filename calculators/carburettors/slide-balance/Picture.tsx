@@ -18,6 +18,9 @@ const ROOM_FOR_WORDS = 58;
 /** With more slides than these the turns stand in two lines, every other one lower. */
 const IN_ONE_LINE = 6;
 const LINE = 16;
+/** A shorter arrow begins beyond the edge of its slide, so that it has a shaft. */
+const SHAFT = 16;
+const HEAD = 7;
 
 /** Half the width of a column. */
 const halfOf = (x: LinearScale): number => Math.min(30, (x(1) - x(0)) * 0.3);
@@ -103,14 +106,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
               const tip = y(shown(target));
               const from = y(shown(reading));
               const down = tip > from ? 1 : -1;
-              const head = Math.min(7, Math.abs(tip - from));
+              const tail = Math.abs(tip - from) < SHAFT ? tip - down * SHAFT : from;
               return (
                 <g key={index}>
                   <g aria-hidden="true">
                     {still ? null : (
                       <path
                         class="dimension"
-                        d={`M${middle + half + 7} ${from}V${tip}l-4 ${-down * head}M${middle + half + 7} ${tip}l4 ${-down * head}`}
+                        d={`M${middle + half + 7} ${tail}V${tip}l-4 ${-down * HEAD}M${middle + half + 7} ${tip}l4 ${-down * HEAD}`}
                       />
                     )}
                     <text x={middle} y={floor + 18} text-anchor="middle">

@@ -1,4 +1,5 @@
 import type { PictureProps } from '../../frame/types.ts';
+import { Presets } from '../../picture/presets.tsx';
 import { BoreRound } from './BoreRound.tsx';
 import { HeatPlot } from './HeatPlot.tsx';
 import type { inputs } from './inputs.ts';
@@ -18,8 +19,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           hot={computed.hot as number}
           lengths={lengths}
         />
-        <div class="presets" role="group" aria-label="Fill in a usual metal">
-          <p>Fill in a usual metal</p>
+        <Presets name="Fill in a usual metal">
           {metals.map(({ key, name, value }) => (
             <button
               key={name}
@@ -33,7 +33,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
               {name}
             </button>
           ))}
-        </div>
+        </Presets>
       </div>
       <HeatPlot
         values={v}

@@ -2,10 +2,17 @@ import { fixed, showFixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
-import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
+import {
+  BarLengths,
+  DrawingShapes,
+  millimetresOf,
+  placeOf,
+  sizeOf,
+} from '../../picture/drawing.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import { memo } from '../../picture/memo.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { textWidth } from '../../picture/text-width.ts';
+import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { marksOf, type TapeValues } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
 import { inputs } from './inputs.ts';
@@ -24,6 +31,8 @@ const MARK_FOOT = 0.25;
 const LETTER_ROWS = [10, 28, 46, 64, 82] as const;
 /** Letters nearer than this would touch, in user units. */
 const APART = 17;
+/** Between two figures of the tape, user units. */
+const CLEAR = 6;
 const letterOf = (index: number): string => String.fromCharCode(65 + index);
 const LEAST = inputs.outside.min;
 const MOST = inputs.outside.max;
@@ -50,6 +59,31 @@ const trueSize = (drawing: Drawing, { width, height }: { width: number; height: 
   height: `${drawing.height.toFixed(3)}mm`,
 });
 
+/**
+ * The figures of the tape that have room on the screen: both ends of each strip, and every so many
+ * degrees between them.
+ */
+function figuresOf(tape: ReturnType<typeof viewOf>, every: number) {
+  const texts = tape.drawing.shapes.filter((shape) => shape.kind === 'text');
+  const rows = new Set(texts.flatMap(({ anchor, y }) => (anchor === 'middle' ? [y] : [])));
+  const figures = texts
+    .filter(({ y, turn }) => rows.has(y) && turn === 0)
+    .map(({ x, y, text: words, anchor }) => {
+      const at = placeOf(tape)(x, y);
+      const wide = textWidth(words);
+      const left = at.x - (anchor === 'middle' ? wide / 2 : anchor === 'end' ? wide : 0);
+      return { x: at.x, y: hundredth(at.y + 2), words, anchor, left, right: left + wide };
+    });
+  const ends = figures.filter(({ anchor }) => anchor !== 'middle');
+  const between = figures.filter(
+    ({ anchor, words, y, left, right }) =>
+      anchor === 'middle' &&
+      Number(words) % every === 0 &&
+      ends.every((end) => end.y !== y || right + CLEAR < end.left || left - CLEAR > end.right),
+  );
+  return [...ends, ...between];
+}
+
 function TapeAsPrinted({
   values,
   lengths,
@@ -66,20 +100,44 @@ function TapeAsPrinted({
       aria-label={`Tape for a rotor of ${showFixed(values.rotor, 'mm', 1, lengths)}, in strips`}
     >
       <DrawingShapes {...tape} />
+      <BarLengths {...tape} />
       <g class="on-screen" aria-hidden="true">
-        {tape.drawing.shapes.map((shape, i) => {
-          if (shape.kind !== 'text' || shape.anchor !== 'middle') return null;
-          if (Number(shape.text) % every !== 0) return null;
-          const at = placeOf(tape)(shape.x, shape.y);
-          return (
-            <text key={i} x={at.x} y={at.y + 2} text-anchor="middle">
-              {shape.text}
-            </text>
-          );
-        })}
+        {lettersOf(tape).map(({ letter, x, y }) => (
+          <text key={letter} x={x} y={hundredth(y)} text-anchor="middle">
+            {letter}
+          </text>
+        ))}
+        {figuresOf(tape, every).map(({ x, y, words, anchor }) => (
+          <text key={`${String(x)} ${String(y)}`} x={x} y={y} text-anchor={anchor}>
+            {words}
+          </text>
+        ))}
       </g>
     </svg>
   );
+}
+
+/** Letters of the marks on the tape: over the strip, or under it where a neighbour's stands there. */
+function lettersOf(tape: ReturnType<typeof viewOf>) {
+  const place = placeOf(tape);
+  const marks = tape.drawing.shapes
+    .flatMap((shape) => {
+      const number = /^tape-\d+-piston-(\d+)$/.exec(
+        shape.kind === 'line' ? (shape.name ?? '') : '',
+      );
+      if (shape.kind !== 'line' || !number) return [];
+      const [foot, head] = [place(shape.x1, shape.y1), place(shape.x2, shape.y2)];
+      return [{ letter: letterOf(Number(number[1]) - 1), x: foot.x, foot: foot.y, head: head.y }];
+    })
+    .sort((a, b) => a.letter.localeCompare(b.letter));
+  const letters: { letter: string; x: number; y: number }[] = [];
+  for (const { letter, x, foot, head } of marks) {
+    const y = [head - 4, foot + 13].find((row) =>
+      letters.every((other) => other.y !== row || Math.abs(other.x - x) > APART),
+    );
+    if (y !== undefined) letters.push({ letter, x, y });
+  }
+  return letters;
 }
 
 /** Drawn anew only when one of its own figures has changed, not while the disc is dragged. */
@@ -128,6 +186,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         aria-label={`Degree disc of ${shown}, with ${String(marks.length)} piston positions marked`}
       >
         <DrawingShapes {...disc} />
+        <BarLengths {...disc} />
         <g class="on-screen" aria-hidden="true">
           {figures.map((angle) => {
             const at = along(angle, rim * FIGURES);

@@ -226,9 +226,12 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
             head - sheet.tapeWidth * 0.4 * markLength[rank],
             `tape-${i + 1}-${angle}`,
           );
-          const atEnd = angle === strip.from || angle === strip.to;
-          if (number === undefined || atEnd) return [mark];
-          return [mark, text(x, head - sheet.tapeWidth * 0.4 - 2.4, 2, String(number), 'middle')];
+          if (number === undefined) return [mark];
+          // At an end of the strip it stands within the cut.
+          const anchor = x < 0.01 ? 'start' : x > long - 0.01 ? 'end' : 'middle';
+          const inwards = anchor === 'start' ? 0.6 : anchor === 'end' ? -0.6 : 0;
+          const y = head - sheet.tapeWidth * 0.4 - 2.4;
+          return [mark, text(x + inwards, y, 2, String(number), anchor)];
         }),
       ...neighbours(sheet.marks).flatMap(({ angle, short, place, second }): Shape[] => {
         const reading = turned(angle);

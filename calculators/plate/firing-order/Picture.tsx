@@ -1,6 +1,7 @@
 import { demoCrank } from '../../demo-engine.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { firingOf, withinTurn } from '../../maths/crank/firing-order.ts';
+import { Presets } from '../../picture/presets.tsx';
 import { useTurning } from '../../picture/use-turning.ts';
 import { throwsOf } from './compute.ts';
 import { EndView } from './EndView.tsx';
@@ -50,8 +51,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             start from another crank.
           </p>
         ) : (
-          <div class="presets" role="group" aria-label="Start from a usual crank">
-            <p>Start from a usual crank</p>
+          <Presets name="Start from a usual crank">
             {presets.map((preset) => (
               <button
                 key={preset.name}
@@ -67,7 +67,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                 {preset.name}
               </button>
             ))}
-          </div>
+          </Presets>
         )}
       </div>
       <SideView throws={throws} turned={at} stroke={v.stroke} rodLength={v.rod} />

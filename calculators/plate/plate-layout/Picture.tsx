@@ -2,10 +2,19 @@ import { useState } from 'preact/hooks';
 import { fixed, showFixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
-import { DrawingShapes, millimetresOf, placeOf, sizeOf } from '../../picture/drawing.tsx';
+import { arrowHead } from '../../picture/label.tsx';
+import {
+  BarLengths,
+  barBox,
+  DrawingShapes,
+  millimetresOf,
+  placeOf,
+  sizeOf,
+} from '../../picture/drawing.tsx';
 import { Handle } from '../../picture/handle.tsx';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { beside, round, type Box } from '../../picture/boxes.ts';
+import { diameterLabels } from './diameters.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
@@ -60,6 +69,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
 
   /** Of a hole, or of the handle on it. */
   const roundOf = (each: SetHole): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
+  const bars = barBox(view);
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
@@ -67,7 +77,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     drawing.shapes.flatMap(pointsOf).map(({ x: across, y: up }) => place(across, up)),
   );
   const sets = setLabels(struck, place, directions, v.outside / 2, sheet, taken);
-  taken.push(...sets.map(({ box }) => box));
+  taken.push(...sets.map(({ box }) => box), ...(bars ? [bars] : []));
   const named =
     spots.length <= ROOM_FOR_LABELS
       ? spots
@@ -79,6 +89,19 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       taken.push(at.box);
       return [[each.name, at] as const];
     }),
+  );
+
+  const across = (diameter: number) => ({
+    radius: diameter / 2,
+    words: `⌀ ${showFixed(diameter, 'mm', 1, lengths)}`,
+  });
+  const diameters = diameterLabels(
+    [
+      across(v.outside),
+      ...[...new Set(v.radius.slice(0, v.holes))].map((radius) => across(2 * radius)),
+      ...(v.bore > 0 ? [across(v.bore)] : []),
+    ],
+    { shapes: drawing.shapes, place, rim: v.outside / 2, edges: sheet, taken },
   );
 
   const drag = (toX: number, toY: number): void => {
@@ -106,6 +129,21 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             </text>
           ))}
         </g>
+        <g class="on-screen" aria-hidden="true">
+          {diameters.map(({ words, x: left, y: base, tail, tip }) => (
+            <g key={words}>
+              <path
+                class="leader"
+                d={`M${hundredth(tail.x)} ${hundredth(tail.y)}L${hundredth(tip.x)} ${hundredth(tip.y)}`}
+              />
+              <path class="size-head" d={arrowHead([tail.x, tail.y], [tip.x, tip.y])} />
+              <text x={hundredth(left)} y={hundredth(base)}>
+                {words}
+              </text>
+            </g>
+          ))}
+        </g>
+        <BarLengths {...view} />
         <HolePicker
           spots={spots}
           picked={spots.indexOf(spot)}

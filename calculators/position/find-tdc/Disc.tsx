@@ -18,8 +18,8 @@ interface Props {
 }
 
 const MARKS = Array.from({ length: 36 }, (_, i) => i * 10);
-const WRITTEN = 76;
-const SECTOR = [40, 60] as const;
+const WRITTEN = 53;
+const SECTOR = [67, 85] as const;
 
 const spoke = (angle: number, from: number, to: number): string =>
   `M${place(angle, from).join(' ')}L${place(angle, to).join(' ')}`;

@@ -7,8 +7,8 @@ export const CENTRE = { x: 148, y: 304 } as const;
 export const RIM = 100;
 /** The pointer stands to the right of the disc, fixed to the case. */
 export const POINTER = 90;
-/** Radius of the marks of both readings. */
-export const READINGS = 50;
+/** Radius of the marks of both readings: well outside of the crank pin, so that a thumb tells them apart. */
+export const READINGS = 76;
 /** The crank pin, and a connecting rod in proportion to it. */
 export const PIN = 29;
 export const ROD = 98;

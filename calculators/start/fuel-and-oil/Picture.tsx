@@ -66,7 +66,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         );
       }}
     >
-      {({ x, y }) => (
+      {({ x, y, field }) => (
         <>
           <Tank
             parts={[
@@ -77,6 +77,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             words={`in the tank then: ${fixed(computed.total as number, 2)} litres at ${fixed(computed['mixed-ratio'] as number, 1)} : 1`}
             top={HEIGHT - TANK + 16}
             width={PLOT_WIDTH}
+            left={field.left}
+            right={field.right}
+            room={TANK - 16}
           />
           <Handle
             x={x(v.fuel)}

@@ -1,3 +1,4 @@
+import { fixed } from '../../frame/format.ts';
 import { belowKey, Key } from '../../picture/key.tsx';
 import { scaleLinear } from '../../picture/scale.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
@@ -16,16 +17,22 @@ interface Props {
   readonly words: string;
   readonly top: number;
   readonly width: number;
+  /** Where the bar begins and ends: under the axis of the field above it. */
+  readonly left: number;
+  readonly right: number;
+  /** Room down to the edge of the picture. */
+  readonly room: number;
 }
 
-const EDGE = 14;
 const HEIGHT = 26;
+/** What the line of its ends takes below it. */
+const ENDS = 20;
 
 /** What is in the tank, as one bar of its parts, lying. */
-export function Tank({ parts, words, top, width }: Props) {
+export function Tank({ parts, words, top, width, left, right, room }: Props) {
   const there = parts.filter(({ volume }) => volume > 0);
   const total = there.reduce((sum, { volume }) => sum + volume, 0);
-  const x = scaleLinear([0, Math.max(total, 1e-9)], [EDGE, width - EDGE]);
+  const x = scaleLinear([0, Math.max(total, 1e-9)], [left, right]);
   const entries = there.map(({ look, words: name }) => ({
     as: 'area' as const,
     look: `tank-part ${look}`,
@@ -55,6 +62,16 @@ export function Tank({ parts, words, top, width }: Props) {
           />
         );
       })}
+      {bar + HEIGHT + ENDS > room ? null : (
+        <>
+          <text x={left} y={bar + HEIGHT + 15} text-anchor="middle">
+            0
+          </text>
+          <text x={right} y={bar + HEIGHT + 15} text-anchor="end">
+            {`${fixed(total, 2)} litres`}
+          </text>
+        </>
+      )}
     </g>
   );
 }

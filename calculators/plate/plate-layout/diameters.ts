@@ -1,0 +1,116 @@
+import type { Shape } from '../../drawing/shapes.ts';
+import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
+import { textWidth } from '../../picture/text-width.ts';
+import { pointsOf, struckOf } from './set-labels.ts';
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface DiameterLabel extends Point {
+  readonly words: string;
+  readonly box: Box;
+  /** The leader towards the middle: from the figure to the circle. */
+  readonly tail: Point;
+  readonly tip: Point;
+}
+
+interface Circle {
+  readonly radius: number;
+  readonly words: string;
+}
+
+interface Sheet {
+  readonly shapes: readonly Shape[];
+  /** From mm about the middle to user units. */
+  readonly place: (x: number, y: number) => Point;
+  readonly rim: number;
+  readonly edges: Box;
+  /** Names, holes and the handle. */
+  readonly taken: readonly Box[];
+}
+
+/** Directions in which a leader may lie, degrees: the corners of the stock, and to either side of each. */
+const CORNERS = [45, 135, -135, -45] as const;
+const FROM_CORNER = [0, 6, -6, 12, -12, 18, -18, 24, -24] as const;
+/** How far beyond the rim a figure may stand, mm. */
+const BEYOND = [8, 11, 14, 17, 20, 24];
+/** Half of what an arrow head is across, and somewhat over. */
+const HEAD = 4;
+const wider = ({ left, right, top, bottom }: Box): Box => ({
+  left: left - HEAD,
+  right: right + HEAD,
+  top: top - HEAD,
+  bottom: bottom + HEAD,
+});
+/** From a leader's end to its figure, and from one point of it to the next, user units. */
+const GAP = 3;
+const STEP = 2;
+/** How far a leader keeps from the ends of a slot, degrees. */
+const ASIDE = 8;
+
+/** The same angle, from -180 to 180. */
+const nearest = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
+
+function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boolean {
+  const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / STEP);
+  return Array.from({ length: count + 1 }, (_, i) => i / count).some((share) => {
+    const x = from.x + (to.x - from.x) * share;
+    const y = from.y + (to.y - from.y) * share;
+    return x > left && x < right && y > top && y < bottom;
+  });
+}
+
+/**
+ * Diameters, each at the outer end of a leader that points to the middle (ISO 129-1), where the figure
+ * lies on the sheet and on no line but a centre line, and the leader on nothing that is named; none for
+ * a circle that has no such place.
+ */
+export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readonly DiameterLabel[] {
+  const { shapes, place, rim, edges } = sheet;
+  const at = (angle: number, radius: number): Point => {
+    const turn = (angle * Math.PI) / 180;
+    return place(radius * Math.cos(turn), radius * Math.sin(turn));
+  };
+  const struck = struckOf(
+    shapes
+      .filter(({ layer }) => layer !== 'centre')
+      .flatMap(pointsOf)
+      .map(({ x, y }) => place(x, y)),
+  );
+  const slots = shapes.filter((shape) => shape.kind === 'slot');
+  /** Whether a leader from the rim to a circle goes over a slot. */
+  const overSlot = (angle: number, radius: number): boolean =>
+    slots.some(
+      (slot) =>
+        slot.radius > radius &&
+        Math.abs(nearest(angle - (slot.from + slot.to) / 2)) < (slot.to - slot.from) / 2 + ASIDE,
+    );
+  const labels: DiameterLabel[] = [];
+  const placed = (radius: number, words: string, first: number): DiameterLabel | undefined => {
+    const taken = [...sheet.taken, ...labels.map(({ box }) => box)];
+    // Each begins at a corner of its own.
+    const directions = CORNERS.flatMap((_, i) =>
+      FROM_CORNER.map((aside) => CORNERS[(first + i) % CORNERS.length]! + aside),
+    );
+    for (const angle of directions) {
+      if (overSlot(angle, radius)) continue;
+      const tip = at(angle, radius);
+      for (const beyond of BEYOND) {
+        const tail = at(angle, rim + beyond);
+        const x = tail.x > tip.x ? tail.x + GAP : tail.x - GAP - textWidth(words);
+        const box = textBox(words, x, tail.y + 4);
+        if (!inside(box, edges) || taken.some((other) => overlap(box, other))) continue;
+        if (struck(box, 1) > 0 || taken.some((other) => crosses(tail, tip, wider(other)))) continue;
+        return { words, x, y: tail.y + 4, box, tail, tip };
+      }
+    }
+    return undefined;
+  };
+  circles.forEach(({ radius, words }, i) => {
+    const label = placed(radius, words, i);
+    if (label) labels.push(label);
+  });
+  return labels;
+}
