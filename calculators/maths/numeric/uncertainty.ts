@@ -134,16 +134,11 @@ function changesBy(
 }
 
 function attempt(f: (x: readonly number[]) => Outputs, x: readonly number[]): Outputs {
-  const { stackTraceLimit } = Error;
-  // What is refused here is dropped: to write down where it was thrown costs more than to find it.
-  Error.stackTraceLimit = 0;
   try {
     return f(x);
   } catch (problem) {
     if (problem instanceof MathsError) return undefined;
     throw problem;
-  } finally {
-    Error.stackTraceLimit = stackTraceLimit;
   }
 }
 
