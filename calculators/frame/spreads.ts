@@ -74,6 +74,20 @@ export interface Uncertainty {
 }
 
 /**
+ * Runs work whose refusals are dropped by the dozen: to write down where each was thrown costs more
+ * than to find it. What is at fault in itself has been thrown before, by the values as they are.
+ */
+function withoutTraces<T>(work: () => T): T {
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
+  try {
+    return work();
+  } finally {
+    Error.stackTraceLimit = stackTraceLimit;
+  }
+}
+
+/**
  * The ± of each figure from the ± of each reading, by `propagateAll`, which says what a ± means. A
  * result that has a ± of its own (`spreadFrom`) gets it joined by root-sum-square.
  */
@@ -101,10 +115,12 @@ export function measuredUncertainty(
       return figure - cyclic * Math.round((figure - known.get(names[i]!)!) / cyclic);
     });
   };
-  const uncertain = propagateAll(
-    model,
-    measured.map((one) => reading(values, one)),
-    measured.map(({ error }) => error),
+  const uncertain = withoutTraces(() =>
+    propagateAll(
+      model,
+      measured.map((one) => reading(values, one)),
+      measured.map(({ error }) => error),
+    ),
   );
   /** What a result brings of its own to its ±, where it has one. */
   const ownOf = (from: string | undefined): number => {
