@@ -15,14 +15,16 @@ interface ScriptFile {
  */
 export const plan: readonly ScriptFile[] = [
   {
-    // What decides whether anything more is to be fetched.
+    // What every page has, and what decides whether anything more is to be fetched.
     name: 'start',
     from: [
+      'site/layouts/Page',
       'preload-helper',
       'site/offline/kept-work',
       'site/browser/typed-before',
       'site/browser/answering',
       'site/browser/load-failure',
+      'site/figures/wanted',
     ],
     sharedBy: 1,
   },
@@ -82,6 +84,7 @@ export const plan: readonly ScriptFile[] = [
     from: [
       'calculators/maths/cylinder/',
       'calculators/maths/numeric/integrate',
+      'calculators/picture/ports',
       'calculators/geometry/',
     ],
     sharedBy: 2,
