@@ -8,6 +8,7 @@ import { Dimension } from '../../picture/dimension.tsx';
 import { DrawingShapes, placeOf } from '../../picture/drawing.tsx';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import { textWidth } from '../../picture/text-width.ts';
+import { BandWidth, bandMark } from './BandWidth.tsx';
 import { BEYOND, partOf } from './drawing.ts';
 import type { Edge } from '../../maths/plate/land-outline.ts';
 import type { inputs } from './inputs.ts';
@@ -30,7 +31,7 @@ const withLabel = (value: number, lengths: LengthDisplay): string =>
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, lengths, idPrefix } = props;
   const [chosen, setPicked] = useState(2);
-  const { shapes, reach, places, edges } = partOf(v);
+  const { shapes, reach, places, edges, openings } = partOf(v);
   const picked = Math.min(chosen, places.length - 1);
   const [wide, high] = [reach.right - reach.left, reach.top - reach.bottom];
   const scale = Math.min(
@@ -60,15 +61,18 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const foot = height - ROOM.bottom + 30;
   const side = ROOM.left + spare - 14;
   const sheet: Box = { left: 2, top: 2, right: WIDTH - 2, bottom: height - 2 };
+  const onEdges = [...edges, ...openings.flat().map(({ edge }) => edge)]
+    .flatMap(pointsAlong)
+    .map(([x, y]) => {
+      const on = at(x, y);
+      return round(on.x, on.y, 4);
+    });
   const taken: Box[] = [
     ...spots.map((each) => round(each.x, each.y, each.radius + BEYOND * scale + 1)),
     { left: sheet.left, right: sheet.right, top: height - ROOM.bottom + 8, bottom: sheet.bottom },
     { left: sheet.left, right: ROOM.left + spare - 8, top: sheet.top, bottom: sheet.bottom },
     ...extensions(origin, spot, foot, side),
-    ...edges.flatMap(pointsAlong).map(([x, y]) => {
-      const on = at(x, y);
-      return round(on.x, on.y, 4);
-    }),
+    ...onEdges,
   ];
   const labels = new Map(
     [spot, ...spots.filter((each) => each !== spot)].flatMap((each) => {
@@ -89,6 +93,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       return [[each.name, { ...found.at, words: found.words }] as const];
     }),
   );
+  const band =
+    v.band === undefined
+      ? undefined
+      : bandMark(openings, v.band, lengths, at, {
+          sheet,
+          taken,
+          marks: taken.filter((box) => !onEdges.includes(box)),
+        });
 
   return (
     <div class="picture-block">
@@ -127,10 +139,15 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             side="left"
           />
         )}
+        {band === undefined ? null : <BandWidth {...band} />}
       </svg>
       <p class="picture-words">
-        {spot.words}. Pick a hole to see its place. Dimensions in{' '}
-        {lengths === 'in' ? 'inches' : 'millimetres'}, from hole 1.
+        {spot.words}.
+        {v.band === undefined || openings.length === 0
+          ? ''
+          : ` The band is ${withLabel(v.band, lengths)} wide.`}{' '}
+        Pick a hole to see its place. Dimensions in {lengths === 'in' ? 'inches' : 'millimetres'},
+        from hole 1.
       </p>
     </div>
   );
