@@ -20,8 +20,9 @@ export interface BandMark {
   readonly at: { readonly x: number; readonly y: number };
 }
 
-/** How long the lines of the arrows are, user units. */
-const LINE = 14;
+/** How long the line of the outer arrow is, and how long that of the inner one may be, user units. */
+const OUT = 10;
+const IN = [12, 24, 38, 54, 72] as const;
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
 
 interface Room {
@@ -32,19 +33,52 @@ interface Room {
   readonly marks: readonly Box[];
 }
 
+/** From a place away from another, so far on. */
+function onFrom([x, y]: Point, [u, v]: Point, far: number): Point {
+  const span = Math.hypot(x - u, y - v);
+  return [x + ((x - u) / span) * far, y + ((y - v) / span) * far];
+}
+
+/** Boxes along a line, close enough together that no word slips between. */
+const boxesAlong = ([x, y]: Point, [u, v]: Point): Box[] =>
+  Array.from({ length: 13 }, (_, i) => round(x + ((u - x) * i) / 12, y + ((v - y) * i) / 12, 3.5));
+
+/** The dimension on one place of the inner edge, where there is room. */
+function markAt(inner: Point, outer: Point, words: string, room: Room): BandMark | undefined {
+  const { sheet, taken, marks } = room;
+  const free = (line: readonly Box[]): boolean =>
+    line.every((box) => inside(box, sheet) && marks.every((mark) => !overlap(box, mark)));
+  const outside = onFrom(outer, inner, OUT);
+  const out = boxesAlong(outer, outside);
+  if (!free(out)) return undefined;
+  for (const far of IN) {
+    const within = onFrom(inner, outer, far);
+    const line = boxesAlong(inner, within);
+    if (!free(line)) return undefined;
+    const mark = { x: within[0], y: within[1], radius: 1 };
+    const at = beside(mark, words, sheet, [...taken, ...line, ...out]);
+    if (at) return { outer, inner, outside, within, words, at };
+  }
+  return undefined;
+}
+
 /** Where the width of the band can be dimensioned: on the longest part of it that has room. */
 export function bandMark(
   openings: readonly (readonly InnerEdge[])[],
   band: number,
   lengths: LengthDisplay,
   at: (x: number, y: number) => { readonly x: number; readonly y: number },
-  { sheet, taken, marks }: Room,
+  room: Room,
 ): BandMark | undefined {
   const words = `band ${fixed(toDisplay(band, 'mm', lengths), lengths === 'in' ? 3 : 2)}`;
   const along = openings
     .flat()
     .filter(({ land }) => land === undefined)
     .sort((a, b) => lengthOf(b.edge) - lengthOf(a.edge));
+  const place = (x: number, y: number): Point => {
+    const on = at(x, y);
+    return [on.x, on.y];
+  };
   for (const { edge } of along) {
     for (const share of SHARES) {
       const here = placeAlong(edge, share);
@@ -52,33 +86,10 @@ export function bandMark(
       const long = Math.hypot(after.x - before.x, after.y - before.y);
       // The opening lies on the left of its edge, and the band on the right.
       const [rx, ry] = [(after.y - before.y) / long, (before.x - after.x) / long];
-      const [inner, outer] = [at(here.x, here.y), at(here.x + rx * band, here.y + ry * band)];
-      const ends = ([to, from, way]: readonly [Point, Point, number]): Point => {
-        const span = Math.hypot(from[0] - to[0], from[1] - to[1]);
-        const step = way / span;
-        return [to[0] + (to[0] - from[0]) * step, to[1] + (to[1] - from[1]) * step];
-      };
-      const [i, o]: readonly [Point, Point] = [
-        [inner.x, inner.y],
-        [outer.x, outer.y],
-      ];
-      const within = ends([i, o, LINE]);
-      const outside = ends([o, i, LINE]);
-      const line = [0, 0.25, 0.5, 0.75, 1].flatMap((part) =>
-        (
-          [
-            [i, within],
-            [o, outside],
-          ] as const
-        ).map(([a, b]) => round(a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part, 3)),
-      );
-      if (line.some((box) => !inside(box, sheet) || marks.some((mark) => overlap(box, mark)))) {
-        continue;
-      }
-      const found = [within, outside]
-        .map(([x, y]) => beside({ x, y, radius: 0 }, words, sheet, [...taken, ...line]))
-        .find((place) => place !== undefined);
-      if (found) return { outer: o, inner: i, outside, within, words, at: found };
+      const inner = place(here.x, here.y);
+      const outer = place(here.x + rx * band, here.y + ry * band);
+      const found = markAt(inner, outer, words, room);
+      if (found) return found;
     }
   }
   return undefined;
