@@ -10,8 +10,8 @@ import { openingsOf } from './opening.ts';
 import { boreOf, edgesOf, openHoles } from './part.ts';
 
 const LETTER = 2.4;
-/** Diameters are lettered to a hundredth of a millimetre or its like in inches. */
-const FINE = 0.01;
+/** Diameters are lettered in millimetres as they were given, and in inches to a thou. */
+const FINE = 0.1;
 /** How far a centre line runs beyond its hole, mm (ISO 128-2: beyond the outline of the feature). */
 export const BEYOND = 2;
 
