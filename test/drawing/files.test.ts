@@ -349,22 +349,25 @@ describe('drawings for a reader in inches', async () => {
   });
 });
 
-/** How long a path of straight lines and circular arcs is, by its own figures. */
-function lengthOfPath(path: string): number {
-  let [x, y, sum] = [0, 0, 0];
+/** How long a path of straight lines and circular arcs is, and by what it turns in these, anticlockwise. */
+function courseOf(path: string): { readonly length: number; readonly turned: number } {
+  let [x, y, length, turned] = [0, 0, 0, 0];
   for (const [, letter, rest] of path.matchAll(/([MLA])([^MLAZ]+)/g)) {
     const figures = rest!.trim().split(/[ ,]+/).map(Number);
     const [u, v] = figures.slice(-2) as [number, number];
     const chord = Math.hypot(u - x, v - y);
-    if (letter === 'L') sum += chord;
+    if (letter === 'L') length += chord;
     if (letter === 'A') {
-      const [radius, , , large] = figures as [number, number, number, number];
-      const angle = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
-      sum += radius * (large === 1 ? 2 * Math.PI - angle : angle);
+      const [radius, , , large, sweep] = figures as [number, number, number, number, number];
+      const half = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
+      const angle = large === 1 ? 2 * Math.PI - half : half;
+      length += radius * angle;
+      // With Y down, as SVG has it, what sweeps by growing angles runs clockwise.
+      turned += sweep === 1 ? -angle : angle;
     }
     [x, y] = [u, v];
   }
-  return sum;
+  return { length, turned };
 }
 
 describe('a gasket with a band', async () => {
@@ -404,7 +407,10 @@ describe('a gasket with a band', async () => {
     }, 0);
     const { document } = parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, ''));
     const path = document.getElementById('opening-1')!.getAttribute('d')!;
-    expect(round).toBeCloseTo(lengthOfPath(path), 3);
+    const course = courseOf(path);
+    expect(round).toBeCloseTo(course.length, 3);
+    const turned = vertices.reduce((sum, { bulge = 0 }) => sum + 4 * Math.atan(bulge), 0);
+    expect(turned).toBeCloseTo(course.turned, 5);
   });
 });
 
