@@ -1,4 +1,4 @@
-import { absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
+import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { memoize } from '../../frame/memoize.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { asRead, betweenCentres, fitHoles } from '../../maths/plate/hole-pattern.ts';
@@ -129,8 +129,6 @@ const holesReach = (places: readonly Place[], v: Values): Reach =>
     })),
   );
 
-const SOLID = absent('No band is given: the part is whole inside its edge.');
-
 export function compute(v: Values): ComputedOf<typeof results> {
   return atFields(() => {
     const pattern = patternOf(v);
@@ -161,8 +159,8 @@ export function compute(v: Values): ComputedOf<typeof results> {
       'off-circle': centre.rms,
       across: reach.right - reach.left,
       upright: reach.top - reach.bottom,
-      'opening-across': largest ? largest.right - largest.left : SOLID,
-      'opening-upright': largest ? largest.top - largest.bottom : SOLID,
+      'opening-across': largest ? largest.right - largest.left : 0,
+      'opening-upright': largest ? largest.top - largest.bottom : 0,
     };
   });
 }

@@ -114,7 +114,7 @@ export const results = {
   'opening-across': {
     label: 'Opening along X',
     unit: 'mm',
-    help: 'Of the largest opening inside the band: hold it against the part before you cut.',
+    help: 'Of the largest opening inside the band: hold it against the part before you cut. 0 where no band is given and the part is whole.',
     decimals: 2,
   },
   'opening-upright': {
