@@ -1,4 +1,5 @@
-import { at, type Arc, type Circle, type Line, type Slot } from './shapes.ts';
+import { placeAlong } from '../maths/plate/edge-parts.ts';
+import { at, type Arc, type Circle, type Line, type Path, type Slot } from './shapes.ts';
 
 /** A figure with at most six decimals, a millionth of a millimetre, and no exponent. */
 export function figure(value: number): string {
@@ -16,7 +17,7 @@ function arcTo(radius: number, from: number, to: number, x: number, y: number): 
 }
 
 /** A shape as the `d` of an SVG path, in mm with Y down. */
-export function pathOf(shape: Circle | Line | Arc | Slot): string {
+export function pathOf(shape: Circle | Line | Arc | Slot | Path): string {
   switch (shape.kind) {
     case 'line':
       return `M${point(shape.x1, shape.y1)}L${point(shape.x2, shape.y2)}`;
@@ -28,6 +29,15 @@ export function pathOf(shape: Circle | Line | Arc | Slot): string {
       const { x, y, radius, from, to } = shape;
       const start = at(x, y, radius, from);
       return `M${point(start.x, start.y)}${arcTo(radius, from, to, x, y)}`;
+    }
+    case 'path': {
+      const start = placeAlong(shape.edges[0]!, 0);
+      const run = shape.edges.map((edge) => {
+        if (edge.kind === 'line') return `L${point(edge.x2, edge.y2)}`;
+        const { x, y, radius, from, to } = edge;
+        return edge.hollow ? arcTo(radius, to, from, x, y) : arcTo(radius, from, to, x, y);
+      });
+      return `M${point(start.x, start.y)}${run.join('')}Z`;
     }
     case 'slot': {
       const { x, y, radius, width, from, to } = shape;

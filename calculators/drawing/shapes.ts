@@ -1,3 +1,5 @@
+import type { Edge } from '../maths/plate/land-outline.ts';
+
 /**
  * One description of a flat drawing at true scale, from which the SVG, DXF and PDF files and the
  * picture on the page are all made. Lengths in mm, X right, Y up; angles in degrees, anticlockwise
@@ -52,6 +54,12 @@ export interface Slot extends Drawn {
   readonly to: number;
 }
 
+/** A closed run of edges, each from where the last one ends. */
+export interface Path extends Drawn {
+  readonly kind: 'path';
+  readonly edges: readonly Edge[];
+}
+
 export interface Text extends Drawn {
   readonly kind: 'text';
   readonly x: number;
@@ -65,7 +73,7 @@ export interface Text extends Drawn {
   readonly turn: number;
 }
 
-export type Shape = Circle | Line | Arc | Slot | Text;
+export type Shape = Circle | Line | Arc | Slot | Path | Text;
 
 export interface Drawing {
   readonly title: string;

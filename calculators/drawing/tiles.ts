@@ -1,4 +1,5 @@
-import { BAR_FOOT, provingBars } from './proving-bar.ts';
+import { barRoom, provingBars } from './proving-bar.ts';
+import type { LengthDisplay } from '../frame/units.ts';
 import { line, text, type Drawing, type Shape } from './shapes.ts';
 
 export interface Size {
@@ -38,9 +39,9 @@ const ARM = 3;
 const windowsOver = (length: number, window: number): number =>
   Math.max(1, Math.ceil((length - OVERLAP - 1e-9) / (window - OVERLAP)));
 
-const windowOn = ({ width, height }: Size, margin: number): Size => ({
+const windowOn = ({ width, height }: Size, margin: number, foot: number): Size => ({
   width: width - 2 * margin - BAR_SIDE,
-  height: height - 2 * margin - BAR_FOOT - BAR_SIDE,
+  height: height - 2 * margin - foot - BAR_SIDE,
 });
 
 const cross = (x: number, y: number): readonly Shape[] => [
@@ -54,21 +55,27 @@ const cross = (x: number, y: number): readonly Shape[] => [
  * @param paper Upright.
  * @param margin What no printer prints on, at every edge, mm.
  */
-export function tilesOf(drawing: Drawing, paper: Size, margin: number): Tiling {
+export function tilesOf(
+  drawing: Drawing,
+  paper: Size,
+  margin: number,
+  lengths: LengthDisplay = 'mm',
+): Tiling {
+  const { foot, side } = barRoom(lengths);
   const across = { width: paper.height, height: paper.width };
   const count = (sheet: Size): readonly [number, number] => {
-    const { width, height } = windowOn(sheet, margin);
+    const { width, height } = windowOn(sheet, margin, foot);
     return [windowsOver(drawing.width, width), windowsOver(drawing.height, height)];
   };
   const sheets = ([columns, rows]: readonly [number, number]): number => columns * rows;
   const sheet = sheets(count(across)) < sheets(count(paper)) ? across : paper;
-  const window = windowOn(sheet, margin);
+  const window = windowOn(sheet, margin, foot);
   const [columns, rows] = count(sheet);
   const stepX = window.width - OVERLAP;
   const stepY = window.height - OVERLAP;
   const left = drawing.left - (columns * stepX + OVERLAP - drawing.width) / 2;
   const top = drawing.bottom + drawing.height + (rows * stepY + OVERLAP - drawing.height) / 2;
-  const [x, y] = [margin + BAR_SIDE, margin + BAR_FOOT + BAR_SIDE];
+  const [x, y] = [margin + BAR_SIDE, margin + foot + BAR_SIDE];
   const total = columns * rows;
   const tiles = Array.from({ length: total }, (_, i): Tile => {
     const [row, column] = [Math.floor(i / columns), i % columns];
@@ -79,16 +86,16 @@ export function tilesOf(drawing: Drawing, paper: Size, margin: number): Tiling {
       x,
       y,
       frame: [
-        ...provingBars(margin + 1, margin + BAR_FOOT),
+        ...provingBars(margin + 1 + side, margin + foot, lengths),
         text(
-          margin + 106,
-          margin + BAR_FOOT - 4,
+          margin + 108,
+          margin + foot - 4 - side,
           2.4,
           `Sheet ${i + 1} of ${total}: row ${row + 1}, column ${column + 1}.`,
         ),
         text(
-          margin + 106,
-          margin + BAR_FOOT - 7.6,
+          margin + 108,
+          margin + foot - 7.6 - side,
           2.4,
           'Lay the crosses of neighbours on each other.',
         ),

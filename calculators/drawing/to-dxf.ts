@@ -1,4 +1,6 @@
 import { SITE_NAME } from '../frame/site-name.ts';
+import { placeAlong } from '../maths/plate/edge-parts.ts';
+import type { Edge } from '../maths/plate/land-outline.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 import { slotOutline } from './shapes.ts';
 
@@ -16,13 +18,21 @@ const layers: Readonly<Record<Layer, { name: string; colour: number; lineType: s
 const tidy = (value: number): number => Number(value.toFixed(6)) + 0;
 const turned = (angle: number): number => tidy(((angle % 360) + 360) % 360);
 
+/** How an edge of a polyline bends: the tangent of a quarter of its angle, negative clockwise. */
+function bulgeOf(edge: Edge): number {
+  if (edge.kind === 'line') return 0;
+  const bulge = Math.tan(((edge.to - edge.from) * Math.PI) / 720);
+  return Number((edge.hollow ? -bulge : bulge).toFixed(9));
+}
+
 /**
  * The drawing as a DXF file in mm, each of its layers a layer of the file. The library is fetched
  * only when a file is wanted. The same drawing always gives the same text.
  */
 export async function toDxf(drawing: Drawing): Promise<string> {
-  const { DxfWriter, TextHorizontalAlignment, TextVerticalAlignment, Units, point3d } =
-    await import('@tarikjabiri/dxf');
+  const library = await import('@tarikjabiri/dxf');
+  const { DxfWriter, LWPolylineFlags, TextHorizontalAlignment, TextVerticalAlignment } = library;
+  const { Units, point2d, point3d } = library;
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Millimeters);
   // The library would put its own name there.
@@ -56,6 +66,15 @@ export async function toDxf(drawing: Drawing): Promise<string> {
         return;
       case 'slot':
         slotOutline(shape).forEach(add);
+        return;
+      case 'path':
+        dxf.addLWPolyline(
+          shape.edges.map((edge) => {
+            const { x, y } = placeAlong(edge, 0);
+            return { point: point2d(tidy(x), tidy(y)), bulge: bulgeOf(edge) };
+          }),
+          { layerName, flags: LWPolylineFlags.Closed },
+        );
         return;
       case 'text': {
         const spot = place(shape.x, shape.y);

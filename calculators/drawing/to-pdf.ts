@@ -1,6 +1,7 @@
 import { MathsError } from '../maths/numeric/errors.ts';
 import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
+import type { LengthDisplay } from '../frame/units.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
 import { pathOf } from './paths.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
@@ -146,18 +147,20 @@ export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise
  *
  * @param drawing With its bars: goes on one sheet where there is room.
  * @param bare The same without them, for several.
+ * @param lengths Those of the reader, for the bars of each sheet.
  */
 export async function toTiledPdf(
   drawing: Drawing,
   bare: Drawing,
   paper: Paper,
+  lengths: LengthDisplay = 'mm',
 ): Promise<Uint8Array> {
   if (placing(drawing, paper) !== undefined) return toPdf([drawing], paper);
   const library = await import('pdf-lib');
   const { clip, endPath, popGraphicsState, pushGraphicsState, rectangle } = library;
   const { document, addPage, draw } = await started(library, drawing.title);
   const { width: short, height: long } = papers[paper];
-  const plan = tilesOf(bare, { width: short, height: long }, MARGIN);
+  const plan = tilesOf(bare, { width: short, height: long }, MARGIN, lengths);
   for (const tile of plan.tiles) {
     const page = addPage(plan.sheet);
     draw(page, tile.frame, 0, 0);

@@ -142,6 +142,69 @@ describe('a misread distance', () => {
   });
 });
 
+describe('a gasket with a band', () => {
+  // Lands reach 9 mm from holes of 6 mm at the corners of 40 by 30 mm; one of 6 mm lies in the middle.
+  const rectangle: [number, number][] = [
+    [0, 0],
+    [40, 0],
+    [40, 30],
+    [0, 30],
+    [20, 15],
+  ];
+  const texts = textsOf(rectangle, {
+    outline: 'lands',
+    ...Object.fromEntries(
+      [1, 2, 3, 4, 5].flatMap((i) => [
+        [`hole-${i}`, '6'],
+        [`land-${i}`, '6'],
+      ]),
+    ),
+  });
+  const resultsOf = (more: Texts) => flatten(stateOf({ ...texts, ...more }).results);
+
+  it('is open from side to side but for the band', () => {
+    for (const band of [9, 4, 12.5]) {
+      const found = resultsOf({ band: String(band), 'in-opening': '5' });
+      expect(found.get('opening-across')).toBeCloseTo(40 + 18 - 2 * band, 6);
+      expect(found.get('opening-upright')).toBeCloseTo(30 + 18 - 2 * band, 6);
+      expect(found.get('across')).toBeCloseTo(58, 6);
+      expect(found.get('least-metal')).toBeCloseTo(Math.min(band, 6), 6);
+    }
+  });
+
+  it('is whole where no band is given, and as before where none is drawn', () => {
+    const before = resultsOf({});
+    expect(before.get('opening-across')).toBe(0);
+    expect(before.get('least-metal')).toBeCloseTo(6, 6);
+    const none = resultsOf({ outline: 'none', band: '5' });
+    expect(none.get('least-metal')).toBeCloseTo(19, 6);
+    expect(none.get('opening-across')).toBe(0);
+  });
+
+  it('leaves as much land towards the opening as towards the edge, on a round part too', () => {
+    // A land 2 mm wide, in a band as wide as hole and land: what is thinnest is the land itself.
+    const lands = Object.fromEntries([1, 2, 3, 4].map((i) => [`land-${i}`, '2']));
+    const found = resultsOf({
+      ...lands,
+      outline: 'round',
+      outside: '70',
+      band: '5',
+      'in-opening': '5',
+    });
+    expect(found.get('least-metal')).toBeCloseTo(2, 6);
+    // The opening is a circle of 60 mm, into which the lands stand aslant.
+    expect(found.get('opening-across')).toBeCloseTo(60, 6);
+  });
+
+  it('takes no notice of a bore that was given before it', () => {
+    const found = resultsOf({ band: '9', bore: '20', 'in-opening': '5' });
+    expect(found.get('least-metal')).toBeCloseTo(6, 6);
+    expect(
+      remarksOf(holePattern, stateOf({ ...texts, band: '3', 'in-opening': '5' })).join(),
+    ).toContain('thinnest between the edge and the opening: 3.00 mm');
+  });
+});
+
 describe('what cannot be', () => {
   const problem = (texts: Texts) => evaluate(holePattern, texts, reading).problems[0]!;
   it.each([
@@ -153,6 +216,10 @@ describe('what cannot be', () => {
     [{ outline: 'round', outside: '60' }, 'outside', 'no metal between'],
     [{ bore: '60' }, 'bore', 'no metal between'],
     [{ 'bulge-2': '60' }, 'bulge-2', 'cannot bulge by 60 mm'],
+    [{ band: '60', 'in-opening': '5' }, 'band', 'meets itself across the part'],
+    [{ band: '5' }, 'band', 'Hole 5 with its land stands free in the opening'],
+    [{ band: '5', 'in-opening': '5 7' }, 'in-opening', 'There is no hole 7'],
+    [{ band: '9', 'in-opening': '1 5' }, 'in-opening', 'does not lie wholly in the opening'],
     [{ span: 'outside', 'distance-7': '5' }, 'distance-7', 'over the furthest edges'],
   ] as const)('%j is said at %s', (texts, key, words) => {
     expect(problem(texts as Texts).sentence).toContain(words);

@@ -259,6 +259,161 @@ describe('disc and tape', async () => {
   });
 });
 
+describe('drawings for a reader in inches', async () => {
+  const disc = discDrawing({
+    lengths: 'in',
+    numbering: 'one-way',
+    grows: 'anticlockwise',
+    marks: [],
+    note: '',
+    outsideDiameter: 100,
+    insideDiameter: 12,
+  });
+  const tape = tapeDrawing({
+    lengths: 'in',
+    numbering: 'one-way',
+    grows: 'anticlockwise',
+    marks: [],
+    rotorDiameter: 20,
+    thickness: 0.2,
+    tapeWidth: 12,
+  });
+  const plate = plateDrawing({ plate: samplePlate, allowance: 3, lengths: 'in' });
+  const values = evaluate(holePattern, {}, { lengths: 'in' }).values as never;
+  const part = patternDrawing(values, 'in');
+
+  it.each([
+    ['plate', plate],
+    ['disc', disc],
+    ['tape', tape],
+    ['part', part],
+  ] as const)(
+    '%s: bars of 4 and 2 in beside those of 100 and 50 mm, within the sheet',
+    (_, drawing) => {
+      const lines = drawing.shapes.filter((shape) => shape.kind === 'line');
+      const named = (name: string) => lines.find((one) => one.name === name)!;
+      const [across, up] = [named('bar-across'), named('bar-up')];
+      // 1 in is 25.4 mm by definition.
+      expect(named('bar-across-inches').x2 - across.x1).toBeCloseTo(101.6, 9);
+      expect(named('bar-up-inches').y2 - up.y1).toBeCloseTo(50.8, 9);
+      expect(across.x2 - across.x1).toBeCloseTo(100, 9);
+      const below = lines.filter(
+        ({ layer, x1, x2, y1, y2 }) =>
+          layer === 'proving' && x1 === x2 && y1 === across.y1 && y2 < across.y1,
+      );
+      expect(below.map(({ x1 }) => Number(((x1 - across.x1) / 25.4).toFixed(6)))).toEqual([
+        0, 1, 2, 3, 4,
+      ]);
+      for (const { x1, x2, y1, y2 } of lines) {
+        for (const x of [x1, x2]) {
+          expect(x).toBeGreaterThanOrEqual(drawing.left);
+          expect(x).toBeLessThanOrEqual(drawing.left + drawing.width);
+        }
+        for (const y of [y1, y2]) {
+          expect(y).toBeGreaterThanOrEqual(drawing.bottom);
+          expect(y).toBeLessThanOrEqual(drawing.bottom + drawing.height);
+        }
+      }
+    },
+  );
+
+  it.each([
+    ['plate', plate],
+    ['disc', disc],
+    ['tape', tape],
+    ['part', part],
+  ] as const)('%s: no length without its inches', (_, drawing) => {
+    const words = drawing.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+    expect(words.filter((text) => /\bmm\b/.test(text) && !/\bin\b/.test(text))).toEqual([]);
+    expect(drawing.title).not.toContain('mm');
+  });
+
+  it('letter a hole of 6.5 mm in inches, and keep its place and the unit of the file', async () => {
+    const words = part.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+    // 6.5 / 25.4 = 0.2559
+    expect(words.find((text) => text.startsWith('1: '))).toMatch(/^1: 0\.256\sin$/);
+    const holes = (drawing: typeof part) => drawing.shapes.filter(({ kind }) => kind === 'circle');
+    expect(holes(part)).toEqual(holes(patternDrawing(values)));
+    expect(new DxfParser().parseSync(await toDxf(part))!.header.$INSUNITS).toBe(4);
+  });
+
+  it('are proved on each sheet of several', async () => {
+    const large = evaluate(holePattern, { outline: 'round', outside: '380' }, { lengths: 'in' })
+      .values as never;
+    const pages = await renderPdf(
+      await toTiledPdf(patternDrawing(large, 'in'), barePattern(large, 'in'), 'letter', 'in'),
+      100,
+    );
+    expect(pages.length).toBeGreaterThan(2);
+    for (const page of pages) expect(page.words).toMatch(/outer ticks: 4\sin \(101\.6 mm\) across/);
+  });
+});
+
+/** How long a path of straight lines and circular arcs is, and by what it turns in these, anticlockwise. */
+function courseOf(path: string): { readonly length: number; readonly turned: number } {
+  let [x, y, length, turned] = [0, 0, 0, 0];
+  for (const [, letter, rest] of path.matchAll(/([MLA])([^MLAZ]+)/g)) {
+    const figures = rest!.trim().split(/[ ,]+/).map(Number);
+    const [u, v] = figures.slice(-2) as [number, number];
+    const chord = Math.hypot(u - x, v - y);
+    if (letter === 'L') length += chord;
+    if (letter === 'A') {
+      const [radius, , , large, sweep] = figures as [number, number, number, number, number];
+      const half = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
+      const angle = large === 1 ? 2 * Math.PI - half : half;
+      length += radius * angle;
+      // With Y down, as SVG has it, what sweeps by growing angles runs clockwise.
+      turned += sweep === 1 ? -angle : angle;
+    }
+    [x, y] = [u, v];
+  }
+  return { length, turned };
+}
+
+describe('a gasket with a band', async () => {
+  const values = evaluate(
+    holePattern,
+    { band: '6', 'in-opening': '5', 'bulge-1': '3', 'bulge-2': '-4' },
+    { lengths: 'mm' },
+  ).values as never;
+  const drawing = patternDrawing(values);
+
+  it('has its inner edge in the SVG as one closed path on the layer to be cut', () => {
+    const { document } = parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, ''));
+    const opening = document.getElementById('opening-1')!;
+    expect(opening.parentElement!.id).toBe('cut');
+    expect(opening.getAttribute('d')).toMatch(/^M[^MZ]+Z$/);
+    // What lies in the opening is shown, and not cut.
+    expect(document.getElementById('hole-5')!.parentElement!.id).toBe('position');
+    expect(document.getElementById('hole-4')!.parentElement!.id).toBe('cut');
+  });
+
+  it('has it in the DXF as one closed polyline, as long as the path of the SVG', async () => {
+    const dxf = new DxfParser().parseSync(await toDxf(drawing))!;
+    const found = dxf.entities.filter(({ type }) => type === 'LWPOLYLINE') as unknown as readonly {
+      layer: string;
+      shape: boolean;
+      vertices: readonly { x: number; y: number; bulge?: number }[];
+    }[];
+    expect(found).toHaveLength(1);
+    const { layer, shape, vertices } = found[0]!;
+    expect([layer, shape]).toEqual(['CUT', true]);
+    // A bulge is the tangent of a quarter of the angle: chord × angle / (2 sin (angle / 2)) along it.
+    const round = vertices.reduce((sum, { x, y, bulge = 0 }, i) => {
+      const next = vertices[(i + 1) % vertices.length]!;
+      const chord = Math.hypot(next.x - x, next.y - y);
+      const angle = 4 * Math.atan(bulge);
+      return sum + (angle === 0 ? chord : (chord * angle) / (2 * Math.sin(angle / 2)));
+    }, 0);
+    const { document } = parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, ''));
+    const path = document.getElementById('opening-1')!.getAttribute('d')!;
+    const course = courseOf(path);
+    expect(round).toBeCloseTo(course.length, 3);
+    const turned = vertices.reduce((sum, { bulge = 0 }) => sum + 4 * Math.atan(bulge), 0);
+    expect(turned).toBeCloseTo(course.turned, 5);
+  });
+});
+
 describe('a hole pattern', async () => {
   const valuesOf = (texts: Record<string, string>) =>
     evaluate(holePattern, texts, { lengths: 'mm' }).values as never;

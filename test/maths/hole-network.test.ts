@@ -205,6 +205,124 @@ describe('a network that does not hold says what it lacks, in words and by name'
     );
   });
 
+  it('one that may stand on either side of a row, and the distance that tells most', () => {
+    // Holes 1, 2 and 4 in a row, hole 3 measured to them alone; hole 5 lies near the row, 6 far off.
+    const row: readonly Point[] = [
+      [0, 0],
+      [40, 0],
+      [30, 35],
+      [80, 0],
+      [60, 6],
+      [52, -30],
+    ];
+    const of = (text: string) =>
+      text.split(' ').map((pair) => [Number(pair[0]) - 1, Number(pair[1]) - 1] as const);
+    const pairs = of('34 13 32 31 12 14 24 15 25 45 16 26 46 56');
+    const { code, quantities, message } = thrown(() => fitHoles(exactly(row, pairs)));
+    expect([code, ...quantities]).toEqual(['either-side', 'distances']);
+    expect(message).toBe(
+      'Hole 3 may lie on either side of the line through holes 1, 2 and 4, which lie all but in line as seen from it: the distances say nearly the same for both. Measure also from hole 3 to 6.',
+    );
+    // With that distance, or the other, all is said.
+    for (const more of ['36', '35']) {
+      const { places } = fitHoles(exactly(row, [...pairs, ...of(more)]));
+      places.forEach(({ x, y }, i) => {
+        expect(x).toBeCloseTo(row[i]![0], 6);
+        expect(y).toBeCloseTo(row[i]![1], 6);
+      });
+    }
+  });
+
+  it.each([4, 5, 7])(
+    'but not %d holes of which all lie in a row except the third: there is one such part',
+    (count) => {
+      const row = Array.from({ length: count }, (_, i): Point =>
+        i === 2 ? [30, 35] : [20 * i, 0],
+      );
+      const pairs = row.flatMap((_, b) => Array.from({ length: b }, (__, a) => [a, b] as const));
+      const { places } = fitHoles(exactly(row, pairs));
+      places.forEach(({ x, y }, i) => {
+        expect(x).toBeCloseTo(row[i]![0], 6);
+        expect(y).toBeCloseTo(row[i]![1], 6);
+      });
+    },
+  );
+
+  it('three in one line, and three whose readings make no triangle', () => {
+    const all = [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ] as const;
+    const inLine: readonly Point[] = [
+      [0, 0],
+      [40, 0],
+      [90, 0],
+    ];
+    expect(thrown(() => fitHoles(exactly(inLine, all))).quantities).toEqual(['distances']);
+    const good = exactly(inLine, all);
+    const long = {
+      ...good,
+      distances: good.distances.map((one, k) => (k === 1 ? { ...one, read: 96 } : one)),
+    };
+    const { code, quantities, message } = thrown(() => fitHoles(long));
+    expect([code, ...quantities]).toEqual(['no-triangle', 'read']);
+    // In one line the 6 mm too much are shared out evenly: 42 and 52 make 94, each 2 mm out.
+    expect(message).toContain(
+      'with 42, 94 and 52 mm, they lie in one line and a reading is still 2 mm out',
+    );
+    // A tenth of a millimetre too much is a caliper's error, and no misreading.
+    const nearly = {
+      ...good,
+      distances: good.distances.map((one, k) => (k === 1 ? { ...one, read: 90.1 } : one)),
+    };
+    expect(thrown(() => fitHoles(nearly)).code).toBe('in-line');
+  });
+
+  it('three that lie off one line by a little more than nothing are placed', () => {
+    // A thousandth of the reach of 90 mm is 0.09 mm: below it they count as in line.
+    const bow = (up: number) =>
+      exactly(
+        [
+          [0, 0],
+          [90, 0],
+          [40, up],
+        ],
+        [
+          [0, 1],
+          [0, 2],
+          [1, 2],
+        ],
+      );
+    expect(fitHoles(bow(0.12)).places[2]!.y).toBeCloseTo(0.12, 4);
+    expect(thrown(() => fitHoles(bow(0.06))).code).toBe('in-line');
+  });
+
+  it('is told of by the numbers of holes and distances, from 1, in its sentence', () => {
+    const good = exactly(square.slice(0, 3), [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+    ]);
+    const bad = (change: object, k = 1): Pattern => ({
+      ...good,
+      distances: good.distances.map((one, i) => (i === k ? { ...one, ...change } : one)),
+    });
+    const said = (pattern: Pattern): string => thrown(() => fitHoles(pattern)).message;
+    expect(said({ ...good, diameters: [6, -1, 6] })).toMatch(/^The diameter of hole 2 must/);
+    expect(thrown(() => fitHoles({ ...good, diameters: [6, -1, 6] })).code).toBe('out-of-range');
+    expect(said(bad({ to: 5 }))).toMatch(/^Distance 2 goes to hole 5, /);
+    expect(said(bad({ to: 1 }))).toMatch(/^Distance 2 goes from hole 1 to itself/);
+    expect(said(bad({ read: 0 }))).toMatch(/^Distance 2 of 0 mm /);
+    const prism = '12 23 13 45 56 46 14 25 36'
+      .split(' ')
+      .map((pair) => [Number(pair[0]) - 1, Number(pair[1]) - 1] as const);
+    const places: readonly Point[] = [...square, [20, 70]];
+    expect(thrown(() => fitHoles(exactly(places, prism))).message).toMatch(
+      /since nothing checks the one from hole \d to \d\. Measure also from hole \d to \d/,
+    );
+  });
+
   it.each([
     ['the holes', { diameters: [6], distances: [] }, ['holes']],
     ['a diameter', { diameters: [6, -1], distances: [] }, ['hole-2']],

@@ -11,12 +11,6 @@ import {
   type Span,
 } from '../../calculators/maths/plate/hole-pattern.ts';
 import { setsAbout } from '../../calculators/maths/plate/hole-sets.ts';
-import {
-  fromEdge,
-  landOutline,
-  outerLands,
-  reachOf,
-} from '../../calculators/maths/plate/land-outline.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
 import { thrown } from './thrown.ts';
 
@@ -359,93 +353,6 @@ describe('the circle through holes', () => {
     const { x, y, radius, rms } = pitchCircle(on);
     expect([x, y, radius].map((figure) => Number(figure.toFixed(8)))).toEqual([5, 9, 31]);
     expect(rms).toBeLessThan(1e-9);
-  });
-});
-
-describe('the outline round lands', () => {
-  const lands = corners.slice(0, 5).map((place, i) => ({ ...place, radius: 8 + i }));
-
-  it('goes anticlockwise round the outer lands and leaves those inside', () => {
-    expect(outerLands(lands)).toEqual([0, 1, 2, 3]);
-    const edges = landOutline(lands, []);
-    expect(edges.map(({ kind }) => kind)).toEqual([
-      'arc',
-      'line',
-      'arc',
-      'line',
-      'arc',
-      'line',
-      'arc',
-      'line',
-    ]);
-  });
-
-  it.each([[[]], [[2, 0, 1.5, -2]], [[-1, -1, -1, -1]]])(
-    'is closed and smooth with bulges of %j',
-    (bulges) => {
-      const edges = landOutline(lands, bulges);
-      const point = (x: number, y: number, radius: number, degrees: number) => [
-        x + radius * Math.cos((degrees * Math.PI) / 180),
-        y + radius * Math.sin((degrees * Math.PI) / 180),
-      ];
-      const ends = edges.map((edge) => {
-        if (edge.kind === 'line')
-          return [
-            [edge.x1, edge.y1],
-            [edge.x2, edge.y2],
-          ];
-        const two = [edge.from, edge.to].map((angle) => point(edge.x, edge.y, edge.radius, angle));
-        return edge.hollow ? two.reverse() : two;
-      });
-      ends.forEach(([, end], i) => {
-        const start = ends[(i + 1) % ends.length]![0]!;
-        expect(Math.hypot(end![0]! - start[0]!, end![1]! - start[1]!)).toBeLessThan(1e-9);
-      });
-      // It touches each outer land and cuts into none.
-      for (const land of lands.slice(0, 4)) {
-        const least = Math.min(...edges.map((edge) => fromEdge(edge, land.x, land.y)));
-        expect(least).toBeCloseTo(land.radius, 7);
-      }
-    },
-  );
-
-  it('stands out by the bulge where a straightedge is laid on', () => {
-    const two = [0, 60].map((x) => ({ x, y: 0, radius: 10 }));
-    const straight = reachOf(landOutline(two, []));
-    expect(straight).toEqual({ left: -10, right: 70, bottom: -10, top: 10 });
-    expect(reachOf(landOutline(two, [4, 0])).bottom).toBeCloseTo(-14, 7);
-    const hollow = landOutline(two, [-3, 0]);
-    expect(
-      fromEdge(
-        hollow.find((edge) => edge.kind === 'arc' && edge.hollow)!,
-        30,
-        0,
-      ),
-    ).toBeCloseTo(7, 7);
-  });
-
-  it('is one circle where one land holds all others', () => {
-    const [only, ...more] = landOutline(
-      [
-        { x: 1, y: 2, radius: 50 },
-        { x: 5, y: 5, radius: 3 },
-      ],
-      [],
-    );
-    expect(more).toEqual([]);
-    expect(only).toMatchObject({ kind: 'arc', x: 1, y: 2, radius: 50, from: 0, to: 360 });
-  });
-
-  it('takes a bulge that no straightedge shows for a straight edge', () => {
-    const lands = [0, 30].map((x) => ({ x, y: 0, radius: 5 }));
-    for (const bulge of [5e-324, -7.4e-323, 1e-9]) {
-      expect(landOutline(lands, [bulge])).toEqual(landOutline(lands, [0]));
-    }
-  });
-
-  it('refuses a bulge that no smooth edge has, and names the hole', () => {
-    const error = thrown(() => landOutline(lands, [0, 45]));
-    expect([error.code, ...error.quantities]).toEqual(['bulge-too-large', 'bulge-2']);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   type RoundEdge,
 } from '../../calculators/maths/plate/land-outline.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
+import { expectClosed } from './outline-ends.ts';
 import { thrown } from './thrown.ts';
 
 const RADIANS = Math.PI / 180;
@@ -113,28 +114,6 @@ describe('the upright rectangle round edges, as @flatten-js/core 1.6.15 has it',
 const land = (x: number, y: number, radius: number): Land => ({ x, y, radius });
 const square = [land(0, 0, 3), land(20, 0, 3), land(20, 20, 3), land(0, 20, 3)];
 
-/** Where an edge begins and ends as the outline runs, anticlockwise. */
-function ends(edge: Edge): readonly [readonly [number, number], readonly [number, number]] {
-  if (edge.kind === 'line')
-    return [
-      [edge.x1, edge.y1],
-      [edge.x2, edge.y2],
-    ];
-  const at = (angle: number): [number, number] => [
-    edge.x + edge.radius * Math.cos(angle * RADIANS),
-    edge.y + edge.radius * Math.sin(angle * RADIANS),
-  ];
-  return edge.hollow ? [at(edge.to), at(edge.from)] : [at(edge.from), at(edge.to)];
-}
-
-function isClosed(edges: readonly Edge[]): void {
-  edges.forEach((edge, i) => {
-    const [, [x, y]] = ends(edge);
-    const [[nextX, nextY]] = ends(edges[(i + 1) % edges.length]!);
-    expect(Math.hypot(x - nextX, y - nextY)).toBeLessThan(1e-6);
-  });
-}
-
 describe('the lands that an outline goes round', () => {
   it.each<readonly [string, readonly number[], readonly Land[]]>([
     ['four at the corners', [0, 1, 2, 3], square],
@@ -164,7 +143,7 @@ describe('the lands that an outline goes round', () => {
     const found = outerLands(lands);
     const first = found.indexOf(numbers[0]!);
     expect([...found.slice(first), ...found.slice(0, Math.max(0, first))]).toEqual(numbers);
-    if (numbers.length > 0) isClosed(landOutline(lands, []));
+    if (numbers.length > 0) expectClosed(landOutline(lands, []));
   });
 
   it('are one full circle where one holds all others', () => {
@@ -202,7 +181,7 @@ describe('the lands that an outline goes round', () => {
       [],
     );
     expect(edges.map(({ kind }) => kind)).toEqual(['line', 'line', 'line', 'line']);
-    isClosed(edges);
+    expectClosed(edges);
   });
 });
 
@@ -211,7 +190,7 @@ describe('an edge that bulges', () => {
     'by %d stands as far beyond a straightedge, and the outline shuts',
     (bulge) => {
       const edges = landOutline(square, [bulge, 0, 0, 0]);
-      isClosed(edges);
+      expectClosed(edges);
       // The straightedge lies along −3; the arc is furthest from it halfway.
       const lowest = Math.min(...edges.map((edge) => fromEdge(edge, 10, -3 - bulge)));
       expect(lowest).toBeLessThan(1e-6);
@@ -225,7 +204,7 @@ describe('an edge that bulges', () => {
     const lands = [land(0, 0, 6), land(30, 0, 3), land(15, 25, 4)];
     for (const bulge of [-3, 1.2]) {
       const edges = landOutline(lands, [bulge]);
-      isClosed(edges);
+      expectClosed(edges);
       const bent = edges.find(
         (edge) => edge.kind === 'arc' && lands.every(({ radius }) => radius !== edge.radius),
       ) as RoundEdge;
@@ -233,6 +212,47 @@ describe('an edge that bulges', () => {
         const apart = Math.hypot(bent.x - x, bent.y - y);
         expect(apart).toBeCloseTo(bulge < 0 ? bent.radius + radius : bent.radius - radius, 6);
       }
+    }
+  });
+
+  it.each([[[]], [[2, 0, 1.5, -2]], [[-1, -1, -1, -1]]])(
+    'of %j between lands of five sizes is closed, touches each outer land and cuts into none',
+    (bulges) => {
+      const lands = [
+        land(0, 0, 8),
+        land(66, 0, 9),
+        land(72, 48, 10),
+        land(-4, 52, 11),
+        land(33, 29, 12),
+      ];
+      const edges = landOutline(lands, bulges);
+      expectClosed(edges, 1e-9);
+      for (const { x, y, radius } of lands.slice(0, 4)) {
+        const least = Math.min(...edges.map((edge) => fromEdge(edge, x, y)));
+        expect(least).toBeCloseTo(radius, 7);
+      }
+    },
+  );
+
+  it('stands out by the bulge where a straightedge is laid on', () => {
+    const two = [0, 60].map((x) => ({ x, y: 0, radius: 10 }));
+    const straight = reachOf(landOutline(two, []));
+    expect(straight).toEqual({ left: -10, right: 70, bottom: -10, top: 10 });
+    expect(reachOf(landOutline(two, [4, 0])).bottom).toBeCloseTo(-14, 7);
+    const hollow = landOutline(two, [-3, 0]);
+    expect(
+      fromEdge(
+        hollow.find((edge) => edge.kind === 'arc' && edge.hollow)!,
+        30,
+        0,
+      ),
+    ).toBeCloseTo(7, 7);
+  });
+
+  it('takes a bulge that no straightedge shows for a straight edge', () => {
+    const lands = [0, 30].map((x) => ({ x, y: 0, radius: 5 }));
+    for (const bulge of [5e-324, -7.4e-323, 1e-9]) {
+      expect(landOutline(lands, [bulge])).toEqual(landOutline(lands, [0]));
     }
   });
 

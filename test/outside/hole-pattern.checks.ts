@@ -1,8 +1,11 @@
 import { randomLcg, randomNormal } from 'd3-random';
 import type { Distance, Pattern, Place } from '../../calculators/maths/plate/hole-pattern.ts';
+import { bandOpenings } from '../../calculators/maths/plate/band-openings.ts';
+import { areaWithin } from '../../calculators/maths/plate/edge-parts.ts';
 import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
 import { landOutline, fromEdge } from '../../calculators/maths/plate/land-outline.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
+import { areaLessDiscs, FLATTEN } from './references/cut-polygon.ts';
 import { solvedPattern, solvedTangent, SOLVER } from './constraint-solver.ts';
 import type { OutsideCheck } from './types.ts';
 
@@ -177,6 +180,29 @@ const bent: readonly OutsideCheck[] = [0, 3, -2].map((bulge): OutsideCheck => ({
   tolerance: 1e-7,
 }));
 
+const cover = [
+  [0, 0],
+  [66, 0],
+  [72, 48],
+  [-4, 52],
+] as const;
+/** Lands of 9 mm about the corners of a cover, and one more on its lower side. */
+const covered = [...cover, [30, 4] as const].map(([x, y]) => ({ x, y, radius: 9 }));
+const banded = [5, 9, 14].map((band): OutsideCheck => ({
+  topic: 'hole-pattern',
+  what: `Area inside a band of ${band} mm round a cover of four corners, five lands of 9 mm standing into it`,
+  source: `${FLATTEN}: the polygon through the corner holes, its sides moved ${band === 9 ? 'by nothing' : band > 9 ? `inwards by ${band - 9} mm` : `outwards by ${9 - band} mm`}, less five discs`,
+  kind: 'library',
+  unit: 'mm²',
+  expected: () => areaLessDiscs(cover, band - 9, covered),
+  ours: () =>
+    bandOpenings(landOutline(covered.slice(0, 4), []), band, covered).reduce(
+      (sum, border) => sum + areaWithin(border.map(({ edge }) => edge)),
+      0,
+    ),
+  tolerance: 1e-6,
+}));
+
 /** Four places off a circle of 40 mm by 0.1 mm, outwards and inwards by turns. */
 const wavy = [0, 90, 180, 270].map((degrees, i) => {
   const [angle, radius] = [(degrees * Math.PI) / 180, 40 + (i % 2 === 0 ? 0.1 : -0.1)];
@@ -204,5 +230,6 @@ export const checks: readonly OutsideCheck[] = [
   ...bySymmetry,
   ...byTrials,
   ...bent,
+  ...banded,
   ...circles,
 ];

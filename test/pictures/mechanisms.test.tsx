@@ -659,6 +659,9 @@ describe('a part with its hole pattern', () => {
     { 'bulge-1': '4', 'bulge-3': '-3' },
     { about: 'hole', 'centre-hole': '5', 'circle-holes': '1 2 3 4' },
     { holes: '4', distances: '6', outline: 'none' },
+    { band: '6', 'in-opening': '5' },
+    { band: '6', 'in-opening': '5', outline: 'round', outside: '108' },
+    { band: '9', 'in-opening': '5', 'bulge-1': '3', 'bulge-2': '-4' },
   ].map((given) => {
     const texts = given as Record<string, string>;
     const calculator = calculators.find(({ slug }) => slug === 'hole-pattern')!;
@@ -683,6 +686,22 @@ describe('a part with its hole pattern', () => {
         const { left, right } = boxOf(spots[i]!);
         expect((right - left) / scale).toBeCloseTo(diameters[i]!, 1);
       });
+    }
+  });
+
+  it('has the width of its band between two arrows, one on either edge of it', () => {
+    for (const { sheet, holes, values, xs, ys } of states) {
+      const words = sheet.texts.map((text) => text.words).filter((text) => text.startsWith('band'));
+      const band = values.band as number | undefined;
+      expect(words).toEqual(band === undefined ? [] : [`band ${band.toFixed(2)}`]);
+      if (band === undefined) continue;
+      const middles = holes.slice(-(values.hole as number[]).length).map(middleOf);
+      const scale = distance(middles[0]!, middles[2]!) / Math.hypot(xs[2]!, ys[2]!);
+      // The last line of a dimension in the picture: from outside to the outer edge, then the inner.
+      const [outer, inner] = shapesOf(sheet, 'size-line')
+        .at(-1)!
+        .lines.map((line) => line.at(-1)!);
+      expect(distance(outer!, inner!) / scale).toBeCloseTo(band, 1);
     }
   });
 

@@ -427,11 +427,13 @@ function assertSides(net: Net, { places, turned }: Laid): void {
       .map((_, other) => other)
       .filter((other) => other !== hole && !measured.includes(other))
       .sort((a, b) => tells(b) - tells(a))[0];
+    // Where no distance would tell them apart, the two are one part, seen from its two sides.
+    if (next === undefined || tells(next) < UNMOVED) return;
     const holes = [...new Set(measured)].sort((a, b) => a - b);
     throw new MathsError(
       'either-side',
       ['distances'],
-      `${capital(numbers([hole]))} may lie on either side of the line through ${numbers(holes)}, which lie all but in line as seen from it: the distances say nearly the same for both.${next === undefined ? ' Measure those distances again.' : ` Measure also ${fromTo([[hole, next].sort((a, b) => a - b) as unknown as Pair])}.`}`,
+      `${capital(numbers([hole]))} may lie on either side of the line through ${numbers(holes)}, which lie all but in line as seen from it: the distances say nearly the same for both. Measure also ${fromTo([[hole, next].sort((a, b) => a - b) as unknown as Pair])}.`,
     );
   });
   if (rank(slopesOf(places, net.pairs), 1e-6) < 2 * places.length - 3) {

@@ -1,4 +1,4 @@
-import { BAR_FOOT, BAR_UP, provingBars } from '../../drawing/proving-bar.ts';
+import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
 import {
   at,
   circle,
@@ -102,13 +102,17 @@ export function discDrawing(sheet: DiscSheet): Drawing {
       beside(alongSpoke(to, start, letter, label), letter),
     ];
   });
+  const { lengths = 'mm' } = sheet;
+  const room = barRoom(lengths);
   const bar = -rim - 12;
-  const bottom = bar - BAR_FOOT;
+  const bottom = bar - room.foot;
+  const left = -Math.max(rim, 50);
+  const right = Math.max(rim, left + room.side + room.across);
   return {
-    title: `Degree disc of ${showInput(sheet.outsideDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}`,
-    left: -Math.max(rim, 50) - 1,
+    title: `Degree disc of ${showInput(sheet.outsideDiameter, 'mm', lengths, 0.1)}`,
+    left: left - 1,
     bottom,
-    width: 2 * Math.max(rim, 50) + 2,
+    width: right - left + 2,
     height: rim + 2 - bottom,
     shapes: [
       circle('cut', 0, 0, rim, 'outside'),
@@ -125,7 +129,7 @@ export function discDrawing(sheet: DiscSheet): Drawing {
         '0 is true top dead centre.',
         'middle',
       ),
-      ...provingBars(-Math.max(rim, 50), bar),
+      ...provingBars(left + room.side, bar, lengths),
     ],
   };
 }
@@ -245,15 +249,17 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
     ];
   });
   const lowest = -(parts.length - 1) * row;
-  const bar = lowest - 10 - BAR_UP;
-  const bottom = bar - BAR_FOOT;
+  const { lengths = 'mm' } = sheet;
+  const room = barRoom(lengths);
+  const bar = lowest - 10 - room.up;
+  const bottom = bar - room.foot;
   const top = sheet.tapeWidth + 8;
   return {
-    title: `Tape for a rotor of ${showInput(sheet.rotorDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}`,
+    title: `Tape for a rotor of ${showInput(sheet.rotorDiameter, 'mm', lengths, 0.1)}`,
     left: -1,
     bottom,
-    width: Math.max(longest, 100) + 2,
+    width: Math.max(longest, room.side + room.across) + 2,
     height: top - bottom,
-    shapes: [...shapes, ...provingBars(0, bar)],
+    shapes: [...shapes, ...provingBars(room.side, bar, lengths)],
   };
 }

@@ -7,7 +7,9 @@ import { beside, round, textBox, type Box } from '../../picture/boxes.ts';
 import { Dimension } from '../../picture/dimension.tsx';
 import { DrawingShapes, placeOf } from '../../picture/drawing.tsx';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
+import { hundredth } from '../../maths/numeric/steps.ts';
 import { textWidth } from '../../picture/text-width.ts';
+import { BandWidth, bandMark } from './BandWidth.tsx';
 import { BEYOND, partOf } from './drawing.ts';
 import type { Edge } from '../../maths/plate/land-outline.ts';
 import type { inputs } from './inputs.ts';
@@ -30,7 +32,7 @@ const withLabel = (value: number, lengths: LengthDisplay): string =>
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, lengths, idPrefix } = props;
   const [chosen, setPicked] = useState(2);
-  const { shapes, reach, places, edges } = partOf(v);
+  const { shapes, reach, places, edges, openings } = partOf(v);
   const picked = Math.min(chosen, places.length - 1);
   const [wide, high] = [reach.right - reach.left, reach.top - reach.bottom];
   const scale = Math.min(
@@ -59,16 +61,29 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const origin = spots[0]!;
   const foot = height - ROOM.bottom + 30;
   const side = ROOM.left + spare - 14;
+  const across = figure(places[picked]!.x, lengths);
+  const reached = Math.abs(spot.x - origin.x);
+  // Words wider than what they dimension would lie on its extension lines.
+  const narrow = reached >= 1 && reached < textWidth(across) + 6;
+  const rightmost = Math.max(spot.x, origin.x) + 18;
+  const aside =
+    rightmost + textWidth(across) < WIDTH - 4
+      ? rightmost
+      : Math.min(spot.x, origin.x) - 18 - textWidth(across);
   const sheet: Box = { left: 2, top: 2, right: WIDTH - 2, bottom: height - 2 };
+  const rims = spots.map((each) => round(each.x, each.y, each.radius + BEYOND * scale + 1));
+  const onEdges = [...edges, ...openings.flat().map(({ edge }) => edge)]
+    .flatMap(pointsAlong)
+    .map(([x, y]) => {
+      const on = at(x, y);
+      return round(on.x, on.y, 4);
+    });
   const taken: Box[] = [
-    ...spots.map((each) => round(each.x, each.y, each.radius + BEYOND * scale + 1)),
+    ...rims,
     { left: sheet.left, right: sheet.right, top: height - ROOM.bottom + 8, bottom: sheet.bottom },
     { left: sheet.left, right: ROOM.left + spare - 8, top: sheet.top, bottom: sheet.bottom },
     ...extensions(origin, spot, foot, side),
-    ...edges.flatMap(pointsAlong).map(([x, y]) => {
-      const on = at(x, y);
-      return round(on.x, on.y, 4);
-    }),
+    ...onEdges,
   ];
   const labels = new Map(
     [spot, ...spots.filter((each) => each !== spot)].flatMap((each) => {
@@ -89,6 +104,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       return [[each.name, { ...found.at, words: found.words }] as const];
     }),
   );
+  const band =
+    v.band === undefined
+      ? undefined
+      : bandMark(openings, v.band, lengths, at, {
+          sheet,
+          taken,
+          marks: [...rims, ...[...labels.values()].map(({ box }) => box)],
+        });
 
   return (
     <div class="picture-block">
@@ -114,9 +137,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             from={[origin.x, origin.y]}
             to={[spot.x, spot.y]}
             line={foot}
-            words={figure(places[picked]!.x, lengths)}
+            words={narrow ? '' : across}
           />
         )}
+        {narrow ? (
+          <text x={hundredth(aside)} y={hundredth(foot + 4)}>
+            {across}
+          </text>
+        ) : null}
         {Math.abs(spot.y - origin.y) < 1 ? null : (
           <Dimension
             along="y"
@@ -127,10 +155,15 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             side="left"
           />
         )}
+        {band === undefined ? null : <BandWidth {...band} />}
       </svg>
       <p class="picture-words">
-        {spot.words}. Pick a hole to see its place. Dimensions in{' '}
-        {lengths === 'in' ? 'inches' : 'millimetres'}, from hole 1.
+        {spot.words}.
+        {v.band === undefined || openings.length === 0
+          ? ''
+          : ` The band is ${withLabel(v.band, lengths)} wide.`}{' '}
+        Pick a hole to see its place. Dimensions in {lengths === 'in' ? 'inches' : 'millimetres'},
+        from hole 1.
       </p>
     </div>
   );

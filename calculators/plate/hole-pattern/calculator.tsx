@@ -18,6 +18,7 @@ export default defineCalculator({
     'Where the holes of an old plate, cover or gasket lie, from caliper readings between them in any order, and which reading is wrong.',
   alsoCalled: [
     'gasket template',
+    'cover gasket',
     'make a gasket',
     'copy a plate',
     'trilateration',
@@ -66,6 +67,9 @@ export default defineCalculator({
     'in-line': ['span', 'hole', 'distance'],
     'either-side': ['span', 'hole', 'distance'],
     'bulge-too-large': ['span', 'hole', 'distance', 'land'],
+    'no-opening': ['span', 'hole', 'distance', 'land', 'outside'],
+    'loose-land': ['span', 'hole', 'distance', 'land', 'outside', 'band'],
+    'not-in-opening': ['span', 'hole', 'distance', 'land', 'outside', 'band'],
     'places-in-line': ['span', 'hole', 'distance'],
   },
   compute,

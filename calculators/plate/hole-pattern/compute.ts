@@ -6,6 +6,8 @@ import type { Pattern, Place, Span } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { pitchCircle } from '../../maths/plate/pitch-circle.ts';
 import type { inputs } from './inputs.ts';
+import { noSuchHole } from './no-such-hole.ts';
+import { openingsOf } from './opening.ts';
 import { edgesOf, thinnest } from './part.ts';
 import type { results } from './results.ts';
 
@@ -31,13 +33,6 @@ export const patternOf = (v: Values): Pattern => ({
 });
 
 const DEGREES = 180 / Math.PI;
-
-const noSuchHole = (key: string, number: number, count: number): MathsError =>
-  new MathsError(
-    'no-such-hole',
-    [key],
-    `There is no hole ${number}: the holes are numbered from 1 to ${count}. Type another number.`,
-  );
 
 export interface Centre extends Place {
   /** The hole that lies there, from 0. */
@@ -142,7 +137,9 @@ export function compute(v: Values): ComputedOf<typeof results> {
     const polar = polarOf(places, centre);
     const edges = edgesOf(v, places, centre);
     const reach = edges.length > 0 ? reachOf(edges) : holesReach(places, v);
-    const metal = thinnest(v, places, centre, edges);
+    const openings = openingsOf(v, places, edges);
+    const [largest] = openings.map((border) => reachOf(border.map(({ edge }) => edge)));
+    const metal = thinnest(v, places, centre, edges, openings);
     return {
       rms,
       spare,
@@ -162,6 +159,8 @@ export function compute(v: Values): ComputedOf<typeof results> {
       'off-circle': centre.rms,
       across: reach.right - reach.left,
       upright: reach.top - reach.bottom,
+      'opening-across': largest ? largest.right - largest.left : 0,
+      'opening-upright': largest ? largest.top - largest.bottom : 0,
     };
   });
 }

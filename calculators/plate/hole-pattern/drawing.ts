@@ -1,12 +1,17 @@
-import { BAR_ACROSS, BAR_FOOT, BAR_UP, provingBars } from '../../drawing/proving-bar.ts';
+import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
 import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
-import { sayNumber } from '../../maths/numeric/rounding.ts';
+import { showInput } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/units.ts';
+import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
-import { edgesOf } from './part.ts';
+import { openingsOf } from './opening.ts';
+import { boreOf, edgesOf, openHoles } from './part.ts';
 
 const LETTER = 2.4;
+/** Diameters are lettered in millimetres as they were given, and in inches to a thou. */
+const FINE = 0.1;
 /** How far a centre line runs beyond its hole, mm (ISO 128-2: beyond the outline of the feature). */
 export const BEYOND = 2;
 
@@ -17,6 +22,15 @@ const edgeShape = (edge: Edge, i: number): Shape => {
   return to - from >= 360
     ? circle('cut', x, y, radius, name)
     : { kind: 'arc', layer: 'cut', x, y, radius, from, to, name };
+};
+
+const openingShape = (border: readonly InnerEdge[], i: number): Shape => {
+  const name = `opening-${i + 1}`;
+  const edges = border.map(({ edge }) => edge);
+  const [only] = edges;
+  return edges.length === 1 && only!.kind === 'arc'
+    ? circle('cut', only!.x, only!.y, only!.radius, name)
+    : { kind: 'path', layer: 'cut', edges, name };
 };
 
 const cross = ({ x, y }: Place, arm: number): readonly Shape[] => [
@@ -30,12 +44,18 @@ export function partOf(v: Values): {
   readonly reach: Reach;
   readonly places: readonly Place[];
   readonly edges: readonly Edge[];
+  readonly openings: readonly (readonly InnerEdge[])[];
 } {
   const { places } = fitted(patternOf(v));
   const centre = centreOf(v, places);
   const edges = edgesOf(v, places, centre);
-  const bore = v.outline === 'none' ? 0 : v.bore;
-  const rims = places.map(({ x, y }, i) => circle('cut', x, y, v.hole[i]! / 2, `hole-${i + 1}`));
+  const openings = openingsOf(v, places, edges);
+  const bore = boreOf(v);
+  const open = openHoles(v);
+  // What lies in the opening is air: its place is shown, and nothing is cut there.
+  const rims = places.map(({ x, y }, i) =>
+    circle(open.includes(i) ? 'position' : 'cut', x, y, v.hole[i]! / 2, `hole-${i + 1}`),
+  );
   const round: Edge[] = places.map(({ x, y }, i) => ({
     kind: 'arc',
     x,
@@ -54,9 +74,11 @@ export function partOf(v: Values): {
   return {
     places,
     edges,
+    openings,
     reach: circled ? reachOf([...edges, ...round, pitch]) : part,
     shapes: [
       ...edges.map(edgeShape),
+      ...openings.map(openingShape),
       ...rims,
       ...(bore > 0 ? [circle('cut', centre.x, centre.y, bore / 2, 'bore')] : []),
       ...(circled ? [circle('centre', centre.x, centre.y, centre.pitchRadius)] : []),
@@ -72,13 +94,18 @@ const GAP = 8;
 const titleOf = (holes: number): string =>
   `Pattern of ${holes} holes, seen from the side that was measured`;
 
-const names = (v: Values, places: readonly Place[]): readonly Shape[] =>
+const names = (v: Values, places: readonly Place[], lengths: LengthDisplay): readonly Shape[] =>
   places.map(({ x, y }, i) =>
-    text(x + v.hole[i]! / 2 + 0.8, y + 0.8, LETTER, `${i + 1}: ${sayNumber(v.hole[i]!)} mm`),
+    text(
+      x + v.hole[i]! / 2 + 0.8,
+      y + 0.8,
+      LETTER,
+      `${i + 1}: ${showInput(v.hole[i]!, 'mm', lengths, FINE)}`,
+    ),
   );
 
 /** The part at true scale, each hole with its number and diameter, and nothing round it. */
-export function barePattern(v: Values): Drawing {
+export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
   const { shapes, reach, places } = partOf(v);
   return {
     title: titleOf(places.length),
@@ -86,23 +113,24 @@ export function barePattern(v: Values): Drawing {
     bottom: reach.bottom - GAP,
     width: reach.right - reach.left + 2 * GAP,
     height: reach.top - reach.bottom + 2 * GAP,
-    shapes: [...shapes, ...names(v, places)],
+    shapes: [...shapes, ...names(v, places, lengths)],
   };
 }
 
 /** The same with its title, and the bars that prove the scale. */
-export function patternDrawing(v: Values): Drawing {
-  const bare = barePattern(v);
+export function patternDrawing(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
+  const bare = barePattern(v, lengths);
+  const room = barRoom(lengths);
   const { title, left } = bare;
   const bar = bare.bottom - 1;
-  const right = Math.max(left + bare.width, left + BAR_ACROSS + 1);
-  const top = Math.max(bare.bottom + bare.height, bar + BAR_UP) + 6;
+  const right = Math.max(left + bare.width, left + room.across + 1);
+  const top = Math.max(bare.bottom + bare.height, bar + room.up) + 6;
   return {
     title,
-    left: left - 4,
-    bottom: bar - BAR_FOOT,
-    width: right - left + 4,
-    height: top - bar + BAR_FOOT,
-    shapes: [...bare.shapes, ...provingBars(left - 2, bar), text(left, top - 4, 3, title)],
+    left: left - 4 - room.side,
+    bottom: bar - room.foot,
+    width: right - left + 4 + room.side,
+    height: top - bar + room.foot,
+    shapes: [...bare.shapes, ...provingBars(left - 2, bar, lengths), text(left, top - 4, 3, title)],
   };
 }

@@ -1,8 +1,13 @@
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { sayNumber } from '../../maths/numeric/rounding.ts';
+import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
-import { fromEdge, landOutline, type Edge } from '../../maths/plate/land-outline.ts';
+import { fromEdge, landOutline, type Edge, type Land } from '../../maths/plate/land-outline.ts';
 import type { Values } from './compute.ts';
+
+/** The land round each hole, as far as the edge of the part. */
+export const landsOf = (v: Values, places: readonly Place[]): readonly Land[] =>
+  places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + v.land[i]! }));
 
 /** The edge of the part, anticlockwise; none where no outline is asked for. */
 export function edgesOf(v: Values, places: readonly Place[], middle: Place): readonly Edge[] {
@@ -11,9 +16,18 @@ export function edgesOf(v: Values, places: readonly Place[], middle: Place): rea
     const { x, y } = middle;
     return [{ kind: 'arc', x, y, radius: v.outside / 2, from: 0, to: 360, hollow: false }];
   }
-  const lands = places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + v.land[i]! }));
-  return landOutline(lands, v.bulge);
+  return landOutline(landsOf(v, places), v.bulge);
 }
+
+/** Diameter of the bore; a band has its opening instead. */
+export const boreOf = (v: Values): number =>
+  v.outline === 'none' || v.band !== undefined ? 0 : v.bore;
+
+/** The holes that are named as lying in the opening, from 0. */
+export const openHoles = (v: Values): readonly number[] =>
+  v.outline === 'none' || v.band === undefined
+    ? []
+    : [...new Set(v['in-opening'])].map((number) => number - 1);
 
 export interface Metal {
   /** mm. */
@@ -31,7 +45,8 @@ const outsideRound = (edge: Edge, { x, y }: Place): boolean =>
   edge.kind === 'arc' && Math.hypot(x - edge.x, y - edge.y) > edge.radius;
 
 /**
- * The least metal between any two holes, from one to the bore, or from one of them to the edge.
+ * The least metal between any two holes, from one to the bore, or from one of them to the edge or the
+ * opening, or across the band. Holes that lie in the opening have none.
  *
  * @throws MathsError `no-metal` where there is none.
  */
@@ -40,11 +55,15 @@ export function thinnest(
   places: readonly Place[],
   middle: Place,
   edges: readonly Edge[],
+  openings: readonly (readonly InnerEdge[])[],
 ): Metal {
-  const bore = v.outline !== 'none' && v.bore > 0 ? v.bore / 2 : 0;
+  const bore = boreOf(v);
+  const open = openHoles(v);
   const round = [
-    ...places.map((place, i) => ({ ...place, radius: v.hole[i]! / 2, name: hole(i) })),
-    ...(bore > 0 ? [{ ...middle, radius: bore, name: 'the bore' }] : []),
+    ...places.flatMap((place, i) =>
+      open.includes(i) ? [] : [{ ...place, radius: v.hole[i]! / 2, name: hole(i) }],
+    ),
+    ...(bore > 0 ? [{ ...middle, radius: bore / 2, name: 'the bore' }] : []),
   ];
   const between = round.flatMap((a, i) =>
     round.slice(0, i).map((b): Metal => ({
@@ -60,7 +79,18 @@ export function thinnest(
       between: [one.name, 'the edge'],
     })),
   );
-  const least = [...between, ...toEdge].reduce((a, b) => (b.wall < a.wall ? b : a));
+  const inner = openings.flat();
+  const toOpening = round.flatMap((one) =>
+    inner.map(({ edge }): Metal => ({
+      wall: fromEdge(edge, one.x, one.y) - one.radius,
+      between: [one.name, 'the opening'],
+    })),
+  );
+  const across = inner.some(({ land }) => land === undefined)
+    ? [{ wall: v.band!, between: ['the edge', 'the opening'] } satisfies Metal]
+    : [];
+  const all: readonly Metal[] = [...between, ...toEdge, ...toOpening, ...across];
+  const least = all.reduce((a, b) => (b.wall < a.wall ? b : a));
   if (least.wall > 0) return { ...least, wall: withoutDust(least.wall) };
   const [first, second] = least.between;
   const at = second === 'the edge' ? (v.outline === 'round' ? 'outside' : 'bulge') : 'hole';

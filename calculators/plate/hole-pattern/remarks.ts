@@ -2,6 +2,7 @@ import { fixed, showFixed } from '../../frame/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import { nextDistance, withoutDistance } from '../../maths/plate/hole-pattern.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
+import { openingsOf } from './opening.ts';
 import { edgesOf, thinnest } from './part.ts';
 import type { results } from './results.ts';
 import { setsOf } from './to-plate.ts';
@@ -95,7 +96,9 @@ function ofTheNext(v: Values): string | undefined {
 function ofTheMetal(v: Values, { lengths }: Known): string {
   const { places } = fitted(patternOf(v));
   const middle = centreOf(v, places);
-  const { wall, between } = thinnest(v, places, middle, edgesOf(v, places, middle));
+  const edges = edgesOf(v, places, middle);
+  const openings = openingsOf(v, places, edges);
+  const { wall, between } = thinnest(v, places, middle, edges, openings);
   return `The metal is thinnest between ${between.join(' and ')}: ${showFixed(wall, 'mm', 2, lengths)}.`;
 }
 

@@ -16,11 +16,12 @@ const network = [
 ] as const;
 const centre = [...network, 'about', 'circle-holes', 'centre-hole'] as const;
 const part = [...centre, 'outline', 'land', 'bulge', 'outside'] as const;
+const opening = [...part, 'band', 'in-opening'] as const;
 
 export const restsOn = {
   rms: network,
   spare: ['holes', 'distances'],
-  'least-metal': [...part, 'bore'],
+  'least-metal': [...opening, 'bore'],
   x: network,
   y: network,
   radius: centre,
@@ -34,4 +35,6 @@ export const restsOn = {
   'off-circle': centre,
   across: part,
   upright: part,
+  'opening-across': opening,
+  'opening-upright': opening,
 } as const satisfies RestsOn<typeof inputs, typeof results>;

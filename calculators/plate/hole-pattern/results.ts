@@ -19,7 +19,7 @@ export const results = {
   'least-metal': {
     label: 'Thinnest metal',
     unit: 'mm',
-    help: 'Between any two holes, or from one to the edge.',
+    help: 'Between any two holes, from one to the edge or the opening, or across the band.',
     lead: true,
     decimals: 2,
   },
@@ -109,6 +109,18 @@ export const results = {
     label: 'Size along Y',
     unit: 'mm',
     help: 'Of the outline, or over the holes where there is none.',
+    decimals: 2,
+  },
+  'opening-across': {
+    label: 'Opening along X',
+    unit: 'mm',
+    help: 'Of the largest opening inside the band: hold it against the part before you cut. 0 where no band is given and the part is whole.',
+    decimals: 2,
+  },
+  'opening-upright': {
+    label: 'Opening along Y',
+    unit: 'mm',
+    help: 'Of the same opening.',
     decimals: 2,
   },
 } as const satisfies Results;

@@ -1,4 +1,4 @@
-import { BAR_ACROSS, BAR_FOOT, BAR_UP, provingBars } from '../../drawing/proving-bar.ts';
+import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
 import { at, circle, line, spoke, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
@@ -69,22 +69,23 @@ function setShapes(plate: Plate): readonly Shape[] {
  * Errors as `plateBlank` and `holePlaces`.
  */
 export function plateDrawing(sheet: PlateSheet): Drawing {
-  const { plate } = sheet;
+  const { plate, lengths = 'mm' } = sheet;
+  const room = barRoom(lengths);
   const { square } = plateBlank(plate.outsideDiameter, sheet.allowance);
   const half = square / 2;
   const left = -half - GAP;
   const bar = -half - GAP;
-  const bottom = bar - BAR_FOOT;
+  const bottom = bar - room.foot;
   // On a small plate the bar across and the bar up reach further than the stock.
-  const top = Math.max(half + GAP, bar + BAR_UP) + 1;
-  const right = Math.max(half + GAP, left + BAR_ACROSS) + 1;
+  const top = Math.max(half + GAP, bar + room.up) + 1;
+  const right = Math.max(half + GAP, left + room.across) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
-  const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', sheet.lengths ?? 'mm', 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
+  const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', lengths, 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
   return {
     title,
-    left: left - 1,
+    left: left - 1 - room.side,
     bottom,
-    width: right - left + 1,
+    width: right - left + 1 + room.side,
     height: top - bottom,
     shapes: [
       ...stock(sheet),
@@ -104,7 +105,7 @@ export function plateDrawing(sheet: PlateSheet): Drawing {
         from: slot.slotAngle - slot.slotSweep,
         to: slot.slotAngle + slot.slotSweep,
       })),
-      ...provingBars(left, bar),
+      ...provingBars(left, bar, lengths),
       text(left, half + 6, 3, title),
     ],
   };

@@ -1,3 +1,4 @@
+import { lengthOf, placeAlong } from '../../maths/plate/edge-parts.ts';
 import { slotOutline, type Shape } from '../../drawing/shapes.ts';
 import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
 import { textWidth } from '../../picture/text-width.ts';
@@ -37,6 +38,10 @@ export function pointsOf(shape: Shape): readonly Point[] {
       return arc(shape.x, shape.y, shape.radius, shape.from, shape.to);
     case 'slot':
       return slotOutline(shape).flatMap(pointsOf);
+    case 'path':
+      return shape.edges.flatMap((edge) =>
+        along(lengthOf(edge), (share) => placeAlong(edge, share)),
+      );
     case 'text':
       return [];
   }
