@@ -8,14 +8,14 @@ import { line, text, type Shape } from './shapes.ts';
 export const BAR_ACROSS = 100;
 export const BAR_UP = 50;
 /** Nominal lengths of what an inch rule proves, in. */
-const INCHES_ACROSS = 4;
-const INCHES_UP = 2;
+export const INCHES_ACROSS = 4;
+export const INCHES_UP = 2;
 
 /** As it is lettered: the bars stay what they are whatever a reader's lengths are in. */
 export const barLength = (length: number): string =>
   `${metric(length)} (${inputDigits(length, 'in', 0.1)} in)`;
 const inchLength = (inches: number): string =>
-  `${inches}\u00A0in (${inputDigits(inches * MILLIMETRES_PER.in, 'mm', 0.1)} mm)`;
+  `${inches}\u00A0in (${metric(Number(inputDigits(inches * MILLIMETRES_PER.in, 'mm', 0.1)))})`;
 
 /** What the bars take: along both, and below and left of where they meet, mm. */
 export interface BarRoom {
@@ -28,6 +28,8 @@ export interface BarRoom {
 const TICK = 2;
 const ROW = 3.6;
 const LETTER = 2.4;
+/** What runs on beyond the bar across, where it is proved by an inch rule. */
+export const INCH_BAR = 'bar-across-inches';
 /** Ticks of whole inches stand on the outside of the bars. */
 const INCH_TICK = 1.25;
 
@@ -92,7 +94,7 @@ function inchBars(
   const out = (at: number, end: number): number =>
     (at === 0 || Math.abs(at - end) < inch / 2 ? 2 : 1) * INCH_TICK;
   return [
-    line('proving', left + BAR_ACROSS, bottom, left + across, bottom, 'bar-across-inches'),
+    line('proving', left + BAR_ACROSS, bottom, left + across, bottom, INCH_BAR),
     line('proving', left, bottom + BAR_UP, left, bottom + up, 'bar-up-inches'),
     ...ticks(across, inch).map((x) =>
       line('proving', left + x, bottom, left + x, bottom - out(x, across)),

@@ -1,5 +1,6 @@
 import { h } from 'preact';
-import { BAR_ACROSS, BAR_UP } from '../drawing/proving-bar.ts';
+import { metric } from '../frame/prose.ts';
+import { BAR_ACROSS, BAR_UP, INCH_BAR, INCHES_ACROSS, INCHES_UP } from '../drawing/proving-bar.ts';
 import { svgElement } from '../drawing/to-svg.ts';
 import type { Drawing, Layer, Line, Shape } from '../drawing/shapes.ts';
 import { hundredth } from '../maths/numeric/steps.ts';
@@ -70,7 +71,11 @@ export function DrawingShapes({ drawing, scale }: Props) {
   );
 }
 
-const BARS = `${String(BAR_ACROSS)} mm across, ${String(BAR_UP)} up`;
+/** What an inch rule proves stands on the outer side of the bars, where the drawing has that. */
+const barWords = ({ drawing }: Props): string =>
+  drawing.shapes.some((shape) => isLine(shape) && shape.name === INCH_BAR)
+    ? `outer ticks: ${String(INCHES_ACROSS)} in across, ${String(INCHES_UP)} up`
+    : `${metric(BAR_ACROSS)} across, ${String(BAR_UP)} up`;
 
 /** Where the lengths of the proving bars stand, under the bar across: the start of the line. */
 function barFoot({ drawing, scale }: Props): { x: number; y: number } | undefined {
@@ -84,7 +89,7 @@ function barFoot({ drawing, scale }: Props): { x: number; y: number } | undefine
 /** The room that they take. */
 export function barBox(props: Props): Box | undefined {
   const foot = barFoot(props);
-  return foot && textBox(BARS, foot.x, foot.y);
+  return foot && textBox(barWords(props), foot.x, foot.y);
 }
 
 /** What the proving bars measure on paper, on the screen; where the sheet has room for it. */
@@ -92,7 +97,7 @@ export function BarLengths(props: Props) {
   const foot = barFoot(props);
   return foot ? (
     <text class="on-screen" aria-hidden="true" x={hundredth(foot.x)} y={hundredth(foot.y)}>
-      {BARS}
+      {barWords(props)}
     </text>
   ) : null;
 }

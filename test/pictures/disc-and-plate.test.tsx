@@ -16,7 +16,7 @@ function wordsOf(calculator: AnyCalculator, texts: Record<string, string> = {}):
   );
 }
 
-const BARS = '100 mm across, 50 up';
+const BARS = '100\u00A0mm across, 50 up';
 
 describe('what is drawn to scale says how large it is', () => {
   it('a plate: outside, both pitch circles, bore, and the bars', () => {
