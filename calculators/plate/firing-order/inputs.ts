@@ -104,6 +104,7 @@ export const inputs = {
   }),
   tolerance: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: plate,
     label: 'Tops that count as one',

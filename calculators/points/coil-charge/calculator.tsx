@@ -2,6 +2,7 @@ import { demoCam, demoCoil } from '../../demo-engine.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { fixed } from '../../frame/format.ts';
+import { whoseLimit } from '../../frame/whose-limit.ts';
 import { assertSpeedRatio } from '../../maths/ignition/breaker-cam.ts';
 import {
   assertDwell,
@@ -89,13 +90,13 @@ export default defineCalculator({
       'energy-at': currents.map((each) => storedEnergy(primary, each)),
     };
   },
-  remarks: (v: Values, computed) => [
+  remarks: (v: Values, computed, known) => [
     {
       about: 'up to what speed the current holds',
       say: () => {
         const speed = computed['speed-at-share'] as number;
         const full = computed['final-current'] as number;
-        return `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`;
+        return `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent${known.isAssumed('share') ? ', the share assumed here,' : ''} of the ${fixed(full, 1)} A it would settle at; above that it falls short.`;
       },
     },
     {
@@ -104,7 +105,7 @@ export default defineCalculator({
         const full = computed['final-current'] as number;
         const ballast = computed['ballast-for'] as number;
         return full > v['current-limit']
-          ? `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A you allow. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`
+          ? `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A ${whoseLimit(known, 'current-limit')}. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`
           : undefined;
       },
     },
