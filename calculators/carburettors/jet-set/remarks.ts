@@ -24,7 +24,7 @@ function ofTheSet(v: Values, computed: Computed, known: Known): string | undefin
       Math.abs(off) < 0.05
         ? 'of that area'
         : `${fixed(Math.abs(off), 1)} per cent ${off < 0 ? 'less' : 'more'} area`;
-    return `Fit ${jets(chosen)}: of all${among(v, known)} it is the nearest to the size wanted, ${how}.`;
+    return `Fit ${jets(chosen)}: of all${among(v, known)} it is the nearest, ${how}.`;
   }
   return `Fit ${jets(chosen)}: of all sets of ${String(v.wanted)}${among(v, known)} their areas differ least, by ${fixed(computed.spread as number, 1)} per cent of the mean.`;
 }
