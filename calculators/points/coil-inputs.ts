@@ -71,7 +71,6 @@ export const speedInput = {
 export const currentLimitInput = {
   assumed: true,
   judgesBy: true,
-  judgesBy: true,
   kind: 'number',
   label: 'Largest standing current',
   help: 'What coil and contacts stand. Around 4 A is common practice for contacts.',
