@@ -44,7 +44,7 @@ const ASKED: Readonly<Record<string, readonly string[]>> = {
   ],
   'degree-disc': ['offset', 'outside', 'inside', 'tape-width'],
   'find-tdc': ['reading-error', 'height-error', 'offset'],
-  'firing-order': ['cylinders', 'turned', 'rpm'],
+  'firing-order': ['cylinders', 'lean', 'turned', 'rpm'],
   'float-level': ['carburettors', 'tilt'],
   'fuel-and-oil': ['already'],
   'plate-layout': ['start', 'allowance', 'holes'],

@@ -78,6 +78,7 @@ export const inputs = {
     error: 0.5,
   },
   lean: {
+    assumed: true,
     kind: 'series',
     group: leans,
     label: 'Lean of cylinder',

@@ -29,7 +29,7 @@ export default defineCalculator({
   slug: 'coil-charge',
   title: 'Coil current and spark energy',
   purpose:
-    'From the dwell and the coil to the current the points break at each speed, the energy stored for the spark, and the speed at which it runs short.',
+    'For a coil fed from a battery, not by a magneto: the current the points break at each speed, the energy stored for the spark, and the speed at which it runs short.',
   inHand: ['rpm'],
   alsoCalled: [
     'dwell time',
@@ -37,6 +37,7 @@ export default defineCalculator({
     'ballast resistor',
     'spark energy',
     'coil saturation',
+    'magneto',
   ],
   inputs: { ...inputs, ...camInputs },
   results,
@@ -124,7 +125,7 @@ export default defineCalculator({
   ],
   limits: [
     'The inductance is taken as constant. An iron core near its limit has less, so that the last of the current comes sooner and brings less energy than is worked out here.',
-    'It holds for a coil fed from a battery. A flywheel magneto, whose current comes from a passing magnet, follows other rules.',
+    'It holds for a coil fed from a battery. A flywheel magneto makes its own current from a passing magnet: its coils are judged by their resistance and their spark.',
     'The voltage is that at the coil while current flows. A generator at idle, a weak battery and old wiring leave less than the label.',
     'Not all of the stored energy reaches the plug: the condenser, the windings and the rotor gap or lead take a good part.',
   ],

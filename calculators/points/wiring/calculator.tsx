@@ -13,7 +13,7 @@ export default defineCalculator({
   slug: 'wiring',
   title: 'Wiring, fuse and battery',
   purpose:
-    'From the battery to the points: the volts lost on the way, the fuse, the smallest wire, the current of all coils, and how long a battery lasts.',
+    'For coils fed from a battery, not by a magneto: the volts lost on the way, the fuse, the smallest wire, the current of all coils, and how long a battery lasts.',
   alsoCalled: [
     'voltage drop',
     'wire size',
@@ -24,6 +24,7 @@ export default defineCalculator({
     'six volts',
     'wiring diagram',
     'Peukert',
+    'magneto',
   ],
   inputs: { ...inputs, ...camInputs },
   folded: [groups.battery, groups.limits],
@@ -31,7 +32,8 @@ export default defineCalculator({
   restsOn,
   tables: {
     sizes: {
-      caption: 'Standard wires over that length',
+      caption:
+        'Standard wires over that length, each with the greatest resistance that the standard lets it have: they lose some more than the pure copper of the answer above',
       rowHeading: 'Wire',
       row: (_, index) => `${inputDigits(STANDARD_WIRES[index - 1]!.area, 'wire')} mm²`,
       verdict: {
@@ -88,6 +90,7 @@ export default defineCalculator({
     'No work on wires with petrol open nearby: a spark at a terminal is enough.',
   ],
   limits: [
+    'It holds for coils fed from a battery. A flywheel magneto makes its own current: it has no feed, no fuse and no ballast, and its coils are judged by their resistance and their spark.',
     'Steady currents and sound parts. The loss is that of the moment when all points are shut together; running, fewer are shut at once and less is lost, so that the energy shown is the least.',
     'Battery voltage is what you give. One that sags under the load, or is charged to 14 V, is another figure.',
     'Currents at idle and at the speed are at full voltage and let the iron of the coil be what it is at small currents; near its limit the iron makes the current rise faster.',
