@@ -48,7 +48,7 @@ export function judgeAlike(given: Case): Judgement {
   // One cylinder has no other beside it, but its own earlier days.
   const beside = known.length === 1 ? earlierThan(engine, id, known[0]!) : known;
   const highest = Math.max(...beside);
-  const alike = (value: number): boolean => isWithin(highest - value, tolerance);
+  const alike = (value: number): boolean => Math.abs(highest - value) <= tolerance + EPSILON;
   const rows = known.map<Verdict>((entry) => {
     if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
     if (highest - entry <= tolerance + EPSILON)
