@@ -26,7 +26,6 @@ describe('a magneto', () => {
       /^For (?:a coil|coils) fed from a battery, not by a magneto/,
     );
     expect(calculator.alsoCalled).toContain('magneto');
-    expect(calculator.limits.join(' ')).toMatch(/magneto makes its own current/);
     const texts = fillFrom(magneto, slug, knownKeys(calculator));
     expect(texts).toEqual({});
     expect(leftOut(magneto, slug)).toMatch(/no coil is fed from a battery/);

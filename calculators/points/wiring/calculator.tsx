@@ -33,7 +33,7 @@ export default defineCalculator({
   tables: {
     sizes: {
       caption:
-        'Standard wires over that length, each with the greatest resistance that the standard lets it have: they lose some more than the pure copper of the answer above',
+        'Standard wires over that length, at the greatest resistance that the standard allows: they lose more than pure copper, as above',
       rowHeading: 'Wire',
       row: (_, index) => `${inputDigits(STANDARD_WIRES[index - 1]!.area, 'wire')} mm²`,
       verdict: {
@@ -90,7 +90,6 @@ export default defineCalculator({
     'No work on wires with petrol open nearby: a spark at a terminal is enough.',
   ],
   limits: [
-    'It holds for coils fed from a battery. A flywheel magneto makes its own current: it has no feed, no fuse and no ballast, and its coils are judged by their resistance and their spark.',
     'Steady currents and sound parts. The loss is that of the moment when all points are shut together; running, fewer are shut at once and less is lost, so that the energy shown is the least.',
     'Battery voltage is what you give. One that sags under the load, or is charged to 14 V, is another figure.',
     'Currents at idle and at the speed are at full voltage and let the iron of the coil be what it is at small currents; near its limit the iron makes the current rise faster.',

@@ -41,7 +41,7 @@ function ofTheGuard(v: Values, computed: Computed, known: Known): string | undef
   if (computed.fuse instanceof Absent) return undefined;
   const fuse = computed.fuse as number;
   const load = known.isAssumed('fuse-load')
-    ? ` It is chosen for a load of ${fixed(v['fuse-load'], 0)} per cent of its rating, which is assumed here.`
+    ? ` Its load of ${fixed(v['fuse-load'], 0)}% is assumed here.`
     : '';
   const fitted = standardWithin(v.area);
   if (fitted === undefined) {
