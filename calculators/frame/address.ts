@@ -2,7 +2,7 @@ import type { Evaluation, Origins, Texts } from './evaluate.ts';
 import { cutText, LONGEST, plainText, type Field } from './fields.ts';
 import { numberAndUnit, withoutMarks } from './parse.ts';
 import { isHomeUnit } from './typed-units.ts';
-import { isExample } from './whose-field.ts';
+import { isAssumedLimit, isExample } from './whose-field.ts';
 import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { units, type UnitName } from './units.ts';
 
@@ -139,10 +139,13 @@ function namesFor(keys: readonly string[], others: ReadonlySet<string>): string[
   return [...new Set(keys.map((key) => (split.has(baseOf(key)) ? key : baseOf(key))))];
 }
 
+/** Figures that nobody gave: the example's, and those that are assumed to judge by. */
+const isNobodys = (field: Field): boolean => isExample(field) || isAssumedLimit(field);
+
 /** The shorter way to name those figures that nobody gave; nothing where there are none. */
 function exampleText(fields: readonly Field[]): string {
-  const example = fields.filter(isExample).map(({ key }) => key);
-  const given = fields.filter((field) => !isExample(field)).map(({ key }) => key);
+  const example = fields.filter(isNobodys).map(({ key }) => key);
+  const given = fields.filter((field) => !isNobodys(field)).map(({ key }) => key);
   if (example.length === 0) return '';
   if (fields.every(({ origin }) => origin === 'example')) return ALL;
   const named = namesFor(example, new Set(given)).join(',');

@@ -7,7 +7,7 @@ import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
 import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
-import { isExample } from './whose-field.ts';
+import { isAssumedLimit, isExample } from './whose-field.ts';
 import { remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
 
 /** What to paste into a message as plain text. */
@@ -25,7 +25,12 @@ export function plainSummary(
     calculator.title,
     'From:',
     ...evaluation.fields.flatMap((field) => {
-      const mark = marked && isExample(field) ? ' (the example’s)' : '';
+      const whoseIt = isExample(field)
+        ? ' (the example’s)'
+        : isAssumedLimit(field)
+          ? ' (assumed)'
+          : '';
+      const mark = marked ? whoseIt : '';
       return inputLines([field], lengths).map((line) => `${write(line)}${mark}`);
     }),
     'Result:',

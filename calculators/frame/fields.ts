@@ -24,6 +24,7 @@ export type FieldSpec = Pick<
   | 'whole'
   | 'step'
   | 'assumed'
+  | 'judgesBy'
   | 'error'
 > & {
   readonly optional?: boolean;

@@ -14,6 +14,8 @@ const DEGREES_AND_MINUTES =
   /^([+\-−]?)\s*(\d+)\s*(?:°|deg)\s*(\d+(?:[.,]\d*)?)\s*(?:['’′]|arcmin|min)$/iu;
 /** The single characters for halves, quarters and the like that a telephone offers. */
 const SINGLE_FRACTION = /[¼-¾⅐-⅞]/gu;
+/** A ratio the other way round, oil first: 1:25 is 25 to 1. */
+const ONE_TO = /^1\s*(?::|to)\s*(\d+(?:[.,]\d*)?)$/iu;
 const MINUTES_IN_A_DEGREE = 60;
 const LONGEST_QUOTE = 40;
 /** Beyond any figure of any quantity, and far enough from overflow to be reckoned with. */
@@ -134,6 +136,8 @@ export function parse(
   };
   const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;
   if (angle) return angle;
+  const turned = quantity === 'ratio' ? ONE_TO.exec(trimmed) : null;
+  if (turned) return figure(decimal(turned[1]!));
   const pieces = split(trimmed);
   if (!pieces) return unreadable();
   if (/[/⁄]\s*0+(?!\d)/u.test(trimmed) && !Number.isFinite(pieces.magnitude)) {

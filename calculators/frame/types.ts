@@ -17,6 +17,11 @@ interface InputBase {
    * are, or none of something. What is said may rest on it though nobody gave it.
    */
   readonly assumed?: true;
+  /**
+   * Set where something is judged by it: a tolerance, a largest or a least. What is said by it says,
+   * while nobody gave it, that it is assumed (`test/calculators/assumed.test.ts`).
+   */
+  readonly judgesBy?: true;
   /** Whether the field applies, given the choices made so far and the plain numbers before it. */
   readonly when?: (values: AnyValues) => boolean;
 }
@@ -178,6 +183,8 @@ export interface Uncertain {
 export interface Known extends Uncertain {
   /** In which lengths the reader has the page. */
   readonly lengths: LengthDisplay;
+  /** Whether an input holds what is assumed, which nobody gave: it is then never called the reader’s. */
+  readonly isAssumed: (key: string) => boolean;
 }
 
 /** A sentence that follows from the result. */

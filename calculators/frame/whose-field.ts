@@ -15,6 +15,10 @@ export function isExample(field: Field): boolean {
 export const isAssumed = (field: Field): boolean =>
   field.origin === 'example' && assumed(field) && field.kind !== 'choice';
 
+/** Whether a field holds a limit that nobody gave: something is judged by it. */
+export const isAssumedLimit = (field: Field): boolean =>
+  isAssumed(field) && field.kind !== 'choice' && field.spec.judgesBy === true;
+
 const small = (label: string): string =>
   /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 

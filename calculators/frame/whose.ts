@@ -3,7 +3,7 @@ import type { Field } from './fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import type { LengthDisplay } from './units.ts';
-import { isExample, namesOf } from './whose-field.ts';
+import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 
 /** Whether anybody has given a figure at all. */
 export const touched = ({ fields }: Evaluation): boolean =>
@@ -93,8 +93,10 @@ class Watch {
     const isSeries = (key: string): boolean => calculator.inputs[key]?.kind === 'series';
     this.values = watched(evaluation.values, 'value', into, undefined, isSeries);
     this.results = watched(evaluation.results, 'result', into);
+    const assumed = new Set(evaluation.fields.filter(isAssumedLimit).map(({ key }) => key));
     this.known = {
       lengths,
+      isAssumed: (key) => assumed.has(key),
       get spreads() {
         return watched(evaluation.spreads, 'result', into, (flat) => resultRead(calculator, flat));
       },
@@ -190,6 +192,35 @@ export function verdictOf(
     reads,
     (missing) => `not judged yet: ${namesOf(missing)} ${are(missing)} still the example’s.`,
   );
+}
+
+/**
+ * The figures by which a table's verdicts judge and which nobody gave; none beside a worked example,
+ * where nobody gave any.
+ */
+export function assumedLimits(
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  table: string,
+  lengths: LengthDisplay,
+): readonly Field[] {
+  const verdict = calculator.tables?.[table]?.verdict;
+  if (!verdict || !evaluation.computed || worked(evaluation)) return [];
+  const watch = new Watch(calculator, evaluation, lengths);
+  const rows = Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) => {
+    const column = evaluation.results[name];
+    return spec.table === table && Array.isArray(column) ? column.length : [];
+  });
+  const { reads } = watch.run(() => {
+    for (let row = 1; row <= Math.max(0, ...rows); row += 1) {
+      verdict.say(watch.values, watch.results, row, undefined, watch.known);
+    }
+  });
+  return rests(
+    calculator,
+    evaluation,
+    reads.filter(({ kind }) => kind === 'value'),
+  ).filter(isAssumedLimit);
 }
 
 const resultReads = (names: readonly string[]): Read[] =>

@@ -70,6 +70,7 @@ export const speedInput = {
 /** The most that a coil may draw with its points shut for good. */
 export const currentLimitInput = {
   assumed: true,
+  judgesBy: true,
   kind: 'number',
   label: 'Largest standing current',
   help: 'What coil and contacts stand. Around 4 A is common practice for contacts.',

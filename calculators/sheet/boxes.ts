@@ -13,6 +13,7 @@ import {
 } from '../frame/fields.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { strokeOf } from './geometry.ts';
+import { widest } from './widest.ts';
 import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
 
@@ -128,6 +129,8 @@ function specOf(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }
       why: `by the sheet it has ${cylinders === 1 ? 'one cylinder' : `${String(cylinders)} cylinders`}`,
     };
   }
+  const [limit, why] = (box.kind === 'figure' ? widest[box.key] : undefined) ?? [];
+  if (limit !== undefined && why !== undefined) return { ...spec, max: limit, why };
   const most = isTravel(box) ? strokeOf(engine) : undefined;
   if (most === undefined || most >= spec.max) return spec;
   return {

@@ -47,6 +47,15 @@ function onwards(engine: Engine, slug: string): (readonly [key: string, angle: n
     .slice(1);
 }
 
+/** Calculators that hold for coils fed from a battery, and say nothing of a magneto. */
+const FOR_BATTERY: readonly string[] = ['coil-charge', 'wiring'];
+
+/** Why a calculator has nothing to say of an engine; nothing where it has. */
+export const leftOut = ({ figures }: Engine, slug: string): string | undefined =>
+  figures['fed-coils'] === 0 && FOR_BATTERY.includes(slug)
+    ? 'By your sheet no coil is fed from a battery. A magneto makes its own current: nothing here about resistors, fuses and currents holds for it, and its coils are judged by their resistance and their spark.'
+    : undefined;
+
 /** What an engine's sheet fills into those of a calculator's `keys` it knows: texts as in an address. */
 export function fillFrom(
   engine: Engine,
@@ -55,6 +64,7 @@ export function fillFrom(
 ): Record<string, string> {
   const known = new Set(keys);
   const texts: Record<string, string> = {};
+  if (leftOut(engine, slug) !== undefined) return texts;
   const put = (key: string | undefined, text: string): void => {
     if (key !== undefined && known.has(key)) texts[key] = text;
   };

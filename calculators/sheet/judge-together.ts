@@ -1,5 +1,6 @@
 import { fixed } from '../frame/format.ts';
 import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
+import { doubtWords, meant } from './doubt.ts';
 import { readingOf } from './edit.ts';
 import {
   against,
@@ -47,12 +48,15 @@ export function judgeAlike(given: Case): Judgement {
   // One cylinder has no other beside it, but its own earlier days.
   const beside = known.length === 1 ? earlierThan(engine, id, known[0]!) : known;
   const highest = Math.max(...beside);
+  const alike = (value: number): boolean => Math.abs(highest - value) <= tolerance + EPSILON;
   const rows = known.map<Verdict>((entry) => {
     if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
     if (highest - entry <= tolerance + EPSILON)
       return { result: 'pass', words: 'within its limits' };
     const short = amount(highest - entry, unit, reading.step);
-    return { result: 'fail', words: `${reading.tooLow} ${short}.` };
+    // So far below, it is looked for in the reading before it is looked for in the engine.
+    const doubt = entry < highest / 2 ? doubtWords(meant(entry, unit, reading.unit, alike)) : '';
+    return { result: 'fail', words: `${reading.tooLow} ${short}${doubt}.` };
   });
   return { rows, whole: [], missing: [] };
 }
@@ -64,14 +68,14 @@ export function judgeTogether(given: Case): Judgement {
   const aim = aimOf(known, tolerance);
   const { thread } = engine.figures;
   const rows = known.map((entry) => {
-    const verdict = against(given, entry, aim);
-    if (verdict.result !== 'fail' || thread === undefined) return verdict;
+    if (thread === undefined) return against(given, entry, aim);
     const turns = fixed(Math.abs(entry - aim) / thread, 2);
-    const way = entry > aim ? 'in' : 'out';
-    return {
-      ...verdict,
-      words: `${verdict.words.slice(0, -1)}: its adjuster ${turns} turns ${way}.`,
-    };
+    return against(
+      given,
+      entry,
+      aim,
+      `: its adjuster ${turns} turns ${entry > aim ? 'in' : 'out'}`,
+    );
   });
   const whole = rows.some(({ result }) => result === 'fail')
     ? [

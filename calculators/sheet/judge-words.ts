@@ -1,6 +1,7 @@
 import { fixed, withUnit } from '../frame/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
 import { MathsError } from '../maths/numeric/errors.ts';
+import { doubtWords, isDoubtful, meant } from './doubt.ts';
 import type { FigureKey } from './figures.ts';
 import type { Engine, Entry } from './model.ts';
 import { stepUnit } from './step-units.ts';
@@ -62,22 +63,29 @@ export const degrees = (value: number): string => withUnit(fixed(Math.abs(value)
 export const isWithin = (off: number, tolerance: number): boolean =>
   Math.abs(off) <= tolerance + EPSILON;
 
-/** One reading against its figure. */
+/** One reading against its figure; `more` follows the amount, such as the turns of an adjuster. */
 export function against(
   { reading, tolerance, unit }: Pick<Case, 'reading' | 'tolerance' | 'unit'>,
   entry: Entry,
   target: number,
+  more = '',
 ): Verdict {
   if (entry === null) return empty;
   const off = entry - target;
   if (isWithin(off, tolerance)) return { result: 'pass', words: 'within its limits' };
   const { tooHigh, tooLow, step, counted } = reading;
+  const passes = (value: number): boolean => isWithin(value - target, tolerance);
+  // What is counted has no unit, and where a set belongs is worked out of several readings.
+  const doubt =
+    counted === undefined && reading.judging !== 'spacing' && isDoubtful(off, tolerance, target)
+      ? doubtWords(meant(entry, unit, reading.unit, passes))
+      : '';
   const much = amount(off, unit, step);
   const [one, several] = counted ?? ['', ''];
   const what = counted === undefined ? '' : ` ${much === '1' ? one : several}`;
   return {
     result: 'fail',
-    words: `${off > 0 ? tooHigh : tooLow} ${much}${what}.`,
+    words: `${off > 0 ? tooHigh : tooLow} ${much}${what}${more}${doubt}.`,
   };
 }
 

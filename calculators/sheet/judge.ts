@@ -6,6 +6,7 @@ import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
+import { doubtWords, meant } from './doubt.ts';
 import { judgeInlet, judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
 import { judgeSpacing, spacingWords } from './judge-plate.ts';
 import { judgeTiming } from './judge-timing.ts';
@@ -33,6 +34,7 @@ import { outdatedAt, standingAfter } from './outdated.ts';
 import { directionsOf, setKeys } from './sets.ts';
 import { showReading, stepUnit } from './step-units.ts';
 import { order, steps, type StepId } from './steps.ts';
+import { widest } from './widest.ts';
 
 export type { Judgement, Verdict } from './judge-words.ts';
 
@@ -45,6 +47,9 @@ export function wantedFigures(id: StepId, engine: Engine): FigureKey[] {
   if (reading.judging === 'spacing') return ['cylinders', ...setKeys(setsOf(engine)), ...keys];
   return keys;
 }
+
+/** A reading of so many times what is allowed is more often a slip. */
+const MOST_TIMES = 20;
 
 /** No further than the figure on one side, with the reading and its limit beside each other. */
 function judgeLimit({ engine, reading, entries, unit }: Case, limit: number): Judgement {
@@ -63,7 +68,12 @@ function judgeLimit({ engine, reading, entries, unit }: Case, limit: number): Ju
       reading.byThread && thread !== undefined
         ? `: ${fixed(Math.abs(limit - entry) / thread, 2)} turns of the adjuster`
         : '';
-    return { result: 'fail', words: `${act} ${show(entry)}, and ${allowed}${turns}.` };
+    // Nothing at all is read of what is broken; of what is too large, far too large is a slip.
+    const doubt =
+      !least && entry > MOST_TIMES * limit
+        ? doubtWords(meant(entry, unit, reading.unit, (value) => value <= limit))
+        : '';
+    return { result: 'fail', words: `${act} ${show(entry)}, and ${allowed}${turns}${doubt}.` };
   });
   return { rows, whole: [], missing: [] };
 }
@@ -141,6 +151,25 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
   return { rows, whole: [], missing: judged.missing };
 }
 
+/** Why a step's tolerance judges nothing: it would pass anything. Nothing where it judges. */
+export function tooWide(engine: Engine, id: StepId, lengths: LengthDisplay): string | undefined {
+  const reading = steps[id].reading!;
+  const { tolerance: key, target: of } = reading;
+  const tolerance = key === undefined ? undefined : engine.figures[key];
+  if (key === undefined || tolerance === undefined) return undefined;
+  const target = of === undefined || reading.judging === 'timing' ? undefined : engine.figures[of];
+  const [most, why] = widest[key] ?? [];
+  const { label, step } = sheetFigures[key];
+  const show = (value: number): string => amount(value, stepUnit(sheetFigures[key], lengths), step);
+  const is = `“${label}” is ${show(tolerance)} in the sheet`;
+  if (most !== undefined && tolerance > most) {
+    return `${is}, and more than ${show(most)} judges nothing: ${why!}. Enter less, and it is judged.`;
+  }
+  return target !== undefined && target > 0 && tolerance >= target
+    ? `${is}, as much as the figure itself, which would pass anything. Enter less, and it is judged.`
+    : undefined;
+}
+
 function judgeEntries(
   engine: Engine,
   id: StepId,
@@ -154,6 +183,8 @@ function judgeEntries(
   const missing = wantedFigures(id, engine).filter((key) => figures[key] === undefined);
   if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };
   const tolerance = reading.tolerance === undefined ? 0 : figures[reading.tolerance]!;
+  const wide = tooWide(engine, id, lengths);
+  if (wide !== undefined) return { rows: unjudged(entries), whole: [wide], missing: [] };
   const judged = onSureGround(
     engine,
     id,

@@ -2,6 +2,7 @@ import { checkSum } from './check-sum.ts';
 import { recounted } from './edit.ts';
 import { SheetError } from './errors.ts';
 import { linkDays, withLinkDays } from './link-days.ts';
+import { mendedFragment } from './link-letters.ts';
 import { isRecord } from './migrate.ts';
 import { documentOf, type Engine } from './model.ts';
 import { parseJson, readDocument, readEngine } from './validate.ts';
@@ -103,23 +104,53 @@ export async function engineFragment(engine: Engine, holds: LinkHolds = 'all'): 
   return `${KEY}=${form}${sumOf(form, letters)}${letters}`;
 }
 
+const startsWithKey = (fragment: string): boolean => fragment.startsWith(`${KEY}=`);
+
+/** So much of a longest link may be breaks that a page has put in, coded with nine letters each. */
+const WITH_BREAKS = 4 * LONGEST;
+
+const mended = (fragment: string): string =>
+  fragment.length > WITH_BREAKS ? fragment : mendedFragment(fragment);
+
 /** Whether a fragment is meant to hold an engine. */
-export const holdsEngine = (fragment: string): boolean => fragment.startsWith(`${KEY}=`);
+export const holdsEngine = (fragment: string): boolean => startsWithKey(mended(fragment));
 
 /** Whether a letter changed on the way would show: links of old have no check sum. */
 export function hasCheckSum(fragment: string): boolean {
-  const form = fragment.slice(KEY.length + 1, KEY.length + 3);
+  const form = mended(fragment).slice(KEY.length + 1, KEY.length + 3);
   return isForm(form) && FORMS[form].summed;
 }
 
-/** The engine in a fragment (without the `#`); throws a SheetError with a sentence. */
+/** Marks of emphasis that a forum may have left at the end: `-` and `_` are letters of links as well. */
+const UNMARKED = /[_-]{1,3}$/u;
+
+/**
+ * The engine in a fragment (without the `#`), whatever a page or a forum has put in or after it;
+ * throws a SheetError with a sentence.
+ */
 export async function engineFromFragment(fragment: string): Promise<Engine> {
+  const whole = mended(fragment);
+  const marks = hasCheckSum(whole) ? (UNMARKED.exec(whole)?.[0].length ?? 0) : 0;
+  for (let cut = 1; cut <= marks; cut += 1) {
+    const fewer = whole.slice(0, -cut);
+    if (isAsSummed(fewer)) return engineOf(fewer);
+  }
+  return engineOf(whole);
+}
+
+/** Whether the letters of a link with a check sum are those that it was made of. */
+function isAsSummed(fragment: string): boolean {
+  const [form = '', sum = '', letters = ''] = fragment.slice(KEY.length + 1).split('.');
+  return isForm(`${form}.`) && sumOf(`${form}.` as Form, letters) === `${sum}.`;
+}
+
+async function engineOf(fragment: string): Promise<Engine> {
   const damaged = new SheetError(
     'damaged-link',
     'The link is cut short or changed, so its engine cannot be read. Ask for it again, or for the file. Nothing here was changed.',
   );
   const body = fragment.slice(KEY.length + 1);
-  if (!holdsEngine(fragment) || body.length > LONGEST) throw damaged;
+  if (!startsWithKey(fragment) || body.length > LONGEST) throw damaged;
   const form = body.slice(0, 2);
   if (!isForm(form)) throw damaged;
   const { deflated, summed, dated } = FORMS[form];

@@ -28,6 +28,7 @@ export function OwnEngine({ evaluation, engine, onDefaults, onOwn }: OwnEnginePr
   const others = fields.some(({ origin }) => origin === 'link' || origin === 'example');
   return (
     <div class="own-engine">
+      {engine?.leftOut === undefined ? null : <p>{engine.leftOut}</p>}
       {sheet !== undefined && filled > 0 ? (
         <p>
           {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
@@ -40,7 +41,7 @@ export function OwnEngine({ evaluation, engine, onDefaults, onOwn }: OwnEnginePr
         <button type="button" onClick={onDefaults}>
           Use the defaults instead
         </button>
-      ) : others ? (
+      ) : others && engine?.leftOut === undefined ? (
         <button type="button" onClick={() => void onOwn().then((words) => say(words ?? ''))}>
           Put my engine in
         </button>

@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { calledAs, rowLabel, rowName } from '../../calculators/frame/summary.ts';
+import { calledAs, inputLines, rowLabel, rowName } from '../../calculators/frame/summary.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -9,7 +9,12 @@ import {
   type TableSpec,
 } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { verdictOf, whoseBeside } from '../../calculators/frame/whose.ts';
+import {
+  assumedLimits,
+  restsOnExample,
+  verdictOf,
+  whoseBeside,
+} from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
 
 interface Props {
@@ -57,6 +62,28 @@ function partsOf(id: string, { calculator, evaluation }: Pick<Props, 'calculator
   return { columns, rows: rowsOf(evaluation, columns) };
 }
 
+/** Whose a column is: also where the answer above names the figures, which is out of sight here. */
+const besideColumn = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  name: string,
+): string | undefined =>
+  whoseBeside(calculator, evaluation, name) ??
+  (restsOnExample(calculator, evaluation, name) ? 'with figures of the example' : undefined);
+
+/** What a table holds, and by what its verdicts judge that nobody gave. */
+function captionOf(
+  { calculator, evaluation, lengths }: Props,
+  id: string,
+  table: TableSpec,
+): string {
+  const caption = proseIn(table.caption, lengths);
+  const assumed = inputLines(assumedLimits(calculator, evaluation, id, lengths), lengths);
+  return assumed.length === 0
+    ? caption
+    : `${caption}. Assumed here: ${assumed.map(({ label, text }) => `${label.toLowerCase()} ${text}`).join(', ')}`;
+}
+
 function Table({
   id,
   table,
@@ -67,9 +94,9 @@ function Table({
   const { columns, rows } = partsOf(id, { calculator, evaluation });
   if (rows.length === 0) return null;
   const besides = new Map(
-    columns.map(([name]) => [name, whoseBeside(calculator, evaluation, name)] as const),
+    columns.map(([name]) => [name, besideColumn(calculator, evaluation, name)] as const),
   );
-  const caption = proseIn(table.caption, lengths);
+  const caption = captionOf({ calculator, evaluation, lengths }, id, table);
   const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
   const stacks = columns.length >= LEAST_TO_STACK;
   return (

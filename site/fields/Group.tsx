@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/fields.ts';
+import { labelOf } from '../../calculators/frame/rests-on.ts';
 import { inputLines } from '../../calculators/frame/summary.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { inSentence } from './field-text.ts';
@@ -18,7 +19,13 @@ interface Props {
 
 /** What a group holds, on one line. */
 const contents = (fields: readonly Field[], lengths: LengthDisplay): string =>
-  inputLines(fields, lengths)
+  fields
+    .flatMap((field) =>
+      // What stands for a text that is refused is nobody's: neither the link's nor the reader's.
+      field.problem === undefined
+        ? inputLines([field], lengths)
+        : [{ label: labelOf(field), text: 'refused' }],
+    )
     .map(({ label, text }) => `${inSentence(label)}: ${text}`)
     .join(' · ');
 

@@ -141,6 +141,9 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
   if (!pieces) return `= ${showIn(field.value, unit)}`;
+  if (units[unit].quantity === 'ratio' && /^(?:\s*:|\s*to)\s*\d/iu.test(pieces.unit)) {
+    return `= ${showIn(field.value, unit)}: read the other way round.`;
+  }
   const shown = fieldUnit(field.spec, lengths);
   const home = isHomeUnit(pieces.unit, unit);
   if (shown !== unit) {

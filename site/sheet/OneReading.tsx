@@ -268,7 +268,7 @@ function Wanted({ id, engine, edit, lengths }: BoxProps & { readonly id: StepId 
   if (wanted.length === 0) return null;
   return (
     <div class="one-missing">
-      <p>To be judged it needs of the sheet:</p>
+      <p>To be judged it needs of the sheet (what is read has its own box, below):</p>
       {wanted.map((key) => (
         <FigureBox key={key} figure={key} {...{ engine, edit, lengths }} />
       ))}

@@ -15,7 +15,7 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { whoseResults } from '../../calculators/frame/whose.ts';
 import { keep, setEntry, setFigure, wound } from '../../calculators/sheet/edit.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
-import { fillFrom, placesFor, type Place } from '../../calculators/sheet/fill.ts';
+import { fillFrom, leftOut, placesFor, type Place } from '../../calculators/sheet/fill.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxName, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
@@ -32,6 +32,8 @@ export interface Filled {
   readonly origins: Origins;
   /** All that the sheet holds for the calculator, whether it is filled in or not. */
   readonly holds: Texts;
+  /** Why the calculator has nothing to say of this engine, where it has not. */
+  readonly leftOut?: string;
 }
 
 /** Whether a figure of the sheet lies in the range of the input it fills. */
@@ -50,7 +52,15 @@ export function filledFor(calculator: AnyCalculator): Filled | undefined {
     ),
   );
   const origins = allFrom(texts, engine.invented ? 'example' : 'sheet');
-  return { name: engine.name, own: !engine.invented, texts, origins, holds: texts };
+  const why = leftOut(engine, calculator.slug);
+  return {
+    name: engine.name,
+    own: !engine.invented,
+    texts,
+    origins,
+    holds: texts,
+    ...(why === undefined ? {} : { leftOut: why }),
+  };
 }
 
 /** Something of a calculator that can be sent to the sheet. */

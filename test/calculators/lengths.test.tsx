@@ -146,7 +146,7 @@ const states: Readonly<Record<string, readonly Texts[]>> = {
 
 function textsOf(calculator: (typeof calculators)[number], evaluation: Evaluation): string[] {
   const { values, results, spreads } = evaluation;
-  const known = { lengths: 'in', spreads } as const;
+  const known = { lengths: 'in', spreads, isAssumed: () => true } as const;
   const said = Object.entries<TableSpec>(calculator.tables ?? {}).flatMap(([id, table]) => {
     const column = Object.entries<ResultSpec>(calculator.results).find(([, r]) => r.table === id);
     const rows = column ? results[column[0]] : undefined;

@@ -47,7 +47,7 @@ holdsTo([
     run: (least) => smallestWire(({ bears }) => bears >= least),
     takes: [0, 73],
     refuses: [73.1],
-    says: /Even 16 mm² would lose more than you allow, or bear too little/,
+    says: /Even 16 mm² would lose more than is allowed, or bear too little/,
   },
   {
     of: ['current'],

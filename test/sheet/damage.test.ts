@@ -4,7 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { checkSum } from '../../calculators/sheet/check-sum.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
-import { engineFragment, engineFromFragment, hasCheckSum } from '../../calculators/sheet/link.ts';
+import {
+  engineFragment,
+  engineFromFragment,
+  hasCheckSum,
+  holdsEngine,
+} from '../../calculators/sheet/link.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { anyEngine } from './engines.ts';
 
@@ -83,6 +88,141 @@ describe('a damaged link', () => {
       ),
       { numRuns: 300, seed: 20261126 },
     );
+  });
+});
+
+/** What forums, mails and pages put into a link, at any place. */
+const within = [
+  ' ',
+  '\n',
+  '\r\n',
+  '\t',
+  '%0A',
+  '%0D%0A',
+  '%20',
+  '%250A',
+  '%25250A',
+  '\u00AD',
+  '\u200B',
+  '\u200C',
+  '\u2060',
+  '\uFEFF',
+  '%E2%80%8B',
+  '%C2%AD',
+  '\u00A0',
+  '&shy;',
+  '&nbsp;',
+  '&#8203;',
+  '&#x200B;',
+  '=\n',
+  '=\r\n',
+  '%3D%0A',
+  '\n> ',
+  '\n>> ',
+  '\u2028',
+];
+/** And what they leave after it. */
+const behind = [
+  '',
+  '.',
+  ',',
+  ';',
+  ':',
+  '!',
+  '?',
+  ')',
+  ').',
+  ']',
+  '>',
+  '}',
+  '"',
+  '\u2019',
+  '\u201D',
+  '…',
+  '*',
+  '**',
+  '_',
+  '__',
+  '/',
+  ' ',
+  '%20',
+  '%29',
+  '%22',
+  '.%0A',
+  '&amp;',
+  '&amp;seen=1',
+  '&seen=1',
+  '%26seen%3D1',
+  '?from=board',
+  '&gt;',
+  '\u3002',
+  '|',
+];
+
+describe('a link that a page has handled', () => {
+  it('is read all the same: 3,000 manglings', { timeout: 120_000 }, async () => {
+    const sent = { ...demoSheet(), unread: {} };
+    const links = [await engineFragment(sent), await engineFragment(sent, 'last')];
+    const read = await Promise.all(links.map((link) => engineFromFragment(link)));
+    const key = 'engine='.length;
+    await fc.assert(
+      fc.asyncProperty(
+        fc.nat(1),
+        fc.array(fc.tuple(fc.constantFrom(...within), fc.nat()), { maxLength: 12 }),
+        fc.constantFrom(...behind),
+        fc.constantFrom('engine=', 'engine%3D', ' engine=', 'engine=3D', '%0Aengine='),
+        async (which, breaks, end, start) => {
+          let link = links[which]!.slice(key);
+          for (const [mark, place] of breaks) {
+            // Never between the letters of a mark put in before it.
+            const at = place % 2 === 0 ? link.length : 0;
+            const room = /^[\w.-]*/.exec(link)![0].length;
+            const spot = at === 0 ? place % (room + 1) : at;
+            link = link.slice(0, spot) + mark + link.slice(spot);
+          }
+          expect(await engineFromFragment(start + link + end), start + link + end).toEqual(
+            read[which],
+          );
+          expect(holdsEngine(start + link + end)).toBe(true);
+          expect(hasCheckSum(start + link + end)).toBe(true);
+        },
+      ),
+      { numRuns: 3000, seed: 20261127 },
+    );
+  });
+
+  it(
+    'is refused where a letter of it was changed as well: 1,000 tries',
+    { timeout: 60_000 },
+    async () => {
+      const link = await engineFragment({ ...demoSheet(), unread: {} });
+      await fc.assert(
+        fc.asyncProperty(
+          fc.constantFrom(...damages),
+          fc.nat(link.length - 1),
+          fc.constantFrom(...LETTERS),
+          fc.constantFrom(...within),
+          fc.constantFrom(...behind),
+          async (damage, at, letter, mark, end) => {
+            const changed = damage(link, at, letter);
+            if (changed === link) return;
+            const handled = `${changed.slice(0, 40)}${mark}${changed.slice(40)}${end}`;
+            await expect(engineFromFragment(handled), handled).rejects.toThrow(SheetError);
+          },
+        ),
+        { numRuns: 1000, seed: 20261127 },
+      );
+    },
+  );
+
+  it('of the older kind is read too', async () => {
+    const plain = Buffer.from(writeDocument([demoSheet()])).toString('base64url');
+    for (const mark of within) {
+      for (const end of behind.filter((one) => !one.includes('_'))) {
+        const link = `engine=0.${plain.slice(0, 80)}${mark}${plain.slice(80)}${end}`;
+        expect(await engineFromFragment(link), link).toEqual(demoSheet());
+      }
+    }
   });
 });
 

@@ -17,6 +17,7 @@ import {
   type WrittenLast,
 } from '../../calculators/sheet/edit.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
+import { widest } from '../../calculators/sheet/widest.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { judge } from '../../calculators/sheet/judge.ts';
@@ -81,6 +82,7 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   if (ofPiston && Math.abs(read.value) > 51) return undefined;
   // The demo engine has three cylinders, and no more sets than those.
   if (box.kind === 'figure' && box.key === 'sets' && read.value > 3) return undefined;
+  if (box.kind === 'figure' && read.value > (widest[box.key]?.[0] ?? max)) return undefined;
   // A fraction is kept to the twelve figures that a sum is.
   const kept = Number(read.value.toPrecision(12));
   return whole && !Number.isInteger(kept) ? undefined : kept + 0;

@@ -309,6 +309,7 @@ export const inputs = {
   },
   tolerance: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: groups.side,
     label: 'Near enough',

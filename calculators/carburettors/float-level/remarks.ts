@@ -1,5 +1,6 @@
 import { showFixed } from '../../frame/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
+import { orAssumed } from '../../frame/whose-limit.ts';
 import type { Computed, Values } from './compute.ts';
 
 const names = (indexes: readonly number[]): string => {
@@ -8,6 +9,9 @@ const names = (indexes: readonly number[]): string => {
     ? `carburettor ${words[0]!}`
     : `carburettors ${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 };
+
+const near = (v: Values, known: Known): string =>
+  `${showFixed(v.tolerance, 'mm', 1, known.lengths)}${orAssumed(known, 'tolerance')}`;
 
 /** What to do with one carburettor: leave it, or bend its tang which way and how far. */
 export function verdict(v: Values, computed: Computed, index: number, { lengths }: Known): string {
@@ -18,26 +22,40 @@ export function verdict(v: Values, computed: Computed, index: number, { lengths 
   return `Bend it ${showFixed(Math.abs(bend), 'mm', 2, lengths)} ${way}.`;
 }
 
-function ofTheTang(v: Values, computed: Computed, { lengths }: Known): string {
+function ofTheTang(v: Values, computed: Computed, known: Known): string {
+  const { lengths } = known;
   const say = (mm: number, decimals: number): string => showFixed(mm, 'mm', decimals, lengths);
   const bend = computed['tang-for'] as number;
   const height = computed['height-for'] as number;
   if (Math.abs(height - v.height) <= v.tolerance) {
-    return 'The gauge reading gives the level wanted, near enough: leave the tang alone.';
+    return `The gauge reading gives the level wanted within ${near(v, known)}: leave the tang alone.`;
   }
+  const spare = known.isAssumed('tolerance') ? ` Within ${near(v, known)} it may stay.` : '';
   return bend > 0
-    ? `For the level wanted the float must shut the valve lower down: bend the tang ${say(bend, 2)} towards the needle and look for ${say(height, 1)} on the gauge.`
-    : `For the level wanted the float must shut the valve higher up: bend the tang ${say(-bend, 2)} away from the needle and look for ${say(height, 1)} on the gauge.`;
+    ? `For the level wanted the float must shut the valve lower down: bend the tang ${say(bend, 2)} towards the needle and look for ${say(height, 1)} on the gauge.${spare}`
+    : `For the level wanted the float must shut the valve higher up: bend the tang ${say(-bend, 2)} away from the needle and look for ${say(height, 1)} on the gauge.${spare}`;
 }
 
-function ofTheOthers(v: Values): string | undefined {
-  if (v.found.length < 2) return undefined;
-  const out = v.found.flatMap((reading, index) =>
+/** Those that are further from the setting than is near enough. */
+const outOf = (v: Values): readonly number[] =>
+  v.found.flatMap((reading, index) =>
     Math.abs(reading - v.height) > v.tolerance + 1e-9 ? [index] : [],
   );
+
+function ofTheOthers(v: Values, known: Known): string | undefined {
+  if (v.found.length < 2) return undefined;
+  const out = outOf(v);
   return out.length === 0
-    ? 'All carburettors agree with the setting, near enough.'
-    : `To bring all to the gauge reading above, bend the tang of ${names(out)}; the table says how far. Never bend it by pressing the float against the needle.`;
+    ? `All carburettors agree with the gauge reading above within ${near(v, known)}.`
+    : `Further from the gauge reading above than ${near(v, known)}: bend the tang of ${names(out)}. Never bend it by pressing the float against the needle.`;
+}
+
+/** How far hangs on the arms, and not on the readings alone. */
+function ofTheBends(v: Values, computed: Computed): string | undefined {
+  const bends = computed.bend as readonly number[];
+  return v.found.length > 1 && bends.some((bend) => bend !== 0)
+    ? 'The table says how far each would be bent to read the same.'
+    : undefined;
 }
 
 function ofTheReserve(v: Values, { reserve }: Computed, { lengths }: Known): string | undefined {
@@ -47,6 +65,7 @@ function ofTheReserve(v: Values, { reserve }: Computed, { lengths }: Known): str
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
   { about: 'how to bend the tang for the level wanted', say: () => ofTheTang(v, computed, known) },
-  { about: 'which carburettors to bring to the setting', say: () => ofTheOthers(v) },
+  { about: 'which carburettors to bring to the setting', say: () => ofTheOthers(v, known) },
+  { about: 'how far to bend each tang', say: () => ofTheBends(v, computed) },
   { about: 'what head the valve holds', say: () => ofTheReserve(v, computed, known) },
 ];

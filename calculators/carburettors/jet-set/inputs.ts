@@ -198,6 +198,7 @@ export const inputs = {
   },
   tolerance: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: groups.size,
     label: 'Reject beyond ±',

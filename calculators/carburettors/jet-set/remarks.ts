@@ -1,5 +1,6 @@
 import { fixed } from '../../frame/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
+import { orAssumed } from '../../frame/whose-limit.ts';
 import { chosenOf, isRejected, type Computed, type Values } from './compute.ts';
 
 const listed = (words: readonly string[]): string =>
@@ -8,7 +9,13 @@ const listed = (words: readonly string[]): string =>
 const jets = (numbers: readonly number[]): string =>
   `${numbers.length === 1 ? 'jet' : 'jets'} ${listed(numbers.map(String))}`;
 
-function ofTheSet(v: Values, computed: Computed): string | undefined {
+/** Among which jets the sets were looked for. */
+const among = (v: Values, known: Known): string =>
+  v.size === undefined
+    ? ''
+    : ` within ${fixed(v.tolerance, 1)} per cent${orAssumed(known, 'tolerance')} of the size wanted`;
+
+function ofTheSet(v: Values, computed: Computed, known: Known): string | undefined {
   const chosen = chosenOf(computed);
   if (chosen.length === 0) return undefined;
   if (v.wanted === 1 && v.size !== undefined && !(computed.against instanceof Absent)) {
@@ -17,34 +24,39 @@ function ofTheSet(v: Values, computed: Computed): string | undefined {
       Math.abs(off) < 0.05
         ? 'of that area'
         : `${fixed(Math.abs(off), 1)} per cent ${off < 0 ? 'less' : 'more'} area`;
-    return `Fit ${jets(chosen)}: of all of them it is the nearest to the size wanted, ${how}.`;
+    return `Fit ${jets(chosen)}: of all${among(v, known)} it is the nearest, ${how}.`;
   }
-  return `Fit ${jets(chosen)}: of all sets of ${String(v.wanted)} their areas differ least, by ${fixed(computed.spread as number, 1)} per cent of the mean.`;
+  return `Fit ${jets(chosen)}: of all sets of ${String(v.wanted)}${among(v, known)} their areas differ least, by ${fixed(computed.spread as number, 1)} per cent of the mean.`;
 }
 
-function ofTheNext(computed: Computed, { spreads }: Known): string | undefined {
+function ofTheNext(v: Values, computed: Computed, known: Known): string | undefined {
+  const { spreads } = known;
   const { spread, 'next-spread': next } = computed;
   if (spread instanceof Absent || next instanceof Absent) return undefined;
   const more = (next as number) - (spread as number);
   const doubt = Math.hypot(spreads.spread ?? 0, spreads['next-spread'] ?? 0);
   return more > 0 && more < doubt
-    ? `The next best set differs by ${fixed(next as number, 1)} per cent, nearer to the best than the readings can tell. Either will do; measure finer if you want to know.`
+    ? `The next best set${among(v, known)} differs by ${fixed(next as number, 1)} per cent, nearer to the best than the readings can tell. Either will do; measure finer if you want to know.`
     : undefined;
 }
 
-function ofTheRejected(v: Values, computed: Computed): string | undefined {
+function ofTheRejected(v: Values, computed: Computed, known: Known): string | undefined {
   if (computed.against instanceof Absent) return undefined;
   const out = (computed.against as readonly number[]).flatMap((each, i) =>
     isRejected(v, each) ? [i + 1] : [],
   );
   if (out.length === 0) return undefined;
-  return `Put ${jets(out)} aside, marked: more than ${fixed(v.tolerance, 1)} per cent of area from ${v.size === undefined ? 'the set' : 'the size wanted'}.`;
+  return `Put ${jets(out)} aside, marked: more than ${fixed(v.tolerance, 1)} per cent of area${orAssumed(known, 'tolerance')} from ${v.size === undefined ? 'the set' : 'the size wanted'}.`;
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
-  { about: 'which jets to fit', say: () => ofTheSet(v, computed) },
-  { about: 'whether another set is as good', quiet: true, say: () => ofTheNext(computed, known) },
-  { about: 'which jets to reject', say: () => ofTheRejected(v, computed) },
+  { about: 'which jets to fit', say: () => ofTheSet(v, computed, known) },
+  {
+    about: 'whether another set is as good',
+    quiet: true,
+    say: () => ofTheNext(v, computed, known),
+  },
+  { about: 'which jets to reject', say: () => ofTheRejected(v, computed, known) },
 ];
 
 /** What becomes of one jet. */

@@ -28,7 +28,7 @@ export const results = {
   rejected: {
     label: 'Jets to reject',
     unit: 'count',
-    help: 'Further from the size wanted, or from the set, than you allow.',
+    help: 'Further from the size wanted, or from the set, than is allowed.',
     decimals: 0,
     standard: true,
   },

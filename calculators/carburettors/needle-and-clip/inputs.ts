@@ -170,6 +170,10 @@ export const inputs = {
     max: 10,
     why: 'no needle here is thinner or thicker',
     default: demoJets.needle,
+    givesWay: (own, values) => {
+      const jet = values['jet-bore'] as number;
+      return own < jet ? undefined : jet - demoRoom;
+    },
     step: 0.01,
     error: 0.005,
   },

@@ -152,6 +152,7 @@ export const inputs = {
   },
   'least-play': {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: groups.cable,
     label: 'Least free play to keep',

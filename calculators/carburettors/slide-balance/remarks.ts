@@ -1,5 +1,6 @@
 import { fixed, showFixed } from '../../frame/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
+import { orAssumed } from '../../frame/whose-limit.ts';
 import { targetOf, type Computed, type Values } from './compute.ts';
 
 const listed = (words: readonly string[]): string =>
@@ -22,12 +23,14 @@ function ofTheSlides(v: Values, computed: Computed, { lengths }: Known): string 
     : `Bring the others to ${target}, which slide ${listed(still)} has already: leave that one alone.`;
 }
 
-function ofGivingBack(v: Values, computed: Computed, { lengths }: Known): string | undefined {
+function ofGivingBack(v: Values, computed: Computed, known: Known): string | undefined {
   const giveBack = computed['give-back'] as number;
   if (giveBack <= 0) return undefined;
+  const { lengths } = known;
+  const keeps = ` That keeps ${showFixed(v['least-play'], 'mm', 1, lengths)} of play${orAssumed(known, 'least-play')}.`;
   return v.adjuster === 'cable'
-    ? `Turn all cable adjusters in by ${fixed(giveBack / v.thread, 2)} turns (${showFixed(giveBack, 'mm', 2, lengths)}) alike, or give the same at a common adjuster. Check idle with the bars at full lock to both sides.`
-    : `Give ${showFixed(giveBack, 'mm', 2, lengths)} back at all cables alike. Check idle with the bars at full lock to both sides.`;
+    ? `Turn all cable adjusters in by ${fixed(giveBack / v.thread, 2)} turns (${showFixed(giveBack, 'mm', 2, lengths)}) alike, or give the same at a common adjuster.${keeps} Check idle with the bars at full lock to both sides.`
+    : `Give ${showFixed(giveBack, 'mm', 2, lengths)} back at all cables alike.${keeps} Check idle with the bars at full lock to both sides.`;
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [

@@ -94,6 +94,7 @@ export const inputs = {
   },
   least: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: parts,
     label: 'Least clearance wanted',
@@ -107,6 +108,7 @@ export const inputs = {
   },
   most: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: parts,
     label: 'Most clearance wanted',
@@ -128,6 +130,7 @@ export const inputs = {
   'bore-temperature': {
     ...temperature,
     assumed: true,
+    judgesBy: true,
     label: 'Bore, running',
     help: 'Where the skirt runs. 90 to 150 °C air-cooled, 80 to 100 °C water-cooled, common practice.',
     default: 110,
@@ -143,6 +146,7 @@ export const inputs = {
   'piston-temperature': {
     ...temperature,
     assumed: true,
+    judgesBy: true,
     label: 'Piston, running',
     help: 'Of the skirt. 10 to 40 °C above its bore is common practice; much more when it runs weak or knocks.',
     default: 120,
@@ -174,6 +178,7 @@ export const inputs = {
   'ring-temperature': {
     ...temperature,
     assumed: true,
+    judgesBy: true,
     group: ring,
     label: 'Ring, running',
     help: 'Between piston and bore: 20 to 60 °C above the bore is common practice.',
@@ -236,6 +241,7 @@ export const inputs = {
   },
   'wear-limit': {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: readings,
     label: 'Most taper or ovality',

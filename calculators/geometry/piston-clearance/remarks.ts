@@ -13,36 +13,53 @@ const doubt = (distance: number, spread: number | undefined): string =>
     ? ' The readings are no surer than that: measure again before you go by it.'
     : '';
 
-function ofTheFit(v: Values, computed: Computed, { lengths, spreads }: Known): string {
+/** What the clearance is held against, and whose that is. */
+function spanWords(v: Values, { isAssumed }: Known): string {
+  const span = `${fixed(v.least, 1)} to ${fixed(v.most, 1)}‰`;
+  const [least, most] = [isAssumed('least'), isAssumed('most')];
+  if (least && most) return `the ${span} of common practice`;
+  if (!least && !most) return span;
+  return `${span}, of which common practice gives the ${least ? 'least' : 'most'}`;
+}
+
+function ofTheFit(v: Values, computed: Computed, known: Known): string {
+  const { lengths, spreads } = known;
   const share = computed['per-mille'] as number;
   const cold = computed.cold as number;
-  const span = `${fixed(v.least, 1)} to ${fixed(v.most, 1)}‰`;
+  const span = spanWords(v, known);
   const near = Math.min(Math.abs(share - v.least), Math.abs(share - v.most));
   const unsure = doubt(near, spreads['per-mille']);
   if (cold <= 0)
     return 'The piston is larger than the bore: it does not go in. Measure both again.';
   if (share < v.least) {
     const hone = (v.least / 1000) * v.bore - cold;
-    return `Fail: tight. ${span} was wanted. Hone the bore ${showFixed(hone, 'mm', 3, lengths)} larger, or fit a smaller piston; tight is the side that seizes.${unsure}`;
+    return `Fail: tight against ${span}. Hone the bore ${showFixed(hone, 'mm', 3, lengths)} larger, or fit a smaller piston; tight is the side that seizes.${unsure}`;
   }
   if (share > v.most) {
-    return `Fail: wide. ${span} was wanted. Wide rattles, tilts the rings and blows by, and wears on; it seldom seizes. Measure whether piston or bore has worn before you buy either.${unsure}`;
+    return `Fail: wide against ${span}. Wide rattles, tilts the rings and blows by, and wears on; it seldom seizes. Measure whether piston or bore has worn before you buy either.${unsure}`;
   }
   return `Pass: within ${span}. If you must err, err to the wide side: tight seizes within a minute, wide wears within a season.${unsure}`;
 }
 
-function ofTheHeat(computed: Computed, { lengths, spreads }: Known): string {
+function ofTheHeat(computed: Computed, known: Known): string {
+  const { lengths, spreads } = known;
+  const heats = ['bore-temperature', 'piston-temperature'].filter(known.isAssumed);
+  const at =
+    heats.length === 0
+      ? ''
+      : ` ${heats.length === 2 ? 'The temperatures of bore and piston are' : `The temperature of the ${heats[0] === 'bore-temperature' ? 'bore' : 'piston'} is`} assumed here.`;
   const hot = computed.hot as number;
   return hot <= 0
-    ? `Fail: nothing is left hot; they would jam by ${showFixed(-hot, 'mm', 3, lengths)}.${doubt(hot, spreads.hot)} Check expansions and temperatures, then give it more room.`
-    : `${showFixed(hot, 'mm', 3, lengths)} is left hot.${doubt(hot, spreads.hot)} A weak mixture, too much advance or a lack of oil heats the piston and takes it away.`;
+    ? `Fail: nothing is left hot; they would jam by ${showFixed(-hot, 'mm', 3, lengths)}.${at}${doubt(hot, spreads.hot)} Check expansions and temperatures, then give it more room.`
+    : `${showFixed(hot, 'mm', 3, lengths)} is left hot.${at}${doubt(hot, spreads.hot)} A weak mixture, too much advance or a lack of oil heats the piston and takes it away.`;
 }
 
-function ofTheRing(computed: Computed, { spreads }: Known): string {
+function ofTheRing(computed: Computed, { spreads, isAssumed }: Known): string {
+  const at = isAssumed('ring-temperature') ? ' The temperature of the ring is assumed here.' : '';
   const share = computed['ring-percent'] as number;
   const hot = computed['ring-gap-hot'] as number;
   if (hot <= 0) {
-    return `Fail: the ring’s ends would meet hot, jam it and score the bore.${doubt(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
+    return `Fail: the ring’s ends would meet hot, jam it and score the bore.${at}${doubt(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
   }
   const usual = `${fixed(RING.least, 1)} to ${fixed(RING.most, 1)}% of the bore is common practice.`;
   if (share < RING.least)
@@ -52,10 +69,11 @@ function ofTheRing(computed: Computed, { spreads }: Known): string {
   return `The ring gap is usual: ${usual}`;
 }
 
-function ofTheWear(v: Values, computed: Computed, { lengths, spreads }: Known): string {
+function ofTheWear(v: Values, computed: Computed, known: Known): string {
+  const { lengths, spreads } = known;
   const taper = computed.taper as number;
   const ovality = computed.ovality as number;
-  const limit = showFixed(v['wear-limit'], 'mm', 2, lengths);
+  const limit = `${known.isAssumed('wear-limit') ? 'the ' : ''}${showFixed(v['wear-limit'], 'mm', 2, lengths)}${known.isAssumed('wear-limit') ? ' of common practice' : ''}`;
   const worst = Math.max(taper, ovality);
   const which = taper >= ovality ? 'taper' : 'ovality';
   const unsure = doubt(worst - v['wear-limit'], spreads[which]);
@@ -84,7 +102,7 @@ export const remarks = (v: Values, computed: Computed, known: Known): readonly R
       const { least } = boreWear({ along: v.along, across: v.across });
       const off = v.bore - least;
       return off > (known.spreads.cold ?? 0)
-        ? `One reading is ${showFixed(off, 'mm', 3, known.lengths)} smaller than the bore you gave: the piston has that much less room there.`
+        ? `One reading is ${showFixed(off, 'mm', 3, known.lengths)} smaller than the bore above: the piston has that much less room there.`
         : undefined;
     },
   },

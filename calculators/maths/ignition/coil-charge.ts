@@ -138,7 +138,7 @@ export function ballastForCurrent(primary: Omit<Primary, 'ballast'>, limit: numb
     throw new MathsError(
       'current-limit',
       ['limit'],
-      'The current you allow must be above 0 A, since without current there is no spark.',
+      'The current allowed must be above 0 A, since without current there is no spark.',
     );
   }
   return Math.max(0, primary.volts / limit - primary.resistance);

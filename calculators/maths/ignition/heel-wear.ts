@@ -104,7 +104,7 @@ export function runUntilRetard(
     throw new MathsError(
       'retard',
       ['retard'],
-      'The retard you allow must be above 0 crank degrees, or the points would have to be reset before they had run at all.',
+      'The retard allowed must be above 0 crank degrees, or the points would have to be reset before they had run at all.',
     );
   }
   const beyondTop = opensBefore(cam, gap) - retard * cam.speedRatio - cam.top / 2;

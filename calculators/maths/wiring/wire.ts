@@ -122,6 +122,6 @@ export function smallestWire(suits: (wire: StandardWire) => boolean): StandardWi
   throw new MathsError(
     'no-wire',
     ['length', 'loss'],
-    `Even ${sayNumber(area)} mm² would lose more than you allow, or bear too little. Clean the contacts, bring the battery nearer, or allow more.`,
+    `Even ${sayNumber(area)} mm² would lose more than is allowed, or bear too little. Clean the contacts, bring the battery nearer, or allow more.`,
   );
 }

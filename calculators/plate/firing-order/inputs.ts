@@ -78,6 +78,7 @@ export const inputs = {
     error: 0.5,
   },
   lean: {
+    assumed: true,
     kind: 'series',
     group: leans,
     label: 'Lean of cylinder',
@@ -104,6 +105,7 @@ export const inputs = {
   }),
   tolerance: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: plate,
     label: 'Tops that count as one',

@@ -200,6 +200,7 @@ export const inputs = {
   },
   'least-wall': {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: plate,
     label: 'Least metal wanted',

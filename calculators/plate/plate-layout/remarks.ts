@@ -12,12 +12,14 @@ const SLIGHT = 0.5;
 const worst = (errors: readonly number[]): number => Math.max(...errors.map(Math.abs));
 
 /** Pass or fail of the metal that is left. */
-function ofTheMetal(v: Values, { lengths }: Known): string {
+function ofTheMetal(v: Values, known: Known): string {
+  const { lengths } = known;
+  const wanted = `${showFixed(v['least-wall'], 'mm', 1, lengths)} ${known.isAssumed('least-wall') ? 'is assumed to be' : 'was'} wanted`;
   const thinnest = walls(plateOf(v))[0]!;
   const where = `${showFixed(thinnest.wall, 'mm', 2, lengths)} between ${thinnest.between.join(' and ')}`;
   return thinnest.wall >= v['least-wall']
-    ? `Pass: the thinnest metal is ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted.`
-    : `Fail: there is only ${where}, and ${showFixed(v['least-wall'], 'mm', 1, lengths)} was wanted. Move one of them, drill smaller, or accept less on a thicker plate.`;
+    ? `Pass: the thinnest metal is ${where}, and ${wanted}.`
+    : `Fail: there is only ${where}, and ${wanted}. Move one of them, drill smaller, or accept less on a thicker plate.`;
 }
 
 function ofTheGear(v: Values, computed: ComputedOf<typeof results>): string | undefined {

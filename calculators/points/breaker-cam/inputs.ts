@@ -182,6 +182,7 @@ export const inputs = {
   },
   'retard-limit': {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: wear,
     label: 'Retard you will put up with',

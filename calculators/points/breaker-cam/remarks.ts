@@ -1,14 +1,15 @@
 import { fixed, showFixed } from '../../frame/format.ts';
 import { Absent, type ComputedOf, type Known, type Remark } from '../../frame/types.ts';
+import { orAssumed } from '../../frame/whose-limit.ts';
 import { trialLine, type Values } from './compute.ts';
 import type { results } from './results.ts';
 
 /** When the heel will have worn so far that the gap wants looking at. */
-function ofWear(v: Values, computed: ComputedOf<typeof results>): string | undefined {
+function ofWear(v: Values, computed: ComputedOf<typeof results>, known: Known): string | undefined {
   const run = computed['run-to-limit'];
   if (typeof run !== 'number') return undefined;
   const unit = v['wear-per'] === 'hours' ? 'hours' : 'km';
-  return `At that wear the timing falls ${fixed(v['retard-limit'], 1)}° late after about ${fixed(Number(run.toPrecision(2)), 0)} ${unit}: look at the gap before then.`;
+  return `At that wear the timing falls ${fixed(v['retard-limit'], 1)}°${orAssumed(known, 'retard-limit')} late after about ${fixed(Number(run.toPrecision(2)), 0)} ${unit}: look at the gap before then.`;
 }
 
 /** Whether the gap lies outside those that were tried. */
@@ -34,7 +35,7 @@ export const remarks = (
     say: () =>
       'A wider gap opens the points earlier and shortens the dwell; a narrower one does the opposite. So set the gap first and the timing after it, never the other way round.',
   },
-  { about: 'when to look at the gap again', say: () => ofWear(v, computed) },
+  { about: 'when to look at the gap again', say: () => ofWear(v, computed, known) },
   {
     about: 'whether your trials reach this gap',
     quiet: true,

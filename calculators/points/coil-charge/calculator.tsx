@@ -2,6 +2,7 @@ import { demoCam, demoCoil } from '../../demo-engine.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { fixed } from '../../frame/format.ts';
+import { whoseLimit } from '../../frame/whose-limit.ts';
 import { assertSpeedRatio } from '../../maths/ignition/breaker-cam.ts';
 import {
   assertDwell,
@@ -28,7 +29,7 @@ export default defineCalculator({
   slug: 'coil-charge',
   title: 'Coil current and spark energy',
   purpose:
-    'From the dwell and the coil to the current the points break at each speed, the energy stored for the spark, and the speed at which it runs short.',
+    'For a coil fed from a battery, not by a magneto: the current the points break at each speed, the energy stored for the spark, and the speed at which it runs short.',
   inHand: ['rpm'],
   alsoCalled: [
     'dwell time',
@@ -36,6 +37,7 @@ export default defineCalculator({
     'ballast resistor',
     'spark energy',
     'coil saturation',
+    'magneto',
   ],
   inputs: { ...inputs, ...camInputs },
   results,
@@ -89,13 +91,13 @@ export default defineCalculator({
       'energy-at': currents.map((each) => storedEnergy(primary, each)),
     };
   },
-  remarks: (v: Values, computed) => [
+  remarks: (v: Values, computed, known) => [
     {
       about: 'up to what speed the current holds',
       say: () => {
         const speed = computed['speed-at-share'] as number;
         const full = computed['final-current'] as number;
-        return `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent of the ${fixed(full, 1)} A it would settle at; above that it falls short.`;
+        return `Up to about ${fixed(Number(speed.toPrecision(2)), 0)} rpm the current still reaches ${fixed(v.share, 0)} per cent${known.isAssumed('share') ? ', the share assumed here,' : ''} of the ${fixed(full, 1)} A it would settle at; above that it falls short.`;
       },
     },
     {
@@ -104,7 +106,7 @@ export default defineCalculator({
         const full = computed['final-current'] as number;
         const ballast = computed['ballast-for'] as number;
         return full > v['current-limit']
-          ? `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A you allow. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`
+          ? `Standing with the points shut it would draw ${fixed(full, 1)} A, more than the ${fixed(v['current-limit'], 1)} A ${whoseLimit(known, 'current-limit')}. A resistor of ${fixed(ballast, 1)} Ω in series would hold it to that.`
           : undefined;
       },
     },
@@ -123,7 +125,7 @@ export default defineCalculator({
   ],
   limits: [
     'The inductance is taken as constant. An iron core near its limit has less, so that the last of the current comes sooner and brings less energy than is worked out here.',
-    'It holds for a coil fed from a battery. A flywheel magneto, whose current comes from a passing magnet, follows other rules.',
+    'It holds for a coil fed from a battery. A flywheel magneto makes its own current from a passing magnet: its coils are judged by their resistance and their spark.',
     'The voltage is that at the coil while current flows. A generator at idle, a weak battery and old wiring leave less than the label.',
     'Not all of the stored energy reaches the plug: the condenser, the windings and the rotor gap or lead take a good part.',
   ],

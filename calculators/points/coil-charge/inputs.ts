@@ -44,9 +44,10 @@ export const inputs = {
   },
   share: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: limits,
-    label: 'Share of the current you want',
+    label: 'Share of the current wanted',
     help: 'Per cent of what would flow with the points shut for good.',
     unit: '%',
     min: 1,

@@ -49,7 +49,7 @@ export const results = {
   'ballast-for': {
     label: 'Ballast for the largest current',
     unit: 'ohm',
-    help: 'The least resistor in series that keeps the standing current within your limit; 0 if none is needed. Part of it may be there already.',
+    help: 'The least resistor in series that keeps the standing current within the largest allowed; 0 if none is needed. Part of it may be there already.',
     decimals: 2,
   },
   sparks: {

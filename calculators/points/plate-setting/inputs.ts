@@ -63,6 +63,7 @@ export const inputs = {
   },
   tolerance: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: wanted,
     label: 'Tolerance',

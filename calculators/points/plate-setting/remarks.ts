@@ -1,5 +1,6 @@
 import { fixed } from '../../frame/format.ts';
-import type { Remark, Uncertain } from '../../frame/types.ts';
+import type { Known, Remark, Uncertain } from '../../frame/types.ts';
+import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
 import type { Computed, Values } from './compute.ts';
 
@@ -20,10 +21,11 @@ const cylinders = (numbers: readonly string[]): string =>
   `${numbers.length === 1 ? 'cylinder' : 'cylinders'} ${numbers.join(', ')}`;
 
 /** Pass or fail of the plate, and of which cylinders it is too near to tell. */
-function ofThePlate(v: Values, computed: Computed, { spreads }: Uncertain): string {
+function ofThePlate(v: Values, computed: Computed, known: Known): string {
   const errors = computed.error as readonly number[];
   const before = computed['error-before'] as readonly number[];
-  const tolerance = `± ${fixed(v.tolerance, 2)}°`;
+  const { spreads } = known;
+  const tolerance = `± ${fixed(v.tolerance, 2)}°${orAssumed(known, 'tolerance')}`;
   const asFound = withinTolerance(before, v.tolerance);
   const out = errors.flatMap((error, index) =>
     withinTolerance([error], v.tolerance) ? [] : [String(index + 1)],
@@ -53,8 +55,8 @@ export function verdict(v: Values, computed: Computed, index: number, more: Unce
 }
 
 /** Pass or fail, and the order of work. */
-export const remarks = (v: Values, computed: Computed, more: Uncertain): readonly Remark[] => [
-  { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, more) },
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, known) },
   {
     about: 'whether the cylinders are likely so far apart',
     quiet: true,

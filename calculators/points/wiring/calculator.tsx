@@ -13,7 +13,7 @@ export default defineCalculator({
   slug: 'wiring',
   title: 'Wiring, fuse and battery',
   purpose:
-    'From the battery to the points: the volts lost on the way, the fuse, the smallest wire, the current of all coils, and how long a battery lasts.',
+    'For coils fed from a battery, not by a magneto: the volts lost on the way, the fuse, the smallest wire, the current of all coils, and how long a battery lasts.',
   alsoCalled: [
     'voltage drop',
     'wire size',
@@ -24,6 +24,7 @@ export default defineCalculator({
     'six volts',
     'wiring diagram',
     'Peukert',
+    'magneto',
   ],
   inputs: { ...inputs, ...camInputs },
   folded: [groups.battery, groups.limits],
@@ -31,7 +32,8 @@ export default defineCalculator({
   restsOn,
   tables: {
     sizes: {
-      caption: 'Standard wires over that length',
+      caption:
+        'Standard wires over that length, at the greatest resistance that the standard allows: they lose more than pure copper, as above',
       rowHeading: 'Wire',
       row: (_, index) => `${inputDigits(STANDARD_WIRES[index - 1]!.area, 'wire')} mm²`,
       verdict: {

@@ -9,7 +9,7 @@ export const groups = {
   coils: 'The coils',
   running: 'Running',
   battery: 'The battery',
-  limits: 'What you allow',
+  limits: 'What is allowed',
 } as const;
 
 export const inputs = {
@@ -225,6 +225,7 @@ export const inputs = {
   },
   loss: {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: groups.limits,
     label: 'Largest loss',
@@ -238,6 +239,7 @@ export const inputs = {
   },
   'fuse-load': {
     assumed: true,
+    judgesBy: true,
     kind: 'number',
     group: groups.limits,
     label: 'Load of the fuse',

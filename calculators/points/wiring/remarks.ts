@@ -1,6 +1,7 @@
 import { attempt } from '../../frame/attempt.ts';
 import { fixed, inputDigits } from '../../frame/format.ts';
-import { Absent, type Remark } from '../../frame/types.ts';
+import { Absent, type Known, type Remark } from '../../frame/types.ts';
+import { orAssumed, whoseLimit } from '../../frame/whose-limit.ts';
 import { standardWithin, STANDARD_WIRES } from '../../maths/wiring/wire.ts';
 import {
   atVolts,
@@ -16,46 +17,49 @@ import {
 const size = (area: number): string => `${inputDigits(area, 'wire')} mm²`;
 const rating = (amperes: number): string => `${inputDigits(amperes, 'A')} A`;
 
-function ofTheLoss(v: Values, computed: Computed): string {
+function ofTheLoss(v: Values, computed: Computed, known: Known): string {
   const percent = computed['drop-percent'] as number;
   const energy = 100 - (computed['energy-left'] as number);
   const takes = `Wire and contacts take ${fixed(percent, 1)} per cent of the volts and ${fixed(energy, 0)} per cent of the spark’s energy`;
   return percent <= v.loss
-    ? `${takes}, within what you allow.`
-    : `${takes}, more than the ${fixed(v.loss, 1)} per cent of volts you allow.`;
+    ? `${takes}, within the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.`
+    : `${takes}, more than the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.`;
 }
 
-function ofTheContacts(v: Values, computed: Computed): string | undefined {
+function ofTheContacts(v: Values, computed: Computed, known: Known): string | undefined {
   const inContacts = ((computed.load as number) * v.contacts) / 1000;
   const drop = computed.drop as number;
   if (lostInContacts(v) > v.loss) {
-    return 'Switch, fuse and joints alone lose more than you allow, whatever the wire. Clean them, renew the switch, or let it work a relay beside the battery that feeds the coils.';
+    return `Switch, fuse and joints alone lose more than the ${fixed(v.loss, 1)} per cent ${whoseLimit(known, 'loss')}, whatever the wire. Clean them, renew the switch, or let it work a relay beside the battery that feeds the coils.`;
   }
   return inContacts > drop / 2 && (computed['drop-percent'] as number) > v.loss
-    ? `${fixed(inContacts, 2)} V of the ${fixed(drop, 2)} V are lost in switch, fuse and joints: clean those before you buy wire.`
+    ? `Over the loss${orAssumed(known, 'loss')}, and ${fixed(inContacts, 2)} V of the ${fixed(drop, 2)} V are lost in switch, fuse and joints: clean those before you buy wire.`
     : undefined;
 }
 
-function ofTheGuard(v: Values, computed: Computed): string | undefined {
+function ofTheGuard(v: Values, computed: Computed, known: Known): string | undefined {
   if (computed.fuse instanceof Absent) return undefined;
   const fuse = computed.fuse as number;
+  const load = known.isAssumed('fuse-load')
+    ? ` Its load of ${fixed(v['fuse-load'], 0)}% is assumed here.`
+    : '';
   const fitted = standardWithin(v.area);
   if (fitted === undefined) {
-    return `The wire of ${size(v.area)} is thinner than any that is made for it, and the fuse of ${rating(fuse)} does not guard it: it would burn first.`;
+    return `The wire of ${size(v.area)} is thinner than any that is made for it, and the fuse of ${rating(fuse)} does not guard it: it would burn first.${load}`;
   }
   return fitted.bears < fuse
-    ? `A wire of ${size(fitted.area)} bears ${rating(fitted.bears)}. The fuse of ${rating(fuse)} that the coils need does not guard it: in a short the wire burns first. Fit a thicker wire, never a larger fuse.`
-    : `The fuse of ${rating(fuse)} guards a wire of ${size(fitted.area)}, which bears ${rating(fitted.bears)}.`;
+    ? `A wire of ${size(fitted.area)} bears ${rating(fitted.bears)}. The fuse of ${rating(fuse)} that the coils need does not guard it: in a short the wire burns first. Fit a thicker wire, never a larger fuse.${load}`
+    : `The fuse of ${rating(fuse)} guards a wire of ${size(fitted.area)}, which bears ${rating(fitted.bears)}.${load}`;
 }
 
-export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
-  { about: 'whether the way loses too much', say: () => ofTheLoss(v, computed) },
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  { about: 'whether the way loses too much', say: () => ofTheLoss(v, computed, known) },
   {
     about: 'whether the contacts are at fault',
     quiet: true,
-    say: () => ofTheContacts(v, computed),
+    say: () => ofTheContacts(v, computed, known),
   },
-  { about: 'whether the fuse guards the wire', say: () => ofTheGuard(v, computed) },
+  { about: 'whether the fuse guards the wire', say: () => ofTheGuard(v, computed, known) },
   {
     about: 'how long it may be left on',
     say: () =>
@@ -67,7 +71,7 @@ export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
     say: () => {
       const wanted = computed['ballast-for'] as number;
       return wanted > v.ballast
-        ? `A coil would draw more than the ${fixed(v['current-limit'], 1)} A you allow. A ballast of ${fixed(wanted, 1)} Ω before each holds it to that.`
+        ? `A coil would draw more than the ${fixed(v['current-limit'], 1)} A ${whoseLimit(known, 'current-limit')}. A ballast of ${fixed(wanted, 1)} Ω before each holds it to that.`
         : undefined;
     },
   },
@@ -80,7 +84,7 @@ export function ofSize(v: Values, index: number): string {
   if (fuse instanceof Absent) return 'no blade fuse carries this current';
   const { percent } = wayThrough(v, wire);
   if (wire.bears < fuse) return `the fuse of ${rating(fuse)} does not guard it`;
-  if (percent > v.loss) return 'loses more than you allow';
+  if (percent > v.loss) return 'loses too much';
   const smallest = attempt(() => wireFor(v, fuse));
   return !(smallest instanceof Absent) && smallest.area === wire.area
     ? 'the smallest that does'

@@ -11,7 +11,7 @@ export const results = {
   wire: {
     label: 'Smallest wire',
     unit: 'wire',
-    help: 'The thinnest standard size that loses no more than you allow even at the standard’s greatest resistance, bears the current, and is guarded by the fuse.',
+    help: 'The thinnest standard size that loses no more than is allowed even at the standard’s greatest resistance, bears the current, and is guarded by the fuse.',
     lead: true,
     decimals: 2,
     standard: true,
@@ -93,7 +93,7 @@ export const results = {
   'ballast-for': {
     label: 'Ballast for the largest current',
     unit: 'ohm',
-    help: 'The least resistor before each coil that keeps its current within what you allow; 0 if none is needed.',
+    help: 'The least resistor before each coil that keeps its current within the largest allowed; 0 if none is needed.',
     decimals: 2,
   },
   'ballast-heat': {

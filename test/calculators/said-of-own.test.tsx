@@ -1,0 +1,115 @@
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { allFrom, evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
+import { fromQuery, originsIn } from '../../calculators/frame/address.ts';
+import type { FigureField } from '../../calculators/frame/fields.ts';
+import { Absent } from '../../calculators/frame/types.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
+import { fillFrom, leftOut } from '../../calculators/sheet/fill.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { Tables } from '../../site/calculator/Tables.tsx';
+import { readAs } from '../../site/fields/field-text.ts';
+import { Groups } from '../../site/fields/Groups.tsx';
+
+const named = (slug: string) => calculators.find((one) => one.slug === slug)!;
+const given = (slug: string, query: string) =>
+  evaluate(named(slug), fromQuery(query), { lengths: 'mm', origins: originsIn(query) });
+
+describe('a magneto', () => {
+  const engine = (figures: object) => ({ ...newEngine('own', 'Own'), figures });
+  const magneto = engine({ volts: 6, resistance: 1.2, 'fed-coils': 0, lobes: 1 });
+
+  it.each(['coil-charge', 'wiring'])('gets no advice from %s, which says why', (slug) => {
+    const calculator = named(slug);
+    expect(calculator.purpose).toMatch(
+      /^For (?:a coil|coils) fed from a battery, not by a magneto/,
+    );
+    expect(calculator.alsoCalled).toContain('magneto');
+    const texts = fillFrom(magneto, slug, knownKeys(calculator));
+    expect(texts).toEqual({});
+    expect(leftOut(magneto, slug)).toMatch(/no coil is fed from a battery/);
+    const state = evaluate(calculator, texts, {
+      lengths: 'mm',
+      ownEngine: true,
+      origins: allFrom(texts, 'sheet'),
+    });
+    for (const line of remarksOf(calculator, state)) expect(line).toMatch(/^Not judged yet/);
+    const battery = engine({ ...magneto.figures, 'fed-coils': 1 });
+    expect(leftOut(battery, slug)).toBeUndefined();
+    expect(fillFrom(battery, slug, knownKeys(calculator))).toMatchObject({ volts: '6V' });
+  });
+
+  it('is filled in everywhere else', () => {
+    expect(leftOut(magneto, 'breaker-cam')).toBeUndefined();
+    expect(fillFrom(magneto, 'breaker-cam', knownKeys(named('breaker-cam')))).toHaveProperty(
+      'lobes',
+    );
+  });
+});
+
+it('an upright row is judged without a lean for each of its cylinders', () => {
+  const pins = 'cylinders=4&pin-1=0&pin-2=180&pin-3=180&pin-4=0';
+  const said = remarksOf(named('firing-order'), given('firing-order', pins)).join('\n');
+  expect(said).not.toMatch(/[Ll]ean of cylinder/);
+  expect(said).toMatch(/^It fires evenly, every 180°/);
+});
+
+it('of one needle of the reader’s own nothing is said about the example’s second', () => {
+  const { results } = given('needle-and-clip', 'jet-bore=2.4mm&needle-diameter=2.3mm');
+  const said = Object.values(results).flatMap((one) => (one instanceof Absent ? [one.why] : []));
+  expect(said.join(' ')).not.toMatch(/second needle/);
+});
+
+describe('own float heights and nothing else', () => {
+  const query = 'height=24mm&found-1=23mm&found-2=24mm&found-3=25.5mm';
+  const state = given('float-level', query);
+
+  it('are held against each other, and how far to bend is not said', () => {
+    const said = remarksOf(named('float-level'), state);
+    expect(said.join('\n')).toMatch(/bend the tang of carburettors 1 and 3\./);
+    expect(said.join('\n')).not.toMatch(/[Tt]able says/);
+    expect(said.join('\n')).toMatch(/Not judged yet: how far to bend each tang\. Pivot to needle/);
+  });
+
+  it('stand in a table whose columns say that they hang on the example, and by what it judges', () => {
+    const html = renderToString(
+      <Tables calculator={named('float-level')} evaluation={state} lengths="mm" />,
+    );
+    expect(html).toMatch(/Bend of the tang<span class="whose-beside">with figures of the example/);
+    expect(html).toMatch(/Assumed here: near enough 0\.3 mm<\/caption>/);
+  });
+});
+
+it('a ratio with the oil first is read, and said to be', () => {
+  const field = given('fuel-and-oil', 'fuel=5l&ratio=1:25').fields.find(
+    ({ key }) => key === 'ratio',
+  ) as FigureField;
+  expect([field.value, field.problem]).toEqual([25, undefined]);
+  expect(readAs(field, 'mm')).toBe('= 25 : 1: read the other way round.');
+  const plain = given('fuel-and-oil', 'ratio=25').fields.find(({ key }) => key === 'ratio');
+  expect(readAs(plain as FigureField, 'mm')).toBeUndefined();
+  const odd = given('fuel-and-oil', 'ratio=2:50').fields.find(({ key }) => key === 'ratio');
+  expect(odd?.problem).toBeDefined();
+});
+
+it('a folded group names a refused field as refused, and no figure of the example for it', () => {
+  const { fields } = given('piston-position', 'travel=1.95mm&stroke=42mm&rod=92xx&offset=abc');
+  const nothing = () => undefined;
+  const html = renderToString(
+    <Groups
+      fields={fields}
+      side={undefined}
+      lengths="mm"
+      marked
+      idPrefix="x-"
+      onText={nothing}
+      onCommit={nothing}
+    />,
+  );
+  const lines = [...html.matchAll(/class="fold-holds">([^<]*)</g)]
+    .map(([, line]) => line)
+    .join('|');
+  expect(lines).toMatch(/rod length: refused · .*pin offset: refused/);
+  expect(lines).not.toMatch(/104 mm/);
+});

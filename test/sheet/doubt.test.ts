@@ -1,0 +1,138 @@
+import { describe, expect, it } from 'vitest';
+import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { meant } from '../../calculators/sheet/doubt.ts';
+import { setEntry } from '../../calculators/sheet/edit.ts';
+import { figureKeys, sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
+import { judge } from '../../calculators/sheet/judge.ts';
+import { boxesOf, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
+import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { readDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { widest } from '../../calculators/sheet/widest.ts';
+
+const base: Engine = {
+  ...newEngine('e-1', 'Test'),
+  figures: {
+    ...demoSheet().figures,
+    reeds: 4,
+    'piston-clearance': 0.065,
+    'piston-clearance-tolerance': 0.01,
+    'ring-gap': 0.2,
+    'ring-gap-tolerance': 0.05,
+  },
+};
+const with_ = (figures: Partial<Record<FigureKey, number>>): Engine => ({
+  ...base,
+  figures: { ...base.figures, ...figures },
+});
+const said = (engine: Engine, id: StepId, ...entries: number[]): string[] => {
+  const read = entries.reduce((so, entry, i) => setEntry(so, id, 'found', i, entry), engine);
+  return judge(read, id, 'mm').rows.map(({ words }) => words);
+};
+const DOUBT = /but so far off is more often a slip: before anything is changed read it once more/;
+
+describe('a reading further off than anything that happens', () => {
+  it('is doubted in the sentence that would order work, with the unit in which it would pass', () => {
+    const gap = { gap: 0.35, 'gap-tolerance': 0.03 };
+    expect(said(with_(gap), 'gap', 4)[0]).toMatch(/^Close the gap.* by 3\.65 mm, but so far off/);
+    expect(said(with_(gap), 'gap', 14)[0]).toMatch(/as 14 thou it would pass\)\.$/);
+    const ring = { 'ring-gap': 0.2, 'ring-gap-tolerance': 0.1 };
+    expect(said(with_(ring), 'ring-gap', 7.62)[0]).toMatch(
+      /wide by 7\.42 mm, but .*\(as 0\.3 mm it would pass\)\.$/,
+    );
+    const condenser = { condenser: 0.22, 'condenser-tolerance': 0.05 };
+    expect(said(with_(condenser), 'condenser', 22)[0]).toMatch(DOUBT);
+    const plug = { 'plug-gap': 0.5, 'plug-gap-tolerance': 0.05 };
+    // 0.6 − 0.02 = 0.58 is beyond ten tolerances and beyond half of the figure.
+    expect(
+      said(with_({ ...plug, 'plug-gap': 0.6, 'plug-gap-tolerance': 0.1 }), 'plug', 0.02)[0],
+    ).not.toMatch(DOUBT);
+    expect(said(with_({ ...plug, 'plug-gap-tolerance': 0.04 }), 'plug', 0.02)[0]).toMatch(
+      /as 0\.02 in it would pass/,
+    );
+  });
+
+  it('is doubted where readings are held against one another or against a limit', () => {
+    const slides = said(with_({ thread: 1, 'slide-tolerance': 0.1 }), 'slides', 2.5, 2.5, 25);
+    expect(slides[2]).toMatch(/: its adjuster 22\.50 turns in, but so far off/);
+    expect(said(base, 'compression', 850, 8.5, 845)[1]).toMatch(/as 8\.5 bar it would pass\)\.$/);
+    expect(said(with_({ 'reed-gap': 0.2 }), 'reeds', 8)[0]).toMatch(DOUBT);
+  });
+
+  it('is so at every step that is judged by a figure in a unit', () => {
+    for (const id of order) {
+      const { reading } = steps[id];
+      if (reading?.judging !== 'figure' || reading.counted !== undefined) continue;
+      const target = base.figures[reading.target!]!;
+      const tolerance = base.figures[reading.tolerance!]!;
+      const off = Math.max(10.5 * tolerance, 0.55 * target);
+      const far = target + off;
+      expect(far, id).toBeLessThanOrEqual(reading.max);
+      expect(said(base, id, far)[0], id).toMatch(DOUBT);
+      const near = target + 0.9 * Math.max(10 * tolerance, 0.5 * target);
+      expect(said(base, id, near)[0], id).not.toMatch(DOUBT);
+    }
+  });
+
+  it('is not doubted where so much does happen', () => {
+    expect(said(base, 'gap', 0.6)[0]).not.toMatch(DOUBT);
+    expect(said(base, 'leak', 41)[0]).not.toMatch(DOUBT);
+    expect(said(base, 'insulation', 0)[0]).not.toMatch(DOUBT);
+    expect(said(base, 'clip', 9)[0]).not.toMatch(DOUBT);
+  });
+
+  it('is told no unit that would not pass, and none of what nobody typed', () => {
+    const passes = (value: number): boolean => Math.abs(value - 0.35) <= 0.03;
+    expect(meant(14, 'mm', 'mm', passes)).toBe('14 thou');
+    expect(meant(0.0137795, 'mm', 'mm', passes)).toBeUndefined();
+    expect(meant(0.014, 'mm', 'mm', passes)).toBe('0.014 in');
+    expect(meant(0, 'mm', 'mm', passes)).toBeUndefined();
+    expect(meant(5, 'mm', 'mm', passes)).toBeUndefined();
+    expect(meant(90, 'deg', 'deg', () => true)).toBeUndefined();
+  });
+});
+
+describe('a tolerance of the sheet that would pass anything', () => {
+  const tolerances = figureKeys.filter((key) => key.endsWith('-tolerance'));
+
+  it('is refused where it is typed, with the reason; each has a limit or is held to its figure', () => {
+    const how = { lengths: 'mm' } as const;
+    for (const key of tolerances) {
+      const limit = widest[key];
+      if (!limit) continue;
+      expect(limit[0], key).toBeLessThan(sheetFigures[key].max);
+      const read = (value: number) =>
+        readNumber(base, { kind: 'figure', key }, String(value), how).problem;
+      expect(read(limit[0] * 1.01), key).toContain(limit[1]);
+      expect(read(limit[0]), key).toBeUndefined();
+    }
+    expect(tolerances.filter((key) => !widest[key])).toEqual(['resistance-tolerance']);
+    const typed = readNumber(
+      base,
+      { kind: 'figure', key: 'compression-tolerance' },
+      '0.85 MPa',
+      how,
+    );
+    expect(typed.problem).toMatch(/from 1 kPa to 200 kPa.*boxes of the readings/);
+  });
+
+  it('of a file of old is kept, and nothing is judged by it', () => {
+    const old = with_({ 'compression-tolerance': 850, 'resistance-tolerance': 20 });
+    expect(readDocument(JSON.parse(writeDocument([old]))).engines[0]).toEqual(old);
+    const read = [827, 800, 300].reduce(
+      (so, v, i) => setEntry(so, 'compression', 'found', i, v),
+      old,
+    );
+    expect(judge(read, 'compression', 'mm').rows.map(({ result }) => result)).toEqual(
+      Array.from({ length: boxesOf(read, 'compression') }, () => 'unjudged'),
+    );
+    expect(judge(read, 'compression', 'mm').whole.join(' ')).toMatch(
+      /“Compression alike within” is 850 kPa in the sheet, and more than 200 kPa judges nothing/,
+    );
+    expect(progressOf(read).compression.state).not.toBe('done');
+    expect(judge(setEntry(old, 'coil', 'found', 0, 12), 'coil', 'mm').whole[0]).toMatch(
+      /as much as the figure itself/,
+    );
+  });
+});
