@@ -13,7 +13,7 @@ export default defineCalculator({
   slug: 'wiring',
   title: 'Wiring, fuse and battery',
   purpose:
-    'For coils fed from a battery, not by a magneto: the volts lost on the way, the fuse, the smallest wire, the current of all coils, and how long a battery lasts.',
+    'For coils fed from a battery, not by a magneto: volts lost on the way, fuse, smallest wire, current of all coils, and how long a battery lasts.',
   alsoCalled: [
     'voltage drop',
     'wire size',
@@ -33,7 +33,7 @@ export default defineCalculator({
   tables: {
     sizes: {
       caption:
-        'Standard wires over that length, at the greatest resistance that the standard allows: they lose more than pure copper, as above',
+        'Standard wires over that length, at the standard’s greatest resistance, which is above pure copper’s',
       rowHeading: 'Wire',
       row: (_, index) => `${inputDigits(STANDARD_WIRES[index - 1]!.area, 'wire')} mm²`,
       verdict: {
@@ -91,7 +91,7 @@ export default defineCalculator({
   ],
   limits: [
     'Steady currents and sound parts. The loss is that of the moment when all points are shut together; running, fewer are shut at once and less is lost, so that the energy shown is the least.',
-    'Battery voltage is what you give. One that sags under the load, or is charged to 14 V, is another figure.',
+    'A battery that sags, or is charged to 14 V, gives other figures.',
     'Currents at idle and at the speed are at full voltage and let the iron of the coil be what it is at small currents; near its limit the iron makes the current rise faster.',
     'Wires bear the current of the tables in free air at 30 °C. In a tight loom beside a hot engine they bear less: one size more is common practice there. Wires of 0.5 mm² break by shaking: common practice is 1 mm² and more outside of a loom.',
     'Peukert’s rule is a rule: it holds for a whole discharge at one current, at about 20 °C, of a sound lead battery. A cold or old one gives less.',

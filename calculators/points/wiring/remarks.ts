@@ -40,9 +40,7 @@ function ofTheContacts(v: Values, computed: Computed, known: Known): string | un
 function ofTheGuard(v: Values, computed: Computed, known: Known): string | undefined {
   if (computed.fuse instanceof Absent) return undefined;
   const fuse = computed.fuse as number;
-  const load = known.isAssumed('fuse-load')
-    ? ` Its load of ${fixed(v['fuse-load'], 0)}% is assumed here.`
-    : '';
+  const load = known.isAssumed('fuse-load') ? ` Load ${fixed(v['fuse-load'], 0)}%, assumed.` : '';
   const fitted = standardWithin(v.area);
   if (fitted === undefined) {
     return `The wire of ${size(v.area)} is thinner than any that is made for it, and the fuse of ${rating(fuse)} does not guard it: it would burn first.${load}`;
