@@ -32,8 +32,7 @@ export default defineCalculator({
   restsOn,
   tables: {
     sizes: {
-      caption:
-        'Standard wires over that length, at the standard’s greatest resistance, which is above pure copper’s',
+      caption: 'Standard wires at their greatest resistance (pure copper has less)',
       rowHeading: 'Wire',
       row: (_, index) => `${inputDigits(STANDARD_WIRES[index - 1]!.area, 'wire')} mm²`,
       verdict: {

@@ -40,14 +40,14 @@ function ofTheContacts(v: Values, computed: Computed, known: Known): string | un
 function ofTheGuard(v: Values, computed: Computed, known: Known): string | undefined {
   if (computed.fuse instanceof Absent) return undefined;
   const fuse = computed.fuse as number;
-  const load = known.isAssumed('fuse-load') ? ` Load ${fixed(v['fuse-load'], 0)}%, assumed.` : '';
+  const load = known.isAssumed('fuse-load') ? ` (load ${fixed(v['fuse-load'], 0)}% assumed)` : '';
   const fitted = standardWithin(v.area);
   if (fitted === undefined) {
-    return `The wire of ${size(v.area)} is thinner than any that is made for it, and the fuse of ${rating(fuse)} does not guard it: it would burn first.${load}`;
+    return `The wire of ${size(v.area)} is thinner than any that is made for it, and the fuse of ${rating(fuse)}${load} does not guard it: it would burn first.`;
   }
   return fitted.bears < fuse
-    ? `A wire of ${size(fitted.area)} bears ${rating(fitted.bears)}. The fuse of ${rating(fuse)} that the coils need does not guard it: in a short the wire burns first. Fit a thicker wire, never a larger fuse.${load}`
-    : `The fuse of ${rating(fuse)} guards a wire of ${size(fitted.area)}, which bears ${rating(fitted.bears)}.${load}`;
+    ? `A wire of ${size(fitted.area)} bears ${rating(fitted.bears)}. The fuse of ${rating(fuse)}${load} does not guard it: in a short the wire burns first. Fit a thicker wire, never a larger fuse.`
+    : `The fuse of ${rating(fuse)}${load} guards a wire of ${size(fitted.area)}, which bears ${rating(fitted.bears)}.`;
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
