@@ -25,7 +25,7 @@ describe('a piston in its bore', () => {
     await visit({ ...clearance, path }, async (page) => {
       await settled(page);
       const remarks = await page.locator('.remarks').textContent();
-      expect(remarks).toContain('Fail: tight.');
+      expect(remarks).toContain('Fail: tight against the 1.0 to 1.5‰ of common practice.');
       expect(remarks).toContain('Not judged yet: what is left hot.');
       expect(remarks).not.toContain('In this example');
     });
