@@ -279,11 +279,11 @@ export function listParts(typed: string): string[] {
 }
 
 /** Reads a firing order of so many cylinders, in any common way of writing it; empty where there is none. */
-function readOrder(typed: string, cylinders: number, sets = cylinders): Read<readonly number[]> {
+function readOrder(typed: string, cylinders: number, sets?: number): Read<readonly number[]> {
   if (typed.trim() === '') return { kind: 'value', value: [] };
   const problem = orderProblem(typed, cylinders, sets);
   return problem === undefined
-    ? { kind: 'value', value: orderParts(typed, sets < cylinders).map(Number) }
+    ? { kind: 'value', value: orderParts(typed, (sets ?? cylinders) < cylinders).map(Number) }
     : bad(problem);
 }
 

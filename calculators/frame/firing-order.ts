@@ -57,14 +57,17 @@ export const firedByEach = (cylinders: number, sets: number): number =>
 function togetherProblem(
   groups: readonly (readonly string[])[],
   cylinders: number,
-  sets: number,
+  sets: number | undefined,
 ): string | undefined {
   const several = groups.find((group) => group.length > 1);
   if (several === undefined) return undefined;
   const named = quote(several.join('+'));
+  if (sets === undefined) {
+    return `${named} stands for cylinders that fire together, and this order takes one after the other. Leave it empty, and give each its angle instead.`;
+  }
   const each = firedByEach(cylinders, sets);
   if (each === 1) {
-    return `${named} stands for cylinders that fire together, and here each fires from a set of its own. Say first, where it can be said, that there are fewer sets of points than cylinders; else leave the order empty.`;
+    return `${named} stands for cylinders that fire together from one set. Say first under “Sets of points”, among what the engine has, how many sets there are: here it is one to each cylinder.`;
   }
   return groups.every((group) => group.length === each)
     ? undefined
@@ -74,17 +77,13 @@ function togetherProblem(
 /**
  * What is wrong with a firing order of so many cylinders as typed; nothing where they name each once.
  *
- * @param sets Sets of points that fire them: fewer where several cylinders fire together.
+ * @param sets Sets of points that fire them, where that can be said: fewer where several cylinders fire together.
  */
-export function orderProblem(
-  text: string,
-  cylinders: number,
-  sets = cylinders,
-): string | undefined {
-  const groups = orderGroups(text, sets < cylinders);
+export function orderProblem(text: string, cylinders: number, sets?: number): string | undefined {
+  const groups = orderGroups(text, (sets ?? cylinders) < cylinders);
   const parts = groups.flat();
   const all = Array.from({ length: cylinders }, (_, i) => i + 1);
-  const example = orderText(all, firedByEach(cylinders, sets));
+  const example = orderText(all, firedByEach(cylinders, sets ?? cylinders));
   const remedy = `Type each number from 1 to ${String(cylinders)} once, such as ${example}, or change the number of cylinders.`;
   const odd = parts.find((part) => !/^\d$/.test(part));
   if (odd !== undefined) {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { orderFigure } from '../../calculators/frame/firing-order.ts';
+import { orderFigure, orderProblem } from '../../calculators/frame/firing-order.ts';
 
 it.each([
   [132, '1-3-2'],
@@ -9,4 +9,9 @@ it.each([
   [1020304, '1+2+3+4'],
 ])('the figure %i of an order is shown as %s', (figure, shown) => {
   expect(orderFigure(figure)).toBe(shown);
+});
+
+it('an order that takes one cylinder after the other says what to do about two at once', () => {
+  expect(orderProblem('1+4-2+3', 4)).toContain('Leave it empty, and give each its angle instead.');
+  expect(orderProblem('1-4-2-3', 4)).toBeUndefined();
 });

@@ -170,9 +170,7 @@ describe('sets that fire several cylinders', () => {
 
   it('an order of pairs asks first how many sets there are, and is read once that is said', () => {
     const early = told(four, '1+4-2+3');
-    expect(readOrder(four, '1+4-2+3', how).problem).toContain(
-      'fewer sets of points than cylinders',
-    );
+    expect(readOrder(four, '1+4-2+3', how).problem).toContain('Say first under “Sets of points”');
     expect(early.firingOrder).toEqual([]);
     expect(setFigure(early, 'sets', 2).firingOrder).toEqual([1, 4, 2, 3]);
   });
