@@ -67,6 +67,20 @@ const exceptions = (way: Span, words: string) =>
     when: (v: AnyValues) => v.span !== way,
   }) as const;
 
+/** Some of the holes, by their numbers. */
+const holeNumbers = {
+  assumed: true,
+  kind: 'list',
+  unit: 'count',
+  min: 1,
+  max: MOST_HOLES,
+  why: 'holes are counted from 1',
+  whole: true,
+  most: MOST_HOLES,
+  default: [],
+  step: 1,
+} as const;
+
 export const inputs = {
   holes: {
     assumed: true,
@@ -178,19 +192,10 @@ export const inputs = {
     default: 'middle',
   }),
   'circle-holes': {
-    assumed: true,
-    kind: 'list',
+    ...holeNumbers,
     group: centre,
     label: 'Holes that lie round it',
     help: 'Their numbers, with spaces between: those on the pitch circle. Empty for all.',
-    unit: 'count',
-    min: 1,
-    max: MOST_HOLES,
-    why: 'holes are counted from 1',
-    whole: true,
-    most: MOST_HOLES,
-    default: [],
-    step: 1,
   },
   'centre-hole': {
     assumed: true,
@@ -306,19 +311,10 @@ export const inputs = {
     when: (v) => v.outline !== 'none' && v.band === undefined,
   },
   'in-opening': {
-    assumed: true,
-    kind: 'list',
+    ...holeNumbers,
     group: outline,
     label: 'Holes that lie in the opening',
     help: 'Their numbers, with spaces between: those that need no land, as a bore in the middle that only helped to measure.',
-    unit: 'count',
-    min: 1,
-    max: MOST_HOLES,
-    why: 'holes are counted from 1',
-    whole: true,
-    most: MOST_HOLES,
-    default: [],
-    step: 1,
     when: (v) => v.outline !== 'none' && v.band !== undefined,
   },
   paper: choice({
