@@ -17,4 +17,13 @@ export default tseslint.config(
     },
   },
   { files: ['test/**', '.config/**', '*.mjs'], rules: { 'no-console': 'off' } },
+  {
+    files: ['test/browser/**'],
+    rules: {
+      'no-restricted-properties': [
+        'error',
+        { property: 'readText', message: 'All tests share one clipboard: ask `copied(page)`.' },
+      ],
+    },
+  },
 );

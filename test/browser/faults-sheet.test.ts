@@ -7,6 +7,7 @@ import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.
 import { readStore } from '../../calculators/sheet/store.ts';
 import { parseDocument } from '../../calculators/sheet/validate.ts';
 import { alertText, field, settled } from './support/calculator.ts';
+import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
 
@@ -17,7 +18,7 @@ const notes = (page: Page) => page.getByRole('textbox', { name: 'Notes' });
 const address = (where: string): string => new URL(where, inject('siteUrl')).href;
 
 const sheet = (body: (page: Page) => Promise<void>, ...engines: Sheet[]): Promise<void> =>
-  visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+  visit({ path, permissions: CLIPBOARD }, async (page) => {
     await ready(page);
     await keepEngines(page, ...(engines.length > 0 ? engines : [demo]));
     await body(page);
@@ -57,8 +58,8 @@ describe('a reading that is refused', () => {
         expect(engine!.readings.gap!.found[0] ?? null).toBeNull();
         await button(page, 'Copy as text').click();
         await page.locator('.sheet-share').getByText('Text copied.').waitFor();
-        const copied = await page.evaluate(() => navigator.clipboard.readText());
-        expect(copied).toMatch(/^Set the points gap .*: 1\) –, /m);
+        const taken = await copied(page);
+        expect(taken).toMatch(/^Set the points gap .*: 1\) –, /m);
         const pen = page.locator('.paper tr', { hasText: 'Set the points gap' }).locator('.pen');
         expect(await pen.first().textContent()).toBe('');
         await page.reload();
@@ -338,7 +339,7 @@ describe('the focus never falls to the page', () => {
     await sheet(async (page) => {
       await button(page, 'Copy the link').click();
       await page.locator('.sheet-share').getByText('Link copied.').waitFor();
-      const link = await page.evaluate(() => navigator.clipboard.readText());
+      const link = await copied(page);
       await page.goto(address('first-start/'));
       await page.goto(link);
       await ready(page);

@@ -6,6 +6,7 @@ import { documentOf, LIMITS, newEngine } from '../../calculators/sheet/model.ts'
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 import { fillStorage } from './support/full-storage.ts';
 import { alertText } from './support/calculator.ts';
+import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
 
@@ -331,7 +332,7 @@ describe('files and links', () => {
 
   it('a link holds the whole engine, says its size, and changes nothing until it is taken', async () => {
     let link = '';
-    await visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+    await visit({ path, permissions: CLIPBOARD }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
       await page.getByLabel('The whole log', { exact: false }).check();
@@ -339,12 +340,12 @@ describe('files and links', () => {
       await expect
         .poll(() => page.locator('.sheet-share .share-state').innerText())
         .toBe('Link copied.');
-      link = await page.evaluate(() => navigator.clipboard.readText());
+      link = await copied(page);
       const size = await page.locator('output[name="link-size"]').innerText();
       expect(Number(size.replace(',', ''))).toBe(new URL(link).hash.length - 1);
       await button(page, 'Copy as text').click();
       await expect
-        .poll(() => page.evaluate(() => navigator.clipboard.readText()))
+        .poll(() => copied(page))
         .toContain(`Set the points gap (${demo.figures.gap} mm ± 0.03 mm)`);
     });
     await visit({ path: `sheet/${new URL(link).hash}` }, async (page) => {

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { expectAccessible } from './support/axe.ts';
+import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { phone, visit } from './support/page.ts';
 import { readPdf } from './support/pdf.ts';
 import { box, button, expectKept, keepEngines, kept, ready } from './support/sheet.ts';
@@ -219,7 +220,7 @@ describe('files and engines', () => {
   });
 
   it('a picture of the summary, and the texts for a forum', async () => {
-    await visit({ path, permissions: ['clipboard-read', 'clipboard-write'] }, async (page) => {
+    await visit({ path, permissions: CLIPBOARD }, async (page) => {
       await ready(page);
       await keepEngines(page, demo);
       const file = await download(page, 'Save as a picture');
@@ -232,9 +233,7 @@ describe('files and engines', () => {
         ['BBCode', '[code]'],
       ] as const) {
         await button(page, `Copy as ${form}`).click();
-        await expect
-          .poll(() => page.evaluate(() => navigator.clipboard.readText()))
-          .toContain(words);
+        await expect.poll(() => copied(page)).toContain(words);
       }
     });
   });

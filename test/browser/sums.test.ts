@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { CLIPBOARD } from './support/clipboard.ts';
 import { visit } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
@@ -40,7 +41,7 @@ describe('a sum in a field', () => {
   it('leaves the last figure while its reader is on its way, and sends nothing', async () => {
     const options = {
       path: `${PATH}?${given}&travel=2mm`,
-      permissions: ['clipboard-read', 'clipboard-write'],
+      permissions: CLIPBOARD,
     };
     await visit(options, async (page) => {
       const { promise: held, resolve } = Promise.withResolvers<undefined>();

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { dragPart, middleOf } from './support/handles.ts';
 import { phone, visit, visitEarly } from './support/page.ts';
 
@@ -186,23 +187,23 @@ describe('the address', () => {
     await open(
       search,
       async (page) => {
-        const copied = async (form: string): Promise<string> => {
+        const copy = async (form: string): Promise<string> => {
           await page.getByRole('button', { name: form, exact: true }).click();
           await page
             .getByRole('status')
             .filter({ hasText: `${form} copied` })
             .waitFor();
-          return page.evaluate(() => navigator.clipboard.readText());
+          return copied(page);
         };
-        const link = await copied('Link');
+        const link = await copy('Link');
         expect(new URL(link).searchParams.get('travel')).toBe('2.2mm');
-        expect(await copied('Text')).toContain(link);
-        expect(await copied('Markdown')).toContain(`](${link})`);
+        expect(await copy('Text')).toContain(link);
+        expect(await copy('Markdown')).toContain(`](${link})`);
         await page.goto(link);
         await settled(page);
         await expectResult(page, 'angle', angleBefore(demo, 2.2));
       },
-      { permissions: ['clipboard-read', 'clipboard-write'] },
+      { permissions: CLIPBOARD },
     );
   });
 });
@@ -275,7 +276,7 @@ describe('whose figures they are', () => {
           angleBefore({ ...demo, stroke: 80, rodLength: 110 }, 2.2),
         );
       },
-      { permissions: ['clipboard-read', 'clipboard-write'] },
+      { permissions: CLIPBOARD },
     );
   });
 

@@ -1,8 +1,10 @@
 import { mkdtemp, rm, writeFile, mkdir } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectAccessible } from './axe.ts';
+import { CLIPBOARD, copied } from './clipboard.ts';
 import { visit } from './page.ts';
 import { serve, type Served } from './serve.ts';
 
@@ -111,6 +113,21 @@ describe('a visit', () => {
   it('finds a field without a name', async () => {
     await visit({ site: site(), path: 'unlabelled.html' }, async (open) => {
       await expect(expectAccessible(open)).rejects.toThrow('accessibility of');
+    });
+  });
+});
+
+describe('what a page copied', () => {
+  it('is told from what another copied meanwhile, though they share one clipboard', async () => {
+    const copying = { site: served.url, permissions: CLIPBOARD };
+    const copy = (page: Page, text: string): Promise<void> =>
+      page.evaluate((words) => navigator.clipboard.writeText(words), text);
+    await visit(copying, async (one) => {
+      await visit(copying, async (other) => {
+        await copy(one, 'one');
+        await copy(other, 'other');
+        expect([await copied(one), await copied(other)]).toEqual(['one', 'other']);
+      });
     });
   });
 });

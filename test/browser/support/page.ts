@@ -6,6 +6,7 @@ import {
   type Page,
 } from 'playwright-core';
 import { expect, inject } from 'vitest';
+import { noteCopies } from './clipboard.ts';
 import { BLANK } from './serve.ts';
 
 export interface VisitOptions extends BrowserContextOptions {
@@ -76,6 +77,7 @@ async function open(workers: boolean, options: BrowserContextOptions): Promise<K
       Object.defineProperty(Navigator.prototype, 'serviceWorker', { value: undefined });
     });
   }
+  if (options.permissions) await noteCopies(context);
   const page = await context.newPage();
   let spoilt = workers;
   for (const name of LASTING) {
