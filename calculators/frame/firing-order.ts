@@ -19,9 +19,7 @@ function orderGroups(text: string, isShared: boolean): string[][] {
   const runTogether = (piece: string): boolean => /^\d{2,}$/.test(piece);
   // There are no more than eight cylinders, so that figures run together are one cylinder each.
   if (pieces.length === 1 && runTogether(pieces[0]!)) return [...pieces[0]!].map((one) => [one]);
-  return pieces.map((piece) =>
-    isShared && runTogether(piece) ? [...piece] : piece.split('+').filter((one) => one !== ''),
-  );
+  return pieces.map((piece) => (isShared && runTogether(piece) ? [...piece] : piece.split('+')));
 }
 
 /** The cylinders of a firing order as typed, one after the other. */
@@ -87,7 +85,7 @@ export function orderProblem(text: string, cylinders: number, sets?: number): st
   const remedy = `Type each number from 1 to ${String(cylinders)} once, such as ${example}, or change the number of cylinders.`;
   const odd = parts.find((part) => !/^\d$/.test(part));
   if (odd !== undefined) {
-    return `${quote(text)} cannot be read as a firing order: ${quote(odd)} is no cylinder number. They are counted from 1, and there are no more than ${String(MOST_CYLINDERS)}. ${remedy}`;
+    return `${quote(text)} cannot be read as a firing order: ${quote(odd === '' ? '+' : odd)} is no cylinder number. They are counted from 1, and there are no more than ${String(MOST_CYLINDERS)}. ${remedy}`;
   }
   const numbers = parts.map(Number);
   const beyond = numbers.find((number) => number < 1 || number > cylinders);

@@ -121,7 +121,7 @@ function specOf(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }
     box.kind === 'figure'
       ? figureSpec(box.key)
       : readingSpec(engine, box.step, box.index, box.moment);
-  if (box.kind === 'figure' && box.key === 'sets') {
+  if (box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors')) {
     const cylinders = cylindersOf(engine);
     return {
       ...spec,

@@ -15,12 +15,25 @@ const TAKEN_FOR: Partial<Record<UnitName, readonly string[]>> = {
 
 /** Digits of a figure that somebody typed. */
 const TYPED_DIGITS = 4;
+/** The finest parts into which an inch is divided by halves, on rules and drills. */
+const PARTS_OF_INCH = 64;
 
-/** The figure that was typed, if it has few digits in this unit. */
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= Math.abs(a) * 1e-9;
+
+/** The figure that was typed, if in this unit it has few digits or is a fraction as of an inch. */
 function typedIn(value: number, home: string, unit: string): number | undefined {
   const figure = convert(value, home, unit);
   const short = Number(figure.toPrecision(TYPED_DIGITS));
-  return Math.abs(figure - short) <= Math.abs(figure) * 1e-9 ? short : undefined;
+  const parts = Math.round(figure * PARTS_OF_INCH) / PARTS_OF_INCH;
+  return [short, parts].find((typed) => isNear(figure, typed));
+}
+
+/** A figure as it was typed: one of many digits as a fraction, 0.015625 as 1/64. */
+function asTyped(figure: number): string {
+  if (isNear(figure, Number(figure.toPrecision(TYPED_DIGITS)))) return String(figure);
+  let parts = PARTS_OF_INCH;
+  while (Number.isInteger((figure * parts) / 2)) parts /= 2;
+  return `${String(figure * parts)}/${String(parts)}`;
 }
 
 /** How many digits it has: of several ways to type one length the shortest was typed. */
@@ -39,23 +52,38 @@ export function meant(
   const own: string = units[home].factor ?? home;
   const shown: string = units[unit].factor ?? unit;
   const orderly = [...new Set([shown, ...names])].filter((name) => names.includes(name));
-  const [found] = orderly
-    .flatMap((typed) => {
-      const figure = typedIn(value, own, typed);
-      if (figure === undefined) return [];
-      const other = names.find((name) => name !== typed && passes(convert(figure, name, own)));
-      return other === undefined ? [] : [{ figure, other }];
-    })
-    .sort((a, b) => digitsOf(a.figure) - digitsOf(b.figure));
-  return found && withName(found.figure, found.other);
+  const typed = orderly.flatMap((name) => {
+    const figure = typedIn(value, own, name);
+    return figure === undefined ? [] : [{ figure, name }];
+  });
+  const least = Math.min(...typed.map(({ figure }) => digitsOf(figure)));
+  const [found] = typed.flatMap(({ figure, name }) => {
+    if (digitsOf(figure) > least) return [];
+    const other = names.find((each) => each !== name && passes(convert(figure, each, own)));
+    return other === undefined ? [] : [withName(figure, other)];
+  });
+  return found;
 }
 
-const withName = (figure: number, name: string): string =>
-  name in units ? withUnit(String(figure), name as UnitName) : `${String(figure)} ${name}`;
+/** With its unit: millimetres are spelled, for a sentence's others are turned into the reader's own unit. */
+function withName(figure: number, name: string): string {
+  const typed = asTyped(figure);
+  if (name === 'mm') return `${typed} millimetres`;
+  return name in units ? withUnit(typed, name as UnitName) : `${typed} ${name}`;
+}
 
-/** Whether a reading is further from its figure than anything that happens. */
-export const isDoubtful = (off: number, tolerance: number, figure: number): boolean =>
-  Math.abs(off) > MANY_TOLERANCES * tolerance && Math.abs(off) > LARGE_SHARE * Math.abs(figure);
+/**
+ * Whether a reading is further from its figure than anything that happens, or so far from it that it
+ * would pass `as` the same digits in another unit.
+ */
+export const isDoubtful = (
+  off: number,
+  tolerance: number,
+  figure: number,
+  as: string | undefined,
+): boolean =>
+  Math.abs(off) > LARGE_SHARE * Math.abs(figure) &&
+  (as !== undefined || Math.abs(off) > MANY_TOLERANCES * tolerance);
 
 /** What is said after a correction that is more likely a slip, within its sentence. */
 export const doubtWords = (as: string | undefined): string =>

@@ -37,6 +37,16 @@ export const fittedFigures = {
     fills: { 'plate-layout': 'sets', 'plate-setting': 'cylinders' },
     takes: { 'firing-order': 'sets' },
   },
+  carburettors: {
+    ...howMany(
+      'Carburettors',
+      'Empty for one to each cylinder. Fewer where one feeds several cylinders: floats, jets, slides and cables are then asked for by the carburettor.',
+      MOST_CYLINDERS,
+      'a carburettor feeds a cylinder at least, and the sheet has boxes for no more',
+    ),
+    min: 1,
+    fills: { 'slide-balance': 'slides', 'float-level': 'carburettors', 'jet-set': 'wanted' },
+  },
   reeds: howMany(
     'Reed petals',
     'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead.',

@@ -33,7 +33,7 @@ const engineFigures = {
   cylinders: {
     group: engine,
     label: 'Cylinders',
-    help: 'Each gets its own reading boxes, with its own carburettor, and its own set of points unless you say below that one fires several.',
+    help: 'Each gets its own reading boxes, its own carburettor and its own set of points, unless you say below that it shares one.',
     unit: 'count',
     min: 1,
     max: MOST_CYLINDERS,

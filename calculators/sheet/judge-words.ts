@@ -76,10 +76,9 @@ export function against(
   const { tooHigh, tooLow, step, counted } = reading;
   const passes = (value: number): boolean => isWithin(value - target, tolerance);
   // What is counted has no unit, and where a set belongs is worked out of several readings.
-  const doubt =
-    counted === undefined && reading.judging !== 'spacing' && isDoubtful(off, tolerance, target)
-      ? doubtWords(meant(entry, unit, reading.unit, passes))
-      : '';
+  const isOfUnit = counted === undefined && reading.judging !== 'spacing';
+  const as = isOfUnit ? meant(entry, unit, reading.unit, passes) : undefined;
+  const doubt = isOfUnit && isDoubtful(off, tolerance, target, as) ? doubtWords(as) : '';
   const much = amount(off, unit, step);
   const [one, several] = counted ?? ['', ''];
   const what = counted === undefined ? '' : ` ${much === '1' ? one : several}`;

@@ -125,6 +125,10 @@ export const setsOf = (engine: Pick<Engine, 'figures'>): number =>
 export const sharesSets = (engine: Pick<Engine, 'figures'>): boolean =>
   setsOf(engine) < cylindersOf(engine);
 
+/** How many carburettors it has: one to each cylinder, unless the sheet says that there are fewer. */
+const carburettorsOf = (engine: Pick<Engine, 'figures'>): number =>
+  Math.min(engine.figures.carburettors ?? Infinity, cylindersOf(engine));
+
 /** As many as the sheet says that there are, where that is some and no more than there are boxes for. */
 const fewer = (said: number | undefined, most: number): number =>
   said === undefined || said === 0 ? most : Math.min(said, most);
@@ -137,6 +141,7 @@ export function boxesOf(engine: Engine, id: StepId): number {
   if (reading === undefined) return cylindersOf(engine);
   if (reading.once) return 1;
   if (isOfSet(reading)) return sets;
+  if (reading.per === 'Carburettor') return carburettorsOf(engine);
   if (reading.per === 'Condenser') return fewer(figures.condensers, sets);
   if (reading.per === 'Coil' && sharesSets(engine)) {
     return figures['fed-coils'] ? fewer(figures['fed-coils'], cylindersOf(engine)) : sets;

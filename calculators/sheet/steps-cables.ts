@@ -102,7 +102,7 @@ export const cableSteps = {
     },
     fallsAway: {
       by: 'cylinders',
-      when: (n) => n === 1,
+      when: (n, { carburettors }) => n === 1 || carburettors === 1,
       why: 'one slide has no other to open with',
     },
     calculators: ['slide-balance'],

@@ -39,18 +39,36 @@ describe('a reading further off than anything that happens', () => {
     expect(said(with_(gap), 'gap', 14)[0]).toMatch(/as 14 thou it would pass\)\.$/);
     const ring = { 'ring-gap': 0.2, 'ring-gap-tolerance': 0.1 };
     expect(said(with_(ring), 'ring-gap', 7.62)[0]).toMatch(
-      /wide by 7\.42 mm, but .*\(as 0\.3 mm it would pass\)\.$/,
+      /wide by 7\.42 mm, but .*\(as 0\.3 millimetres it would pass\)\.$/,
     );
     const condenser = { condenser: 0.22, 'condenser-tolerance': 0.05 };
     expect(said(with_(condenser), 'condenser', 22)[0]).toMatch(DOUBT);
     const plug = { 'plug-gap': 0.5, 'plug-gap-tolerance': 0.05 };
-    // 0.6 − 0.02 = 0.58 is beyond ten tolerances and beyond half of the figure.
+    // However wide the tolerance: 0.02 in is 0.508 mm.
     expect(
       said(with_({ ...plug, 'plug-gap': 0.6, 'plug-gap-tolerance': 0.1 }), 'plug', 0.02)[0],
-    ).not.toMatch(DOUBT);
+    ).toMatch(/as 0\.02 in it would pass/);
     expect(said(with_({ ...plug, 'plug-gap-tolerance': 0.04 }), 'plug', 0.02)[0]).toMatch(
       /as 0\.02 in it would pass/,
     );
+  });
+
+  it('is doubted by a reader in inches, whose feeler is in millimetres or whose rule in parts of an inch', () => {
+    const inInches = (id: StepId, thou: number): string => {
+      const figures = with_({
+        gap: 0.3556,
+        'gap-tolerance': 0.0508,
+        'plug-gap': 0.508,
+        'plug-gap-tolerance': 0.0508,
+      });
+      return judge(setEntry(figures, id, 'found', 0, thou * 0.0254), id, 'in').rows[0]!.words;
+    };
+    expect(inInches('gap', 0.35)).toMatch(/as 0\.35 millimetres it would pass\)\.$/);
+    expect(inInches('plug', 0.5)).toMatch(/as 0\.5 millimetres it would pass\)\.$/);
+    expect(inInches('gap', 1 / 64)).toMatch(/as 1\/64 in it would pass\)\.$/);
+    // Half a millimetre is no gap here, and nobody types 0.0127.
+    expect(inInches('gap', 0.5)).not.toMatch(/would pass/);
+    expect(inInches('gap', 20)).not.toMatch(DOUBT);
   });
 
   it('is doubted where readings are held against one another or against a limit', () => {

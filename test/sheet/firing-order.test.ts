@@ -160,6 +160,7 @@ describe('sets that fire several cylinders', () => {
   });
 
   it.each([
+    ['1+4-2+3+', '“+” is no cylinder number'],
     ['1+4-2-3', '“1+4” cannot be so: 2 sets of points fire 4 cylinders, 2 each.'],
     ['1-4+2-3', '“4+2” cannot be so'],
     ['1+4-2', 'leaves out cylinder 3.'],

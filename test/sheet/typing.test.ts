@@ -69,7 +69,8 @@ function meant(engine: Engine, box: Box, text: string): unknown {
     const cylinders = engine.figures.cylinders ?? 1;
     const runs = text.match(/\d+/gu) ?? [];
     const members = (runs.length === 1 ? [...runs[0]!] : runs).map(Number);
-    const plain = /^[\s,;:./–—−\d-]*$/u.test(text);
+    // No cylinder is numbered with a nought before it.
+    const plain = /^[\s,;:./–—−\d-]*$/u.test(text) && !/(?<!\d)0/u.test(text);
     const whole = [...members].sort((a, b) => a - b).every((member, i) => member === i + 1);
     return plain && whole && members.length === cylinders ? members.join('-') : undefined;
   }
@@ -80,8 +81,9 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
   const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
   if (ofPiston && Math.abs(read.value) > 51) return undefined;
-  // The demo engine has three cylinders, and no more sets than those.
-  if (box.kind === 'figure' && box.key === 'sets' && read.value > 3) return undefined;
+  // The demo engine has three cylinders, and no more sets or carburettors than those.
+  const isShared = box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors');
+  if (isShared && read.value > 3) return undefined;
   if (box.kind === 'figure' && read.value > (widest[box.key]?.[0] ?? max)) return undefined;
   // A fraction is kept to the twelve figures that a sum is.
   const kept = Number(read.value.toPrecision(12));
