@@ -2,25 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { asRead, fitHoles, type Pattern } from '../../calculators/maths/plate/hole-pattern.ts';
 import { spreader, type Next } from '../calculators/states.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
+import { apart, exactly } from './caliper.ts';
 import { thrown } from './thrown.ts';
 
 type Point = readonly [x: number, y: number];
-
-const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-/** What a caliper without error would read between the centres of some holes. */
-const exactly = (
-  places: readonly Point[],
-  pairs: readonly (readonly [number, number])[],
-): Pattern => ({
-  diameters: places.map(() => 6),
-  distances: pairs.map(([a, b]) => ({
-    from: a + 1,
-    to: b + 1,
-    read: apart(places[a]!, places[b]!),
-    span: 'centres',
-  })),
-});
 
 /** Holes put down at random, none within 15 mm of another, the first three well off a line. */
 function somePlaces(count: number, next: Next): Point[] {
