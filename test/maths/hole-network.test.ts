@@ -233,6 +233,36 @@ describe('a network that does not hold says what it lacks, in words and by name'
     },
   );
 
+  it('a hole on the very line of the only holes that it is measured to', () => {
+    // A small step of hole 5 across the line changes none of its three distances.
+    const row: readonly Point[] = [
+      [0, 0],
+      [60, 0],
+      [30, 40],
+      [20, 0],
+      [45, 0],
+    ];
+    const pairs = [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+      [0, 3],
+      [1, 3],
+      [2, 3],
+      [0, 4],
+      [1, 4],
+      [3, 4],
+    ] as const;
+    const { code, quantities, message } = thrown(() => fitHoles(exactly(row, pairs)));
+    expect([code, ...quantities]).toEqual(['in-line', 'distances']);
+    expect(message).toContain('say nothing of one direction: measure one across');
+    const { places } = fitHoles(exactly(row, [...pairs, [2, 4]]));
+    places.forEach(({ x, y }, i) => {
+      expect(x).toBeCloseTo(row[i]![0], 6);
+      expect(y).toBeCloseTo(row[i]![1], 6);
+    });
+  });
+
   it('three in one line, and three whose readings make no triangle', () => {
     const all = [
       [0, 1],
