@@ -8,9 +8,10 @@ import type { Edge } from '../maths/plate/land-outline.ts';
 
 /**
  * What a line is for. `cut` is made in metal or cut with scissors; `centre` locates; `mark` is a
- * graduation and `position` a place on it; `scrap` is stock that goes away; `proving` is the bar that proves the scale.
+ * graduation and `position` a place on it; `scrap` is stock that goes away; `dimension` is a dimension line; `proving` is the bar that proves the scale.
  */
-export type Layer = 'cut' | 'centre' | 'mark' | 'position' | 'scrap' | 'text' | 'proving';
+export type Layer =
+  'cut' | 'centre' | 'mark' | 'position' | 'scrap' | 'text' | 'dimension' | 'proving';
 
 interface Drawn {
   readonly layer: Layer;

@@ -11,6 +11,7 @@ const layers: Readonly<Record<Layer, { name: string; colour: number; lineType: s
   position: { name: 'POSITION', colour: 1, lineType: 'CONTINUOUS' },
   scrap: { name: 'SCRAP', colour: 8, lineType: 'DASHES' },
   text: { name: 'TEXT', colour: 3, lineType: 'CONTINUOUS' },
+  dimension: { name: 'DIMENSION', colour: 3, lineType: 'CONTINUOUS' },
   proving: { name: 'PROVING', colour: 5, lineType: 'CONTINUOUS' },
 };
 

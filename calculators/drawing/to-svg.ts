@@ -59,6 +59,7 @@ const strokes: Readonly<Record<Layer, string>> = {
   position: 'stroke="#000" stroke-width="0.3"',
   scrap: 'stroke="#777" stroke-width="0.15" stroke-dasharray="2 1"',
   text: 'stroke="none"',
+  dimension: 'stroke="#000" stroke-width="0.13"',
   proving: 'stroke="#000" stroke-width="0.2"',
 };
 const layers = Object.keys(strokes) as Layer[];

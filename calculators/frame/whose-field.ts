@@ -19,17 +19,22 @@ export const isAssumed = (field: Field): boolean =>
 export const isAssumedLimit = (field: Field): boolean =>
   isAssumed(field) && field.kind !== 'choice' && field.spec.judgesBy === true;
 
-const small = (label: string): string =>
+/** A label within a sentence: it keeps its capital where it is one of several, as TDC. */
+export const inSentence = (label: string): string =>
   /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
+/** Names in a row: "stroke, rod length and bore"; those that hold a comma are parted by semicolons. */
+export const listed = (names: readonly string[]): string =>
+  names.length < 2
+    ? names.join('')
+    : `${names.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${names.at(-1)!}`;
 
 const NAMED = 3;
 
 /** The first few of some fields by name: "stroke, rod length and 2 more". */
 export function namesOf(fields: readonly Field[]): string {
-  const names = [...new Set(fields.map((field) => small(labelOf(field))))];
+  const names = [...new Set(fields.map((field) => inSentence(labelOf(field))))];
   const shown = names.length > NAMED + 1 ? names.slice(0, NAMED) : names;
   const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
-  return words.length < 2
-    ? words.join('')
-    : `${words.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${words.at(-1)!}`;
+  return listed(words);
 }

@@ -2,6 +2,7 @@ import type { Evaluation } from './evaluate.ts';
 import type { Field } from './fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
+import { toGiveWords } from './to-give.ts';
 import type { LengthDisplay } from './units.ts';
 import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 
@@ -284,7 +285,7 @@ export function whoseBrief(calculator: AnyCalculator, evaluation: Evaluation): s
 /** Which figures the reader has still to give for an answer of their own; nothing where none. */
 export function stillToGive(calculator: AnyCalculator, evaluation: Evaluation): string | undefined {
   const missing = missingLeads(calculator, evaluation);
-  return missing.length === 0 ? undefined : `Give your own: ${namesOf(missing)}.`;
+  return missing.length === 0 ? undefined : `Give your own: ${toGiveWords(calculator, missing)}.`;
 }
 
 /**

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
-import { remarksOf } from '../../calculators/frame/whose.ts';
+import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
+import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
 import { reading, whole } from './states.ts';
@@ -238,5 +239,47 @@ describe('what cannot be', () => {
     for (const [name, figure] of flatten(mixed.results)) {
       expect(figure, name).toBeCloseTo(found.get(name)!, name.startsWith('fitted-1') ? -2 : 7);
     }
+  });
+});
+
+describe('an outline that is none', () => {
+  const places: [number, number][] = [
+    [0, 0],
+    [60, 0],
+    [60, 20],
+    [0, 20],
+  ];
+  const of = (more: Texts): Texts => textsOf(places, { outline: 'lands', ...lands, ...more });
+  const lands = Object.fromEntries(places.map((_, i) => [`land-${i + 1}`, '3']));
+
+  it('since two hollow edges cross leaves no result, and nothing to draw, save or send', async () => {
+    const state = evaluate(holePattern, of({ 'bulge-1': '-16', 'bulge-3': '-16' }), reading);
+    expect(state.computed).toBe(false);
+    expect(flatten(state.results).size).toBe(0);
+    const said = state.problems.map(({ key, sentence }) => [key, sentence]);
+    expect(said[0]![0]).toBe('bulge-1');
+    expect(said[0]![1]).toMatch(/holes 1 and 3 are so hollow that they cross/);
+    expect(whyNotShared(state)).toBeDefined();
+    for (const { make } of holePattern.downloads!) {
+      await expect((async () => make(state.values as never, 'mm'))()).rejects.toThrow(MathsError);
+    }
+    // A little less and it is a part.
+    expect(evaluate(holePattern, of({ 'bulge-1': '-9', 'bulge-3': '-9' }), reading).computed).toBe(
+      true,
+    );
+  });
+
+  it('since a hollow edge leaves a hole outside says so', () => {
+    // Hole 5 lies in the bend of an edge that comes 20 mm in: right outside of the part.
+    const five = textsOf([...places, [30, -2]], {
+      outline: 'lands',
+      ...lands,
+      'land-5': '0.5',
+      'hole-5': '1',
+    });
+    expect(evaluate(holePattern, five, reading).computed).toBe(true);
+    const state = evaluate(holePattern, { ...five, 'bulge-1': '-20' }, reading);
+    expect(state.computed).toBe(false);
+    expect(state.problems.map(({ sentence }) => sentence).join()).toContain('hole 5 and the edge');
   });
 });

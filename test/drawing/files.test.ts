@@ -414,6 +414,69 @@ describe('a gasket with a band', async () => {
   });
 });
 
+describe('the width of a band in the files', () => {
+  const texts = { band: '6', 'in-opening': '5' };
+  const files = async (more: Record<string, string>) => {
+    const { values } = evaluate(holePattern, { ...texts, ...more }, { lengths: 'mm' });
+    const [pdf, svg, dxf] = await Promise.all(
+      holePattern.downloads!.map(({ make }) => make(values as never, 'mm')),
+    );
+    const { document } = parseHTML((svg as string).replace(/^<\?xml.*\n/, ''));
+    const read = new DxfParser().parseSync(dxf as string)!;
+    const pages = await renderPdf(pdf as Uint8Array, 20);
+    return { pdf: pages.map(({ words }) => words).join(' '), document, read };
+  };
+  const svgWords = (document: Document): string =>
+    [...document.querySelectorAll('text')].map(({ textContent }) => textContent).join(' ');
+  const dxfWords = (dxf: { entities: readonly unknown[] }): string =>
+    (dxf.entities as readonly { type: string; text?: string }[])
+      .flatMap(({ type, text }) => (type === 'TEXT' ? (text ?? '') : []))
+      .join(' ');
+  const plain = (words: string): string => words.replaceAll('\u00A0', ' ');
+
+  it('is a dimension of 6 mm between two arrows, on a layer that is not cut', async () => {
+    const { pdf, document, read } = await files({});
+    const number = (id: string, name: string): number =>
+      Number(document.getElementById(id)!.getAttribute(name));
+    const tips = ['band-outer', 'band-inner'].map((id) => [number(id, 'x2'), number(id, 'y2')]);
+    expect(Math.hypot(tips[0]![0]! - tips[1]![0]!, tips[0]![1]! - tips[1]![1]!)).toBeCloseTo(6, 2);
+    expect(document.getElementById('band-outer')!.parentElement!.id).toBe('dimension');
+    for (const words of [pdf, svgWords(document), dxfWords(read)]) {
+      expect(plain(words)).toContain('band 6 mm');
+    }
+    const lines = read.entities.filter(
+      ({ type, layer }) => type === 'LINE' && layer === 'DIMENSION',
+    );
+    // Two arrows of a line and a head of two strokes each.
+    expect(lines).toHaveLength(6);
+  });
+
+  it('stands in a note where the part has no room for it', async () => {
+    // Holes 8 mm apart in a row: nothing but rims, and an opening of a few millimetres.
+    const small = {
+      holes: '3',
+      distances: '3',
+      span: 'centres',
+      ...Object.fromEntries([1, 2, 3].map((i) => [`hole-${i}`, '1'])),
+      ...Object.fromEntries([1, 2, 3].map((i) => [`land-${i}`, '1'])),
+      ...{ 'distance-1': '7', 'distance-2': '7', 'distance-3': '7' },
+      ...{ band: '1', 'in-opening': '' },
+    };
+    const { pdf, document, read } = await files(small);
+    expect(document.getElementById('band-outer')).toBeNull();
+    for (const words of [pdf, svgWords(document), dxfWords(read)]) {
+      expect(plain(words)).toContain('Band: 1 mm from its outer edge to its inner one.');
+    }
+  });
+
+  it('stands nowhere where there is no band', async () => {
+    const { pdf, document, read } = await files({ band: '', 'in-opening': '' });
+    for (const words of [pdf, svgWords(document), dxfWords(read)]) {
+      expect(words.toLowerCase()).not.toContain('band');
+    }
+  });
+});
+
 describe('a hole pattern', async () => {
   const valuesOf = (texts: Record<string, string>) =>
     evaluate(holePattern, texts, { lengths: 'mm' }).values as never;

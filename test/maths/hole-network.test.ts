@@ -2,25 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { asRead, fitHoles, type Pattern } from '../../calculators/maths/plate/hole-pattern.ts';
 import { spreader, type Next } from '../calculators/states.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
+import { apart, exactly } from './caliper.ts';
 import { thrown } from './thrown.ts';
 
 type Point = readonly [x: number, y: number];
-
-const apart = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1]);
-
-/** What a caliper without error would read between the centres of some holes. */
-const exactly = (
-  places: readonly Point[],
-  pairs: readonly (readonly [number, number])[],
-): Pattern => ({
-  diameters: places.map(() => 6),
-  distances: pairs.map(([a, b]) => ({
-    from: a + 1,
-    to: b + 1,
-    read: apart(places[a]!, places[b]!),
-    span: 'centres',
-  })),
-});
 
 /** Holes put down at random, none within 15 mm of another, the first three well off a line. */
 function somePlaces(count: number, next: Next): Point[] {
@@ -247,6 +232,36 @@ describe('a network that does not hold says what it lacks, in words and by name'
       });
     },
   );
+
+  it('a hole on the very line of the only holes that it is measured to', () => {
+    // A small step of hole 5 across the line changes none of its three distances.
+    const row: readonly Point[] = [
+      [0, 0],
+      [60, 0],
+      [30, 40],
+      [20, 0],
+      [45, 0],
+    ];
+    const pairs = [
+      [0, 1],
+      [0, 2],
+      [1, 2],
+      [0, 3],
+      [1, 3],
+      [2, 3],
+      [0, 4],
+      [1, 4],
+      [3, 4],
+    ] as const;
+    const { code, quantities, message } = thrown(() => fitHoles(exactly(row, pairs)));
+    expect([code, ...quantities]).toEqual(['in-line', 'distances']);
+    expect(message).toContain('say nothing of one direction: measure one across');
+    const { places } = fitHoles(exactly(row, [...pairs, [2, 4]]));
+    places.forEach(({ x, y }, i) => {
+      expect(x).toBeCloseTo(row[i]![0], 6);
+      expect(y).toBeCloseTo(row[i]![1], 6);
+    });
+  });
 
   it('three in one line, and three whose readings make no triangle', () => {
     const all = [

@@ -8,20 +8,17 @@ import {
   type Place,
 } from '../../calculators/maths/plate/hole-pattern.ts';
 import { spreader } from '../calculators/states.ts';
+import { exactly } from './caliper.ts';
 
 type Pair = readonly [number, number];
 
 const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
 
-const measured = (places: readonly Place[], pairs: readonly Pair[]): Pattern => ({
-  diameters: places.map(() => 6),
-  distances: pairs.map(([a, b]) => ({
-    from: a + 1,
-    to: b + 1,
-    read: apart(places[a]!, places[b]!),
-    span: 'centres',
-  })),
-});
+const measured = (places: readonly Place[], pairs: readonly Pair[]): Pattern =>
+  exactly(
+    places.map(({ x, y }) => [x, y]),
+    pairs,
+  );
 
 /** The coordinates that are free: X of hole 2, then X and Y of each further one. */
 const free = (places: readonly Place[]): number[] => [

@@ -1,7 +1,7 @@
 import { Arc, Circle, point, segment } from '@flatten-js/core';
 import { describe, expect, it } from 'vitest';
+import { fromEdge } from '../../calculators/maths/plate/from-edge.ts';
 import {
-  fromEdge,
   landOutline,
   outerLands,
   reachOf,

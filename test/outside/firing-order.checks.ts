@@ -105,9 +105,17 @@ const three = engine([0, 240, 120]);
 const four180 = engine([0, 180, 180, 0]);
 const four90 = engine([0, 180, 270, 90]);
 const vee = engine([0, 0], [-45, 45], [0, 0]);
+const spaced = engine([0, 180, 270, 90], undefined, [0, 200, 400, 600]);
+const heavy = { reciprocatingMass: 2000, stroke: 100, rodLength: 200, speed: 2000 };
 const boxerFour = engine([0, 180, 180, 0], [0, 180, 180, 0]);
 const exudyn =
   'J. Gerstmayr, EXUDYN documentation, example pistonEngine.py (multibody model): boxer of four pistons, cranks 0°, 180°, 180°, 0°, “perfect mass balancing”; repository jgerstmayr/EXUDYN, commit 6b7ecab';
+
+const veePatent =
+  'US patent 4,683,849 (year not known), abstract and claim 1, section on two cylinders at 90°: a weight on the crankshaft counterbalances the primary reciprocating inertia forces, and balance shafts at twice its speed are for the secondary ones';
+// For the rows of three at 120° and of four at 180° and at 90° no citable source found: two patents on
+// rows of three (US 4,565,169 and 4,569,316, abstracts) tell of a couple that a countershaft at engine
+// speed must meet, and give no figure. They stand on sums by hand and on the sums of the references.
 
 export const checks: readonly OutsideCheck[] = [
   ...bySolver,
@@ -216,6 +224,30 @@ export const checks: readonly OutsideCheck[] = [
     'N',
     250 * Math.SQRT2,
     () => shakes(vee).secondary,
+  ),
+  {
+    topic,
+    what: 'Vee twin of 90° on one pin, primary force left by the right weight on the crank',
+    source: veePatent,
+    kind: 'published',
+    unit: 'N',
+    expected: 0,
+    ours: () => shakes(vee, 0.5).primaryLeft,
+    tolerance: 1e-6,
+  },
+  worked(
+    'Row of four at 90° firing 1-4-2-3, 2 kg, throw 50 mm, rod 200 mm, 2000 rpm, 0.2 m apart: primary couple',
+    'arms −0.3, −0.1, 0.1, 0.3 m at 0°, 180°, 270°, 90° make (−0.2, 0.2) m: × 2 × 0.05 × (200 π / 3)²',
+    'N m',
+    0.2 * Math.SQRT2 * 0.1 * ((200 * Math.PI) / 3) ** 2,
+    () => shaking(spaced, heavy, 0).primaryCouple,
+  ),
+  worked(
+    'The same, secondary couple',
+    'at the doubled angles −0.3 − 0.1 − 0.1 − 0.3 = −0.8 m, by a quarter of the force',
+    'N m',
+    0.2 * 0.1 * ((200 * Math.PI) / 3) ** 2,
+    () => shaking(spaced, heavy, 0).secondaryCouple,
   ),
   worked(
     'Single with half of its piston balanced',

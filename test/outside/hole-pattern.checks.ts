@@ -3,7 +3,8 @@ import type { Distance, Pattern, Place } from '../../calculators/maths/plate/hol
 import { bandOpenings } from '../../calculators/maths/plate/band-openings.ts';
 import { areaWithin } from '../../calculators/maths/plate/edge-parts.ts';
 import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
-import { landOutline, fromEdge } from '../../calculators/maths/plate/land-outline.ts';
+import { fromEdge } from '../../calculators/maths/plate/from-edge.ts';
+import { landOutline } from '../../calculators/maths/plate/land-outline.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
 import { areaLessDiscs, FLATTEN } from './references/cut-polygon.ts';
 import { solvedPattern, solvedTangent, SOLVER } from './constraint-solver.ts';

@@ -10,7 +10,8 @@ import {
   shareAt,
 } from './edge-parts.ts';
 import type { Place } from './hole-pattern.ts';
-import { fromEdge, type Edge, type Land } from './land-outline.ts';
+import { fromEdge } from './from-edge.ts';
+import type { Edge, Land } from './land-outline.ts';
 
 /** Shorter than a thousandth of a millimetre a part of an edge is none, mm. */
 const NOTHING = 1e-3;

@@ -1,5 +1,6 @@
 import type { Place } from './hole-pattern.ts';
-import { fromEdge, type Edge } from './land-outline.ts';
+import { fromEdge } from './from-edge.ts';
+import type { Edge } from './land-outline.ts';
 
 const RADIANS = Math.PI / 180;
 

@@ -1,6 +1,7 @@
 import { MathsError } from '../numeric/errors.ts';
 import { findRoot } from '../numeric/find-root.ts';
 import { sayNumber } from '../numeric/rounding.ts';
+import { crossingOf, type Crossing } from './outline-crossing.ts';
 
 /** A round land: where, and how far from there its edge runs, mm. */
 export interface Land {
@@ -139,25 +140,22 @@ const turnTo = (from: number, to: number): number => {
   return turn < 0 ? turn + 2 * Math.PI : turn;
 };
 
-/**
- * The outline round lands: a round edge about each outer land, and between two that follow each
- * other anticlockwise a straight edge that touches both, or a round one that does.
- *
- * @param lands One for each hole; those inside take no part.
- * @param bulges How far the edge on from each land stands out beyond a straight one, mm; hollow is
- *   negative. That of a land inside says nothing.
- * @returns The edges anticlockwise from that of the outer land with the lowest number; a single full
- *   circle where one land holds all others.
- * @throws MathsError `bulge-too-large`.
- */
-export function landOutline(lands: readonly Land[], bulges: readonly number[]): readonly Edge[] {
-  const found = ropes(lands);
-  if (found.length === 0) {
-    const largest = lands.reduce((a, b) => (b.radius > a.radius ? b : a));
-    return [{ kind: 'arc', ...largest, from: 0, to: 360, hollow: false }];
-  }
+/** An edge with the land it goes round, or on from which it runs. */
+interface Side {
+  readonly edge: Edge;
+  readonly land: number;
+  /** Whether it is the edge on from that land, and not the round one about it. */
+  readonly on: boolean;
+}
+
+/** The edges in their order, whether or not they cross. */
+function sidesOf(
+  lands: readonly Land[],
+  found: readonly Rope[],
+  bulges: readonly number[],
+): Side[] {
   const edges = found.map((rope) => ({ rope, ...bent(lands, rope, bulges[rope.from] ?? 0) }));
-  return edges.flatMap(({ rope, leaves, edge }, i): Edge[] => {
+  return edges.flatMap(({ rope, leaves, edge }, i): Side[] => {
     const before = edges.at(i - 1)!;
     const land = lands[rope.from]!;
     const straight = turnTo(before.rope.normal, rope.normal);
@@ -172,36 +170,88 @@ export function landOutline(lands: readonly Land[], bulges: readonly number[]): 
       before.arrives,
       before.arrives + Math.max(0, sweep),
     );
-    return sweep < 1e-9 || land.radius === 0 ? [edge] : [round, edge];
+    const on: Side = { edge, land: rope.from, on: true };
+    return sweep < 1e-9 || land.radius === 0
+      ? [on]
+      : [{ edge: round, land: rope.from, on: false }, on];
   });
+}
+
+/** The tenth of a millimetre below, so that what is said to be enough is. */
+const belowTenth = (figure: number): number => Math.floor(figure * 10 + 1e-9) / 10;
+
+/** Why an outline that crosses itself is none, where, and how much less hollow its edges must be. */
+function crossingError(
+  lands: readonly Land[],
+  found: readonly Rope[],
+  bulges: readonly number[],
+  sides: readonly Side[],
+  { edges, at }: Crossing,
+): MathsError {
+  const bentIn = (some: readonly Side[]): Side[] =>
+    some.filter(({ edge, on }) => on && edge.kind === 'arc' && edge.hollow);
+  const pair = edges.map((i) => sides[i]!);
+  const [crossing, between] = [bentIn(pair), bentIn(sides.slice(edges[0] + 1, edges[1]))];
+  // Two lands cross where the edge between them is hollow enough to run round both.
+  const hollow = [crossing, between, bentIn(sides)].find((some) => some.length > 0)!;
+  const other = crossing.length === 1 ? pair.find((side) => side !== crossing[0]) : undefined;
+  const holes = [...new Set(hollow.map(({ land }) => land))].sort((a, b) => a - b);
+  let [clear, crossed] = [0, 1];
+  for (let turn = 0; turn < 24; turn += 1) {
+    const share = (clear + crossed) / 2;
+    const less = bulges.map((bulge, hole) => (holes.includes(hole) ? bulge * share : bulge));
+    const crosses = crossingOf(sidesOf(lands, found, less).map(({ edge }) => edge)) !== undefined;
+    [clear, crossed] = crosses ? [clear, share] : [share, crossed];
+  }
+  const names = holes.map((hole) => hole + 1);
+  const where = `near X ${sayNumber(Number(at.x.toFixed(1)))} mm, Y ${sayNumber(Number(at.y.toFixed(1)))} mm`;
+  const room = holes.map((hole) => sayNumber(belowTenth(-(bulges[hole] ?? 0) * clear)));
+  const what = pair.every((side) => !hollow.includes(side))
+    ? `The edge on from hole ${names[0]!} is so hollow that the lands of holes ${pair[0]!.land + 1} and ${pair[1]!.land + 1} cross`
+    : names.length > 1
+      ? `The edges on from holes ${names.join(' and ')} are so hollow that they cross`
+      : `The edge on from hole ${names[0]!} is so hollow that it crosses ${other?.on === true ? 'the edge on from' : 'the land of'} hole ${other!.land + 1}`;
+  const remedy =
+    clear === 0
+      ? 'Another edge is too hollow as well: make them all less hollow.'
+      : names.length > 1
+        ? `With the others as they are, they clear each other when hollow by no more than ${room.join(' and ')} mm. Make one or both less hollow, or measure again how deep they are.`
+        : `With the others as they are, it clears that when hollow by no more than ${room[0]!} mm. Make it less hollow, or measure again how deep it is.`;
+  return new MathsError(
+    'edges-cross',
+    names.map((name) => `bulge-${name}`),
+    `${what}, ${where}: the part would fall in two there. ${remedy}`,
+  );
+}
+
+/**
+ * The outline round lands: a round edge about each outer land, and between two that follow each
+ * other anticlockwise a straight edge that touches both, or a round one that does.
+ *
+ * @param lands One for each hole; those inside take no part.
+ * @param bulges How far the edge on from each land stands out beyond a straight one, mm; hollow is
+ *   negative. That of a land inside says nothing.
+ * @returns The edges anticlockwise from that of the outer land with the lowest number; a single full
+ *   circle where one land holds all others.
+ * @throws MathsError `bulge-too-large`; `edges-cross` where an edge is so hollow that the outline
+ *   crosses itself.
+ */
+export function landOutline(lands: readonly Land[], bulges: readonly number[]): readonly Edge[] {
+  const found = ropes(lands);
+  if (found.length === 0) {
+    const largest = lands.reduce((a, b) => (b.radius > a.radius ? b : a));
+    return [{ kind: 'arc', ...largest, from: 0, to: 360, hollow: false }];
+  }
+  const sides = sidesOf(lands, found, bulges);
+  const edges = sides.map(({ edge }) => edge);
+  const crossing = crossingOf(edges);
+  if (crossing) throw crossingError(lands, found, bulges, sides, crossing);
+  return edges;
 }
 
 /** The numbers, from 0, of the lands that the outline goes round, in its order. */
 export const outerLands = (lands: readonly Land[]): readonly number[] =>
   ropes(lands).map(({ from }) => from);
-
-/** How far a place lies from an edge, mm. */
-export function fromEdge(edge: Edge, x: number, y: number): number {
-  if (edge.kind === 'line') {
-    const [wx, wy] = [edge.x2 - edge.x1, edge.y2 - edge.y1];
-    const square = wx * wx + wy * wy;
-    const part =
-      square > 0 ? Math.max(0, Math.min(1, ((x - edge.x1) * wx + (y - edge.y1) * wy) / square)) : 0;
-    return Math.hypot(x - edge.x1 - part * wx, y - edge.y1 - part * wy);
-  }
-  const way = Math.atan2(y - edge.y, x - edge.x);
-  const reach = (edge.to - edge.from) / DEGREES;
-  if (turnTo(edge.from / DEGREES, way) <= reach + 1e-12) {
-    return Math.abs(Math.hypot(x - edge.x, y - edge.y) - edge.radius);
-  }
-  const ends = [edge.from, edge.to].map((angle) =>
-    Math.hypot(
-      x - edge.x - edge.radius * Math.cos(angle / DEGREES),
-      y - edge.y - edge.radius * Math.sin(angle / DEGREES),
-    ),
-  );
-  return Math.min(...ends);
-}
 
 export interface Reach {
   readonly left: number;

@@ -9,9 +9,9 @@ import { DrawingShapes, placeOf } from '../../picture/drawing.tsx';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { textWidth } from '../../picture/text-width.ts';
-import { BandWidth, bandMark } from './BandWidth.tsx';
+import { bandMark, pointsAlong } from './band-mark.ts';
+import { BandWidth } from './BandWidth.tsx';
 import { BEYOND, partOf } from './drawing.ts';
-import type { Edge } from '../../maths/plate/land-outline.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -107,7 +107,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const band =
     v.band === undefined
       ? undefined
-      : bandMark(openings, v.band, lengths, at, {
+      : bandMark(openings, v.band, `band ${figure(v.band, lengths)}`, at, {
           sheet,
           taken,
           marks: [...rims, ...[...labels.values()].map(({ box }) => box)],
@@ -167,22 +167,6 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       </p>
     </div>
   );
-}
-
-const ALONG = 40;
-
-/** Places along an edge, close enough together that no word slips between. */
-function pointsAlong(edge: Edge): [number, number][] {
-  const parts = Array.from({ length: ALONG + 1 }, (_, i) => i / ALONG);
-  if (edge.kind === 'line') {
-    const { x1, y1, x2, y2 } = edge;
-    return parts.map((part) => [x1 + (x2 - x1) * part, y1 + (y2 - y1) * part]);
-  }
-  const { x, y, radius, from, to } = edge;
-  return parts.map((part) => {
-    const angle = ((from + (to - from) * part) * Math.PI) / 180;
-    return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
-  });
 }
 
 /** Where the words of a hole stand: in a quarter of it where it is wide enough, or else beside it, so far away. */

@@ -67,6 +67,7 @@ export default defineCalculator({
     'in-line': ['span', 'hole', 'distance'],
     'either-side': ['span', 'hole', 'distance'],
     'bulge-too-large': ['span', 'hole', 'distance', 'land'],
+    'edges-cross': ['span', 'hole', 'distance', 'land', 'bulge'],
     'no-opening': ['span', 'hole', 'distance', 'land', 'outside'],
     'loose-land': ['span', 'hole', 'distance', 'land', 'outside', 'band'],
     'not-in-opening': ['span', 'hole', 'distance', 'land', 'outside', 'band'],

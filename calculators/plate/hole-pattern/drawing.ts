@@ -1,15 +1,15 @@
 import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
-import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { circle, line, text, type Drawing, type Shape, type Text } from '../../drawing/shapes.ts';
 import { showInput } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
+import { bandLettering, LETTER, wordsWidth } from './band-lettering.ts';
 import { openingsOf } from './opening.ts';
 import { boreOf, edgesOf, openHoles } from './part.ts';
 
-const LETTER = 2.4;
 /** Diameters are lettered in millimetres as they were given, and in inches to a thou. */
 const FINE = 0.1;
 /** How far a centre line runs beyond its hole, mm (ISO 128-2: beyond the outline of the feature). */
@@ -94,7 +94,7 @@ const GAP = 8;
 const titleOf = (holes: number): string =>
   `Pattern of ${holes} holes, seen from the side that was measured`;
 
-const names = (v: Values, places: readonly Place[], lengths: LengthDisplay): readonly Shape[] =>
+const names = (v: Values, places: readonly Place[], lengths: LengthDisplay): readonly Text[] =>
   places.map(({ x, y }, i) =>
     text(
       x + v.hole[i]! / 2 + 0.8,
@@ -104,16 +104,41 @@ const names = (v: Values, places: readonly Place[], lengths: LengthDisplay): rea
     ),
   );
 
-/** The part at true scale, each hole with its number and diameter, and nothing round it. */
+/** Room for a line of notes, mm. */
+const NOTE = 5;
+
+/**
+ * The part at true scale, each hole with its number and diameter and a band with its width, and
+ * nothing round it. Where the part has no room for that width it stands in a note below.
+ */
 export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
-  const { shapes, reach, places } = partOf(v);
+  const { shapes, reach, places, edges, openings } = partOf(v);
+  const words = names(v, places, lengths);
+  const [left, bottom] = [reach.left - GAP, reach.bottom - GAP];
+  const [right, top] = [reach.right + GAP, reach.top + GAP];
+  const bare = { title: titleOf(places.length), left, height: top - bottom };
+  const [band] = v.band === undefined || openings.length === 0 ? [] : [v.band];
+  if (band === undefined) {
+    return { ...bare, bottom, width: right - left, shapes: [...shapes, ...words] };
+  }
+  const width = showInput(band, 'mm', lengths, FINE);
+  const lettered = bandLettering(band, `band ${width}`, {
+    edges,
+    openings,
+    sheet: { left, right, bottom, top },
+    rims: places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + BEYOND })),
+    words,
+  });
+  if (lettered) {
+    return { ...bare, bottom, width: right - left, shapes: [...shapes, ...words, ...lettered] };
+  }
+  const note = `Band: ${width} from its outer edge to its inner one.`;
   return {
-    title: titleOf(places.length),
-    left: reach.left - GAP,
-    bottom: reach.bottom - GAP,
-    width: reach.right - reach.left + 2 * GAP,
-    height: reach.top - reach.bottom + 2 * GAP,
-    shapes: [...shapes, ...names(v, places, lengths)],
+    ...bare,
+    bottom: bottom - NOTE,
+    width: Math.max(right - left, wordsWidth(note) + 2),
+    height: bare.height + NOTE,
+    shapes: [...shapes, ...words, text(left + 1, bottom - NOTE + 1.5, LETTER, note)],
   };
 }
 

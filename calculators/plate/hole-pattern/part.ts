@@ -1,8 +1,10 @@
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { sayNumber } from '../../maths/numeric/rounding.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
+import { depthWithin } from '../../maths/plate/edge-parts.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
-import { fromEdge, landOutline, type Edge, type Land } from '../../maths/plate/land-outline.ts';
+import { fromEdge } from '../../maths/plate/from-edge.ts';
+import { landOutline, type Edge, type Land } from '../../maths/plate/land-outline.ts';
 import type { Values } from './compute.ts';
 
 /** The land round each hole, as far as the edge of the part. */
@@ -40,10 +42,6 @@ const hole = (index: number): string => `hole ${index + 1}`;
 /** To a millionth of a millimetre: a land is as wide as it was given, wherever its hole lies. */
 const withoutDust = (figure: number): number => Number(figure.toFixed(6));
 
-/** Whether a hole lies wholly outside a round edge. */
-const outsideRound = (edge: Edge, { x, y }: Place): boolean =>
-  edge.kind === 'arc' && Math.hypot(x - edge.x, y - edge.y) > edge.radius;
-
 /**
  * The least metal between any two holes, from one to the bore, or from one of them to the edge or the
  * opening, or across the band. Holes that lie in the opening have none.
@@ -71,14 +69,14 @@ export function thinnest(
       between: [b.name, a.name],
     })),
   );
-  const single = edges.length === 1 ? edges[0] : undefined;
-  const toEdge = round.flatMap((one) =>
-    edges.map((edge): Metal => ({
-      wall:
-        (single && outsideRound(single, one) ? -1 : 1) * fromEdge(edge, one.x, one.y) - one.radius,
-      between: [one.name, 'the edge'],
-    })),
-  );
+  // A hollow edge may run past a hole altogether: what lies outside counts as below nothing.
+  const toEdge =
+    edges.length === 0
+      ? []
+      : round.map((one): Metal => ({
+          wall: depthWithin(edges, one.x, one.y) - one.radius,
+          between: [one.name, 'the edge'],
+        }));
   const inner = openings.flat();
   const toOpening = round.flatMap((one) =>
     inner.map(({ edge }): Metal => ({

@@ -1,0 +1,35 @@
+import { expect, it } from 'vitest';
+import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { stillToGive } from '../../calculators/frame/whose.ts';
+import { calculators } from '../../site/all-calculators.ts';
+import { reading } from './states.ts';
+
+const saidOf = (slug: string, texts: Texts = {}): string | undefined => {
+  const calculator = calculators.find((one) => one.slug === slug)!;
+  return stillToGive(calculator, evaluate(calculator, texts, reading));
+};
+
+it.each([
+  // The members of a series stand together, and what the page is about comes first.
+  ['jet-set', {}, 'Give your own: bore of jet 1 to 8.'],
+  [
+    'hole-pattern',
+    {},
+    'Give your own: distance 1 to 10, diameter of hole 1 to 5, measured and what stands under “Outline and bore of a gasket”.',
+  ],
+  // Given ones are not asked for again.
+  ['piston-position', { travel: '3' }, 'Give your own: stroke and rod length.'],
+] as const)('%s %j: %s', (slug, texts, said) => {
+  expect(saidOf(slug, texts)).toBe(said);
+});
+
+it('no calculator asks for more than three by name and three headings in one sentence', () => {
+  for (const calculator of calculators) {
+    const said = stillToGive(calculator, evaluate(calculator, {}, reading)) ?? '';
+    const [named, under = ''] = said.split(' what stands under ');
+    expect(named!.split(/[,;] | and /).length, said).toBeLessThanOrEqual(5);
+    expect((under.match(/“/g) ?? []).length, said).toBeLessThanOrEqual(3);
+    expect(said).not.toMatch(/\d+ more/);
+    expect(said.length, said).toBeLessThan(190);
+  }
+});
