@@ -335,7 +335,7 @@ describe('a figure whose script has not come', () => {
       await page.reload();
       await page.locator('#rods').scrollIntoViewIfNeeded();
       await expect
-        .poll(() => page.locator('#rods .calc-answer, #rods .calc-form').allTextContents())
-        .toEqual(expect.arrayContaining([expect.stringMatching(/ in\b|thou/)]));
+        .poll(() => page.locator('#rods .field-unit').allTextContents())
+        .toEqual(expect.arrayContaining([expect.stringMatching(/^(?:in|thou)$/)]));
     }));
 });
