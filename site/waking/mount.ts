@@ -3,6 +3,8 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { keepWork, keptWork } from '../offline/kept-work.ts';
 import { pageFailed } from '../browser/answering.ts';
 import { didNotCome } from '../browser/load-failure.ts';
+import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { keepDeeds, whenSetAbout } from './while-coming.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>(
   '../../calculators/*/*/calculator.tsx',
@@ -58,22 +60,40 @@ function sayAsleep(place: HTMLElement, error: unknown): void {
   place.after(note);
 }
 
-/** Calls back once, when a place is within a screen of being seen, or is entered. */
+/** Calls back when a place is within a screen of being seen. */
 function whenNear(place: HTMLElement, near: () => void): void {
-  const once = new AbortController();
-  const come = (): void => {
-    observer.disconnect();
-    once.abort();
-    near();
-  };
   const observer = new IntersectionObserver(
     (entries) => {
-      if (entries.some(({ isIntersecting }) => isIntersecting)) come();
+      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+      observer.disconnect();
+      near();
     },
     { rootMargin: '100% 0px' },
   );
   observer.observe(place);
-  place.addEventListener('focusin', come, { signal: once.signal });
+}
+
+/** Fetches a figure of an article once the reader sets about it, and has it do what was done to it meanwhile. */
+function onDemand(place: HTMLElement, fetched: () => Promise<unknown>): void {
+  const [begun, come] = [new AbortController(), new AbortController()];
+  const doDeeds = keepDeeds(place, come.signal);
+  const begin = (): void => {
+    if (begun.signal.aborted) return;
+    begun.abort();
+    place.setAttribute('aria-busy', 'true');
+    void fetched().then((answers) => {
+      come.abort();
+      place.removeAttribute('aria-busy');
+      if (answers) void doDeeds();
+    });
+  };
+  whenSetAbout(place, begin, begun.signal);
+  // What the server rendered is in millimetres: for a reader in inches it comes by itself.
+  const asChosen = (lengths: string): void => {
+    if (lengths === 'in') whenNear(place, begin);
+  };
+  asChosen(rememberedLengths());
+  begun.signal.addEventListener('abort', watchLengths(asChosen));
 }
 
 const kept = keptWork();
@@ -83,9 +103,15 @@ document.addEventListener('click', ({ target }) => {
   if (target instanceof Element && target.closest('[data-reload]')) keepWork(kept);
 });
 document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
-  const start = (): void =>
-    void mount(place, kept[index]).catch((error: unknown) => sayAsleep(place, error));
-  // The page's own calculator, and one with work in it, at once; others when the reader comes near.
-  if (place.dataset.owns === 'true' || kept[index]) start();
-  else whenNear(place, start);
+  const fetched = (): Promise<boolean> =>
+    mount(place, kept[index]).then(
+      () => true,
+      (error: unknown) => {
+        sayAsleep(place, error);
+        return false;
+      },
+    );
+  // The page's own calculator, and one with work in it, at once.
+  if (place.dataset.owns === 'true' || kept[index]) void fetched();
+  else onDemand(place, fetched);
 });

@@ -47,8 +47,10 @@ const REPORTS_MS = 500;
 export interface Visit {
   /** What is fetched before anything is touched. */
   readonly opened: Transfer;
-  /** All that is fetched once the reader has been at every calculator of the page. */
+  /** All that is fetched once the reader has seen every calculator of the page. */
   readonly read: Transfer;
+  /** All that is fetched once the reader has set about each of them. */
+  readonly used: Transfer;
 }
 
 /** What a first visit to a page fetches, with an empty cache, until nothing more is asked for. */
@@ -64,8 +66,17 @@ export async function transfer(browser: Browser, address: string): Promise<Visit
     const counted = await count(session);
     await page.goto(address, { waitUntil: 'networkidle' });
     const opened = counted();
-    for (const place of await page.locator('[data-calculator]').all()) {
+    const places = await page.locator('[data-calculator]').all();
+    for (const place of places) {
       await place.scrollIntoViewIfNeeded();
+      await page.waitForTimeout(REPORTS_MS);
+    }
+    await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
+    await page.waitForTimeout(REPORTS_MS);
+    await page.waitForLoadState('networkidle');
+    const read = counted();
+    for (const place of places) {
+      await place.locator('.calc-answer').click({ position: { x: 2, y: 2 } });
       await page.waitForLoadState('networkidle');
     }
     await page.waitForFunction(
@@ -73,7 +84,7 @@ export async function transfer(browser: Browser, address: string): Promise<Visit
     );
     // The last reports of a transfer come after the script that it brought has run.
     await page.waitForTimeout(REPORTS_MS);
-    return { opened, read: counted() };
+    return { opened, read, used: counted() };
   } finally {
     await context.close();
   }

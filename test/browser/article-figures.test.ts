@@ -244,10 +244,98 @@ describe('a value of the text', () => {
       { path: PATH, expected: [/ERR_FAILED/], tolerated: [/Failed to fetch/], viewport: PHONE },
       async (page) => {
         await page.route(/\/_astro\/wake-figure\./, (route) => route.abort());
-        await page.locator('#rods').scrollIntoViewIfNeeded();
+        await page.locator('#rods .calc-answer').click();
         await page.getByText('could not be fetched').first().waitFor();
         await shorter(page).click();
         await page.waitForURL(new RegExp(`^${inject('siteUrl')}calculators/piston-position/`));
       },
     ));
+});
+
+/** A figure whose scripts are on their way until `body` lets them come. */
+const early = (body: (page: Page, letThemCome: () => void) => Promise<void>): Promise<void> =>
+  visit({ path: PATH, viewport: PHONE }, async (page) => {
+    const { promise: held, resolve } = Promise.withResolvers<undefined>();
+    await page.route('**/*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await body(page, () => resolve(undefined));
+  });
+const point = (page: Page) => page.locator('#rods [role="slider"]').first();
+const pointed = (page: Page): Promise<number> =>
+  point(page).getAttribute('aria-valuenow').then(Number);
+
+describe('a figure whose script has not come', () => {
+  it('says that it is on its way, and then does what the keys asked of its handle', async () => {
+    let twice = Number.NaN;
+    await visit({ path: PATH, viewport: PHONE }, async (page) => {
+      await settled(page);
+      for (let i = 0; i < 2; i += 1) await point(page).press('ArrowRight');
+      twice = await pointed(page);
+    });
+    await early(async (page, letThemCome) => {
+      const before = await pointed(page);
+      expect(twice).not.toBe(before);
+      await point(page).focus();
+      const top = await page.evaluate(() => scrollY);
+      for (let i = 0; i < 2; i += 1) await page.keyboard.press('ArrowRight');
+      await page.keyboard.press('ArrowDown');
+      await page.keyboard.press('ArrowUp');
+      expect(await page.locator('#rods').getAttribute('aria-busy')).toBe('true');
+      expect(await page.evaluate(() => scrollY)).toBe(top);
+      expect(await pointed(page)).toBe(before);
+      letThemCome();
+      await expect.poll(() => pointed(page)).toBe(twice);
+      expect(await page.locator('#rods').getAttribute('aria-busy')).toBeNull();
+    });
+  });
+
+  it('does what its buttons were pressed for, each once', () =>
+    early(async (page, letThemCome) => {
+      const box = page.locator('#rods input[name="rod"]');
+      const before = Number(await box.inputValue());
+      const more = page.locator('#rods .field:has(input[name="rod"]) .step').last();
+      for (let i = 0; i < 3; i += 1) await more.click();
+      letThemCome();
+      await expect.poll(() => box.inputValue().then(Number)).toBeGreaterThan(before);
+      const after = Number(await box.inputValue());
+      await more.click();
+      const step = Number(await box.inputValue()) - after;
+      expect(after - before).toBeCloseTo(3 * step, 6);
+    }));
+
+  it('takes up a handle that is still held when it comes', () =>
+    early(async (page, letThemCome) => {
+      const before = await pointed(page);
+      await point(page).scrollIntoViewIfNeeded();
+      const { x, y, width, height } = (await point(page).boundingBox())!;
+      await page.mouse.move(x + width / 2, y + height / 2);
+      await page.mouse.down();
+      await page.mouse.move(x + width / 2 - 10, y + height / 2);
+      letThemCome();
+      await page.locator('#rods[data-awake]').waitFor();
+      await page.mouse.move(x + width / 2 - 30, y + height / 2, { steps: 4 });
+      await page.mouse.up();
+      await expect.poll(() => pointed(page)).not.toBe(before);
+    }));
+
+  it('keeps what is typed, and Enter does not send it away', () =>
+    early(async (page, letThemCome) => {
+      await page.fill('#rods input[name="rod"]', '90');
+      await page.locator('#rods input[name="rod"]').press('Enter');
+      letThemCome();
+      await expect.poll(() => angle(page)).toBeCloseTo(ofShortRod, 6);
+      expect(page.url().endsWith(PATH)).toBe(true);
+    }));
+
+  it('comes by itself near a reader in inches, for whom the server rendered nothing', () =>
+    visit({ path: PATH, viewport: PHONE }, async (page) => {
+      await page.evaluate(() => localStorage.setItem('gudgeon.lengths', 'in'));
+      await page.reload();
+      await page.locator('#rods').scrollIntoViewIfNeeded();
+      await expect
+        .poll(() => page.locator('#rods .field-unit').allTextContents())
+        .toEqual(expect.arrayContaining([expect.stringMatching(/^(?:in|thou)$/)]));
+    }));
 });

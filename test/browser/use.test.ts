@@ -400,13 +400,21 @@ describe('on a phone', () => {
 });
 
 describe('in an article', () => {
-  it('comes to life when the reader comes near, and not before', async () => {
-    await visit({ path: 'articles/where-the-piston-is/', viewport: phone }, async (page) => {
-      const calculator = page.locator('[data-calculator]').first();
+  it('comes to life when the reader sets about it, and costs one who only reads nothing', async () => {
+    const options = { viewport: phone, hasTouch: true, isMobile: true };
+    await visit({ path: 'articles/where-the-piston-is/', ...options }, async (page) => {
+      const asked: string[] = [];
+      page.on('request', (request) => asked.push(request.url()));
+      const figures = await page.locator('[data-calculator]').all();
       await page.waitForLoadState('networkidle');
-      expect(await calculator.getAttribute('data-ready')).toBeNull();
-      await calculator.scrollIntoViewIfNeeded();
-      await expect.poll(() => calculator.getAttribute('data-ready')).toBe('true');
+      for (const figure of figures) {
+        await figure.scrollIntoViewIfNeeded();
+        await page.waitForTimeout(200);
+      }
+      expect(await page.locator('[data-calculator][data-ready]').count()).toBe(0);
+      expect(asked.filter((address) => address.endsWith('.js'))).toEqual([]);
+      await figures[0]!.locator('.calc-answer').tap();
+      await expect.poll(() => figures[0]!.getAttribute('data-ready')).toBe('true');
     });
   });
 
@@ -419,8 +427,9 @@ describe('in an article', () => {
     await visit(options, async (page) => {
       await page.route(/\/_astro\/wake-figure\./, (route) => route.abort());
       const place = page.locator('.figure-place').first();
-      await place.scrollIntoViewIfNeeded();
+      await place.locator('.calc-answer').click();
       await expect.poll(() => place.textContent()).toContain('could not be fetched');
+      expect(await place.locator('[aria-busy]').count()).toBe(0);
       expect(await place.locator('output data').count()).toBeGreaterThan(0);
     });
   });

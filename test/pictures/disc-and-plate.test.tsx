@@ -3,6 +3,7 @@ import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
 import { diameterLabels } from '../../calculators/plate/plate-layout/diameters.ts';
+import { pointsOf, struckOf } from '../../calculators/plate/plate-layout/set-labels.ts';
 import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
 import { PIN, READINGS } from '../../calculators/position/find-tdc/places.ts';
 import { circle } from '../../calculators/drawing/shapes.ts';
@@ -51,9 +52,11 @@ describe('the handles of a disc and its crank', () => {
 describe('a diameter', () => {
   const place = (x: number, y: number) => ({ x: 200 + 3 * x, y: 200 - 3 * y });
   const edges = { left: 0, top: 0, right: 400, bottom: 400 };
+  const shapes = [circle('cut', 0, 0, 45)];
   const label = (taken: readonly (typeof edges)[]) =>
     diameterLabels([{ radius: 20, words: '⌀ 40.0 mm' }], {
-      shapes: [circle('cut', 0, 0, 45)],
+      shapes,
+      struck: struckOf(shapes.flatMap(pointsOf).map(({ x, y }) => place(x, y))),
       place,
       rim: 45,
       edges,

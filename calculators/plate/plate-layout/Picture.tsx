@@ -73,9 +73,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
-  const struck = struckOf(
-    drawing.shapes.flatMap(pointsOf).map(({ x: across, y: up }) => place(across, up)),
-  );
+  const lines = drawing.shapes.map((shape) => ({
+    centre: shape.layer === 'centre',
+    points: pointsOf(shape).map(({ x: across, y: up }) => place(across, up)),
+  }));
+  const struck = struckOf(lines.flatMap(({ points }) => points));
   const sets = setLabels(struck, place, directions, v.outside / 2, sheet, taken);
   taken.push(...sets.map(({ box }) => box), ...(bars ? [bars] : []));
   const named =
@@ -101,7 +103,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       ...[...new Set(v.radius.slice(0, v.holes))].map((radius) => across(2 * radius)),
       ...(v.bore > 0 ? [across(v.bore)] : []),
     ],
-    { shapes: drawing.shapes, place, rim: v.outside / 2, edges: sheet, taken },
+    {
+      shapes: drawing.shapes,
+      struck: struckOf(lines.flatMap(({ centre, points }) => (centre ? [] : points))),
+      place,
+      rim: v.outside / 2,
+      edges: sheet,
+      taken,
+    },
   );
 
   const drag = (toX: number, toY: number): void => {

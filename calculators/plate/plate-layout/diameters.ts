@@ -1,7 +1,7 @@
 import type { Shape } from '../../drawing/shapes.ts';
 import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
 import { textWidth } from '../../picture/text-width.ts';
-import { pointsOf, struckOf } from './set-labels.ts';
+import type { Struck } from './set-labels.ts';
 
 interface Point {
   readonly x: number;
@@ -23,6 +23,8 @@ interface Circle {
 
 interface Sheet {
   readonly shapes: readonly Shape[];
+  /** Counts the points in a box of all that is drawn but centre lines. */
+  readonly struck: Struck;
   /** From mm about the middle to user units. */
   readonly place: (x: number, y: number) => Point;
   readonly rim: number;
@@ -54,12 +56,17 @@ const ASIDE = 8;
 const nearest = (angle: number): number => ((((angle + 180) % 360) + 360) % 360) - 180;
 
 function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boolean {
-  const count = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / STEP);
-  return Array.from({ length: count + 1 }, (_, i) => i / count).some((share) => {
-    const x = from.x + (to.x - from.x) * share;
-    const y = from.y + (to.y - from.y) * share;
-    return x > left && x < right && y > top && y < bottom;
-  });
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  // Most lie nowhere near it.
+  if (Math.max(from.x, to.x) <= left || Math.min(from.x, to.x) >= right) return false;
+  if (Math.max(from.y, to.y) <= top || Math.min(from.y, to.y) >= bottom) return false;
+  const count = Math.ceil(Math.hypot(dx, dy) / STEP);
+  for (let i = 0; i <= count; i += 1) {
+    const x = from.x + (dx * i) / count;
+    const y = from.y + (dy * i) / count;
+    if (x > left && x < right && y > top && y < bottom) return true;
+  }
+  return false;
 }
 
 /**
@@ -68,17 +75,11 @@ function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boo
  * a circle that has no such place.
  */
 export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readonly DiameterLabel[] {
-  const { shapes, place, rim, edges } = sheet;
+  const { shapes, struck, place, rim, edges } = sheet;
   const at = (angle: number, radius: number): Point => {
     const turn = (angle * Math.PI) / 180;
     return place(radius * Math.cos(turn), radius * Math.sin(turn));
   };
-  const struck = struckOf(
-    shapes
-      .filter(({ layer }) => layer !== 'centre')
-      .flatMap(pointsOf)
-      .map(({ x, y }) => place(x, y)),
-  );
   const slots = shapes.filter((shape) => shape.kind === 'slot');
   /** Whether a leader from the rim to a circle goes over a slot. */
   const overSlot = (angle: number, radius: number): boolean =>

@@ -50,17 +50,25 @@ export function pointsOf(shape: Shape): readonly Point[] {
 /** Counts the points in a box, and none beyond so many where no more matter. */
 export type Struck = (box: Box, most?: number) => number;
 
+/** Height of the rows by which points are found, user units. */
+const ROW = 8;
+const rowOf = (y: number): number => Math.max(0, Math.floor(y / ROW));
+
 /** The same of the given points: each drag asks it of hundreds of places. */
-export const struckOf =
-  (points: readonly Point[]): Struck =>
-  ({ left, right, top, bottom }, most = Infinity) => {
+export function struckOf(points: readonly Point[]): Struck {
+  const rows: Point[][] = [];
+  for (const point of points) (rows[rowOf(point.y)] ??= []).push(point);
+  return ({ left, right, top, bottom }, most = Infinity) => {
     let found = 0;
-    for (const { x, y } of points) {
-      if (x > left && x < right && y > top && y < bottom) found += 1;
-      if (found >= most) break;
+    for (let row = rowOf(top); row <= rowOf(bottom); row += 1) {
+      for (const { x, y } of rows[row] ?? []) {
+        if (x > left && x < right && y > top && y < bottom) found += 1;
+        if (found >= most) return found;
+      }
     }
     return found;
   };
+}
 
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
 const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
