@@ -83,10 +83,10 @@ const brokenNames = (page: Page): Promise<string[]> =>
     }),
   );
 
-describe.each(slugs)('%s on a phone', (slug) => {
+describe.each(slugs)('%s', (slug) => {
   const path = `calculators/${slug}/`;
 
-  it('has answer, picture and figure in hand in that order, on one screen each', async () => {
+  it('has answer, picture and figure in hand in that order, on one screen each, keeps its answer in sight, and cuts no box to choose from and no row of buttons', async () => {
     await visit({ path, ...touch }, async (page) => {
       const at = await placesOf(page);
       expect(at.answer).toBeLessThanOrEqual(96);
@@ -96,11 +96,12 @@ describe.each(slugs)('%s on a phone', (slug) => {
       expect(at.more).toBeGreaterThan(at.form);
       expect(at.inHand - at.picture).toBeLessThanOrEqual(screen.height - at.answer);
       expect(at.length).toBeLessThanOrEqual((LONG[slug] ?? USUAL) / 2);
-    });
-  });
 
-  it('has its boxes to choose from within their column, and no row of buttons that is cut', async () => {
-    await visit({ path, ...touch }, async (page) => {
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
+      const strip = (await page.locator('[data-part="answer"]').boundingBox())!;
+      expect(Math.abs(strip.y)).toBeLessThanOrEqual(1);
+      expect(strip.height).toBeLessThanOrEqual(96);
+
       await settled(page);
       const beyond = await page.evaluate(() => {
         for (const fold of document.querySelectorAll('details')) fold.open = true;
@@ -117,21 +118,32 @@ describe.each(slugs)('%s on a phone', (slug) => {
     });
   });
 
-  it('keeps its answer in sight, as low', async () => {
-    await visit({ path, ...touch }, async (page) => {
-      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
-      const strip = (await page.locator('[data-part="answer"]').boundingBox())!;
-      expect(Math.abs(strip.y)).toBeLessThanOrEqual(1);
-      expect(strip.height).toBeLessThanOrEqual(96);
-    });
-  });
+  it('sets type in its pictures in 13 to 15 px at every width; unfolded cuts nothing off at 320 px, and has every handle brought into sight on a small desk', async () => {
+    await visit({ path, viewport: { width: 1280, height: 900 } }, async (page) => {
+      for (const width of [1280, 768, 390, 360]) {
+        await page.setViewportSize({ width, height: 844 });
+        for (const size of await typeSizes(page)) {
+          expect(size, `at ${String(width)}`).toBeGreaterThan(12.6);
+          expect(size, `at ${String(width)}`).toBeLessThan(15);
+        }
+      }
 
-  it('cuts nothing off at 320 px, unfolded', async () => {
-    await visit({ path, viewport: { width: 320, height: 640 } }, async (page) => {
+      await page.setViewportSize({ width: 320, height: 640 });
       await settled(page);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
       expect(await cutOff(page)).toEqual([]);
       expect(await brokenNames(page)).toEqual([]);
+
+      const desk = { width: 1024, height: 700 };
+      await page.setViewportSize(desk);
+      for (const handle of await page.locator('.calc-picture [role="slider"]').all()) {
+        await handle.scrollIntoViewIfNeeded();
+        const { y, height } = (await handle.boundingBox())!;
+        expect(y + height / 2, (await handle.getAttribute('aria-label')) ?? '').toBeLessThan(
+          desk.height,
+        );
+        expect(y + height / 2).toBeGreaterThan(0);
+      }
     });
   });
 });
@@ -165,34 +177,4 @@ describe('on a wide screen', () => {
       expect(picture.y + picture.height).toBeLessThanOrEqual(viewport.height);
     });
   });
-
-  it.each(slugs)('every handle can be brought into sight on a small one: %s', async (slug) => {
-    const viewport = { width: 1024, height: 700 };
-    await visit({ path: `calculators/${slug}/`, viewport }, async (page) => {
-      await settled(page);
-      for (const handle of await page.locator('.calc-picture [role="slider"]').all()) {
-        await handle.scrollIntoViewIfNeeded();
-        const { y, height } = (await handle.boundingBox())!;
-        expect(y + height / 2, (await handle.getAttribute('aria-label')) ?? '').toBeLessThan(
-          viewport.height,
-        );
-        expect(y + height / 2).toBeGreaterThan(0);
-      }
-    });
-  });
-
-  it.each(slugs)('type in the pictures of %s is 13 to 15 px, on a phone too', (slug) =>
-    visit(
-      { path: `calculators/${slug}/`, viewport: { width: 1280, height: 900 } },
-      async (page) => {
-        for (const width of [1280, 768, 390, 360]) {
-          await page.setViewportSize({ width, height: 844 });
-          for (const size of await typeSizes(page)) {
-            expect(size, `at ${String(width)}`).toBeGreaterThan(12.6);
-            expect(size, `at ${String(width)}`).toBeLessThan(15);
-          }
-        }
-      },
-    ),
-  );
 });
