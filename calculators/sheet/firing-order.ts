@@ -27,27 +27,27 @@ export function firedBySet(engine: Engine): readonly (readonly number[])[] | und
     .sort(([a], [b]) => a! - b!);
 }
 
+/** Which sets fire in turn, by the cylinders that each fires. */
+const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
+  inGroups(engine.firingOrder, togetherOn(engine)).map(
+    ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
+  );
+
 /** The numbers of the sets in the order in which they fire; nothing where the sheet does not say. */
 export function setOrderOf(engine: Engine): readonly number[] | undefined {
   const fired = firedBySet(engine);
-  return (
-    fired &&
-    inGroups(engine.firingOrder, togetherOn(engine)).map(
-      ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
-    )
-  );
+  return fired && inTurn(engine, fired);
 }
 
 /** Which lead goes where, in the order of firing; nothing while that order is not known. */
 export function leadWords(engine: Engine): string | undefined {
-  const order = setOrderOf(engine);
   if (engine.firingOrder.length === 0) return undefined;
-  if (order === undefined || order.length === engine.firingOrder.length) {
+  const fired = firedBySet(engine);
+  if (fired === undefined || fired.length === engine.firingOrder.length) {
     const leads = engine.firingOrder.map((n) => `coil ${String(n)} to plug ${String(n)}`);
     return `Leads in firing order: ${leads.join(', ')}`;
   }
-  const fired = firedBySet(engine)!;
-  const leads = order.map(
+  const leads = inTurn(engine, fired).map(
     (set) => `set ${String(set)} fires plugs ${fired[set - 1]!.join(' and ')}`,
   );
   return `Leads in firing order: ${leads.join(', ')}`;

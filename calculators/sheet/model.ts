@@ -141,9 +141,9 @@ export function boxesOf(engine: Engine, id: StepId): number {
   if (reading === undefined) return cylindersOf(engine);
   if (reading.once) return 1;
   if (isOfSet(reading)) return sets;
-  if (reading.per === 'Carburettor') return carburettorsOf(engine);
-  if (reading.per === 'Condenser') return fewer(figures.condensers, sets);
-  if (reading.per === 'Coil' && sharesSets(engine)) {
+  if (reading.asManyAs === 'carburettors') return carburettorsOf(engine);
+  if (reading.asManyAs === 'condensers') return fewer(figures.condensers, sets);
+  if (reading.asManyAs === 'fed-coils' && sharesSets(engine)) {
     return figures['fed-coils'] ? fewer(figures['fed-coils'], cylindersOf(engine)) : sets;
   }
   return cylindersOf(engine);

@@ -17,6 +17,7 @@ export const cableSteps = {
     reading: {
       label: 'Play of the cable',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       min: 0,
       max: 30,
@@ -82,6 +83,7 @@ export const cableSteps = {
     reading: {
       label: 'Opening',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       min: 0,
       max: 60,

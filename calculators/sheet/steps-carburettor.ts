@@ -17,6 +17,7 @@ export const carburettorSteps = {
     reading: {
       label: 'Float height',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       ...floatHeight,
       step: 0.5,
@@ -47,6 +48,7 @@ export const carburettorSteps = {
     reading: {
       label: 'Bore',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       min: 0.05,
       max: 6,
@@ -76,6 +78,7 @@ export const carburettorSteps = {
     reading: {
       label: 'Cutaway',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       min: 0,
       max: 20,
@@ -108,6 +111,7 @@ export const carburettorSteps = {
     reading: {
       label: 'Groove from the top',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'count',
       min: 1,
       max: 12,

@@ -20,6 +20,7 @@ export const pointsSteps = {
     reading: {
       label: 'Capacitance',
       per: 'Condenser',
+      asManyAs: 'condensers',
       unit: 'uF',
       min: 0,
       max: 100,
@@ -55,6 +56,7 @@ export const pointsSteps = {
     reading: {
       label: 'Primary resistance',
       per: 'Coil',
+      asManyAs: 'fed-coils',
       unit: 'ohm',
       min: 0,
       max: 1000,

@@ -85,6 +85,7 @@ export const readySteps = {
     reading: {
       label: 'Volts lost on the way to the coil',
       per: 'Coil',
+      asManyAs: 'fed-coils',
       unit: 'V',
       min: 0,
       max: 48,

@@ -18,6 +18,7 @@ export const strippingSteps = {
     reading: {
       label: 'Air screw as it was, turns out',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'none',
       min: 0,
       max: 10,
@@ -65,6 +66,7 @@ export const strippingSteps = {
     reading: {
       label: 'Pilot jet bore',
       per: 'Carburettor',
+      asManyAs: 'carburettors',
       unit: 'mm',
       min: 0.05,
       max: 3,

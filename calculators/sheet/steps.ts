@@ -49,6 +49,8 @@ export interface StepReading {
   readonly per: string;
   /** Set where the engine has one of it, however many cylinders: a crank, a plate. */
   readonly once?: true;
+  /** The figure that says how many of it the engine has, where that may be fewer than its cylinders. */
+  readonly asManyAs?: 'carburettors' | 'condensers' | 'fed-coils';
   readonly unit: UnitName;
   readonly min: number;
   readonly max: number;
