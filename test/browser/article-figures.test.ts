@@ -282,7 +282,7 @@ describe('a figure whose script has not come', () => {
       for (let i = 0; i < 2; i += 1) await page.keyboard.press('ArrowRight');
       await page.keyboard.press('ArrowDown');
       await page.keyboard.press('ArrowUp');
-      expect(await page.locator('#rods').getAttribute('aria-busy')).toBe('true');
+      await expect.poll(() => page.locator('#rods').getAttribute('aria-busy')).toBe('true');
       expect(await page.evaluate(() => scrollY)).toBe(top);
       expect(await pointed(page)).toBe(before);
       letThemCome();

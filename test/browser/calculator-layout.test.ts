@@ -161,7 +161,7 @@ describe('a group of fields', () => {
     const path = 'calculators/piston-position/';
     await visit({ path, ...touch, javaScriptEnabled: false }, async (page) => {
       await page.getByText('The engine', { exact: true }).click();
-      expect(await page.locator('input[name="rod"]').isVisible()).toBe(true);
+      await expect.poll(() => page.locator('input[name="rod"]').isVisible()).toBe(true);
     });
   });
 });

@@ -355,7 +355,7 @@ describe('the pointer', () => {
         await page.locator('[data-practice][data-ready]').waitFor();
         expect(await bent(page)).toBeCloseTo(dragged + 1.5, 4);
         await named(page, 'Bend the pointer to 0 here').tap();
-        expect(await page.locator('.said').textContent()).toContain('bends no further');
+        await expect.poll(() => page.locator('.said').textContent()).toContain('bends no further');
       },
       { viewport: phone, hasTouch: true, isMobile: true },
     );
@@ -430,7 +430,9 @@ describe('on a phone', () => {
           expect(used.y + used.height, tool).toBeLessThanOrEqual(box.y + 1);
         }
         await named(page, 'Write down what is shown').tap();
-        expect(await bar.locator('.said').textContent()).toContain('Written on the pad, line 1.');
+        await expect
+          .poll(() => bar.locator('.said').textContent())
+          .toContain('Written on the pad, line 1.');
       },
       narrow,
     );

@@ -72,7 +72,7 @@ async function wholeJob(page: Page, hands: Hands): Promise<void> {
     window.print = () => document.body.setAttribute('data-printed', 'yes');
   });
   await hands.press(button(page, 'Print the sheet'));
-  expect(await page.getAttribute('body', 'data-printed')).toBe('yes');
+  await expect.poll(() => page.getAttribute('body', 'data-printed')).toBe('yes');
   const paper = await readPdf(await page.pdf({ format: 'A4' }));
   expect(paper.pages).toBe(2);
   for (const text of ['Bench twin', 'Firing order: 1-2', '0.41', '0.38', '179.6', '25 : 1']) {
@@ -113,7 +113,9 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       expect(await state(page, 'timing').textContent()).toContain('Check again');
       const timing = page.locator('#step-timing');
       if ((await timing.getAttribute('open')) === null) await timing.locator('> summary').click();
-      expect(await timing.locator('.again').textContent()).toContain('Set the points gap');
+      await expect
+        .poll(() => timing.locator('.again').textContent())
+        .toContain('Set the points gap');
       await button(page, 'Checked again, still right').click();
       await expect.poll(() => state(page, 'timing').textContent()).toContain('Done');
       await page.locator('#step-gap > summary').click();
@@ -166,7 +168,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await plate.locator('> summary').click();
       await box(page, 'found', 'plate', 1).fill('270.2');
       await box(page, 'found', 'plate', 2).fill('89.8');
-      expect(await plate.textContent()).not.toContain('Pass');
+      await expect.poll(() => plate.textContent()).not.toContain('Pass');
       await button(page, 'It fires evenly: enter these').click();
       await expect.poll(() => plate.textContent()).toContain('Correct');
       await enter(page, 'Breaker plate and timing', { 'set-2': '90' });

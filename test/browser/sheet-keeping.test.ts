@@ -374,7 +374,7 @@ describe('files and links', () => {
       await button(page, /^Put .* back$/).click();
       await expectKept(page, 'club triple');
       await page.locator('#step-gap > summary').click();
-      expect(await box(page, 'left', 'gap', 1).inputValue()).not.toBe('');
+      await expect.poll(() => box(page, 'left', 'gap', 1).inputValue()).not.toBe('');
     });
   });
 });

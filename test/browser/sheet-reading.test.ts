@@ -92,7 +92,7 @@ describe('one reading a screen', () => {
       await oneBox(page).fill('0.31');
       await expect.poll(() => verdict(page).textContent()).toContain('Open the gap');
       await button(page, 'Corrected: read it again').click();
-      expect(await oneBox(page).inputValue()).toBe('');
+      await expect.poll(() => oneBox(page).inputValue()).toBe('');
       await oneBox(page).fill('0.39');
       await expect.poll(() => verdict(page).textContent()).toContain('Pass');
       const day = await page.evaluate(() => {
@@ -154,7 +154,7 @@ describe('one reading a screen', () => {
       const waits = page.locator('.one .waits');
       expect(await waits.locator('summary').innerText()).toMatch(/Comes after \d+ steps/);
       await waits.locator('summary').tap();
-      expect(await waits.locator('a').first().isVisible()).toBe(true);
+      await expect.poll(() => waits.locator('a').first().isVisible()).toBe(true);
     });
   });
 
@@ -391,7 +391,7 @@ describe('an engine that comes to the sheet', () => {
         expect(y + height, place).toBeLessThanOrEqual(viewport.height);
       }
       await files.locator('> summary').tap();
-      expect(await button(page, 'Save to a file').isVisible()).toBe(true);
+      await expect.poll(() => button(page, 'Save to a file').isVisible()).toBe(true);
     });
   });
 });

@@ -63,7 +63,7 @@ describe('a reading that is refused', () => {
         /^Of the last reading, 0\.39 mm: ✓ Pass/,
       );
       await left.fill('');
-      expect(await left.inputValue()).toBe('');
+      await expect.poll(() => left.inputValue()).toBe('');
       await left.blur();
       await expect.poll(() => left.inputValue()).toBe('0.39');
     });

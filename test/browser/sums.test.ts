@@ -98,7 +98,7 @@ describe('the keys above a phone’s keyboard', () => {
       await page.getByRole('toolbar', { name: 'More keys' }).getByText('+').tap();
       await page.keyboard.type('5');
       await page.getByRole('toolbar', { name: 'More keys' }).getByText('thou').tap();
-      expect(await field(page, 'travel').inputValue()).toBe('2+5 thou');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('2+5 thou');
       await expect.poll(() => alertText(page)).toContain('Type the unit behind each');
       expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe(
         'travel',
@@ -110,7 +110,7 @@ describe('the keys above a phone’s keyboard', () => {
     await visit({ path: PATH }, async (page) => {
       await settled(page);
       await field(page, 'travel').click();
-      expect(await page.getByRole('toolbar').count()).toBe(0);
+      await expect.poll(() => page.getByRole('toolbar').count()).toBe(0);
     });
   });
 });
