@@ -195,9 +195,13 @@ interface Giver {
   readonly givesWay: NonNullable<NumberInput['givesWay']>;
 }
 
+/** What is being typed, if only an emptied box, stands as it is: the example's figure behind it gives way to nothing. */
+const isTyped = ({ heldOver, unread }: Field): boolean => heldOver || unread === true;
+
 const giversOf = (calculator: AnyCalculator, { fields }: Gathered): readonly Giver[] =>
   fields.filter(isExample).flatMap((field) => {
     const input = inputOf(calculator, field.key);
+    if (isTyped(field)) return [];
     if (field.kind !== 'figure' || field.value === undefined) return [];
     if (!('givesWay' in input) || input.givesWay === undefined) return [];
     const { key, spec, value } = field;

@@ -111,7 +111,7 @@ export const readySteps = {
     why: 'A spark that comes to another cylinder finds its piston elsewhere: the engine does not start, spits back or kicks back.',
     how: [
       'Follow the wire of each set to its coil, and the lead of each coil to its plug: set, coil and plug are those of one cylinder, or of those that one set fires. Mark each lead.',
-      'Prove it: every plug in its cap, on bare metal of the engine and away from the plug holes, fuel shut. Turn forwards by hand: each plug sparks as its own piston comes near its top, one after the other in the firing order.',
+      'Prove it: every plug in its cap, on bare metal of the engine and away from the plug holes, fuel shut. Turn forwards by hand: each plug sparks as its own piston comes near its top, in the firing order; plugs of one set spark together.',
     ],
     tool: 'Tags or paint, a rod in the plug hole to feel the piston',
     caution:

@@ -14,7 +14,7 @@ import { refusedIn } from './last-good.ts';
 import { ownHere, refusedHere, useAddress } from './use-address.ts';
 import { anew, anExample, useCalculation, type Given } from './use-calculation.ts';
 import { useLate } from './use-late.ts';
-import { takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
+import { givesFigures, takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
 import { usePicture } from './use-picture.tsx';
 
 export interface LiveProps {
@@ -46,6 +46,10 @@ function stillTheSheets({ texts, origins }: Given, { holds }: Filled): Origins {
   );
 }
 
+/** The figures of the engine in use, with what was given beside them. */
+const beside = ({ texts, origins }: Filled, given: Given): Given =>
+  anew({ ...texts, ...given.texts }, { ...origins, ...given.origins });
+
 /** A page's own calculator in use, which keeps its state in the address. The server renders the same with the defaults. */
 export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   const untouched = useRef<Given>();
@@ -65,11 +69,15 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
 
   const sheet = useRef(own);
   sheet.current = own;
-  const back = useCallback((query: string) => {
-    byHand.current = false;
-    const filled = query === '' ? sheet.current : undefined;
-    setGiven(filled ? anew(filled.texts, filled.origins) : fromAddress(query));
-  }, []);
+  const back = useCallback(
+    (query: string) => {
+      byHand.current = false;
+      const asked = fromAddress(query);
+      const filled = givesFigures(calculator, query) ? undefined : sheet.current;
+      setGiven(filled ? beside(filled, asked) : asked);
+    },
+    [calculator],
+  );
   const { write, commit } = useAddress(back);
   const end = useCallback(() => {
     onEnd();
@@ -101,8 +109,7 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
       return;
     }
     setGiven((before) => ({
-      texts: { ...own.texts, ...(byHand.current ? before.texts : {}) },
-      origins: { ...own.origins, ...(byHand.current ? before.origins : {}) },
+      ...beside(own, before === untouched.current ? anew({}, {}) : before),
       held: byHand.current ? before.held : { current: {} },
     }));
   }, [own]);

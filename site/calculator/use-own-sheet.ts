@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { fromQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
 
@@ -15,12 +16,14 @@ export function keepsSheet(): boolean {
 export const takeOwnSheet = async (calculator: AnyCalculator): Promise<Filled | undefined> =>
   (await import('../sheet/for-calculator.ts')).filledFor(calculator);
 
-const linked = (): boolean => location.search !== '';
+/** Whether an address holds figures, and not only choices of what is to be shown. */
+export const givesFigures = ({ inputs }: AnyCalculator, query: string): boolean =>
+  Object.keys(fromQuery(query)).some((key) => inputs[key]?.kind !== 'choice');
 
 /**
  * The reader's own engine, with its figures for a calculator opened without any in its address. A
- * link's missing keys take the defaults, so an address with a query gets no figure from the sheet
- * until the reader asks for it.
+ * link's missing keys take the defaults, so an address with a figure gets none from the sheet until
+ * the reader asks for it.
  */
 export function useOwnSheet(
   calculator: AnyCalculator,
@@ -28,6 +31,7 @@ export function useOwnSheet(
   const [filled, setFilled] = useState<Filled>();
   useEffect(() => {
     if (!keepsSheet()) return undefined;
+    const linked = (): boolean => givesFigures(calculator, location.search);
     const byLink = linked();
     let stale = false;
     takeOwnSheet(calculator).then(

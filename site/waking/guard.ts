@@ -26,7 +26,7 @@ export const guardScript = [
   'if(radio?box.checked&&!box.defaultChecked&&key!=="lengths":box.value!==box.defaultValue)all[key]=box.value}',
   'return all});sessionStorage.setItem(name,JSON.stringify({page:pathname,texts}))};',
   'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}location.reload()}});',
-  'setTimeout(()=>{if(page.asked!==undefined)page.failed=""},8000)',
+  'if(part)setTimeout(fail,8000)',
   '})()',
 ].join('');
 

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { dist, documentOf } from './support/built.ts';
 import { expectResult, settled } from './support/calculator.ts';
-import { phone, visit } from './support/page.ts';
+import { phone, visit, visitEarly } from './support/page.ts';
 import { serve, type Served } from './support/serve.ts';
 
 const PATH = 'calculators/piston-position/';
@@ -44,6 +44,17 @@ const seen = (page: Page): Promise<string[]> =>
       .map((part) => part.textContent || (part as HTMLInputElement).value),
   );
 const again = (page: Page) => page.getByRole('button', { name: 'Try again' });
+
+describe('scripts that neither come nor fail', () => {
+  it.each([PATH, 'sheet/'])('are told of at %s, until they come', async (path) => {
+    await visitEarly(path, async (page, letScriptsCome) => {
+      await page.getByText('A part of this page did not come, so it does not answer.').waitFor();
+      expect(await again(page).isVisible()).toBe(true);
+      letScriptsCome();
+      await expect.poll(() => again(page).isVisible()).toBe(false);
+    });
+  });
+});
 
 describe('an address with figures', () => {
   it('shows none of the worked example while its scripts are on their way, and then its own', async () => {

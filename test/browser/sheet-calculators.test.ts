@@ -93,6 +93,14 @@ describe('a calculator and the engine sheet', () => {
     });
   });
 
+  it('a link that only chooses what is shown, as the home page’s, still takes the sheet’s engine', async () => {
+    await withSheet('calculators/piston-position/?given=other', async (page) => {
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
+      await page.getByText(/\d figures are from your sheet: Mine\./).waitFor();
+      expect(await field(page, 'given-stroke').isVisible()).toBe(true);
+    });
+  });
+
   it('fills a figure for each cylinder where it has the readings', async () => {
     await withSheet('calculators/plate-setting/', async (page) => {
       const { left, found } = mine.readings.timing!;

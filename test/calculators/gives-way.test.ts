@@ -8,6 +8,7 @@ import { fillFrom } from '../../calculators/sheet/fill.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { calculators } from '../../site/all-calculators.ts';
+import { lastGood } from '../../site/calculator/last-good.ts';
 import { drawn } from '../pictures/support/draw.tsx';
 import { outside, overlaps, strikes } from '../pictures/support/faults.ts';
 import { sheetsOf } from '../pictures/support/marks.ts';
@@ -81,6 +82,37 @@ describe.each(engines)('beside %s, of the reader’s own', (_, figures) => {
 const bySlug = (slug: string) => calculators.find((calculator) => calculator.slug === slug)!;
 const valueOf = ({ fields }: Evaluation, key: string): unknown =>
   fields.find((field) => field.key === key)!.value;
+
+describe('a box that is emptied, or half typed', () => {
+  it.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+    '%s: stands so beside every engine of the reader’s own, and nothing is put into it',
+    (slug, calculator) => {
+      for (const [name, figures] of engines) {
+        const texts = fillFrom(engineOf(figures), slug, knownKeys(calculator));
+        const origins = allFrom(texts, 'sheet');
+        const options = { lengths: 'mm', ownEngine: true } as const;
+        const before = evaluate(calculator, texts, { ...options, origins });
+        const held = lastGood(before, {});
+        const boxes = before.fields.filter(({ kind, key }) => {
+          const input = calculator.inputs[key] ?? calculator.inputs[key.replace(/-\d+$/, '')]!;
+          return kind === 'figure' && 'givesWay' in input && input.givesWay !== undefined;
+        });
+        for (const { key } of boxes) {
+          for (const text of ['', '-', '6 furlongs']) {
+            const { fields } = evaluate(
+              calculator,
+              { ...texts, [key]: text },
+              { ...options, held, origins: { ...origins, [key]: 'yours' } },
+            );
+            const box = fields.find((field) => field.key === key)!;
+            expect(box.text, `${name}: ${key} “${text}”`).toBe(text);
+            expect(box.problem, `${name}: ${key} “${text}”`).toBeDefined();
+          }
+        }
+      }
+    },
+  );
+});
 
 describe('a figure of the example that gives way', () => {
   it.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(

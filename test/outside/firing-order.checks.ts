@@ -112,10 +112,10 @@ const exudyn =
   'J. Gerstmayr, EXUDYN documentation, example pistonEngine.py (multibody model): boxer of four pistons, cranks 0°, 180°, 180°, 0°, “perfect mass balancing”; repository jgerstmayr/EXUDYN, commit 6b7ecab';
 
 const veePatent =
-  'US patent 4,683,849 (year not known), abstract and claim 1, section on two cylinders at 90°: a weight on the crankshaft counterbalances the primary reciprocating inertia forces, and balance shafts at twice its speed are for the secondary ones';
+  'US patent 4,683,849 (year not known), abstract, of which an excerpt was seen: two cylinders at 90°, a weight on the crankshaft counterbalances the primary reciprocating inertia forces, and balance shafts at twice its speed are for the secondary ones';
 // For the rows of three at 120° and of four at 180° and at 90° no citable source found: two patents on
-// rows of three (US 4,565,169 and 4,569,316, abstracts) tell of a couple that a countershaft at engine
-// speed must meet, and give no figure. They stand on sums by hand and on the sums of the references.
+// rows of three (US 4,565,169 and 4,569,316, of which the abstracts were seen) tell of a couple that a countershaft at
+// engine speed must meet. They stand on sums by hand and on the sums of the references.
 
 export const checks: readonly OutsideCheck[] = [
   ...bySolver,
