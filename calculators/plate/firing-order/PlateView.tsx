@@ -1,9 +1,10 @@
-import { orderText } from '../../frame/firing-order.ts';
+import { orderFigure } from '../../frame/firing-order.ts';
 import { fixed } from '../../frame/format.ts';
 import type { Firing } from '../../maths/crank/firing-order.ts';
 import { overlap, type Box } from '../../picture/boxes.ts';
 import { spreadRound } from '../../picture/labels.ts';
 import { textWidth } from '../../picture/text-width.ts';
+import { sequenceOf } from './compute.ts';
 import { BADGE, CylinderBadge, polar } from './marks.tsx';
 
 interface Props {
@@ -43,6 +44,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
 
   const taken: Box[] = [];
   let from = 0;
+  const order = orderFigure(sequenceOf(firing.order, firing.intervals));
   const figures = firing.intervals.flatMap((interval, k) => {
     const middle = at(way * (from + interval / 2), INTERVALS);
     from += interval;
@@ -64,7 +66,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
       class="plot"
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`The plate with set 1 at the top, the cam turning ${clockwise ? 'clockwise' : 'anticlockwise'}: sets at ${sets.map((set, i) => `${String(i + 1)}: ${fixed(set, 1)}`).join(', ')} degrees. Firing order ${orderText(firing.order)}.`}
+      aria-label={`The plate with set 1 at the top, the cam turning ${clockwise ? 'clockwise' : 'anticlockwise'}: sets at ${sets.map((set, i) => `${String(i + 1)}: ${fixed(set, 1)}`).join(', ')} degrees. Firing order ${order}.`}
     >
       <circle class="part plate" cx={CENTRE.x} cy={CENTRE.y} r={PLATE} />
       <path
@@ -93,7 +95,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
         <CylinderBadge key={i} x={x} y={y} number={i + 1} />
       ))}
       <text class="axis-text" x={8} y={HEIGHT - 8}>
-        {`Firing order ${orderText(firing.order)}`}
+        {`Firing order ${order}`}
       </text>
     </svg>
   );

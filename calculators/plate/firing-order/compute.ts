@@ -25,7 +25,7 @@ export const pistonsOf = (v: Values) => ({
 });
 
 /** The order as one figure: a nought joins cylinders that fire together. */
-const sequenceOf = (order: readonly number[], intervals: readonly number[]): number =>
+export const sequenceOf = (order: readonly number[], intervals: readonly number[]): number =>
   Number(
     order
       .map((cylinder, k) =>

@@ -1,4 +1,4 @@
-import { orderText } from '../../frame/firing-order.ts';
+import { orderFigure } from '../../frame/firing-order.ts';
 import { fixed } from '../../frame/format.ts';
 import type { Remark } from '../../frame/types.ts';
 import { sharing, SPARE_NEAR_BOTTOM } from '../../maths/crank/firing-order.ts';
@@ -34,7 +34,7 @@ export function coilWords(v: Values, computed: Computed, index: number): string 
 
 function ofTheIntervals(v: Values, computed: Computed): string {
   const intervals = computed.interval as readonly number[];
-  const order = orderText(computed.order as readonly number[]);
+  const order = orderFigure(computed.sequence as number);
   if (v.cylinders === 1) return 'One cylinder fires once a turn.';
   const apart = intervals.filter((interval) => interval > EVEN);
   const said = apart.map(degrees).join(', ');
