@@ -1,6 +1,10 @@
 import { showFigure, withUnit } from './format.ts';
 import type { LengthDisplay } from './units.ts';
 
+/** A label within a sentence: it keeps its capital where it is one of several, as TDC. */
+export const inSentence = (label: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 /** One figure, or several that share the unit: “0.5 mm”, “210 × 297 mm”. */
 const MILLIMETRES = new RegExp(

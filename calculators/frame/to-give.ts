@@ -1,7 +1,8 @@
 import type { Field } from './fields.ts';
 import { labelOf } from './rests-on.ts';
 import type { AnyCalculator } from './types.ts';
-import { inSentence, listed } from './whose-field.ts';
+import { inSentence } from './sentence.ts';
+import { listed } from './whose-field.ts';
 
 const headingOf = (field: Field): string | undefined =>
   field.kind === 'choice' ? field.group : field.spec.group;

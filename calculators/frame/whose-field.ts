@@ -1,5 +1,6 @@
 import type { Field } from './fields.ts';
 import { labelOf } from './rests-on.ts';
+import { inSentence } from './sentence.ts';
 
 const assumed = (field: Field): boolean =>
   (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;
@@ -18,10 +19,6 @@ export const isAssumed = (field: Field): boolean =>
 /** Whether a field holds a limit that nobody gave: something is judged by it. */
 export const isAssumedLimit = (field: Field): boolean =>
   isAssumed(field) && field.kind !== 'choice' && field.spec.judgesBy === true;
-
-/** A label within a sentence: it keeps its capital where it is one of several, as TDC. */
-export const inSentence = (label: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 
 /** Names in a row: "stroke, rod length and bore"; those that hold a comma are parted by semicolons. */
 export const listed = (names: readonly string[]): string =>

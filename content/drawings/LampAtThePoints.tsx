@@ -5,17 +5,24 @@ const PANEL = 156;
 const SECOND = 2 * PANEL + 28;
 const FACE = 96;
 
+/** What the points are, and the lamp with it. */
+const State = ({ open, lamp }: { readonly open: boolean; readonly lamp: string }) => (
+  <>
+    <text x={4} y={58}>
+      {open ? 'open:' : 'shut:'}
+    </text>
+    <text x={4} y={75}>
+      {lamp}
+    </text>
+  </>
+);
+
 /** A lamp with a battery of its own across the points, coil and condenser taken off. */
 function Own({ open, top }: { readonly open: boolean; readonly top: number }) {
   const moving = FACE - (open ? OPENING : 0);
   return (
     <g transform={`translate(0 ${top})`}>
-      <text x={4} y={58}>
-        {open ? 'open:' : 'shut:'}
-      </text>
-      <text x={4} y={75}>
-        {open ? 'goes out' : 'lit'}
-      </text>
+      <State open={open} lamp={open ? 'goes out' : 'lit'} />
       <path
         class={open ? 'edge edge-thin' : 'current'}
         d={`M110 67V44H169M191 44H250V${moving - 4}M250 ${FACE + 4}V124H110V75`}
@@ -38,12 +45,7 @@ function WithCoil({ open, top }: { readonly open: boolean; readonly top: number 
   const moving = FACE - (open ? OPENING : 0);
   return (
     <g transform={`translate(0 ${top})`}>
-      <text x={4} y={58}>
-        {open ? 'open:' : 'shut:'}
-      </text>
-      <text x={4} y={75}>
-        {open ? 'lights' : 'dark'}
-      </text>
+      <State open={open} lamp={open ? 'lights' : 'dark'} />
       <path
         class="edge edge-thin"
         d={`M110 80V126M110 72V22H190V24M250 ${FACE + 4}V126M316 95V126M190 72H316V73M250 72V${moving - 4}`}

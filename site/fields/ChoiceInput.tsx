@@ -2,7 +2,7 @@ import type { ChoiceField } from '../../calculators/frame/fields.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
-import { inSentence } from './field-text.ts';
+import { inSentence } from '../../calculators/frame/sentence.ts';
 import { Help } from './Help.tsx';
 
 interface Props {

@@ -7,7 +7,8 @@ import { roundStep } from '../../calculators/frame/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
-import { inSentence, readAs, textToKeep } from './field-text.ts';
+import { inSentence } from '../../calculators/frame/sentence.ts';
+import { readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { useDraft } from './use-draft.ts';
 

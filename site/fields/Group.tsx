@@ -4,7 +4,7 @@ import type { Field } from '../../calculators/frame/fields.ts';
 import { labelOf } from '../../calculators/frame/rests-on.ts';
 import { inputLines } from '../../calculators/frame/summary.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { inSentence } from './field-text.ts';
+import { inSentence } from '../../calculators/frame/sentence.ts';
 import { marksOf } from './whose-mark.ts';
 
 interface Props {

@@ -3,7 +3,8 @@ import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { useState } from 'preact/hooks';
-import { inSentence, listToKeep, textInList } from './field-text.ts';
+import { inSentence } from '../../calculators/frame/sentence.ts';
+import { listToKeep, textInList } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 

@@ -20,9 +20,6 @@ import {
   type UnitName,
 } from '../../calculators/frame/units.ts';
 
-/** A label within a sentence. */
-export const inSentence = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
-
 /** Figure and unit as typed together, apart by a space: “18 thou”. */
 const apart = ({ number, unit }: { number: string; unit: string }): string =>
   unit === '' ? number : `${number} ${unit}`;

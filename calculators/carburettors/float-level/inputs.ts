@@ -1,4 +1,4 @@
-import { DEMO_CYLINDERS, DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
+import { DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import {
   FUEL_TEMPERATURES,
@@ -7,6 +7,7 @@ import {
   USUAL_PETROL,
 } from '../../maths/fuel/fuel-density.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
+import { countInput } from '../count-input.ts';
 import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
 import { floatHeight } from '../../ranges.ts';
 
@@ -280,18 +281,10 @@ export const inputs = {
     when: (v) => !mixed(v),
   },
   carburettors: {
-    assumed: true,
-    kind: 'number',
+    ...countInput,
     group: groups.side,
     label: 'Carburettors',
     help: 'How many of the same pattern to set alike.',
-    unit: 'count',
-    min: 1,
-    max: MOST_CYLINDERS,
-    why: 'no such engine has more',
-    default: DEMO_CYLINDERS,
-    step: 1,
-    whole: true,
   },
   found: {
     kind: 'series',

@@ -1,6 +1,7 @@
-import { DEMO_CYLINDERS, demoSlides } from '../../demo-engine.ts';
+import { demoSlides } from '../../demo-engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
+import { countInput } from '../count-input.ts';
 import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
 
 export const groups = {
@@ -17,18 +18,10 @@ const byVacuum = (v: AnyValues): boolean => v.method === 'vacuum';
 
 export const inputs = {
   slides: {
-    assumed: true,
-    kind: 'number',
+    ...countInput,
     group: groups.slides,
     label: 'Slides',
     help: 'How many are to open together.',
-    unit: 'count',
-    min: 1,
-    max: MOST_CYLINDERS,
-    why: 'no such engine has more',
-    default: DEMO_CYLINDERS,
-    step: 1,
-    whole: true,
   },
   method: choice({
     assumed: true,

@@ -10,7 +10,7 @@ import { Chart, type EndLabel } from '../../picture/chart.tsx';
 import { Curve, type Point } from '../../picture/curve.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
-import { inRow } from '../../picture/labels.ts';
+import { WordsInRow } from '../../picture/words-in-row.tsx';
 import { PLOT_WIDTH } from '../../picture/plot.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
@@ -96,15 +96,12 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
                 r={3.5}
               />
             ))}
-            {inRow(
-              drops.map((rpm) => ({ at: x(timeAt(rpm)), words: String(rpm) })),
-              left,
-              PLOT_WIDTH - 4,
-            ).map(({ at, words }) => (
-              <text key={words} x={at} y={top - 5} text-anchor="middle">
-                {words}
-              </text>
-            ))}
+            <WordsInRow
+              labels={drops.map((rpm) => ({ at: x(timeAt(rpm)), words: String(rpm) }))}
+              from={left}
+              to={PLOT_WIDTH - 4}
+              y={top - 5}
+            />
           </g>
           <Handle
             x={x(now)}

@@ -6,7 +6,7 @@ import { Curve, type Point } from '../../picture/curve.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
-import { inRow } from '../../picture/labels.ts';
+import { WordsInRow } from '../../picture/words-in-row.tsx';
 import { PLOT_WIDTH } from '../../picture/plot.tsx';
 import { runningCurrent, type Inputs } from './compute.ts';
 import type { results } from './results.ts';
@@ -61,18 +61,15 @@ export function SpeedPlot(props: PictureProps<Inputs, typeof results>) {
         <>
           <g aria-hidden="true">
             <circle class="drop-end" cx={x(v.idle)} cy={y(idle)} r={3.5} />
-            {inRow(
-              [
+            <WordsInRow
+              labels={[
                 { at: x(v.idle), words: 'idle' },
                 { at: x(v.rpm), words: `${fixed(v.rpm, 0)} rpm` },
-              ],
-              left,
-              PLOT_WIDTH - 4,
-            ).map(({ at, words }) => (
-              <text key={words} x={at} y={top - 5} text-anchor="middle">
-                {words}
-              </text>
-            ))}
+              ]}
+              from={left}
+              to={PLOT_WIDTH - 4}
+              y={top - 5}
+            />
           </g>
           <Handle
             x={x(v.rpm)}
