@@ -90,6 +90,25 @@ describe('after one visit', () => {
     });
   });
 
+  it('every drawing that a page offers is there offline', async () => {
+    const offered = new Set(
+      pageFiles.flatMap((file) =>
+        [...documentOf(file).querySelectorAll('a[download][href]')].map(
+          (link) => new URL(link.getAttribute('href')!, new URL(pathOf(file), host.url)).href,
+        ),
+      ),
+    );
+    expect(offered.size).toBeGreaterThan(4);
+    await visit({ site: host.url, workers: true }, async (page) => {
+      await kept(page);
+      await cutOff(page);
+      for (const href of offered) {
+        const came = page.evaluate((file) => fetch(file).then(({ ok }) => ok), href);
+        expect(await came, href).toBe(true);
+      }
+    });
+  });
+
   it('a shared calculation works offline, units, search and all', async () => {
     await visit({ site: host.url, workers: true }, async (page) => {
       await kept(page);
