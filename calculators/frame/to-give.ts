@@ -4,15 +4,11 @@ import type { AnyCalculator } from './types.ts';
 import { inSentence } from './sentence.ts';
 import { listed } from './whose-field.ts';
 
-const headingOf = (field: Field): string | undefined =>
-  field.kind === 'choice' ? field.group : field.spec.group;
-
 const seriesOf = (calculator: AnyCalculator, { key }: Field): string =>
   calculator.inputs[key] ? key : key.replace(/-\d+$/, '');
 
-/** Names that are put one by one; what is more is told by where it stands. */
+/** Names that are put one by one; what is more is counted, and marked in the form. */
 const NAMED = 3;
-const PLACES = 3;
 
 /** What the members of one series are called together: "diameter of hole 1 to 5", "distance 1 to 14". */
 function together(calculator: AnyCalculator, members: readonly Field[]): string {
@@ -28,7 +24,7 @@ function together(calculator: AnyCalculator, members: readonly Field[]): string 
 
 /**
  * Fields still to be given, as a reader looks for them: those that the page is about first, the
- * members of a series together, and of many the first few with the headings under which the rest stand.
+ * members of a series together, and of many the first few and how many more there are.
  */
 export function toGiveWords(calculator: AnyCalculator, missing: readonly Field[]): string {
   const series = (field: Field): string => seriesOf(calculator, field);
@@ -39,13 +35,5 @@ export function toGiveWords(calculator: AnyCalculator, missing: readonly Field[]
   );
   const names = [...new Set(sets.map((members) => together(calculator, members)))];
   if (names.length <= NAMED + 1) return listed(names);
-  const rest = sets.slice(NAMED).flat();
-  const headings = [...new Set(rest.map(headingOf))];
-  const quoted = headings.flatMap((heading) => (heading === undefined ? [] : [`“${heading}”`]));
-  if (quoted.length < headings.length) {
-    return listed([...names.slice(0, NAMED), `${names.length - NAMED} more`]);
-  }
-  const where =
-    quoted.length > PLACES ? [...quoted.slice(0, PLACES), 'the headings after it'] : quoted;
-  return listed([...names.slice(0, NAMED), `what stands under ${listed(where)}`]);
+  return listed([...names.slice(0, NAMED), `${String(names.length - NAMED)} more`]);
 }

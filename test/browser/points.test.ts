@@ -183,7 +183,7 @@ describe('several cylinders from one plate', () => {
       await expectResult(page, 'plate-move', -2);
       await field(page, 'cylinders').fill('2');
       await expectResult(page, 'plate-move', -2.5);
-      expect(await result(page, 'error-3')).toBeUndefined();
+      await expect.poll(() => result(page, 'error-3')).toBeUndefined();
       await field(page, 'cylinders').fill('5');
       await expect.poll(() => result(page, 'error-5')).toBeDefined();
       expect(await field(page, 'fired-angle-5').isVisible()).toBe(true);

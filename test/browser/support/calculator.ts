@@ -28,8 +28,9 @@ export const field = (page: Page, key: string): Locator => page.locator(`input[n
 /** The unrounded number of a result, or nothing when it does not exist. */
 export async function result(page: Page, name: string): Promise<number | undefined> {
   const data = page.locator(`output[name="${name}"] data, data[data-name="${name}"]`);
-  if ((await data.count()) === 0) return undefined;
-  return Number(await data.first().getAttribute('value'));
+  // At once: between two questions the page may take it away.
+  const values = await data.evaluateAll((found) => found.map((one) => one.getAttribute('value')));
+  return values.length === 0 ? undefined : Number(values[0]);
 }
 
 /** Waits until a result has come to `expected`. */
