@@ -7,7 +7,11 @@ import type { AstroIntegration } from 'astro';
 import { build, type Rolldown } from 'vite';
 import type { Shipped } from './shipped.ts';
 
-const KEPT = ['**/*.{html,css,js,svg,json,webmanifest,woff2,pdf,dxf}', 'drawings/*.webp'];
+const KEPT = [
+  '**/*.{html,css,js,svg,json,webmanifest,woff2,pdf,dxf}',
+  'drawings/*.webp',
+  'icons/48.png',
+];
 const HASHED = /^_astro\//;
 const WORKER = 'sw.js';
 

@@ -283,7 +283,7 @@ it('addresses without the last slash, or with the file’s name, work offline', 
 describe('where nothing can be kept', () => {
   it('says so when the connection goes, and takes it back when it comes', async () => {
     // Some browsers ask for the icon again once they are cut off.
-    const tolerated = [/ERR_INTERNET_DISCONNECTED.*mark\.svg/];
+    const tolerated = [/ERR_INTERNET_DISCONNECTED.*icons\/48\.png/];
     const path = 'calculators/piston-position/';
     await visit({ site: host.url, path, tolerated }, async (page) => {
       await settled(page);

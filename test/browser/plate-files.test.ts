@@ -161,7 +161,7 @@ describe('a plate', () => {
       const fetched: string[] = [];
       page.on('request', (request) => {
         // The browser asks anew for the page's own mark whenever the address changes.
-        if (!request.url().endsWith('/mark.svg')) fetched.push(request.url());
+        if (!request.url().endsWith('/icons/48.png')) fetched.push(request.url());
       });
       await field(page, 'bore').fill('26');
       await expectResult(page, 'square', 95);

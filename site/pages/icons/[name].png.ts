@@ -6,6 +6,7 @@ import { MARK_GROUND, MARK_SIZE, markFile } from '../../previews/mark.ts';
 const MARGIN = 0.14;
 
 const icons = {
+  '48': { size: 48, margin: 0 },
   '180': { size: 180, margin: 0 },
   '192': { size: 192, margin: 0 },
   '512': { size: 512, margin: 0 },
