@@ -155,6 +155,9 @@ type Read<T> =
 
 const bad = (sentence: string): Read<never> => ({ kind: 'bad', sentence });
 
+/** Whether what stands in a field cannot be read: something else is shown for it, or nothing. */
+export const isUnreadable = ({ heldOver, unread }: FieldBase): boolean => heldOver || unread;
+
 /** What every kind of field makes of its text: an unreadable one leaves what was held before. */
 export function stand<T>(
   { text, origin, held }: Given,

@@ -1,6 +1,7 @@
 import {
   choiceField,
   figureField,
+  isUnreadable,
   listField,
   type Field,
   type FieldSpec,
@@ -102,7 +103,7 @@ function gatherInput(
       fields.push(field);
       return field;
     }
-    if (field.heldOver || field.unread) stray.push({ sentence: field.problem! });
+    if (isUnreadable(field)) stray.push({ sentence: field.problem! });
     return read({ ...given(name), text: undefined });
   };
 
@@ -195,13 +196,11 @@ interface Giver {
   readonly givesWay: NonNullable<NumberInput['givesWay']>;
 }
 
-/** What is being typed, if only an emptied box, stands as it is: the example's figure behind it gives way to nothing. */
-const isTyped = ({ heldOver, unread }: Field): boolean => heldOver || unread === true;
-
 const giversOf = (calculator: AnyCalculator, { fields }: Gathered): readonly Giver[] =>
   fields.filter(isExample).flatMap((field) => {
     const input = inputOf(calculator, field.key);
-    if (isTyped(field)) return [];
+    // An emptied or half typed box stands as it is: the example's figure behind it gives way to nothing.
+    if (isUnreadable(field)) return [];
     if (field.kind !== 'figure' || field.value === undefined) return [];
     if (!('givesWay' in input) || input.givesWay === undefined) return [];
     const { key, spec, value } = field;

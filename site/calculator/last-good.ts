@@ -1,5 +1,5 @@
 import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
-import type { Held } from '../../calculators/frame/fields.ts';
+import { isUnreadable, type Held } from '../../calculators/frame/fields.ts';
 
 /**
  * What each field held when it was last read well, kept for when it cannot be read. The field that
@@ -21,9 +21,7 @@ export function lastGood(
 /** The texts that cannot be read, by their fields. */
 export const refusedIn = ({ fields, errorFields }: Evaluation): Texts =>
   Object.fromEntries(
-    [...fields, ...errorFields]
-      .filter(({ heldOver, unread }) => heldOver || unread)
-      .map(({ key, text }) => [key, text]),
+    [...fields, ...errorFields].filter(isUnreadable).map(({ key, text }) => [key, text]),
   );
 
 /** The same where the boxes have been left: on what cannot be read nothing rests any more. */

@@ -7,6 +7,12 @@ import { thrown } from './thrown.ts';
 
 type Point = readonly [x: number, y: number];
 
+const expectAt = (places: readonly { x: number; y: number }[], points: readonly Point[]): void =>
+  places.forEach(({ x, y }, i) => {
+    expect(x).toBeCloseTo(points[i]![0], 6);
+    expect(y).toBeCloseTo(points[i]![1], 6);
+  });
+
 /** Holes put down at random, none within 15 mm of another, the first three well off a line. */
 function somePlaces(count: number, next: Next): Point[] {
   const places: Point[] = [
@@ -211,10 +217,7 @@ describe('a network that does not hold says what it lacks, in words and by name'
     // With that distance, or the other, all is said.
     for (const more of ['36', '35']) {
       const { places } = fitHoles(exactly(row, [...pairs, ...of(more)]));
-      places.forEach(({ x, y }, i) => {
-        expect(x).toBeCloseTo(row[i]![0], 6);
-        expect(y).toBeCloseTo(row[i]![1], 6);
-      });
+      expectAt(places, row);
     }
   });
 
@@ -226,10 +229,7 @@ describe('a network that does not hold says what it lacks, in words and by name'
       );
       const pairs = row.flatMap((_, b) => Array.from({ length: b }, (__, a) => [a, b] as const));
       const { places } = fitHoles(exactly(row, pairs));
-      places.forEach(({ x, y }, i) => {
-        expect(x).toBeCloseTo(row[i]![0], 6);
-        expect(y).toBeCloseTo(row[i]![1], 6);
-      });
+      expectAt(places, row);
     },
   );
 
@@ -257,10 +257,7 @@ describe('a network that does not hold says what it lacks, in words and by name'
     expect([code, ...quantities]).toEqual(['in-line', 'distances']);
     expect(message).toContain('say nothing of one direction: measure one across');
     const { places } = fitHoles(exactly(row, [...pairs, [2, 4]]));
-    places.forEach(({ x, y }, i) => {
-      expect(x).toBeCloseTo(row[i]![0], 6);
-      expect(y).toBeCloseTo(row[i]![1], 6);
-    });
+    expectAt(places, row);
   });
 
   it('three in one line, and three whose readings make no triangle', () => {
