@@ -61,10 +61,10 @@ describe('the rooms of the site', () => {
 it('one file alone touches what the sheet keeps in the browser', () => {
   const touching = files.filter((file) => /\blocalStorage\./.test(read(file)));
   expect(touching).toEqual([
+    // Asks whether there is a sheet at all, so that its code need not be fetched for it.
+    'site/browser/keeps-sheet.ts',
     // The choice of lengths, which is no part of the sheet.
     'site/browser/preferences.ts',
-    // Asks whether there is a sheet at all, so that its code need not be fetched for it.
-    'site/calculator/use-own-sheet.ts',
     // Best results of the practice bench, which are no part of the sheet either.
     'site/practice/best.ts',
     'site/sheet/keeper.ts',

@@ -1,16 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { keepsSheet } from '../browser/keeps-sheet.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
-
-/** Whether this browser keeps an engine sheet at all; only then is its code fetched. */
-export function keepsSheet(): boolean {
-  try {
-    return localStorage.getItem('gudgeon.sheet') !== null;
-  } catch {
-    return false;
-  }
-}
 
 /** What the engine in use fills into a calculator, or nothing; its code is fetched when it is asked for. */
 export const takeOwnSheet = async (calculator: AnyCalculator): Promise<Filled | undefined> =>

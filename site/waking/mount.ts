@@ -1,9 +1,10 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { keepWork, keptWork } from '../offline/kept-work.ts';
-import { pageFailed } from '../browser/answering.ts';
+import { pageAnswers, pageFailed } from '../browser/answering.ts';
 import { didNotCome } from '../browser/load-failure.ts';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { rememberedLengths, rememberLengths, watchLengths } from '../browser/preferences.ts';
+import { whenStirred } from './when-stirred.ts';
 import { keepDeeds, whenSetAbout } from './while-coming.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>(
@@ -18,8 +19,12 @@ const loaderOf = (slug: string) =>
 const ofPage = () => import('./wake.ts').then((wake) => wake.ready);
 const ofFigure = () => import('./wake-figure.ts').then((wake) => wake.ready);
 
-/** Fetches what a calculator on the page needs to answer. */
-async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void> {
+/**
+ * Fetches what a calculator on the page needs to answer.
+ *
+ * @param stirred Whether the reader has given a sign of life that it is fetched for.
+ */
+async function mount(place: HTMLElement, kept: Texts | undefined, stirred: boolean): Promise<void> {
   const { calculator: slug, owns } = place.dataset;
   const load = loaderOf(slug!);
   if (!load) throw new Error(`No calculator named ${slug}`);
@@ -27,7 +32,7 @@ async function mount(place: HTMLElement, kept: Texts | undefined): Promise<void>
     owns === 'true' ? ofPage() : ofFigure(),
     load(),
   ]);
-  ready(place, calculator, kept);
+  ready(place, calculator, kept, stirred);
 }
 
 const NOT_FETCHED =
@@ -73,27 +78,54 @@ function whenNear(place: HTMLElement, near: () => void): void {
   observer.observe(place);
 }
 
-/** Fetches a figure of an article once the reader sets about it, and has it do what was done to it meanwhile. */
-function onDemand(place: HTMLElement, fetched: () => Promise<unknown>): void {
-  const [begun, come] = [new AbortController(), new AbortController()];
-  const doDeeds = keepDeeds(place, come.signal);
-  const begin = (): void => {
-    if (begun.signal.aborted) return;
-    begun.abort();
-    place.setAttribute('aria-busy', 'true');
-    void fetched().then((answers) => {
-      come.abort();
-      place.removeAttribute('aria-busy');
-      if (answers) void doDeeds();
-    });
-  };
-  whenSetAbout(place, begin, begun.signal);
+/** Calls back when a figure of an article is needed. */
+function whenFigureNeeded(place: HTMLElement, begin: () => void, signal: AbortSignal): void {
+  whenSetAbout(place, begin, signal);
   // What the server rendered is in millimetres: for a reader in inches it comes by itself.
   const asChosen = (lengths: string): void => {
     if (lengths === 'in') whenNear(place, begin);
   };
   asChosen(rememberedLengths());
-  begun.signal.addEventListener('abort', watchLengths(asChosen));
+  signal.addEventListener('abort', watchLengths(asChosen));
+}
+
+/** As long as guard.ts waits for the scripts that a page asks for at once. */
+const LATE_MS = 8000;
+
+/** Fetches a calculator once it is needed, and has it do what was done to it meanwhile. */
+function onDemand(place: HTMLElement, fetched: (stirred: boolean) => Promise<boolean>): void {
+  const ofPage = place.dataset.owns === 'true';
+  const [begun, come] = [new AbortController(), new AbortController()];
+  const doDeeds = keepDeeds(place, come.signal);
+  // What the form cannot keep: lengths are the reader's, not the calculation's.
+  place.addEventListener(
+    'change',
+    ({ target }) => {
+      const { name, value } = target as HTMLInputElement;
+      if (name === `${place.dataset.prefix ?? ''}lengths`)
+        rememberLengths(value === 'in' ? 'in' : 'mm');
+    },
+    { signal: come.signal },
+  );
+  const begin = (stirred: boolean): void => {
+    if (begun.signal.aborted) return;
+    begun.abort();
+    place.setAttribute('aria-busy', 'true');
+    const late = ofPage ? setTimeout(pageFailed, LATE_MS) : undefined;
+    void fetched(stirred).then((answers) => {
+      clearTimeout(late);
+      come.abort();
+      place.removeAttribute('aria-busy');
+      if (answers) void doDeeds();
+    });
+  };
+  if (!ofPage) {
+    whenFigureNeeded(place, () => begin(false), begun.signal);
+    return;
+  }
+  whenStirred(place, begin, begun.signal);
+  // Nothing stands in its way until it is asked for.
+  if (!begun.signal.aborted) pageAnswers();
 }
 
 const kept = keptWork();
@@ -103,15 +135,15 @@ document.addEventListener('click', ({ target }) => {
   if (target instanceof Element && target.closest('[data-reload]')) keepWork(kept);
 });
 document.querySelectorAll<HTMLElement>('[data-calculator]').forEach((place, index) => {
-  const fetched = (): Promise<boolean> =>
-    mount(place, kept[index]).then(
+  const fetched = (stirred: boolean): Promise<boolean> =>
+    mount(place, kept[index], stirred).then(
       () => true,
       (error: unknown) => {
         sayAsleep(place, error);
         return false;
       },
     );
-  // The page's own calculator, and one with work in it, at once.
-  if (place.dataset.owns === 'true' || kept[index]) void fetched();
+  // One with work in it, at once.
+  if (kept[index]) void fetched(false);
   else onDemand(place, fetched);
 });

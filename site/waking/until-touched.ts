@@ -32,6 +32,8 @@ interface Sleeper {
   readonly kept: Texts | undefined;
   /** Whether there is anything of its own to show that the server did not render. */
   readonly differs: () => boolean;
+  /** Whether its script has come because the reader stirred. */
+  readonly stirred: boolean;
   readonly draw: (waking: Waking) => ComponentChild;
   /** What is to be done once it is in use. */
   readonly awake?: () => void;
@@ -42,7 +44,7 @@ interface Sleeper {
  * waking takes a third of a second, which a reader who only reads need not pay.
  */
 export function answerWhenTouched(place: HTMLElement, sleeper: Sleeper): void {
-  const { calculator, demonstration, kept, draw } = sleeper;
+  const { calculator, demonstration, kept, stirred, draw } = sleeper;
   const { set: ofServer, prefix: idPrefix = '' } = place.dataset;
   const set = ofServer === undefined ? {} : (JSON.parse(ofServer) as Texts);
   /** Whether there is anything to show that the server did not render. */
@@ -78,7 +80,7 @@ export function answerWhenTouched(place: HTMLElement, sleeper: Sleeper): void {
   };
   if (kept || differs()) now();
   else {
-    whenTouched(place, prepare, now, signal);
+    whenTouched(place, prepare, now, stirred, signal);
     // Where the browser says when it rests, a third of the waking is done then.
     whenIdle?.(() => {
       figure();

@@ -2,16 +2,22 @@ import { h } from 'preact';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { addressRead } from '../browser/answering.ts';
+import { keepsSheet } from '../browser/keeps-sheet.ts';
 import { Live } from '../calculator/Live.tsx';
-import { keepsSheet } from '../calculator/use-own-sheet.ts';
 import { answerWhenTouched } from './until-touched.ts';
 
 /** Makes the page's own calculator answer, which keeps its state in the address. */
-export const ready = (place: HTMLElement, calculator: AnyCalculator, kept?: Texts): void =>
+export const ready = (
+  place: HTMLElement,
+  calculator: AnyCalculator,
+  kept: Texts | undefined,
+  stirred: boolean,
+): void =>
   answerWhenTouched(place, {
     calculator,
     kept,
     demonstration: false,
+    stirred,
     differs: () => location.search !== '' || keepsSheet(),
     draw: (waking) => h(Live, waking),
     awake: addressRead,

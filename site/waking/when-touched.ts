@@ -1,3 +1,5 @@
+import { SIGNS } from './signs.ts';
+
 /** What is done to a calculator itself. */
 const TOUCHES = [
   'pointerdown',
@@ -8,20 +10,20 @@ const TOUCHES = [
   'change',
   'toggle',
 ] as const;
-/** What a reader does before it. */
-const SIGNS = ['pointermove', 'pointerdown', 'touchstart', 'keydown', 'wheel', 'scroll'] as const;
 
 /**
  * Calls back at a touch of the place, before the touch reaches what it is meant for, so that
  * nothing of it is lost; and after the paint that follows a reader's first sign of life, in two
  * steps, between which what the reader does next is let in.
  *
+ * @param stirred Whether the first sign has been seen.
  * @param signal Ends it.
  */
 export function whenTouched(
   place: HTMLElement,
   prepare: () => void,
   wake: () => void,
+  stirred: boolean,
   signal: AbortSignal,
 ): void {
   const soon = (): void =>
@@ -32,6 +34,7 @@ export function whenTouched(
       }),
     );
   for (const type of TOUCHES) place.addEventListener(type, wake, { capture: true, signal });
+  if (stirred) soon();
   for (const type of SIGNS) {
     document.addEventListener(type, soon, { capture: true, passive: true, once: true, signal });
   }

@@ -169,6 +169,7 @@ it('a fault of the site is not laid to the connection', async () => {
       route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("planted")' }),
     );
     await page.goto(new URL(PATH, inject('siteUrl')).href);
+    await page.locator('.calc-answer').click();
     await page.getByText('The fault is the site’s').waitFor();
     expect(await page.getByText('Check the connection').isVisible()).toBe(false);
   });

@@ -10,13 +10,33 @@ const awake = (page: Page): Promise<string | null> =>
 const answers = (page: Page): Promise<void> =>
   page.locator('[data-calculator][data-ready="true"]').waitFor();
 
-/** A calculator that answers, and that nobody has touched. */
+const SCRIPT = /\/_astro\/.*\.js$/;
+
+/** A calculator that nobody has touched, and of which nothing has been fetched. */
 const untouched = (body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
   visit({ path: PATH, ...options }, async (page) => {
-    await answers(page);
+    await page.waitForLoadState('networkidle');
+    await page.locator('html[data-ready]').waitFor();
     expect(await awake(page)).toBeNull();
+    expect(await page.locator('[data-calculator]').getAttribute('data-ready')).toBeNull();
     await body(page);
   });
+
+/** The same, on a line so slow that its script does not come before it is let come. */
+const onSlowLine = (
+  body: (page: Page, letScriptsCome: () => void) => Promise<void>,
+): Promise<void> =>
+  untouched(
+    async (page) => {
+      const { promise: held, resolve } = Promise.withResolvers<undefined>();
+      await page.route(SCRIPT, async (route) => {
+        await held;
+        await route.continue();
+      });
+      await body(page, () => resolve(undefined));
+    },
+    { viewport: phone, hasTouch: true },
+  );
 
 describe('a calculator that nobody has touched', () => {
   it('stands as it was served until the reader stirs', async () => {
@@ -80,6 +100,64 @@ describe('a calculator that nobody has touched', () => {
       });
       await expectResult(page, 'travel', 2.8);
     });
+  });
+});
+
+describe('a calculator whose script is on its way', () => {
+  const comes = (page: Page): Promise<void> =>
+    expect.poll(() => awake(page)).toBe('true') as unknown as Promise<void>;
+
+  it('says so, and keeps what is typed, taken hold of and pressed meanwhile', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      await field(page, 'travel').fill('2.8');
+      await page.getByRole('slider').first().press('PageUp');
+      await expect
+        .poll(() =>
+          page
+            .locator('.copy-said')
+            .evaluate((said) => getComputedStyle(said, '::after').getPropertyValue('visibility')),
+        )
+        .toBe('visible');
+      letScriptsCome();
+      await comes(page);
+      // From what was typed, and not from what stood there.
+      await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.8, 6);
+      expect(Math.abs((await result(page, 'travel'))! - 2.8)).toBeLessThan(1);
+    });
+  });
+
+  it('keeps a choice of units made meanwhile', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      await page.locator('.lengths .option').last().tap();
+      letScriptsCome();
+      await expect.poll(() => page.locator('.calc-answer').textContent()).toContain(' thou');
+      expect(await page.locator('.lengths input[value="in"]').isChecked()).toBe(true);
+    });
+  });
+
+  it('is told of when it neither comes nor fails, until it comes', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      await page.locator('.calc-answer').tap();
+      const told = page.getByText('A part of this page did not come, so it does not answer.');
+      await told.waitFor();
+      letScriptsCome();
+      await comes(page);
+      await expect.poll(() => told.isVisible()).toBe(false);
+    });
+  });
+
+  it('is told of when it is gone, with a way to try again that loses nothing', async () => {
+    const options = { viewport: phone, expected: [/ERR_FAILED/], tolerated: [/Failed to fetch/] };
+    await untouched(async (page) => {
+      await page.route(SCRIPT, (route) => route.abort());
+      await field(page, 'travel').fill('2.8');
+      const again = page.getByRole('button', { name: 'Try again' });
+      await again.waitFor();
+      await page.unroute(SCRIPT);
+      await again.click();
+      await comes(page);
+      await expectResult(page, 'travel', 2.8);
+    }, options);
   });
 });
 
