@@ -49,6 +49,17 @@ describe('search', () => {
     expect(titles('how do I mix oil with my fuel')[0]).toBe('Fuel and oil');
   });
 
+  it('finds what a question holds the whole name of, first', () => {
+    const finder = makeFinder({
+      documents: [
+        thing(0, 'The engine that kicks', '', 'my engine kicks the rider and throws him back'),
+        { ...thing(1, 'It throws the lever', 'kicks back'), kind: 'fault' },
+      ],
+      alike: [],
+    });
+    expect(finder('my engine kicks back').map(({ id }) => id)).toEqual([1, 0]);
+  });
+
   it('puts a title before a mention', () => {
     expect(titles('connecting rod')).toEqual(['Connecting rod', 'Where the piston is']);
   });

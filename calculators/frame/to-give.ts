@@ -1,6 +1,6 @@
 import type { Field } from './fields.ts';
 import { labelOf } from './rests-on.ts';
-import type { AnyCalculator } from './types.ts';
+import type { AnyCalculator, Input } from './types.ts';
 import { inSentence } from './sentence.ts';
 import { listed } from './whose-field.ts';
 
@@ -10,10 +10,24 @@ const seriesOf = (calculator: AnyCalculator, { key }: Field): string =>
 /** Names that are put one by one; what is more is counted, and marked in the form. */
 const NAMED = 3;
 
+/** A field's name, with its group where it is there by choice beside another that is called the same. */
+function nameOf(calculator: AnyCalculator, field: Field): string {
+  const name = inSentence(labelOf(field));
+  const key = seriesOf(calculator, field);
+  const input = calculator.inputs[key];
+  const twice = Object.entries<Input>(calculator.inputs).some(
+    ([also, { label, group }]) =>
+      also !== key && label === input?.label && group !== undefined && group !== input.group,
+  );
+  return twice && input?.when && input.group !== undefined
+    ? `${name} (${inSentence(input.group)})`
+    : name;
+}
+
 /** What the members of one series are called together: "diameter of hole 1 to 5", "distance 1 to 14". */
 function together(calculator: AnyCalculator, members: readonly Field[]): string {
   const [first, last] = [members[0]!, members.at(-1)!];
-  const name = inSentence(labelOf(first));
+  const name = nameOf(calculator, first);
   if (members.length === 1 || labelOf(first) === labelOf(last)) return name;
   const end = /-(\d+)$/.exec(last.key)?.[1] ?? '';
   if (/^\D*\d+$/.test(name)) return `${name} to ${end}`;

@@ -88,9 +88,15 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
     const ways = waysOfAsking(question, alike);
     const all = ask(ways, 'AND');
     const found = (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
-    // What is called exactly as it was typed stands first.
-    const called = ({ title, also }: Found): boolean =>
-      [title, ...also.split(',')].some((name) => plain(name) === plain(question));
-    return [...found.filter(called), ...found.filter((thing) => !called(thing))];
+    const asked = ` ${plain(question)} `;
+    const names = ({ title, also }: Found): string[] => [title, ...also.split(',')].map(plain);
+    const called = (thing: Found): boolean => names(thing).some((name) => ` ${name} ` === asked);
+    /** A name of two words or more within the question: "my engine kicks back". */
+    const named = (thing: Found): boolean =>
+      thing.kind !== 'term' &&
+      names(thing).some((name) => name.includes(' ') && asked.includes(` ${name} `));
+    // What is called exactly as it was typed stands first, then what the question holds the name of.
+    const first = [...found.filter(called), ...documents.filter(named)];
+    return [...new Set([...first, ...found])];
   };
 }

@@ -50,6 +50,15 @@ const pages: readonly Place[] = [
     text: '',
   },
   {
+    url: 'search/?q=15+thou',
+    kind: 'page',
+    title: 'A figure in another unit',
+    purpose:
+      'Search for a figure with its unit, such as 0.015 in or 15 thou, and it is told in the others. Every box of a calculator takes them too.',
+    also: 'convert inches, inches to mm, mm to inches, thou to mm, mm to thou, unit converter, conversion, convert units, psi to bar',
+    text: '',
+  },
+  {
     url: 'theory/',
     kind: 'page',
     title: 'The theory in an evening',

@@ -13,6 +13,7 @@ const KINDS: Readonly<Record<Found['kind'], string>> = {
 
 const form = document.querySelector<HTMLFormElement>('#search-form')!;
 const box = form.querySelector<HTMLInputElement>('input[name="q"]')!;
+const told = document.getElementById('search-conversion')!;
 const state = document.getElementById('search-state')!;
 const list = document.getElementById('search-list')!;
 const often = document.getElementById('search-often')!;
@@ -38,8 +39,18 @@ function item({ url, kind, title, purpose }: Found): HTMLLIElement {
   return line;
 }
 
+/** Tells a figure of the question in other units. */
+async function tellFigure(question: string): Promise<void> {
+  const text = /\d/.test(question)
+    ? (await import('./conversion.ts')).conversionOf(question)
+    : undefined;
+  if (box.value === question) told.textContent = text ?? '';
+}
+
 async function show(): Promise<void> {
   const question = box.value;
+  // Without its part the list is shown all the same.
+  tellFigure(question).catch(() => undefined);
   often.hidden = question.trim() !== '';
   if (question.trim() === '') {
     list.replaceChildren();

@@ -19,6 +19,12 @@ it.each([
   ],
   // Given ones are not asked for again.
   ['piston-position', { travel: '3' }, 'Give your own: stroke and rod length.'],
+  // Of two that are called the same it is told which is meant.
+  [
+    'piston-position',
+    { given: 'other', travel: '2.7', stroke: '50', rod: '100', 'given-rod': '120' },
+    'Give your own: stroke (the engine it was given for).',
+  ],
 ] as const)('%s %j: %s', (slug, texts, said) => {
   expect(saidOf(slug, texts)).toBe(said);
 });

@@ -44,6 +44,7 @@ describe('what is typed beside an engine that does not run', () => {
     ['theory', 'theory/'],
     ['questions', 'theory/'],
     ['where to begin', 'theory/'],
+    ['convert inches', 'search/?q=15+thou'],
     ['bench checks', 'bench/'],
   ])('“%s” finds %s among the first two', (question, url) => {
     expect(urls(question).slice(0, 2)).toContain(url);
@@ -51,7 +52,7 @@ describe('what is typed beside an engine that does not run', () => {
 
   it('finds every symptom and step by its own title', () => {
     for (const { title, url } of places) expect(urls(title).slice(0, 2), title).toContain(url);
-    expect(places).toHaveLength(symptoms.length + order.length + 7);
+    expect(places).toHaveLength(symptoms.length + order.length + 8);
   });
 
   it('says each thing once', () => {

@@ -15,6 +15,7 @@ export function plateSpacings(computed: Computed): readonly number[] {
 
 export function onwards(v: Values, computed: Computed): readonly Onward[] {
   const spacings = plateSpacings(computed);
+  const shared = spacings.length + 1 < v.cylinders;
   const from = ['cylinders', 'firing-order', 'pin', 'lean', 'turning'] as const;
   return [
     {
@@ -29,9 +30,14 @@ export function onwards(v: Values, computed: Computed): readonly Onward[] {
     },
     {
       slug: 'plate-setting',
-      words: 'Set these cylinders from one plate',
-      query: { cylinders: String(v.cylinders) },
-      from,
+      // Cylinders that fire together are set as one: they share a set of points.
+      words: `Set these ${shared ? 'sets of points' : 'cylinders'} from one plate`,
+      query: {
+        cylinders: String(spacings.length + 1),
+        stroke: `${String(v.stroke)}mm`,
+        rod: `${String(v.rod)}mm`,
+      },
+      from: [...from, 'stroke', 'rod'],
     },
   ];
 }

@@ -1,7 +1,7 @@
 import { orderFigure } from '../../frame/firing-order.ts';
 import { fixed } from '../../frame/format.ts';
 import type { Remark } from '../../frame/types.ts';
-import { sharing, SPARE_NEAR_BOTTOM } from '../../maths/crank/firing-order.ts';
+import { sharing } from '../../maths/crank/firing-order.ts';
 import type { Computed, Values } from './compute.ts';
 
 /** Less than this of one piston’s own force is nothing that anybody feels. */
@@ -74,7 +74,7 @@ export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
       const tops = computed.top as readonly number[];
       const some = tops.some((_, i) => sharing(tops, i + 1, v.tolerance).opposite.length > 0);
       return some
-        ? `A coil shared by cylinders half a turn apart fires both plugs twice a turn: its points or cam must open twice, and the spare spark falls within ${String(SPARE_NEAR_BOTTOM)}° or so of the other piston’s bottom, its ports open. Many two-strokes ran so, common practice; one that spits back through the carburettor should have a coil for each.`
+        ? `A coil shared by cylinders half a turn apart fires both plugs twice a turn: its points or cam must open twice, and the spare spark falls as far before the other piston’s bottom as the timing is before the top, its ports open. Many two-strokes ran so, common practice; one that spits back through the carburettor should have a coil for each.`
         : undefined;
     },
   },

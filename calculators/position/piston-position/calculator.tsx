@@ -21,6 +21,7 @@ import {
 } from '../../maths/crank/slider-crank.ts';
 import { onOther, otherCrank } from './other-engine.ts';
 import { Picture } from './Picture.tsx';
+import { restsOn } from './rests-on.ts';
 
 const figure = 'The figure you were given';
 
@@ -50,22 +51,6 @@ function assertBefore(geometry: SliderCrank, angle: number, from: string): void 
     `That is ${angle.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
   );
 }
-
-const own = ['stroke', 'rod', 'offset'] as const;
-const other = ['given', 'given-stroke', 'given-rod', 'given-offset'] as const;
-
-/** A travel is told by its engine and an arc by its rotor; degrees need neither. */
-const found = ({ from, given }: { from: string; given: string }) =>
-  [
-    'from',
-    'given',
-    'travel',
-    'angle',
-    'arc',
-    ...own,
-    ...(given === 'other' ? other : []),
-    ...(from === 'arc' ? (['rotor'] as const) : []),
-  ] as const;
 
 const otherGroup = 'The engine it was given for';
 const forOther = (v: AnyValues): boolean => v['given'] === 'other';
@@ -253,14 +238,7 @@ export default defineCalculator({
   ],
   inputs,
   results,
-  restsOn: {
-    angle: found,
-    travel: found,
-    'given-travel': found,
-    'degrees-per-tenth': found,
-    arc: (v) => [...found(v), 'rotor'],
-    'dial-reading': (v) => [...found(v), 'tilt'],
-  },
+  restsOn,
   fieldOf: {
     ...engineFields,
     'given-stroke': 'given-stroke',
