@@ -3,7 +3,7 @@ import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.t
 import { allFrom, evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
-import { remarksOf, verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
+import { remarksOf, restsOnExample, verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
 import { isExample } from '../../calculators/frame/whose-field.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { changedRows, pick, reading, someState, someText, spreader, whole } from './states.ts';
@@ -202,4 +202,21 @@ describe('whose figures an address holds', () => {
   it('no calculator has an input by the name of the key that says so', () => {
     for (const { inputs } of calculators) expect(Object.keys(inputs)).not.toContain('example');
   });
+});
+
+it('a figure in degrees rests on nothing of the engine that it was given for', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'piston-position')!;
+  const own = { given: 'other', stroke: '50', rod: '100', offset: '0' };
+  const rests = (texts: Record<string, string>, name: string): boolean => {
+    const all = { ...own, ...texts };
+    const state = evaluate(calculator, all, { ...reading, origins: allFrom(all, 'yours') });
+    return restsOnExample(calculator, state, name);
+  };
+  const degrees = { from: 'angle', angle: '22' };
+  expect(rests(degrees, 'travel')).toBe(false);
+  expect(rests(degrees, 'angle')).toBe(false);
+  expect(rests(degrees, 'given-travel')).toBe(true);
+  const travel = { from: 'travel', travel: '2.7' };
+  expect(rests(travel, 'travel')).toBe(true);
+  expect(rests(travel, 'given-travel')).toBe(false);
 });
