@@ -30,7 +30,8 @@ const focused = (page: Page): Promise<string> =>
   });
 
 describe('who hears the page', () => {
-  it.each(slugs)('%s: hears the leading answers once, after a pause', async (slug) => {
+  // Most of it is to wait whether more is said.
+  it.concurrent.each(slugs)('%s: hears the leading answers once, after a pause', async (slug) => {
     await visit({ path: `calculators/${slug}/` }, async (page) => {
       await settled(page);
       const box = page.locator('.calc-form .field-box input').first();
