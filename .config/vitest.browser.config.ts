@@ -10,7 +10,7 @@ export default defineConfig({
     globalSetup: 'test/browser/support/global-setup.ts',
     reporters: ['default', 'json'],
     outputFile: { json: '.cache/results/browser.json' },
-    // Two at a time: most of what a browser test does is to wait, and each has pages of its own.
+    // Two at a time: a page in its browser and the test that drives it fill two cores already.
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,

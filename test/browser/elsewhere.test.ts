@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { budgetsCame } from './support/budgets.ts';
 import { slugs } from './support/built.ts';
 import { settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
@@ -8,7 +9,7 @@ const values = (page: Page): Promise<(string | null)[]> =>
   page.locator('.calc data').evaluateAll((all) => all.map((data) => data.getAttribute('value')));
 /** What the page says once all that was unfolded has come. */
 const words = async (page: Page): Promise<string> => {
-  await expect.poll(() => page.locator('.budget-fold[open] [role="status"]').count()).toBe(0);
+  await budgetsCame(page);
   return page.locator('.calc').innerText();
 };
 

@@ -3,7 +3,7 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { angleBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { dist, documentOf, pageFiles, pathOf } from './support/built.ts';
 import { expectResult, field, settled } from './support/calculator.ts';
@@ -18,16 +18,22 @@ const FOLDER = '/some/where/';
 let copy: string;
 let host: Served;
 
-beforeEach(async () => {
+async function start(): Promise<void> {
   copy = await mkdtemp(join(tmpdir(), 'gudgeon-offline-'));
   await cp(dist, copy, { recursive: true });
   host = await serve(copy, { base: FOLDER });
-});
+}
 
-afterEach(async () => {
+async function stop(): Promise<void> {
   await host.close().catch(() => undefined);
   await rm(copy, { recursive: true });
-});
+}
+
+/** For tests that change what the host holds, or take it away from one another. */
+function eachWithAHost(): void {
+  beforeEach(start);
+  afterEach(stop);
+}
 
 const kept = (page: Page): Promise<unknown> =>
   page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
@@ -44,50 +50,49 @@ async function cutOff(page: Page): Promise<void> {
   await tellOffline(page);
 }
 
+const PATH = 'articles/where-the-piston-is/';
+
 describe('after one visit', () => {
-  it('an address that is not there gets the page that says so, with links that lead on', async () => {
-    await visit({ site: host.url, workers: true, expected: [/404/] }, async (page) => {
-      await kept(page);
-      await cutOff(page);
-      await page.goto(new URL('calculators/no-such-thing/at-all', host.url).href);
-      await page.getByRole('heading', { name: 'There is no page at this address' }).waitFor();
-      await page.getByRole('main').getByRole('link', { name: 'articles' }).click();
-      await page.waitForURL(`${host.url}articles/`);
-    });
+  // One visit for all: to keep the whole site takes longer than any of them.
+  let page: Page;
+  const over = Promise.withResolvers<undefined>();
+  let visited: Promise<void>;
+  beforeAll(async () => {
+    await start();
+    const came = Promise.withResolvers<undefined>();
+    visited = visit(
+      { site: host.url, workers: true, expected: [/404.*no-such-thing/] },
+      async (opened) => {
+        page = opened;
+        await kept(page);
+        await cutOff(page);
+        came.resolve(undefined);
+        await over.promise;
+      },
+    );
+    await Promise.race([came.promise, visited]);
+  });
+  afterAll(async () => {
+    over.resolve(undefined);
+    await visited;
+    await stop();
   });
 
-  it('the line that says so is one line, and closed it stays closed', async () => {
-    await visit({ site: host.url, workers: true }, async (page) => {
-      await page.setViewportSize({ width: 360, height: 740 });
-      await kept(page);
-      await cutOff(page);
-      await page.goto(new URL('calculators/fuel-and-oil/', host.url).href);
-      await settled(page);
-      await tellOffline(page);
-      const line = page.locator('.notice');
-      await line.waitFor();
-      expect((await line.boundingBox())!.height).toBeLessThan(56);
-      await line.getByRole('button', { name: 'Close' }).click();
-      await page.goto(new URL('calculators/find-tdc/', host.url).href);
-      await settled(page);
-      await tellOffline(page);
-      await page.waitForTimeout(300);
-      expect(await line.count()).toBe(0);
-    });
+  it('an address that is not there gets the page that says so, with links that lead on', async () => {
+    await page.goto(new URL('calculators/no-such-thing/at-all', host.url).href);
+    await page.getByRole('heading', { name: 'There is no page at this address' }).waitFor();
+    await page.getByRole('main').getByRole('link', { name: 'articles' }).click();
+    await page.waitForURL(`${host.url}articles/`);
   });
 
   it('every page opens offline, from a folder of a host', async () => {
-    await visit({ site: host.url, workers: true }, async (page) => {
-      await kept(page);
-      await cutOff(page);
-      for (const file of pageFiles.filter((name) => name !== '404.html')) {
-        await page.goto(new URL(pathOf(file), host.url).href);
-        expect(await page.title()).toBe(documentOf(file).title);
-        await settled(page);
-      }
-      await tellOffline(page);
-      await page.getByText('Offline: every page still works.').waitFor();
-    });
+    for (const file of pageFiles.filter((name) => name !== '404.html')) {
+      await page.goto(new URL(pathOf(file), host.url).href);
+      expect(await page.title()).toBe(documentOf(file).title);
+      await settled(page);
+    }
+    await tellOffline(page);
+    await page.getByText('Offline: every page still works.').waitFor();
   });
 
   it('every drawing that a page offers is there offline', async () => {
@@ -99,34 +104,52 @@ describe('after one visit', () => {
       ),
     );
     expect(offered.size).toBeGreaterThan(4);
-    await visit({ site: host.url, workers: true }, async (page) => {
-      await kept(page);
-      await cutOff(page);
-      for (const href of offered) {
-        const came = page.evaluate((file) => fetch(file).then(({ ok }) => ok), href);
-        expect(await came, href).toBe(true);
-      }
-    });
+    for (const href of offered) {
+      const came = page.evaluate((file) => fetch(file).then(({ ok }) => ok), href);
+      expect(await came, href).toBe(true);
+    }
   });
 
   it('a shared calculation works offline, units, search and all', async () => {
-    await visit({ site: host.url, workers: true }, async (page) => {
-      await kept(page);
-      await cutOff(page);
-      const link = 'calculators/piston-position/?stroke=51mm&rod=104mm&travel=87thou';
-      await page.goto(new URL(link, host.url).href);
-      await settled(page);
-      await expectResult(page, 'angle', angleBefore(demo, 0.087 * 25.4));
-      await page.reload();
-      await settled(page);
-      await expectResult(page, 'travel', 0.087 * 25.4);
-      await page.goto(new URL('search/?q=con+rod', host.url).href);
-      await page.locator('#search-list a').first().waitFor();
-    });
+    const link = 'calculators/piston-position/?stroke=51mm&rod=104mm&travel=87thou';
+    await page.goto(new URL(link, host.url).href);
+    await settled(page);
+    await expectResult(page, 'angle', angleBefore(demo, 0.087 * 25.4));
+    await page.reload();
+    await settled(page);
+    await expectResult(page, 'travel', 0.087 * 25.4);
+    await page.goto(new URL('search/?q=con+rod', host.url).href);
+    await page.locator('#search-list a').first().waitFor();
+  });
+
+  it('addresses without the last slash, or with the file’s name, work offline', async () => {
+    for (const file of pageFiles.filter((name) => name !== '404.html' && name !== 'index.html')) {
+      const path = pathOf(file);
+      await page.goto(`${host.url}${path.slice(0, -1)}?a=b#c`);
+      expect(page.url()).toBe(`${host.url}${path}?a=b#c`);
+      expect(await page.title()).toBe(documentOf(file).title);
+    }
+    await page.goto(`${host.url}${PATH}index.html`);
+    expect(page.url()).toBe(`${host.url}${PATH}`);
+  });
+
+  // The last of them: closed it stays closed for those that look for it, too.
+  it('the line that says so is one line, and closed it stays closed', async () => {
+    await page.setViewportSize({ width: 360, height: 740 });
+    await page.goto(new URL('calculators/fuel-and-oil/', host.url).href);
+    await settled(page);
+    await tellOffline(page);
+    const line = page.locator('.notice');
+    await line.waitFor();
+    expect((await line.boundingBox())!.height).toBeLessThan(56);
+    await line.getByRole('button', { name: 'Close' }).click();
+    await page.goto(new URL('calculators/find-tdc/', host.url).href);
+    await settled(page);
+    await tellOffline(page);
+    await page.waitForTimeout(300);
+    expect(await line.count()).toBe(0);
   });
 });
-
-const PATH = 'articles/where-the-piston-is/';
 
 /** Puts a newer build on the host: the page of `PATH` says a word more, and the worker knows it. */
 async function deploy(word: string, { page = true, worker = true } = {}): Promise<void> {
@@ -153,6 +176,7 @@ describe.each([
   ['that sends the site’s headers', true],
   ['that sends none of them', false],
 ])('a newer copy on a host %s', (_, headers) => {
+  eachWithAHost();
   beforeEach(async () => {
     if (headers) return;
     await host.close();
@@ -240,6 +264,8 @@ describe.each([
 });
 
 describe('the first visit', () => {
+  eachWithAHost();
+
   it('says when the copy is whole, and goes on with it when the network goes', async () => {
     await visit({ site: host.url, workers: true, path: PATH }, async (page) => {
       await page.getByText('The whole site is kept on this device').waitFor();
@@ -265,22 +291,9 @@ describe('the first visit', () => {
   });
 });
 
-it('addresses without the last slash, or with the file’s name, work offline', async () => {
-  await visit({ site: host.url, workers: true }, async (page) => {
-    await kept(page);
-    await cutOff(page);
-    for (const file of pageFiles.filter((name) => name !== '404.html' && name !== 'index.html')) {
-      const path = pathOf(file);
-      await page.goto(`${host.url}${path.slice(0, -1)}?a=b#c`);
-      expect(page.url()).toBe(`${host.url}${path}?a=b#c`);
-      expect(await page.title()).toBe(documentOf(file).title);
-    }
-    await page.goto(`${host.url}${PATH}index.html`);
-    expect(page.url()).toBe(`${host.url}${PATH}`);
-  });
-});
-
 describe('where nothing can be kept', () => {
+  eachWithAHost();
+
   it('says so when the connection goes, and takes it back when it comes', async () => {
     // Some browsers ask for the icon again once they are cut off.
     const tolerated = [/ERR_INTERNET_DISCONNECTED.*icons\/48\.png/];
@@ -299,16 +312,24 @@ describe('where nothing can be kept', () => {
   });
 });
 
-it('hosts are told to guard the pages, and what to keep and for how long', async () => {
-  const page = await fetch(host.url);
-  expect(page.headers.get('content-security-policy')).toBe("frame-ancestors 'none'");
-  expect(page.headers.get('x-content-type-options')).toBe('nosniff');
-  const [sheet] = /_astro\/[^"]+\.css/.exec(await page.text())!;
-  const answer = await fetch(new URL(sheet, host.url));
-  expect(answer.headers.get('cache-control')).toContain('immutable');
-  const forms = pageFiles.flatMap((file) => [file, pathOf(file), pathOf(file).replace(/\/$/, '')]);
-  for (const form of ['sw.js', ...forms]) {
-    const { headers } = await fetch(new URL(form, host.url), { redirect: 'manual' });
-    expect(headers.get('cache-control'), form).toBe('no-cache');
-  }
+describe('a host', () => {
+  eachWithAHost();
+
+  it('is told to guard the pages, and what to keep and for how long', async () => {
+    const page = await fetch(host.url);
+    expect(page.headers.get('content-security-policy')).toBe("frame-ancestors 'none'");
+    expect(page.headers.get('x-content-type-options')).toBe('nosniff');
+    const [sheet] = /_astro\/[^"]+\.css/.exec(await page.text())!;
+    const answer = await fetch(new URL(sheet, host.url));
+    expect(answer.headers.get('cache-control')).toContain('immutable');
+    const forms = pageFiles.flatMap((file) => [
+      file,
+      pathOf(file),
+      pathOf(file).replace(/\/$/, ''),
+    ]);
+    for (const form of ['sw.js', ...forms]) {
+      const { headers } = await fetch(new URL(form, host.url), { redirect: 'manual' });
+      expect(headers.get('cache-control'), form).toBe('no-cache');
+    }
+  });
 });

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { foreignName } from '../drawing/foreign-names.ts';
 import { longestRun, renderPdf } from '../drawing/render-pdf.ts';
 import { exactAngle } from '../outside/references/slider-crank-exact.ts';
+import { budgetsCame } from './support/budgets.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { dragPart } from './support/handles.ts';
 import { visit } from './support/page.ts';
@@ -157,6 +158,7 @@ describe('a plate', () => {
 
   it('saves a PDF with a true proving bar, and fetches what makes it only then', async () => {
     await open(PLATE + given, async (page) => {
+      await budgetsCame(page);
       await page.waitForLoadState('networkidle');
       const fetched: string[] = [];
       page.on('request', (request) => {

@@ -1,6 +1,6 @@
 import type { TestProject } from 'vitest/node';
 import { dist } from './built.ts';
-import { launch } from './launch.ts';
+import { launch, windowless } from './launch.ts';
 import { serve } from './serve.ts';
 
 declare module 'vitest' {
@@ -18,9 +18,9 @@ export default async function setup(project: TestProject): Promise<() => Promise
   await using starting = new AsyncDisposableStack();
   const root = await serve(dist);
   starting.defer(root.close);
-  const folder = await serve(dist, { base: '/some/where/', compress: true });
+  const folder = await serve(dist, { base: '/some/where/', compress: 'quickly' });
   starting.defer(folder.close);
-  const browser = await launch();
+  const browser = await launch([], windowless());
   starting.defer(() => browser.close());
   project.provide('browserEndpoint', browser.wsEndpoint());
   project.provide('siteUrl', root.url);

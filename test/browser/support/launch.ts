@@ -14,6 +14,8 @@ export interface Found {
 
 const cache = fileURLToPath(new URL('../../../.cache/', import.meta.url));
 const DEBIAN = '/usr/bin/chromium';
+/** Where a machine that has fonts of its own lists them. */
+const FONTS = '/etc/fonts/fonts.conf';
 
 /** Runs `work` while `os.tmpdir()` is `folder`: the packed browser unpacks itself into that. */
 async function withTemporary<T>(folder: string, work: () => Promise<T>): Promise<T> {
@@ -57,14 +59,20 @@ async function unpack(): Promise<string> {
 let unpacking: Promise<string> | undefined;
 const unpacked = (): Promise<string> => (unpacking ??= unpack());
 
-/** Every Chromium that may be tried, the last of them most sure to start. */
-export async function chromiums(): Promise<Found[]> {
+/** The browser that is named, or else Debian's. */
+function installed(): Found[] {
   const named = process.env['CHROMIUM_PATH'];
   if (named) return [{ executablePath: named, env: {} }];
-  if (existsSync(DEBIAN)) return [{ executablePath: DEBIAN, env: {} }];
+  return existsSync(DEBIAN) ? [{ executablePath: DEBIAN, env: {} }] : [];
+}
+
+/** The packed browser, with the machine's own libraries and then with those it brings. */
+async function packedOnes(): Promise<Found[]> {
   const home = await unpacked();
   const executablePath = join(home, 'chromium');
-  const env = { FONTCONFIG_PATH: join(home, 'fonts') };
+  const env: Record<string, string> = existsSync(FONTS)
+    ? {}
+    : { FONTCONFIG_PATH: join(home, 'fonts') };
   const libraries = [join(home, 'al2023', 'lib'), process.env['LD_LIBRARY_PATH'] ?? ''];
   return [
     { executablePath, env },
@@ -72,16 +80,34 @@ export async function chromiums(): Promise<Found[]> {
   ];
 }
 
+/** Every Chromium that may be tried, the last of them most sure to start. */
+export async function chromiums(): Promise<Found[]> {
+  const whole = installed();
+  return whole.length > 0 ? whole : packedOnes();
+}
+
 /**
- * Starts the one Chromium of a run, which test files connect to. Takes the browser named by
- * `CHROMIUM_PATH`, else Debian's, else the packed one; that one first with the machine's own
- * libraries and, if these are not enough, with those it brings.
+ * The same, but a browser without windows before one with them: it does the same work in half the
+ * time, since it draws no tabs and no bars.
+ */
+export async function windowless(): Promise<Found[]> {
+  if (process.env['CHROMIUM_PATH']) return installed();
+  const own = await packedOnes().catch(() => []);
+  return [...own, ...installed()];
+}
+
+/**
+ * Starts a Chromium that clients connect to: of those that may be tried, the first that starts.
  *
  * @param extra More arguments for the browser's command line.
+ * @param found Those that may be tried.
  */
-export async function launch(extra: readonly string[] = []): Promise<BrowserServer> {
+export async function launch(
+  extra: readonly string[] = [],
+  found: Promise<Found[]> = chromiums(),
+): Promise<BrowserServer> {
   const failures: unknown[] = [];
-  for (const { executablePath, env } of await chromiums()) {
+  for (const { executablePath, env } of await found) {
     try {
       return await chromium.launchServer({
         executablePath,

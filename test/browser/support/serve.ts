@@ -18,8 +18,8 @@ export interface Served {
 export interface ServeOptions {
   /** Path below which the site is served, such as `/some/where/`. */
   readonly base?: string;
-  /** Whether texts travel compressed, as a good static host sends them. */
-  readonly compress?: boolean;
+  /** Whether texts travel compressed: as small as a good static host sends them, or with less work. */
+  readonly compress?: boolean | 'quickly';
   /** Whether it sends the headers of `_headers`; a host that knows no such file sends none. */
   readonly headers?: boolean;
   /** Whether the host lacks a file just now; its path starts at the site's home. */
@@ -31,10 +31,11 @@ export interface ServeOptions {
 /** A page of no site, below every site's home, where a browser rests between two visits. */
 export const BLANK = 'blank-page-of-the-tests';
 
-const squeeze = compression({
-  threshold: 0,
-  brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 11 } },
-});
+const squeezer = (quality: number) =>
+  compression({
+    threshold: 0,
+    brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: quality } },
+  });
 
 /** The page for a missing address, with its status, as static hosts give it. */
 async function missing(directory: string, response: ServerResponse): Promise<void> {
@@ -99,6 +100,7 @@ export async function serve(
     files(request, response);
   };
 
+  const squeeze = squeezer(compress === 'quickly' ? 1 : constants.BROTLI_MAX_QUALITY);
   const server = createServer((request, response) => {
     if (!compress) return answer(request, response);
     // The types differ only in Express's additions, which it does not need.
