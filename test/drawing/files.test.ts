@@ -447,8 +447,9 @@ describe('the width of a band in the files', () => {
     const lines = read.entities.filter(
       ({ type, layer }) => type === 'LINE' && layer === 'DIMENSION',
     );
-    // Two arrows of a line and a head of two strokes each.
-    expect(lines).toHaveLength(6);
+    // Two arrows of a line and a head of two strokes each; a leader has a line under its words too.
+    const leaders = document.querySelectorAll('[id^="leader-"]').length;
+    expect(lines).toHaveLength(6 + 4 * leaders);
   });
 
   it('stands in a note where the part has no room for it', async () => {

@@ -20,7 +20,7 @@ export const wordsWidth = (words: string): number =>
   textWidth(words, { size: LETTERING }) / TO_THE_MM;
 
 /** The line of one arrow, from its tail to the edge that it points at, and its head. */
-function arrow([x1, y1]: Point, [x, y]: Point, name: string): Shape[] {
+export function arrow([x1, y1]: Point, [x, y]: Point, name: string): Shape[] {
   const long = Math.hypot(x - x1, y - y1);
   const [ux, uy] = [(x - x1) / long, (y - y1) / long];
   const [back, half] = ARROW;
