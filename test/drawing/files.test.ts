@@ -1,5 +1,6 @@
 import DxfParser, { type IArcEntity, type ICircleEntity } from 'dxf-parser';
 import { parseHTML } from 'linkedom';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { toDxf } from '../../calculators/drawing/to-dxf.ts';
 import {
@@ -545,6 +546,37 @@ describe('a hole pattern', async () => {
     });
     expect(await toTiledPdf(patternDrawing(large), barePattern(large), 'a4')).toEqual(bytes);
   });
+
+  it.each(['mm', 'in'] as const)(
+    'has no words on others on any sheet, lengths in %s',
+    async (lengths) => {
+      const large = valuesOf({ outline: 'round', outside: '380' });
+      const bytes = await toTiledPdf(
+        patternDrawing(large, lengths),
+        barePattern(large, lengths),
+        'a4',
+        lengths,
+      );
+      const { promise } = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
+      const pdf = await promise;
+      for (let page = 1; page <= pdf.numPages; page += 1) {
+        const { items } = await (await pdf.getPage(page)).getTextContent();
+        const words = items.flatMap((item) => {
+          // Names of holes beyond the window are cut off, and still read.
+          if (!('str' in item) || /^\s*$|^\d+: /.test(item.str)) return [];
+          const [, , , , left, foot] = item.transform as number[];
+          return [{ left: left!, right: left! + item.width, foot: foot!, str: item.str }];
+        });
+        words.forEach((a, i) => {
+          for (const b of words.slice(0, i)) {
+            const level = Math.abs(a.foot - b.foot) < 6;
+            const clear = a.left >= b.right || b.left >= a.right;
+            expect(!level || clear, `${a.str} on ${b.str}`).toBe(true);
+          }
+        });
+      }
+    },
+  );
 
   it.each([
     [400, 300],

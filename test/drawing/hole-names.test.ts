@@ -1,11 +1,12 @@
 import { Arc, Circle, point, Polygon, segment } from '@flatten-js/core';
 import { describe, expect, it } from 'vitest';
+import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import type { Shape, Text } from '../../calculators/drawing/shapes.ts';
 import { toSvg } from '../../calculators/drawing/to-svg.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import type { Edge } from '../../calculators/maths/plate/land-outline.ts';
-import { LETTER, wordsWidth } from '../../calculators/plate/hole-pattern/band-lettering.ts';
+import { LETTER } from '../../calculators/plate/hole-pattern/band-lettering.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
 import type { Values } from '../../calculators/plate/hole-pattern/compute.ts';
@@ -82,7 +83,7 @@ const cut = (shapes: readonly Shape[]) =>
 
 const boxOf = ({ x, y, text }: Text) => ({
   left: x,
-  right: x + wordsWidth(text),
+  right: x + wordsWidth(text, LETTER),
   bottom: y,
   top: y + LETTER,
 });
@@ -149,7 +150,9 @@ it('a leader points at the rim of its hole, and runs through no words', () => {
         (shape.x1 - rim.x) * (shape.y2 - rim.y) - (shape.y1 - rim.y) * (shape.x2 - rim.x),
       ).toBeCloseTo(0, 6);
       const own = words.find(({ text }) => text.startsWith(`${shape.name!.slice(7)}: `))!;
-      expect(Math.hypot(own.x - shape.x1, own.y - shape.y1)).toBeLessThan(wordsWidth(own.text) + 1);
+      expect(Math.hypot(own.x - shape.x1, own.y - shape.y1)).toBeLessThan(
+        wordsWidth(own.text, LETTER) + 1,
+      );
       const line = segment(shape.x1, shape.y1, shape.x2, shape.y2);
       for (const each of words) {
         expect(polygonOf(boxOf(each)).intersect(line)).toEqual([]);
@@ -166,9 +169,7 @@ describe('the drawing with its title and bars', () => {
       const words = drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
       for (const { x, y, height, text } of words) {
         expect(x).toBeGreaterThanOrEqual(drawing.left);
-        expect(x + (wordsWidth(text) * height) / LETTER).toBeLessThanOrEqual(
-          drawing.left + drawing.width,
-        );
+        expect(x + wordsWidth(text, height)).toBeLessThanOrEqual(drawing.left + drawing.width);
         expect(y).toBeGreaterThanOrEqual(drawing.bottom);
         expect(y + height).toBeLessThanOrEqual(drawing.bottom + drawing.height);
       }

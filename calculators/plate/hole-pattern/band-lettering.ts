@@ -4,7 +4,6 @@ import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Edge, Reach } from '../../maths/plate/land-outline.ts';
 import { round, textBox, type Box } from '../../picture/boxes.ts';
 import { LETTERING } from '../../picture/label.tsx';
-import { textWidth } from '../../picture/text-width.ts';
 import { bandMark, pointsAlong, type Point } from './band-mark.ts';
 
 /** Height of a capital in the files, mm. */
@@ -14,10 +13,6 @@ const TO_THE_MM = (LETTERING * CAPITAL) / LETTER;
 
 /** Length of an arrow head and half its width, mm. */
 const ARROW = [2.2, 0.45] as const;
-
-/** How wide words are on paper, mm. */
-export const wordsWidth = (words: string): number =>
-  textWidth(words, { size: LETTERING }) / TO_THE_MM;
 
 /** The line of one arrow, from its tail to the edge that it points at, and its head. */
 export function arrow([x1, y1]: Point, [x, y]: Point, name: string): Shape[] {

@@ -1,3 +1,4 @@
+import { holdingWords, wordsWidth } from '../../drawing/holding-words.ts';
 import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
 import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
 import { showInput } from '../../frame/format.ts';
@@ -6,7 +7,7 @@ import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
-import { bandLettering, LETTER, wordsWidth } from './band-lettering.ts';
+import { bandLettering, LETTER } from './band-lettering.ts';
 import { pointsAlong } from './band-mark.ts';
 import { holeNames } from './hole-names.ts';
 import { openingsOf } from './opening.ts';
@@ -186,14 +187,11 @@ export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
   return {
     ...bare,
     bottom: bottom - NOTE,
-    width: Math.max(right - left, wordsWidth(note) + 2),
+    width: Math.max(right - left, wordsWidth(note, LETTER) + 2),
     height: bare.height + NOTE,
     shapes: [...shapes, text(left + 1, bottom - NOTE + 1.5, LETTER, note)],
   };
 }
-
-/** Of the title's capitals, mm. */
-const TITLE = 3;
 
 /** The same with its title, and the bars that prove the scale. */
 export function patternDrawing(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
@@ -201,23 +199,14 @@ export function patternDrawing(v: Values, lengths: LengthDisplay = 'mm'): Drawin
   const room = barRoom(lengths);
   const { title, left } = bare;
   const bar = bare.bottom - 1;
+  const right = Math.max(left + bare.width, left + room.across + 1);
   const top = Math.max(bare.bottom + bare.height, bar + room.up) + 6;
-  const more = [...provingBars(left - 2, bar, lengths), text(left, top - 4, TITLE, title)];
-  const right = Math.max(
-    left + bare.width,
-    left + room.across + 1,
-    ...more.map((shape) =>
-      shape.kind === 'text'
-        ? shape.x + (wordsWidth(shape.text) * shape.height) / LETTER + 1
-        : -Infinity,
-    ),
-  );
-  return {
+  return holdingWords({
     title,
     left: left - 4 - room.side,
     bottom: bar - room.foot,
     width: right - left + 4 + room.side,
     height: top - bar + room.foot,
-    shapes: [...bare.shapes, ...more],
-  };
+    shapes: [...bare.shapes, ...provingBars(left - 2, bar, lengths), text(left, top - 4, 3, title)],
+  });
 }

@@ -1,9 +1,10 @@
+import { wordsWidth } from '../../drawing/holding-words.ts';
 import { line, text, type Shape, type Text } from '../../drawing/shapes.ts';
 import { crossings } from '../../maths/plate/edge-crossings.ts';
 import { comesInto, holds, overlap } from '../../maths/plate/edge-in-box.ts';
 import { fromEdge } from '../../maths/plate/from-edge.ts';
 import type { Edge, Reach } from '../../maths/plate/land-outline.ts';
-import { arrow, LETTER, wordsWidth } from './band-lettering.ts';
+import { arrow, LETTER } from './band-lettering.ts';
 
 /** A hole and what is written beside it, mm. */
 export interface Named {
@@ -88,7 +89,7 @@ function placed(
   done: readonly Name[],
 ): Name | undefined {
   const hole = holes[index]!;
-  const wide = wordsWidth(hole.words);
+  const wide = wordsWidth(hole.words, LETTER);
   const free = (box: Reach): boolean =>
     holds(sheet.reach, box) &&
     done.every((other) => !overlap(other.box, box) && among(other.way, box) === 0) &&
