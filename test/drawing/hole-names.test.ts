@@ -3,66 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import type { Shape, Text } from '../../calculators/drawing/shapes.ts';
 import { toSvg } from '../../calculators/drawing/to-svg.ts';
-import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import type { Edge } from '../../calculators/maths/plate/land-outline.ts';
 import { LETTER } from '../../calculators/plate/hole-pattern/band-lettering.ts';
-import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
-import type { Values } from '../../calculators/plate/hole-pattern/compute.ts';
-import { spreader } from '../calculators/states.ts';
+import { randomParts } from './random-parts.ts';
 
 const RADIANS = Math.PI / 180;
-
-/** Random parts of up to twelve holes that can be drawn, measured each to each where that is allowed. */
-function* parts(seed: number, count: number): Generator<readonly [Values, LengthDisplay, Texts]> {
-  const next = spreader(seed);
-  const between = (least: number, most: number): number => least + (most - least) * next();
-  for (let made = 0, tried = 0; made < count && tried < 40 * count; tried += 1) {
-    const holes = 3 + Math.floor(next() * 7);
-    const size = between(12, 130);
-    const places = Array.from(
-      { length: holes },
-      () => [size * next(), 0.7 * size * next()] as const,
-    );
-    const pairs = places.flatMap((_, b) =>
-      Array.from({ length: b }, (__, a) => [a, b] as const).filter(([a]) => a < 4),
-    );
-    const kind = next();
-    const texts: Texts = {
-      holes: String(holes),
-      distances: String(pairs.length),
-      span: 'centres',
-      outline: kind < 0.15 ? 'none' : kind < 0.3 ? 'round' : 'lands',
-      outside: String((1.9 * size).toFixed(1)),
-      ...(next() < 0.3 ? { band: between(2, 8).toFixed(1) } : {}),
-      ...(next() < 0.2 ? { bore: between(3, 0.4 * size).toFixed(1) } : {}),
-      ...(next() < 0.3 ? { about: 'circle' } : {}),
-      ...Object.fromEntries(
-        places.flatMap((_, i) => [
-          [`hole-${i + 1}`, between(1.5, 0.16 * size).toFixed(2)],
-          [`land-${i + 1}`, between(1.5, 6).toFixed(1)],
-          ...(next() < 0.3 ? [[`bulge-${i + 1}`, between(-6, 4).toFixed(1)]] : []),
-        ]),
-      ),
-      ...Object.fromEntries(
-        pairs.flatMap(([a, b], k) => [
-          [`a-${k + 1}`, String(a + 1)],
-          [`b-${k + 1}`, String(b + 1)],
-          [
-            `distance-${k + 1}`,
-            Math.hypot(places[a]![0] - places[b]![0], places[a]![1] - places[b]![1]).toFixed(4),
-          ],
-        ]),
-      ),
-    };
-    const lengths = next() < 0.3 ? 'in' : 'mm';
-    const evaluation = evaluate(holePattern, texts, { lengths: 'mm' });
-    if (evaluation.problems.length > 0) continue;
-    made += 1;
-    yield [evaluation.values as Values, lengths, texts];
-  }
-}
 
 const edgeOf = (edge: Edge) =>
   edge.kind === 'line'
@@ -99,7 +45,7 @@ const NAME = /^(\d+): /;
 
 it('each hole has its name, on the sheet, on no edge and no other words: random parts', () => {
   let [led, count] = [0, 0];
-  for (const [values, lengths, texts] of parts(2024, 90)) {
+  for (const { values, lengths, texts } of randomParts(2024, 90)) {
     const drawing = barePattern(values, lengths);
     const { left, bottom, width, height } = drawing;
     const words = drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
@@ -136,7 +82,7 @@ it('each hole has its name, on the sheet, on no edge and no other words: random 
 
 it('a leader points at the rim of its hole, and runs through no words', () => {
   let leaders = 0;
-  for (const [values, lengths] of parts(7, 40)) {
+  for (const { values, lengths } of randomParts(7, 40)) {
     const { shapes } = barePattern(values, lengths);
     const words = shapes.filter((shape): shape is Text => shape.kind === 'text');
     for (const shape of shapes) {
@@ -164,7 +110,7 @@ it('a leader points at the rim of its hole, and runs through no words', () => {
 
 describe('the drawing with its title and bars', () => {
   it('holds every word on its sheet, and the file has them all', () => {
-    for (const [values, lengths] of parts(99, 25)) {
+    for (const { values, lengths } of randomParts(99, 25)) {
       const drawing = patternDrawing(values, lengths);
       const words = drawing.shapes.filter((shape): shape is Text => shape.kind === 'text');
       for (const { x, y, height, text } of words) {

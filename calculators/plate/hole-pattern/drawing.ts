@@ -7,9 +7,9 @@ import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
-import { bandLettering, LETTER } from './band-lettering.ts';
+import { arrow, bandLettering, LETTER } from './band-lettering.ts';
 import { pointsAlong } from './band-mark.ts';
-import { holeNames } from './hole-names.ts';
+import { holeNames, type Name } from './hole-names.ts';
 import { openingsOf } from './opening.ts';
 import { boreOf, edgesOf, openHoles } from './part.ts';
 
@@ -108,7 +108,7 @@ const circleEdge = ({ x, y }: Place, radius: number): Edge => ({
 });
 
 /** The lines of the part that no name may lie on, and those that it had better not. */
-function linesOf(v: Values, { shapes, places, edges, openings }: ReturnType<typeof partOf>) {
+export function linesOf(v: Values, { shapes, places, edges, openings }: ReturnType<typeof partOf>) {
   const bore = boreOf(v);
   const centre = shapes.flatMap((shape): Edge[] =>
     shape.layer !== 'centre'
@@ -129,6 +129,15 @@ function linesOf(v: Values, { shapes, places, edges, openings }: ReturnType<type
     centre,
   };
 }
+
+/** A leader with its arrow, and the line under the words. */
+const leaderShapes = ({ leader, left, wide }: Name, i: number): readonly Shape[] =>
+  leader === undefined
+    ? []
+    : [
+        ...arrow([leader.x1, leader.y1], [leader.x2, leader.y2], `leader-${i + 1}`),
+        line('dimension', left, leader.y1, left + wide, leader.y1),
+      ];
 
 /** The width of the band keeps so far off leaders, mm. */
 const CLEAR_OF_LEADERS = 0.4;
@@ -159,8 +168,8 @@ export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
       ...linesOf(v, part),
     },
   );
-  const words = names.map((name) => name.text);
-  const shapes = [...part.shapes, ...names.flatMap(({ leader }) => leader), ...words];
+  const words = names.map((name) => text(name.left, name.foot, LETTER, name.words));
+  const shapes = [...part.shapes, ...names.flatMap(leaderShapes), ...words];
   const { left, right, bottom, top } = sheet;
   const bare = { title: titleOf(places.length), left, height: top - bottom };
   const [band] = v.band === undefined || openings.length === 0 ? [] : [v.band];
@@ -174,8 +183,10 @@ export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
     sheet,
     rims: [
       ...places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + BEYOND })),
-      ...names.flatMap(({ way }) =>
-        way.flatMap(pointsAlong).map(([x, y]) => ({ x, y, radius: CLEAR_OF_LEADERS })),
+      ...names.flatMap(({ leader }) =>
+        leader === undefined
+          ? []
+          : pointsAlong(leader).map(([x, y]) => ({ x, y, radius: CLEAR_OF_LEADERS })),
       ),
     ],
     words,
