@@ -112,6 +112,12 @@ function placed(
       ({ x, y, radius }, other) =>
         other !== index && Math.hypot((left + right) / 2 - x, (bottom + top) / 2 - y) < radius,
     );
+  /** How many other holes words stand as near to as to their own. */
+  const asNear = ({ left, right, bottom, top }: Reach): number =>
+    holes.filter(({ x, y, radius }, other) => {
+      const [dx, dy] = [Math.max(left - x, 0, x - right), Math.max(bottom - y, 0, y - top)];
+      return other !== index && Math.hypot(dx, dy) - radius < 2 * BESIDE * size;
+    }).length;
   let best: { readonly name: Name; readonly cost: number } | undefined;
   const offer = (cost: number, name: Name): void => {
     if (best === undefined || cost < best.cost) best = { name, cost };
@@ -127,9 +133,11 @@ function placed(
   });
   const within = [hole.x - wide / 2, hole.y + 2 * clear] as const;
   for (const [i, [left, foot]] of [...beside, within].entries()) {
+    // One on no centre line and near no other hole is as good as any that follows.
+    if (best !== undefined && best.cost < 1) break;
     const box = boxOf(left, foot, 0);
     if (!free(box) || inAnother(box)) continue;
-    offer(0.01 * i + 2 * among(centre, box), { left, foot, wide, words, box });
+    offer(0.01 * i + 2 * among(centre, box) + 3 * asNear(box), { left, foot, wide, words, box });
   }
   for (const away of AWAY) {
     const least = LED + 0.2 * away;
