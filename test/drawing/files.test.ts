@@ -443,7 +443,7 @@ describe('the width of a band in the files', () => {
     expect(Math.hypot(tips[0]![0]! - tips[1]![0]!, tips[0]![1]! - tips[1]![1]!)).toBeCloseTo(6, 2);
     expect(document.getElementById('band-outer')!.parentElement!.id).toBe('dimension');
     for (const words of [pdf, svgWords(document), dxfWords(read)]) {
-      expect(plain(words)).toContain('band 6 mm');
+      expect(plain(words)).toMatch(/\bband 6 mm(?!\S)/);
     }
     const lines = read.entities.filter(
       ({ type, layer }) => type === 'LINE' && layer === 'DIMENSION',
@@ -467,7 +467,7 @@ describe('the width of a band in the files', () => {
     const { pdf, document, read } = await files(small);
     expect(document.getElementById('band-outer')).toBeNull();
     for (const words of [pdf, svgWords(document), dxfWords(read)]) {
-      expect(plain(words)).toContain('Band: 1 mm from its outer edge to its inner one.');
+      expect(plain(words)).toMatch(/\bBand: 1 mm from its outer edge to its inner one\.(?!\S)/);
     }
   });
 
