@@ -39,6 +39,7 @@ describe('a neck between two edges', () => {
   it('is found from whichever hole the outline begins, and names the edges that face each other', () => {
     const edges = landOutline(bar, [-10, 0, -12, 0]);
     const { edges: pair } = narrowestNeck(edges)!;
+    expect(pair).toHaveLength(2);
     for (const i of pair) expect(edges[i]).toMatchObject({ kind: 'arc', hollow: true });
     for (let turn = 1; turn < edges.length; turn += 1) {
       const turned = [...edges.slice(turn), ...edges.slice(0, turn)];
@@ -90,6 +91,29 @@ describe('two hollow edges back to back', () => {
 
   it('leave none across the air that the further one bends round', () => {
     expect(between(arc(12, -60, 60))).toBeUndefined();
+  });
+
+  it('face a straight or a round edge only where the metal lies between', () => {
+    // Metal is on the left of a straight edge, and within a round one.
+    expect(between(line(8, -9, 8, 9))).toBeCloseTo(3, 9);
+    expect(between(line(8, 9, 8, -9))).toBeUndefined();
+    const bowed = (from: number): Edge => ({
+      kind: 'arc',
+      x: 12,
+      y: 0,
+      radius: 3,
+      from,
+      to: from + 120,
+      hollow: false,
+    });
+    expect(between(bowed(-60))).toBeCloseTo(10, 9);
+    expect(between(bowed(120))).toBeUndefined();
+  });
+
+  it('make no neck about one centre, where they are as far apart everywhere', () => {
+    expect(between({ ...(arc(0, -60, 60) as object), radius: 9, hollow: false } as Edge)).toBe(
+      undefined,
+    );
   });
 
   it('face nothing but what lies between them', () => {

@@ -96,16 +96,13 @@ export function narrowestNeck(edges: readonly Edge[]): Neck | undefined {
         if (least !== undefined && wall >= least.wall) continue;
         if (!intoMetal(a, from, to) || !intoMetal(b, to, from)) continue;
         const across: Edge = { kind: 'line', x1: from.x, y1: from.y, x2: to.x, y2: to.y };
-        const inTheWay = edges.some(
-          (edge, k) =>
-            k !== i &&
-            k !== j &&
-            crossings(across, edge).some(
-              ({ x, y }) =>
-                fromEdge(edge, x, y) < ON &&
-                fromEdge(across, x, y) < ON &&
-                Math.min(apart(from, { x, y }), apart({ x, y }, to)) > ON,
-            ),
+        const inTheWay = edges.some((edge) =>
+          crossings(across, edge).some(
+            ({ x, y }) =>
+              fromEdge(edge, x, y) < ON &&
+              fromEdge(across, x, y) < ON &&
+              Math.min(apart(from, { x, y }), apart({ x, y }, to)) > ON,
+          ),
         );
         if (!inTheWay) least = { wall, edges: [i, j] };
       }
