@@ -206,6 +206,13 @@ export const checks: readonly OutsideCheck[] = [
     () => shakes(three).primaryCouple,
   ),
   worked(
+    'The same with half of each piston balanced on its pin, primary couple left',
+    'cos α is half a crank that turns on and half one that turns back; the first is met: 50 × √3',
+    'N m',
+    50 * Math.sqrt(3),
+    () => shakes(three, 0.5).primaryCoupleLeft,
+  ),
+  worked(
     'The same, secondary couple, rod of four throws',
     'the doubled angles differ as much: 100 × √3 / 4',
     'N m',
