@@ -34,6 +34,8 @@ const OVERLAP = 10;
 /** Room for the bar that goes up the sheet, mm. */
 const BAR_SIDE = 8;
 const ARM = 3;
+/** What a sheet is called stands so far along, clear of what is written under the bar, mm. */
+const BESIDE_BARS = 118;
 
 /** How many windows cover a length, neighbours lying over each other. */
 const windowsOver = (length: number, window: number): number =>
@@ -88,13 +90,13 @@ export function tilesOf(
       frame: [
         ...provingBars(margin + 1 + side, margin + foot, lengths),
         text(
-          margin + 108,
+          margin + BESIDE_BARS,
           margin + foot - 4 - side,
           2.4,
           `Sheet ${i + 1} of ${total}: row ${row + 1}, column ${column + 1}.`,
         ),
         text(
-          margin + 108,
+          margin + BESIDE_BARS,
           margin + foot - 7.6 - side,
           2.4,
           'Lay the crosses of neighbours on each other.',

@@ -206,6 +206,46 @@ describe('a gasket with a band', () => {
   });
 });
 
+describe('a part that is waisted', () => {
+  // Lands reach 5 mm from holes of 4 mm at the corners of 60 by 20 mm: the long edges lie 30 mm apart.
+  const texts = textsOf(
+    [
+      [0, 0],
+      [60, 0],
+      [60, 20],
+      [0, 20],
+    ],
+    {
+      outline: 'lands',
+      ...Object.fromEntries([1, 2, 3, 4].map((i) => [`land-${i}`, '3'])),
+    },
+  );
+  const told = (more: Texts) => {
+    const state = stateOf({ ...texts, ...more });
+    return [
+      flatten(state.results).get('least-metal'),
+      remarksOf(holePattern, state).find((words) => words.includes('thinnest')),
+    ] as const;
+  };
+
+  it('is thinnest across the neck where that is narrower than its lands', () => {
+    const [both, words] = told({ 'bulge-1': '-14', 'bulge-3': '-13.5' });
+    expect(both).toBeCloseTo(2.5, 6);
+    expect(words).toContain('between the edge on from hole 1 and the edge on from hole 3: 2.50 mm');
+    expect(told({ 'bulge-1': '-28' })[0]).toBeCloseTo(2, 6);
+    expect(told({ 'bulge-1': '-10' })[0]).toBeCloseTo(3, 6);
+  });
+
+  it('is thinnest between two openings that a band all but joins', () => {
+    // By hand: a hollow of 10 mm between lands of 5 mm, 60 mm apart, is an arc of 45 mm, since
+    // 10 × 2 × 45 = 30². Half the neck is 5 mm, and the tips stand where the arc is 5.01 mm off the
+    // middle line: (45 + 5.01)² − (45 + 5)² = 1.0001, on either side.
+    const [wall, words] = told({ 'bulge-1': '-10', 'bulge-3': '-10', band: '5.01' });
+    expect(wall).toBeCloseTo(2 * Math.sqrt(1.0001), 4);
+    expect(words).toContain('between one opening and another: 2.00 mm');
+  });
+});
+
 describe('what cannot be', () => {
   const problem = (texts: Texts) => evaluate(holePattern, texts, reading).problems[0]!;
   it.each([

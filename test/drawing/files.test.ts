@@ -1,5 +1,6 @@
 import DxfParser, { type IArcEntity, type ICircleEntity } from 'dxf-parser';
 import { parseHTML } from 'linkedom';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { toDxf } from '../../calculators/drawing/to-dxf.ts';
 import {
@@ -442,13 +443,14 @@ describe('the width of a band in the files', () => {
     expect(Math.hypot(tips[0]![0]! - tips[1]![0]!, tips[0]![1]! - tips[1]![1]!)).toBeCloseTo(6, 2);
     expect(document.getElementById('band-outer')!.parentElement!.id).toBe('dimension');
     for (const words of [pdf, svgWords(document), dxfWords(read)]) {
-      expect(plain(words)).toContain('band 6 mm');
+      expect(plain(words)).toMatch(/\bband 6 mm(?!\S)/);
     }
     const lines = read.entities.filter(
       ({ type, layer }) => type === 'LINE' && layer === 'DIMENSION',
     );
-    // Two arrows of a line and a head of two strokes each.
-    expect(lines).toHaveLength(6);
+    // Two arrows of a line and a head of two strokes each; a leader has a line under its words too.
+    const leaders = document.querySelectorAll('[id^="leader-"]').length;
+    expect(lines).toHaveLength(6 + 4 * leaders);
   });
 
   it('stands in a note where the part has no room for it', async () => {
@@ -465,7 +467,7 @@ describe('the width of a band in the files', () => {
     const { pdf, document, read } = await files(small);
     expect(document.getElementById('band-outer')).toBeNull();
     for (const words of [pdf, svgWords(document), dxfWords(read)]) {
-      expect(plain(words)).toContain('Band: 1 mm from its outer edge to its inner one.');
+      expect(plain(words)).toMatch(/\bBand: 1 mm from its outer edge to its inner one\.(?!\S)/);
     }
   });
 
@@ -544,6 +546,37 @@ describe('a hole pattern', async () => {
     });
     expect(await toTiledPdf(patternDrawing(large), barePattern(large), 'a4')).toEqual(bytes);
   });
+
+  it.each(['mm', 'in'] as const)(
+    'has no words on others on any sheet, lengths in %s',
+    async (lengths) => {
+      const large = valuesOf({ outline: 'round', outside: '380' });
+      const bytes = await toTiledPdf(
+        patternDrawing(large, lengths),
+        barePattern(large, lengths),
+        'a4',
+        lengths,
+      );
+      const { promise } = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
+      const pdf = await promise;
+      for (let page = 1; page <= pdf.numPages; page += 1) {
+        const { items } = await (await pdf.getPage(page)).getTextContent();
+        const words = items.flatMap((item) => {
+          // Names of holes beyond the window are cut off, and still read.
+          if (!('str' in item) || /^\s*$|^\d+: /.test(item.str)) return [];
+          const [, , , , left, foot] = item.transform as number[];
+          return [{ left: left!, right: left! + item.width, foot: foot!, str: item.str }];
+        });
+        words.forEach((a, i) => {
+          for (const b of words.slice(0, i)) {
+            const level = Math.abs(a.foot - b.foot) < 6;
+            const clear = a.left >= b.right || b.left >= a.right;
+            expect(!level || clear, `${a.str} on ${b.str}`).toBe(true);
+          }
+        });
+      }
+    },
+  );
 
   it.each([
     [400, 300],

@@ -4,8 +4,10 @@ import {
   evenTops,
   firingOf,
   lobeDirections,
+  setDirections,
   sharing,
   SPARE_NEAR_BOTTOM,
+  TOGETHER,
   topAngles,
   unevenness,
   withinTurn,
@@ -101,6 +103,27 @@ it('puts a lobe as far back as its set stands on', () => {
   expect(lobeDirections(tops)).toEqual([0, 240, 120]);
 });
 
+describe('sets of points', () => {
+  it('stand one to a cylinder, where each fires by itself', () => {
+    expect(setDirections([0, 120, 240])).toEqual([0, 120, 240]);
+    expect(setDirections([0, 270, 90, 180])).toEqual([0, 270, 90, 180]);
+  });
+
+  it('stand one to those that fire together: two for a flat crank of four', () => {
+    expect(setDirections([0, 180, 180, 0])).toEqual([0, 180]);
+    expect(setDirections([0, 0])).toEqual([0]);
+  });
+
+  it('count what misses by less than a tenth of a degree as together, past the whole turn too', () => {
+    expect(setDirections([0, 359.95])).toEqual([0]);
+    expect(setDirections([0, 0.05])).toEqual([0]);
+    expect(setDirections([200, 200 + TOGETHER])).toEqual([200, 200 + TOGETHER]);
+    expect(setDirections([0, 359.8])).toEqual([0, 359.8]);
+    // The first of three that are a little apart from each other stands for the next alone.
+    expect(setDirections([10, 10.3, 10.05, 200])).toEqual([10, 10.3, 200]);
+  });
+});
+
 describe('a coil with two leads', () => {
   const tops = [0, 0.5, 180, 180 - SPARE_NEAR_BOTTOM, 90];
   it('is shared by tops that count as one, or half a turn apart', () => {
@@ -108,6 +131,9 @@ describe('a coil with two leads', () => {
     expect(sharing(tops, 1, 0.4).together).toEqual([]);
     expect(sharing(tops, 5, 1)).toEqual({ together: [], opposite: [] });
     expect(sharing([0, 359.5], 2, 1).together).toEqual([1]);
+    // Tops a quarter turn either side of cylinder 1 are half a turn from each other, not one with each other.
+    expect(sharing([0, 90, 270], 2, 1)).toEqual({ together: [], opposite: [3] });
+    expect(sharing([0, 100, 101], 2, 1).together).toEqual([3]);
   });
 
   it('is shared both ways or not at all', () => {

@@ -76,6 +76,12 @@ it('is what the step of the leads is done to', () => {
   expect(targetWords(four, 'leads', 'mm')).toBeUndefined();
 });
 
+it('of which the step says how it is proved: each plug by its piston, those of one set together', () => {
+  const how = steps.leads.how.join(' ');
+  expect(how).toMatch(/each plug sparks as its own piston comes near its top, in the firing order/);
+  expect(how).toContain('plugs of one set spark together');
+});
+
 describe('sets and the firing order', () => {
   const directions = ({ figures }: Engine): unknown[] =>
     (['set-2', 'set-3', 'set-4'] as const).map((key) => figures[key]);

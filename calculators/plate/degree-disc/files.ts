@@ -1,3 +1,4 @@
+import { holdingWords } from '../../drawing/holding-words.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
 import { toPdf } from '../../drawing/to-pdf.ts';
 import { toSvg } from '../../drawing/to-svg.ts';
@@ -56,12 +57,14 @@ export const downloads = [
     name: 'degree-disc-true-scale.svg',
     label: 'Disc at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(discOf(v, lengths))),
+    make: (v: Values, lengths: LengthDisplay) =>
+      Promise.resolve(toSvg(holdingWords(discOf(v, lengths)))),
   },
   {
     name: 'rim-tape-true-scale.svg',
     label: 'Tape at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(tapeOf(v, lengths))),
+    make: (v: Values, lengths: LengthDisplay) =>
+      Promise.resolve(toSvg(holdingWords(tapeOf(v, lengths)))),
   },
 ] as const;

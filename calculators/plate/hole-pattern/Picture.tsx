@@ -2,26 +2,27 @@ import { useState } from 'preact/hooks';
 import type { PictureProps } from '../../frame/types.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import { fixed } from '../../frame/format.ts';
+import { hundredth } from '../../maths/numeric/steps.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
-import { beside, round, textBox, type Box } from '../../picture/boxes.ts';
+import { lengthOf } from '../../maths/plate/edge-parts.ts';
+import type { Place } from '../../maths/plate/hole-pattern.ts';
+import type { Reach, StraightEdge } from '../../maths/plate/land-outline.ts';
+import { round, type Box } from '../../picture/boxes.ts';
 import { Dimension } from '../../picture/dimension.tsx';
 import { DrawingShapes, placeOf } from '../../picture/drawing.tsx';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
-import { hundredth } from '../../maths/numeric/steps.ts';
 import { textWidth } from '../../picture/text-width.ts';
 import { bandMark, pointsAlong } from './band-mark.ts';
 import { BandWidth } from './BandWidth.tsx';
-import { BEYOND, partOf } from './drawing.ts';
+import { BEYOND, linesOf, partOf } from './drawing.ts';
 import type { inputs } from './inputs.ts';
+import { namesInPicture } from './picture-names.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 360;
 const TALLEST = 400;
 /** Room for the dimensions at the left and below, and for what stands out at the other sides. */
 const ROOM = { left: 66, right: 16, top: 16, bottom: 46 } as const;
-
-/** How far off its hole a number may stand, in user units. */
-const FURTHER = [0, 8, 16, 26, 38, 52, 70] as const;
 
 const figure = (value: number, lengths: LengthDisplay): string =>
   fixed(toDisplay(value, 'mm', lengths), lengths === 'in' ? 3 : 2);
@@ -32,7 +33,9 @@ const withLabel = (value: number, lengths: LengthDisplay): string =>
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, lengths, idPrefix } = props;
   const [chosen, setPicked] = useState(2);
-  const { shapes, reach, places, edges, openings } = partOf(v);
+  const part = partOf(v);
+  const { shapes, places, openings } = part;
+  const reach = withCentreLines(part.reach, places, v.hole);
   const picked = Math.min(chosen, places.length - 1);
   const [wide, high] = [reach.right - reach.left, reach.top - reach.bottom];
   const scale = Math.min(
@@ -70,47 +73,46 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     rightmost + textWidth(across) < WIDTH - 4
       ? rightmost
       : Math.min(spot.x, origin.x) - 18 - textWidth(across);
-  const sheet: Box = { left: 2, top: 2, right: WIDTH - 2, bottom: height - 2 };
-  const rims = spots.map((each) => round(each.x, each.y, each.radius + BEYOND * scale + 1));
-  const onEdges = [...edges, ...openings.flat().map(({ edge }) => edge)]
-    .flatMap(pointsAlong)
-    .map(([x, y]) => {
-      const on = at(x, y);
-      return round(on.x, on.y, 4);
-    });
-  const taken: Box[] = [
-    ...rims,
-    { left: sheet.left, right: sheet.right, top: height - ROOM.bottom + 8, bottom: sheet.bottom },
-    { left: sheet.left, right: ROOM.left + spare - 8, top: sheet.top, bottom: sheet.bottom },
-    ...extensions(origin, spot, foot, side),
-    ...onEdges,
+  const whole: Box = { left: 2, top: 2, right: WIDTH - 2, bottom: height - 2 };
+  // The words of dimensions have the left and the foot of the sheet; all others have the rest.
+  const sheet: Box = { ...whole, left: ROOM.left + spare - 8, bottom: height - ROOM.bottom + 8 };
+  const lines = linesOf(v, part);
+  const struck = extensions(origin, spot, foot, side);
+  const names = namesInPicture(view, {
+    sheet,
+    picked,
+    holes: places.map(({ x, y }, i) => ({
+      x,
+      y,
+      radius: v.hole[i]! / 2,
+      words: i === picked ? `${String(i + 1)}: ⌀${figure(v.hole[i]!, lengths)}` : String(i + 1),
+    })),
+    cut: lines.cut,
+    centre: lines.centre,
+    struck,
+  });
+  const marks: Box[] = [
+    ...spots.map((each) => round(each.x, each.y, each.radius + BEYOND * scale + 1)),
+    ...names.flatMap((name) => [name.box, ...name.along]),
   ];
-  const labels = new Map(
-    [spot, ...spots.filter((each) => each !== spot)].flatMap((each) => {
-      const full = `${each.name}: ⌀${figure(v.hole[picked]!, lengths)}`;
-      // The hole that is picked is never without its number: it stands further off if it must.
-      const tries =
-        each === spot
-          ? [[full, 0] as const, ...FURTHER.map((away) => [each.name, away] as const)]
-          : [[each.name, 0] as const];
-      const found = tries
-        .map(([words, away]) => ({
-          words,
-          at: labelAt(each, words, BEYOND * scale + 1 + away, sheet, taken),
-        }))
-        .find(({ at: place }) => place);
-      if (!found?.at) return [];
-      taken.push(found.at.box);
-      return [[each.name, { ...found.at, words: found.words }] as const];
-    }),
-  );
   const band =
     v.band === undefined
       ? undefined
       : bandMark(openings, v.band, `band ${figure(v.band, lengths)}`, at, {
-          sheet,
-          taken,
-          marks: [...rims, ...[...labels.values()].map(({ box }) => box)],
+          sheet: whole,
+          taken: [
+            ...marks,
+            { ...whole, top: sheet.bottom },
+            { ...whole, right: sheet.left },
+            ...struck.map(boxOn),
+            ...lines.cut.flatMap((edge) =>
+              pointsAlong(edge, lengthOf(edge) * scale).map(([x, y]) => {
+                const on = at(x, y);
+                return round(on.x, on.y, 4);
+              }),
+            ),
+          ],
+          marks,
         });
 
   return (
@@ -122,10 +124,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         aria-label={`The part with ${String(places.length)} holes, to scale`}
       >
         <DrawingShapes {...view} />
+        <path class="leader" d={names.map(({ leader }) => leader).join('')} />
         <HolePicker
           spots={spots}
           picked={picked}
-          labels={labels}
+          labels={new Map(names.map((name) => [name.name, name]))}
           width={WIDTH}
           height={height}
           idPrefix={idPrefix}
@@ -169,26 +172,37 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   );
 }
 
-/** Where the words of a hole stand: in a quarter of it where it is wide enough, or else beside it, so far away. */
-function labelAt(
-  { x, y, radius }: HoleSpot,
-  words: string,
-  away: number,
-  sheet: Box,
-  taken: readonly Box[],
-) {
-  const room = radius * Math.SQRT1_2;
-  if (room > textWidth(words) + 6 && room > 18) {
-    const [left, base] = [x + 4, y - 5];
-    return { x: left, y: base, box: textBox(words, left, base) };
-  }
-  return beside({ x, y, radius: radius + away }, words, sheet, taken);
+/** What the part reaches over with the centre lines of its holes. */
+function withCentreLines(
+  { left, right, bottom, top }: Reach,
+  places: readonly Place[],
+  diameters: readonly number[],
+): Reach {
+  const arms = diameters.map((diameter) => diameter / 2 + BEYOND);
+  return {
+    left: Math.min(left, ...places.map(({ x }, i) => x - arms[i]!)),
+    right: Math.max(right, ...places.map(({ x }, i) => x + arms[i]!)),
+    bottom: Math.min(bottom, ...places.map(({ y }, i) => y - arms[i]!)),
+    top: Math.max(top, ...places.map(({ y }, i) => y + arms[i]!)),
+  };
 }
 
 /** Where the lines run from holes to dimensions: no label lies on them. */
-function extensions(origin: HoleSpot, spot: HoleSpot, foot: number, side: number): Box[] {
-  return [origin, spot].flatMap(({ x, y }): Box[] => [
-    { left: x - 2, right: x + 2, top: y, bottom: foot },
-    { left: side, right: x, top: y - 2, bottom: y + 2 },
+function extensions(
+  origin: HoleSpot,
+  spot: HoleSpot,
+  foot: number,
+  side: number,
+): readonly StraightEdge[] {
+  return [origin, spot].flatMap(({ x, y }): StraightEdge[] => [
+    { kind: 'line', x1: x, y1: y, x2: x, y2: foot },
+    { kind: 'line', x1: side, y1: y, x2: x, y2: y },
   ]);
 }
+
+const boxOn = ({ x1, y1, x2, y2 }: StraightEdge): Box => ({
+  left: Math.min(x1, x2) - 2,
+  right: Math.max(x1, x2) + 2,
+  top: Math.min(y1, y2) - 2,
+  bottom: Math.max(y1, y2) + 2,
+});

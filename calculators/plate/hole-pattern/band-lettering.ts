@@ -1,26 +1,22 @@
 import { CAPITAL } from '../../drawing/to-svg.ts';
 import { line, text, type Shape, type Text } from '../../drawing/shapes.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
+import { lengthOf } from '../../maths/plate/edge-parts.ts';
 import type { Edge, Reach } from '../../maths/plate/land-outline.ts';
 import { round, textBox, type Box } from '../../picture/boxes.ts';
 import { LETTERING } from '../../picture/label.tsx';
-import { textWidth } from '../../picture/text-width.ts';
 import { bandMark, pointsAlong, type Point } from './band-mark.ts';
 
 /** Height of a capital in the files, mm. */
 export const LETTER = 2.4;
 /** The room for words is reckoned in the picture’s units: so many make a millimetre of the file. */
-const TO_THE_MM = (LETTERING * CAPITAL) / LETTER;
+export const TO_THE_MM = (LETTERING * CAPITAL) / LETTER;
 
 /** Length of an arrow head and half its width, mm. */
 const ARROW = [2.2, 0.45] as const;
 
-/** How wide words are on paper, mm. */
-export const wordsWidth = (words: string): number =>
-  textWidth(words, { size: LETTERING }) / TO_THE_MM;
-
 /** The line of one arrow, from its tail to the edge that it points at, and its head. */
-function arrow([x1, y1]: Point, [x, y]: Point, name: string): Shape[] {
+export function arrow([x1, y1]: Point, [x, y]: Point, name: string): Shape[] {
   const long = Math.hypot(x - x1, y - y1);
   const [ux, uy] = [(x - x1) / long, (y - y1) / long];
   const [back, half] = ARROW;
@@ -65,7 +61,7 @@ export function bandLettering(
     }),
   ];
   const onEdges = [...edges, ...openings.flat().map(({ edge }) => edge)]
-    .flatMap(pointsAlong)
+    .flatMap((edge) => pointsAlong(edge, lengthOf(edge) * TO_THE_MM))
     .map(([x, y]) => {
       const on = at(x, y);
       return round(on.x, on.y, 4);

@@ -23,10 +23,17 @@ const IN = [12, 24, 38, 54, 72] as const;
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8] as const;
 
 const ALONG = 40;
+/** No word slips between two places that lie no further apart, user units. */
+const APART = 6;
 
-/** Places along an edge, close enough together that no word slips between. */
-export function pointsAlong(edge: Edge): [number, number][] {
-  const parts = Array.from({ length: ALONG + 1 }, (_, i) => i / ALONG);
+/**
+ * Places along an edge, close enough together that no word slips between.
+ *
+ * @param long How long the edge is in the picture, user units.
+ */
+export function pointsAlong(edge: Edge, long = 0): [number, number][] {
+  const count = Math.max(ALONG, Math.ceil(long / APART));
+  const parts = Array.from({ length: count + 1 }, (_, i) => i / count);
   if (edge.kind === 'line') {
     const { x1, y1, x2, y2 } = edge;
     return parts.map((part) => [x1 + (x2 - x1) * part, y1 + (y2 - y1) * part]);

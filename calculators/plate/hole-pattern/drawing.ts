@@ -1,12 +1,15 @@
+import { holdingWords, wordsWidth } from '../../drawing/holding-words.ts';
 import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
-import { circle, line, text, type Drawing, type Shape, type Text } from '../../drawing/shapes.ts';
+import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
 import { showInput } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
-import { bandLettering, LETTER, wordsWidth } from './band-lettering.ts';
+import { arrow, bandLettering, LETTER } from './band-lettering.ts';
+import { pointsAlong } from './band-mark.ts';
+import { holeNames, type Name } from './hole-names.ts';
 import { openingsOf } from './opening.ts';
 import { boreOf, edgesOf, openHoles } from './part.ts';
 
@@ -94,16 +97,50 @@ const GAP = 8;
 const titleOf = (holes: number): string =>
   `Pattern of ${holes} holes, seen from the side that was measured`;
 
-const names = (v: Values, places: readonly Place[], lengths: LengthDisplay): readonly Text[] =>
-  places.map(({ x, y }, i) =>
-    text(
-      x + v.hole[i]! / 2 + 0.8,
-      y + 0.8,
-      LETTER,
-      `${i + 1}: ${showInput(v.hole[i]!, 'mm', lengths, FINE)}`,
-    ),
-  );
+const circleEdge = ({ x, y }: Place, radius: number): Edge => ({
+  kind: 'arc',
+  x,
+  y,
+  radius,
+  from: 0,
+  to: 360,
+  hollow: false,
+});
 
+/** The lines of the part that no name may lie on, and those that it had better not. */
+export function linesOf(v: Values, { shapes, places, edges, openings }: ReturnType<typeof partOf>) {
+  const bore = boreOf(v);
+  const centre = shapes.flatMap((shape): Edge[] =>
+    shape.layer !== 'centre'
+      ? []
+      : shape.kind === 'line'
+        ? [{ kind: 'line', x1: shape.x1, y1: shape.y1, x2: shape.x2, y2: shape.y2 }]
+        : shape.kind === 'circle'
+          ? [circleEdge(shape, shape.radius)]
+          : [],
+  );
+  return {
+    cut: [
+      ...edges,
+      ...openings.flat().map(({ edge }) => edge),
+      ...places.map((place, i) => circleEdge(place, v.hole[i]! / 2)),
+      ...(bore > 0 ? [circleEdge(centreOf(v, places), bore / 2)] : []),
+    ],
+    centre,
+  };
+}
+
+/** A leader with its arrow, and the line under the words. */
+const leaderShapes = ({ leader, left, wide }: Name, i: number): readonly Shape[] =>
+  leader === undefined
+    ? []
+    : [
+        ...arrow([leader.x1, leader.y1], [leader.x2, leader.y2], `leader-${i + 1}`),
+        line('dimension', left, leader.y1, left + wide, leader.y1),
+      ];
+
+/** The width of the band keeps so far off leaders, mm. */
+const CLEAR_OF_LEADERS = 0.4;
 /** Room for a line of notes, mm. */
 const NOTE = 5;
 
@@ -112,33 +149,58 @@ const NOTE = 5;
  * nothing round it. Where the part has no room for that width it stands in a note below.
  */
 export function barePattern(v: Values, lengths: LengthDisplay = 'mm'): Drawing {
-  const { shapes, reach, places, edges, openings } = partOf(v);
-  const words = names(v, places, lengths);
-  const [left, bottom] = [reach.left - GAP, reach.bottom - GAP];
-  const [right, top] = [reach.right + GAP, reach.top + GAP];
+  const part = partOf(v);
+  const { reach, places, edges, openings } = part;
+  const { names, reach: sheet } = holeNames(
+    places.map(({ x, y }, i) => ({
+      x,
+      y,
+      radius: v.hole[i]! / 2,
+      words: `${i + 1}: ${showInput(v.hole[i]!, 'mm', lengths, FINE)}`,
+    })),
+    {
+      reach: {
+        left: reach.left - GAP,
+        bottom: reach.bottom - GAP,
+        right: reach.right + GAP,
+        top: reach.top + GAP,
+      },
+      ...linesOf(v, part),
+    },
+  );
+  const words = names.map((name) => text(name.left, name.foot, LETTER, name.words));
+  const shapes = [...part.shapes, ...names.flatMap(leaderShapes), ...words];
+  const { left, right, bottom, top } = sheet;
   const bare = { title: titleOf(places.length), left, height: top - bottom };
   const [band] = v.band === undefined || openings.length === 0 ? [] : [v.band];
   if (band === undefined) {
-    return { ...bare, bottom, width: right - left, shapes: [...shapes, ...words] };
+    return { ...bare, bottom, width: right - left, shapes };
   }
   const width = showInput(band, 'mm', lengths, FINE);
   const lettered = bandLettering(band, `band ${width}`, {
     edges,
     openings,
-    sheet: { left, right, bottom, top },
-    rims: places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + BEYOND })),
+    sheet,
+    rims: [
+      ...places.map(({ x, y }, i) => ({ x, y, radius: v.hole[i]! / 2 + BEYOND })),
+      ...names.flatMap(({ leader }) =>
+        leader === undefined
+          ? []
+          : pointsAlong(leader).map(([x, y]) => ({ x, y, radius: CLEAR_OF_LEADERS })),
+      ),
+    ],
     words,
   });
   if (lettered) {
-    return { ...bare, bottom, width: right - left, shapes: [...shapes, ...words, ...lettered] };
+    return { ...bare, bottom, width: right - left, shapes: [...shapes, ...lettered] };
   }
   const note = `Band: ${width} from its outer edge to its inner one.`;
   return {
     ...bare,
     bottom: bottom - NOTE,
-    width: Math.max(right - left, wordsWidth(note) + 2),
+    width: Math.max(right - left, wordsWidth(note, LETTER) + 2),
     height: bare.height + NOTE,
-    shapes: [...shapes, ...words, text(left + 1, bottom - NOTE + 1.5, LETTER, note)],
+    shapes: [...shapes, text(left + 1, bottom - NOTE + 1.5, LETTER, note)],
   };
 }
 
@@ -150,12 +212,12 @@ export function patternDrawing(v: Values, lengths: LengthDisplay = 'mm'): Drawin
   const bar = bare.bottom - 1;
   const right = Math.max(left + bare.width, left + room.across + 1);
   const top = Math.max(bare.bottom + bare.height, bar + room.up) + 6;
-  return {
+  return holdingWords({
     title,
     left: left - 4 - room.side,
     bottom: bar - room.foot,
     width: right - left + 4 + room.side,
     height: top - bar + room.foot,
     shapes: [...bare.shapes, ...provingBars(left - 2, bar, lengths), text(left, top - 4, 3, title)],
-  };
+  });
 }

@@ -5,6 +5,7 @@ import { depthWithin } from '../../maths/plate/edge-parts.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { fromEdge } from '../../maths/plate/from-edge.ts';
 import { landOutline, type Edge, type Land } from '../../maths/plate/land-outline.ts';
+import { betweenEdges, narrowestNeck } from '../../maths/plate/necks.ts';
 import type { Values } from './compute.ts';
 
 /** The land round each hole, as far as the edge of the part. */
@@ -39,12 +40,42 @@ export interface Metal {
 
 const hole = (index: number): string => `hole ${index + 1}`;
 
+const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
+
+/** What an edge of the outline is called: the land that it goes round, or the hole it runs on from. */
+function edgeName(edges: readonly Edge[], index: number, places: readonly Place[]): string {
+  const roundHole = (edge: Edge): number =>
+    edge.kind === 'line' || edge.hollow ? -1 : places.findIndex((one) => apart(one, edge) < 1e-9);
+  const own = roundHole(edges[index]!);
+  if (own >= 0) return `the land of ${hole(own)}`;
+  const before = roundHole(edges.at(index - 1)!);
+  return before >= 0 ? `the edge on from ${hole(before)}` : 'the edge';
+}
+
+/** Across a neck of the part, which a hollow edge makes. */
+function acrossNeck(edges: readonly Edge[], places: readonly Place[]): Metal[] {
+  const neck = narrowestNeck(edges);
+  if (!neck) return [];
+  const [a, b] = neck.edges;
+  return [{ wall: neck.wall, between: [edgeName(edges, a, places), edgeName(edges, b, places)] }];
+}
+
+/** Between one opening and another, where a band is wide enough to part them. */
+const betweenOpenings = (openings: readonly (readonly InnerEdge[])[]): Metal[] =>
+  openings.flatMap((one, i) =>
+    openings.slice(0, i).map((other): Metal => ({
+      wall: Math.min(...one.flatMap((a) => other.map((b) => betweenEdges(a.edge, b.edge)))),
+      between: ['one opening', 'another'],
+    })),
+  );
+
 /** To a millionth of a millimetre: a land is as wide as it was given, wherever its hole lies. */
 const withoutDust = (figure: number): number => Number(figure.toFixed(6));
 
 /**
  * The least metal between any two holes, from one to the bore, or from one of them to the edge or the
- * opening, or across the band. Holes that lie in the opening have none.
+ * opening, across the band, across a neck between two edges, or between two openings. Holes that lie
+ * in the opening have none.
  *
  * @throws MathsError `no-metal` where there is none.
  */
@@ -65,7 +96,7 @@ export function thinnest(
   ];
   const between = round.flatMap((a, i) =>
     round.slice(0, i).map((b): Metal => ({
-      wall: Math.hypot(a.x - b.x, a.y - b.y) - a.radius - b.radius,
+      wall: apart(a, b) - a.radius - b.radius,
       between: [b.name, a.name],
     })),
   );
@@ -87,7 +118,14 @@ export function thinnest(
   const across = inner.some(({ land }) => land === undefined)
     ? [{ wall: v.band!, between: ['the edge', 'the opening'] } satisfies Metal]
     : [];
-  const all: readonly Metal[] = [...between, ...toEdge, ...toOpening, ...across];
+  const all: readonly Metal[] = [
+    ...between,
+    ...toEdge,
+    ...toOpening,
+    ...across,
+    ...acrossNeck(edges, places),
+    ...betweenOpenings(openings),
+  ];
   const least = all.reduce((a, b) => (b.wall < a.wall ? b : a));
   if (least.wall > 0) return { ...least, wall: withoutDust(least.wall) };
   const [first, second] = least.between;

@@ -19,7 +19,7 @@ export const results = {
   'least-metal': {
     label: 'Thinnest metal',
     unit: 'mm',
-    help: 'Between any two holes, from one to the edge or the opening, or across the band.',
+    help: 'Between any two holes, from one to the edge or the opening, across the band, or across a neck between two edges.',
     lead: true,
     decimals: 2,
   },

@@ -1,3 +1,4 @@
+import { holdingWords } from '../../drawing/holding-words.ts';
 import { toDxf } from '../../drawing/to-dxf.ts';
 import { toPdf } from '../../drawing/to-pdf.ts';
 import { toSvg } from '../../drawing/to-svg.ts';
@@ -21,7 +22,8 @@ export const downloads = [
     name: 'plate-layout-true-scale.svg',
     label: 'True scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values, lengths: LengthDisplay) => Promise.resolve(toSvg(drawingOf(v, lengths))),
+    make: (v: Values, lengths: LengthDisplay) =>
+      Promise.resolve(toSvg(holdingWords(drawingOf(v, lengths)))),
   },
   {
     name: 'plate-layout.dxf',

@@ -1,0 +1,105 @@
+import { expect, it } from 'vitest';
+import { heldBy, type Pair } from '../../calculators/maths/plate/hole-network.ts';
+import { spreader } from '../calculators/states.ts';
+
+const everyPair = (holes: number): Pair[] =>
+  Array.from({ length: holes }, (_, b) =>
+    Array.from({ length: b }, (__, a): Pair => [a, b]),
+  ).flat();
+const nameOf = ([a, b]: Pair): string => `${String(Math.min(a, b))}-${String(Math.max(a, b))}`;
+
+/** Random networks of three to nine holes, from all but empty to all but full. */
+function* networks(seed: number, count: number): Generator<readonly [holes: number, Pair[]]> {
+  const next = spreader(seed);
+  for (let i = 0; i < count; i += 1) {
+    const holes = 3 + Math.floor(next() * 7);
+    const wanted = Math.round((2 * holes - 3) * (0.5 + 0.8 * next()));
+    const pairs = everyPair(holes)
+      .map((pair) => ({ pair, at: next() }))
+      .sort((a, b) => a.at - b.at)
+      .slice(0, wanted)
+      .map(({ pair }) => pair);
+    yield [holes, pairs];
+  }
+}
+
+it('what it says to measure besides does hold the holes, and none of it was measured or is named twice', () => {
+  const kinds = new Set<string>();
+  for (const [holes, pairs] of networks(3, 150)) {
+    const { kind, measure } = heldBy(holes, pairs);
+    kinds.add(kind);
+    expect(heldBy(holes, [...pairs, ...measure])).toEqual({
+      kind: 'held',
+      holes: [],
+      measure: [],
+    });
+    const names = [...pairs, ...measure].map(nameOf);
+    expect(new Set(names).size).toBe(names.length);
+    if (kind !== 'held') expect(measure.length).toBeGreaterThan(0);
+  }
+  expect([...kinds].sort()).toEqual(['hanging', 'held', 'loose', 'mirrored']);
+});
+
+it('asks for nothing idle where only stiffness is wanting: each distance named is one that stiffens', () => {
+  let loose = 0;
+  for (const [holes, pairs] of networks(4, 300)) {
+    const { kind, holes: apart, measure } = heldBy(holes, pairs);
+    if (kind !== 'loose') continue;
+    loose += 1;
+    // The two that can move against each other are those of the first distance named.
+    expect(apart).toEqual([...measure[0]!].sort((a, b) => a - b));
+    // With that one the rest still has a fault, or none; measured over again it changes nothing.
+    const after = heldBy(holes, [...pairs, measure[0]!]);
+    expect(after.measure).toEqual(measure.slice(1));
+    // Fewer distances than it takes to place the holes can never hold them.
+    expect(pairs.length + measure.length).toBeGreaterThanOrEqual(2 * holes - 3);
+  }
+  expect(loose).toBeGreaterThan(10);
+});
+
+it('goes by no order, no direction, and counts what was measured twice once', () => {
+  const next = spreader(5);
+  for (const [holes, pairs] of networks(6, 60)) {
+    const turned = pairs.map(([a, b]): Pair => (next() < 0.5 ? [a, b] : [b, a]));
+    const twice = [...turned, ...turned.map(([a, b]): Pair => [b, a])];
+    expect(heldBy(holes, turned)).toEqual(heldBy(holes, pairs));
+    expect(heldBy(holes, twice)).toEqual(heldBy(holes, pairs));
+  }
+});
+
+it('names the smaller part where one may lie on either side of a line', () => {
+  let mirrored = 0;
+  for (const [holes, pairs] of networks(8, 350)) {
+    const { kind, holes: part, line, measure } = heldBy(holes, pairs);
+    if (kind !== 'mirrored') continue;
+    mirrored += 1;
+    const rest = everyPair(holes).flat();
+    const others = [...new Set(rest)].filter(
+      (hole) => !part.includes(hole) && !line!.includes(hole),
+    );
+    expect(part.length).toBeLessThanOrEqual(others.length);
+    // No distance goes from that part past the line.
+    for (const [a, b] of pairs) {
+      expect(part.includes(a) && others.includes(b)).toBe(false);
+      expect(part.includes(b) && others.includes(a)).toBe(false);
+    }
+    // The first that is named does.
+    const [a, b] = measure[0]!;
+    expect(part.includes(a) !== part.includes(b)).toBe(true);
+    expect(others.includes(a) || others.includes(b)).toBe(true);
+  }
+  expect(mirrored).toBeGreaterThan(10);
+});
+
+it('holds two triangles on three distances by one more, which is none of those measured', () => {
+  const prism = ['0-1', '0-2', '1-2', '3-4', '3-5', '4-5', '0-3', '1-4', '2-5'].map(
+    (name): Pair => name.split('-').map(Number) as unknown as Pair,
+  );
+  const { kind, holes, measure } = heldBy(6, prism);
+  expect(kind).toBe('twofold');
+  // It is about a distance that was measured, and that nothing checks.
+  expect(prism.map(nameOf)).toContain(nameOf(holes as unknown as Pair));
+  expect(measure).toHaveLength(1);
+  expect(prism.map(nameOf)).not.toContain(nameOf(measure[0]!));
+  expect(heldBy(6, [...prism, ...measure]).kind).toBe('held');
+});
