@@ -115,6 +115,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           marks,
         });
 
+  const leaders = names.map(({ leader }) => leader).join('');
   return (
     <div class="picture-block">
       <svg
@@ -124,7 +125,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         aria-label={`The part with ${String(places.length)} holes, to scale`}
       >
         <DrawingShapes {...view} />
-        <path class="leader" d={names.map(({ leader }) => leader).join('')} />
+        {leaders === '' ? null : <path class="leader" d={leaders} />}
         <HolePicker
           spots={spots}
           picked={picked}
