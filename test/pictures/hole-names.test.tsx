@@ -10,6 +10,8 @@ it('each hole of a random part has its number, on the sheet, on no edge and no o
   const faults: string[] = [];
   for (const { values, evaluation, lengths, texts } of randomParts(31, 60)) {
     const html = drawn(holePattern, { texts, lengths, evaluation });
+    // An attribute without a value is none in an SVG file, which previews are made from.
+    expect(html).not.toMatch(/ d(?:=""|[ />])/);
     for (const sheet of sheetsOf(html)) {
       const names = sheet.texts.filter(({ words }) => /^\d+(: ⌀.*)?$/.test(words));
       count += values.hole.length;
