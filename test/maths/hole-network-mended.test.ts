@@ -57,6 +57,51 @@ it('asks for nothing idle where only stiffness is wanting: each distance named i
   expect(loose).toBeGreaterThan(10);
 });
 
+/** How many ways a network of bars at places chosen at random resists, by elimination. */
+function resists(places: readonly (readonly [number, number])[], pairs: readonly Pair[]): number {
+  const rows = pairs.map(([a, b]) => {
+    const row = places.flatMap(() => [0, 0]);
+    [0, 1].forEach((axis) => {
+      const along = places[a]![axis]! - places[b]![axis]!;
+      row[2 * a + axis] = along;
+      row[2 * b + axis] = -along;
+    });
+    return row;
+  });
+  let rank = 0;
+  for (let column = 0; column < 2 * places.length; column += 1) {
+    const size = (row: number[] | undefined): number => Math.abs(row?.[column] ?? 0);
+    const lead = rows.slice(rank).reduce((a, b) => (size(b) > size(a) ? b : a), rows[rank] ?? []);
+    if (size(lead) < 1e-7) continue;
+    rows.splice(rows.indexOf(lead), 1);
+    rows.splice(rank, 0, lead);
+    for (const row of rows.slice(rank + 1)) {
+      const share = row[column]! / lead[column]!;
+      lead.forEach((entry, k) => (row[k]! -= share * entry));
+    }
+    rank += 1;
+  }
+  return rank;
+}
+
+it('names no distance that stiffens nothing while something can still move', () => {
+  const next = spreader(12);
+  let asked = 0;
+  for (const [holes, pairs] of networks(9, 250)) {
+    const places = Array.from({ length: holes }, () => [next() * 10, next() * 10] as const);
+    const so = [...pairs];
+    for (const pair of heldBy(holes, pairs).measure) {
+      const before = resists(places, so);
+      so.push(pair);
+      // A hole that hangs free, or a part that moves, is held by one way more.
+      if (before === 2 * holes - 3) continue;
+      expect(resists(places, so)).toBe(before + 1);
+      asked += 1;
+    }
+  }
+  expect(asked).toBeGreaterThan(50);
+});
+
 it('goes by no order, no direction, and counts what was measured twice once', () => {
   const next = spreader(5);
   for (const [holes, pairs] of networks(6, 60)) {
