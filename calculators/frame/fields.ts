@@ -2,9 +2,10 @@ import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { orderParts, orderProblem } from './firing-order.ts';
 import { edgeIn, withUnit } from './format.ts';
-import { IMPLIED, parse, quote } from './parse.ts';
+import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from './prose.ts';
 import type { Sums } from './sums.ts';
+import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
 import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { MOST_READINGS, repeatedReadings } from '../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
@@ -137,6 +138,11 @@ export interface Reading {
   readonly sums?: Sums | undefined;
 }
 
+/** Reading what somebody typed, who can be asked what was meant; a link cannot, and means the same for ever. */
+interface Hearing extends Reading {
+  readonly byHand: boolean;
+}
+
 /** A text as given, whose it is, and what its field held before. */
 export interface Given {
   readonly text: string | undefined;
@@ -195,7 +201,7 @@ const without = <T>({ value, problem, readings }: Extract<Read<T>, { kind: 'valu
 });
 
 /** Reads several readings of one quantity: their mean counts, and their spread. */
-function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Reading): Read<number> {
+function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearing): Read<number> {
   const { label } = spec;
   if (spec.error === undefined) {
     return bad(
@@ -228,8 +234,32 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Readin
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
 export const IN_OR_THOU = ' in or thou';
 
+/** A kept text as the reader typed it. */
+const asTyped = (kept: string): string => withoutMarks(kept.split(IMPLIED)[0]!).trim();
+
+/**
+ * What to type where the marks of a text part thousands, and the figure is then one that the field
+ * takes; nothing where they cannot.
+ */
+function inThousands(
+  text: string,
+  spec: FieldSpec,
+  { lengths, sums }: Reading,
+): string | undefined {
+  const plain = asThousands(text);
+  if (plain === undefined) return undefined;
+  const read = parse(plain, spec.unit, undefined, sums);
+  return read.kind === 'value' && rangeProblem(spec, read.value, plain, lengths) === undefined
+    ? asTyped(plain)
+    : undefined;
+}
+
+/** Whether a figure that stands might have been meant in thousands, a mark of it having been taken for a decimal one. */
+export const mayBeMore = (text: string, spec: FieldSpec, reading: Reading): boolean =>
+  mayBeThousands(text) && inThousands(text, spec, reading) !== undefined;
+
 /** Reads one figure. */
-function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number | undefined> {
+function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number | undefined> {
   const { lengths, sums } = reading;
   if (typed.trim() === '') {
     if (spec.optional) return { kind: 'value', value: undefined };
@@ -247,11 +277,31 @@ function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number 
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const parsed = parse(figure, spec.unit, () => exampleWords(spec, lengths), sums);
-  if (parsed.kind !== 'value') return parsed;
+  const like = () => exampleWords(spec, lengths);
+  const parsed = parse(figure, spec.unit, like, sums);
+  const thousands = inThousands(figure, spec, reading);
+  if (parsed.kind !== 'value') {
+    return thousands === undefined
+      ? parsed
+      : bad(`${parsed.sentence} If the mark parts thousands, type ${thousands}.`);
+  }
   const problem = rangeProblem(spec, parsed.value, typed, lengths);
+  if (thousands !== undefined && problem !== undefined) {
+    const sentence = `${problem} If the mark parts thousands, type ${thousands}.`;
+    return { kind: 'value', value: parsed.value, problem: sentence };
+  }
+  if (thousands !== undefined && reading.byHand && mayBeThousands(figure)) {
+    return bad(
+      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type ${thousands}, or ${asTyped(asDecimals(figure))}.`,
+    );
+  }
   return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };
 }
+
+const heard = ({ origin }: Given, reading: Reading): Hearing => ({
+  ...reading,
+  byHand: origin === 'yours',
+});
 
 /** A field of one figure. */
 export function figureField(
@@ -262,14 +312,21 @@ export function figureField(
   reading: Reading,
 ): FigureField {
   const text = fallback === undefined ? '' : plainText(fallback);
-  const read = (typed: string) => readOne(spec, typed, reading);
+  const read = (typed: string) => readOne(spec, typed, heard(given, reading));
   return { kind: 'figure', key, spec, ...stand(given, fallback, text, read) };
 }
 
-/** The figures of a list as they stand in its text: parted by semicolons, or by blanks before a figure. */
+/** Figures with decimal points that commas part, and nothing else: 1.00,1.02,1.05. */
+const POINTS_AND_COMMAS = /(?<![\d.,])\d*\.\d+(?:,\d*\.\d+)+(?![\d.,])/gu;
+
+/**
+ * The figures of a list as they stand in its text: parted by semicolons, by commas before a blank, or
+ * by blanks before a figure.
+ */
 export function listParts(typed: string): string[] {
   const parts: string[] = [];
-  for (const piece of typed.split(';')) {
+  const parted = typed.replaceAll(POINTS_AND_COMMAS, (all) => all.replaceAll(',', ';'));
+  for (const piece of parted.split(/;|,(?=\s|$)/u)) {
     let joins = false;
     for (const word of piece.split(/\s+/)) {
       if (word === '') continue;
@@ -290,7 +347,7 @@ function readOrder(typed: string, cylinders: number, sets?: number): Read<readon
     : bad(problem);
 }
 
-function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
+function readAll(spec: FieldSpec, typed: string, reading: Hearing): Read<readonly number[]> {
   if (spec.orderOf !== undefined) {
     return typed.length > LONGEST
       ? bad(tooLong(spec.label))
@@ -322,7 +379,7 @@ export function listField(
   reading: Reading,
 ): ListField {
   const text = fallback.map(plainText).join(' ');
-  const read = (typed: string) => readAll(spec, typed, reading);
+  const read = (typed: string) => readAll(spec, typed, heard(given, reading));
   return { kind: 'list', key, spec, ...stand(given, fallback, text, read) };
 }
 
@@ -348,13 +405,20 @@ export function choiceField(key: string, input: ChoiceInput, given: Given): Choi
   };
 }
 
-const typedByReader = (text: string | undefined, held: AnyValue): Given => ({
+const typedByReader = (
+  text: string | undefined,
+  held: AnyValue,
+  origin: Origin = 'yours',
+): Given => ({
   text,
-  origin: 'yours',
+  origin,
   held: held === undefined ? undefined : { value: held, origin: 'yours' },
 });
 
-/** Reads one figure that a reader typed. An unreadable text changes nothing: `held` still stands. */
+/**
+ * Reads one figure that a reader typed. An unreadable text changes nothing: `held` still stands.
+ * `origin` is whose the text is, where it is not being typed.
+ */
 export const readFigure = (
   key: string,
   spec: FieldSpec,
@@ -362,7 +426,8 @@ export const readFigure = (
   fallback: number | undefined,
   held: number | undefined,
   reading: Reading,
-): FigureField => figureField(key, spec, typedByReader(typed, held), fallback, reading);
+  origin?: Origin,
+): FigureField => figureField(key, spec, typedByReader(typed, held, origin), fallback, reading);
 
 /** Reads several figures that a reader typed into one field, separated by spaces or semicolons. */
 export const readList = (

@@ -4,6 +4,7 @@ import { looksLikeSum } from '../frame/sums.ts';
 import { units, type UnitName } from '../frame/units.ts';
 import {
   IN_OR_THOU,
+  plainText,
   readFigure,
   readList,
   type FieldSpec,
@@ -239,7 +240,13 @@ export function readNumber(
   const place = placeOf(box);
   const key = box.kind === 'figure' ? box.key : place;
   const spec = specOf(engine, box);
-  const field = readFigure(key, spec, text, undefined, undefined, how);
+  // What stands already is written and not typed: nobody is asked what was meant by it.
+  const stands =
+    box.kind === 'figure'
+      ? engine.figures[box.key]
+      : engine.readings[box.step]?.[box.moment][box.index];
+  const origin = typeof stands === 'number' && text === plainText(stands) ? 'sheet' : 'yours';
+  const field = readFigure(key, spec, text, undefined, undefined, how, origin);
   const problem =
     field.problem === undefined
       ? undefined

@@ -1,6 +1,7 @@
 import {
   IN_OR_THOU,
   listParts,
+  mayBeMore,
   type FieldSpec,
   type FigureField,
   type ListField,
@@ -138,6 +139,9 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
   if (!pieces) return `= ${showIn(field.value, unit)}`;
+  if (field.given && mayBeMore(field.text, field.spec, { lengths })) {
+    return `= ${showIn(field.value, unit)}: the mark is read as the decimal one, not as one between thousands.`;
+  }
   if (units[unit].quantity === 'ratio' && /^(?:\s*:|\s*to)\s*\d/iu.test(pieces.unit)) {
     return `= ${showIn(field.value, unit)}: read the other way round.`;
   }

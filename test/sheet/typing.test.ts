@@ -77,6 +77,10 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   const { min, max, unit, whole } =
     box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
   const read = parse(text, unit);
+  // Three digits behind a mark may be thousands: where those are in range too, it is asked which.
+  const plain = text.replace(/^(\s*[-−+]?\s*[1-9]\d{0,2})[.,](\d{3})(?![\d.,])/u, '$1$2');
+  const more = plain === text ? undefined : parse(plain, unit);
+  if (more?.kind === 'value' && more.value >= min && more.value <= max) return undefined;
   if (read.kind !== 'value' || !(read.value >= min && read.value <= max)) return undefined;
   // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
   const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
