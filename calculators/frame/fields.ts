@@ -72,6 +72,8 @@ export interface FigureField extends FieldBase {
   readonly gaveWay?: true;
   /** The readings whose mean the value is, in the home unit, where several were given. */
   readonly readings?: readonly number[];
+  /** The ± stated for one of them, in the home unit. */
+  readonly stated?: number;
 }
 
 export interface ListField extends FieldBase {
