@@ -2,6 +2,7 @@ import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { orderParts, orderProblem } from './firing-order.ts';
 import { edgeIn, withUnit } from './format.ts';
+import { bareFraction, doubtOf, readIn } from './other-unit.ts';
 import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from './prose.ts';
 import type { Sums } from './sums.ts';
@@ -27,6 +28,7 @@ export type FieldSpec = Pick<
   | 'assumed'
   | 'judgesBy'
   | 'error'
+  | 'usual'
 > & {
   readonly optional?: boolean;
   readonly list?: number;
@@ -74,6 +76,8 @@ export interface FigureField extends FieldBase {
   readonly readings?: readonly number[];
   /** The ± stated for one of them, in the home unit. */
   readonly stated?: number;
+  /** What speaks against a figure that is taken: it would pass in another unit. */
+  readonly doubt?: string;
 }
 
 export interface ListField extends FieldBase {
@@ -143,6 +147,8 @@ export interface Reading {
 /** Reading what somebody typed, who can be asked what was meant; a link cannot, and means the same for ever. */
 interface Hearing extends Reading {
   readonly byHand: boolean;
+  /** About what is read there, where that is known. */
+  readonly usual?: number | undefined;
 }
 
 /** A text as given, whose it is, and what its field held before. */
@@ -158,6 +164,7 @@ type Read<T> =
       readonly value: T;
       readonly problem?: string;
       readonly readings?: readonly number[];
+      readonly doubt?: string;
     }
   | { readonly kind: 'bad'; readonly sentence: string };
 
@@ -182,6 +189,7 @@ export function stand<T>(
   kept: boolean;
   problem?: string;
   readings?: readonly number[];
+  doubt?: string;
 } {
   const still = { heldOver: false, unread: false, kept: false };
   if (text === undefined) {
@@ -196,10 +204,11 @@ export function stand<T>(
   return { ...waiting, heldOver: held !== undefined && !held.left, problem: found.sentence };
 }
 
-const without = <T>({ value, problem, readings }: Extract<Read<T>, { kind: 'value' }>) => ({
+const without = <T>({ value, problem, readings, doubt }: Extract<Read<T>, { kind: 'value' }>) => ({
   value,
   ...(problem === undefined ? {} : { problem }),
   ...(readings === undefined ? {} : { readings }),
+  ...(doubt === undefined ? {} : { doubt }),
 });
 
 /** Reads several readings of one quantity: their mean counts, and their spread. */
@@ -223,14 +232,22 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearin
   }
   const readings: number[] = [];
   let problem: string | undefined;
+  let doubt: string | undefined;
   for (const part of parts) {
     const one = readOne(spec, part, reading);
     if (one.kind === 'bad') return one;
     readings.push(one.value!);
     problem ??= one.problem;
+    doubt ??= one.doubt;
   }
   const value = repeatedReadings(readings).mean;
-  return { kind: 'value', value, readings, ...(problem === undefined ? {} : { problem }) };
+  return {
+    kind: 'value',
+    value,
+    readings,
+    ...(problem === undefined ? {} : { problem }),
+    ...(doubt === undefined ? {} : { doubt }),
+  };
 }
 
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
@@ -249,7 +266,8 @@ function inThousands(
   { lengths, sums }: Reading,
 ): string | undefined {
   const plain = asThousands(text);
-  if (plain === undefined) return undefined;
+  // A ± is never in thousands.
+  if (plain === undefined || spec.isError) return undefined;
   const read = parse(plain, spec.unit, undefined, sums);
   return read.kind === 'value' && rangeProblem(spec, read.value, plain, lengths) === undefined
     ? asTyped(plain)
@@ -259,6 +277,21 @@ function inThousands(
 /** Whether a figure that stands might have been meant in thousands, a mark of it having been taken for a decimal one. */
 export const mayBeMore = (text: string, spec: FieldSpec, reading: Reading): boolean =>
   mayBeThousands(text) && inThousands(text, spec, reading) !== undefined;
+
+/** What is wrong with a figure outside its range, and the unit in which it would be taken. */
+function outOfRange(
+  spec: FieldSpec,
+  value: number,
+  figure: string,
+  typed: string,
+  { lengths, byHand, usual }: Hearing,
+): string | undefined {
+  const problem = rangeProblem(spec, value, typed, lengths);
+  if (problem === undefined || !byHand || !usual) return problem;
+  if (doubtOf(spec, value, figure, lengths, usual) === undefined) return problem;
+  const read = readIn(spec, figure, usual);
+  return read?.remedy ? `${problem} ${read.sentence}` : problem;
+}
 
 /** Reads one figure. */
 function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number | undefined> {
@@ -279,6 +312,12 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
+  const fraction = reading.byHand ? bareFraction(figure, spec.unit) : undefined;
+  if (fraction) {
+    return bad(
+      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. Type its unit with it: ${fraction.typed} in, or ${fraction.typed} ${fraction.unit}.`,
+    );
+  }
   const like = () => exampleWords(spec, lengths);
   const parsed = parse(figure, spec.unit, like, sums);
   const thousands = inThousands(figure, spec, reading);
@@ -287,7 +326,7 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       ? parsed
       : bad(`${parsed.sentence} If the mark parts thousands, type ${thousands}.`);
   }
-  const problem = rangeProblem(spec, parsed.value, typed, lengths);
+  const problem = outOfRange(spec, parsed.value, figure, typed, reading);
   if (thousands !== undefined && problem !== undefined) {
     const sentence = `${problem} If the mark parts thousands, type ${thousands}.`;
     return { kind: 'value', value: parsed.value, problem: sentence };
@@ -297,12 +336,22 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type ${thousands}, or ${asTyped(asDecimals(figure))}.`,
     );
   }
-  return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };
+  const doubt =
+    reading.byHand && problem === undefined
+      ? doubtOf(spec, parsed.value, figure, lengths, reading.usual)
+      : undefined;
+  return {
+    kind: 'value',
+    value: parsed.value,
+    ...(problem === undefined ? {} : { problem }),
+    ...(doubt === undefined ? {} : { doubt }),
+  };
 }
 
-const heard = ({ origin }: Given, reading: Reading): Hearing => ({
+const heard = ({ origin }: Given, reading: Reading, usual?: number): Hearing => ({
   ...reading,
   byHand: origin === 'yours',
+  usual,
 });
 
 /** A field of one figure. */
@@ -314,7 +363,8 @@ export function figureField(
   reading: Reading,
 ): FigureField {
   const text = fallback === undefined ? '' : plainText(fallback);
-  const read = (typed: string) => readOne(spec, typed, heard(given, reading));
+  const read = (typed: string) =>
+    readOne(spec, typed, heard(given, reading, spec.usual ?? fallback));
   return { kind: 'figure', key, spec, ...stand(given, fallback, text, read) };
 }
 
@@ -381,7 +431,8 @@ export function listField(
   reading: Reading,
 ): ListField {
   const text = fallback.map(plainText).join(' ');
-  const read = (typed: string) => readAll(spec, typed, heard(given, reading));
+  const read = (typed: string) =>
+    readAll(spec, typed, heard(given, reading, spec.usual ?? fallback[0]));
   return { kind: 'list', key, spec, ...stand(given, fallback, text, read) };
 }
 

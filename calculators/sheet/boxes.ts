@@ -1,7 +1,8 @@
-import { fieldUnit } from '../frame/field-unit.ts';
-import { IMPLIED, numberAndUnit, quote, withoutMarks } from '../frame/parse.ts';
+import { bareFraction, doubtOf, readIn } from '../frame/other-unit.ts';
+import { IMPLIED, quote, withoutMarks } from '../frame/parse.ts';
 import { looksLikeSum } from '../frame/sums.ts';
-import { units, type UnitName } from '../frame/units.ts';
+import { mayBeThousands } from '../frame/thousands.ts';
+import type { UnitName } from '../frame/units.ts';
 import {
   IN_OR_THOU,
   plainText,
@@ -155,33 +156,25 @@ const typedText = (kept: string): string => {
   return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
 };
 
-/** Units of length in which a bare figure may have been meant. */
-const MEANT = ['thou', 'mm', 'in'] as const;
 /** A figure is often some tens of the smallest step that is read of it: where nothing else is known of its size. */
 const USUAL_STEPS = 30;
-const IN_WORDS: Partial<Record<UnitName, string>> = {
-  mm: 'millimetres',
-  in: 'inches',
-  m: 'metres',
-  ft: 'feet',
-};
 
-/** About what a box will read: what the sheet has it set to, what was read there, or by how fine it is read. */
-function usual(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): number {
-  const spec = specOf(engine, box);
-  const bySteps = spec.step * USUAL_STEPS;
-  if (box.kind === 'figure') return engine.figures[box.key] ?? bySteps;
+/** What a box is known to read about: what the sheet has it set to, or what was read there. */
+function known(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+): number | undefined {
+  if (box.kind === 'figure') return engine.figures[box.key];
   const { target } = steps[box.step].reading!;
-  const known = [
+  return [
     target === undefined ? undefined : engine.figures[target],
     ...entriesOf(engine, box.step),
-  ];
-  return known.find((value) => value !== undefined && value !== null && value !== 0) ?? bySteps;
+  ].find((value): value is number => value !== undefined && value !== null && value !== 0);
 }
 
-/** How many times as large as another a figure is, or as small. */
-const timesApart = (value: number, other: number): number =>
-  Math.abs(Math.log(Math.abs(value / other)));
+/** The same, or where nothing is known a guess by how fine it is read. */
+const usual = (engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): number =>
+  known(engine, box) ?? specOf(engine, box).step * USUAL_STEPS;
 
 /**
  * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
@@ -189,7 +182,6 @@ const timesApart = (value: number, other: number): number =>
  */
 function inFull(
   problem: string,
-  key: string,
   spec: FieldSpec,
   kept: string,
   how: HowToRead,
@@ -199,22 +191,12 @@ function inFull(
   if (how.sums === undefined && looksLikeSum(typed)) {
     return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
   }
-  if (units[spec.unit].quantity !== 'length' || numberAndUnit(typed)?.unit !== '') return problem;
-  if (kept.endsWith(IN_OR_THOU)) return problem;
-  const shown = fieldUnit(spec, how.lengths);
-  const [meant] = MEANT.flatMap((unit) => {
-    if (unit === shown) return [];
-    const field = readFigure(key, spec, `${typed} ${unit}`, undefined, undefined, how);
-    return field.problem === undefined && field.value !== undefined
-      ? [{ unit, apart: timesApart(field.value, about) }]
-      : [];
-  })
-    .sort((a, b) => a.apart - b.apart)
-    .map(({ unit }) => unit);
-  const bare = `This box reads a bare figure in ${IN_WORDS[shown] ?? units[shown].label}`;
-  return meant === undefined
-    ? `${problem} ${bare}.`
-    : `${problem} ${bare}: for ${typed} ${meant} type “${typed} ${meant}”.`;
+  // These are asked about already, with what to type.
+  if (kept.endsWith(IN_OR_THOU) || mayBeThousands(typed) || bareFraction(kept, spec.unit)) {
+    return problem;
+  }
+  const read = readIn(spec, kept, about);
+  return read === undefined ? problem : `${problem} ${read.sentence}`;
 }
 
 /** What a sum comes to, without the rest that binary fractions leave: 0.1 + 0.2 is 0.3. */
@@ -250,10 +232,15 @@ export function readNumber(
   const problem =
     field.problem === undefined
       ? undefined
-      : inFull(field.problem, key, spec, text, how, usual(engine, box));
+      : inFull(field.problem, spec, text, how, usual(engine, box));
   const isSum = looksLikeSum(withoutMarks(text));
+  const doubt =
+    problem === undefined && origin === 'yours' && field.value !== undefined
+      ? doubtOf(spec, field.value, text, how.lengths, known(engine, box))
+      : undefined;
   return {
     ...field,
+    ...(doubt === undefined ? {} : { doubt }),
     heldOver: false,
     // A figure of −0 is 0: files have no other.
     value:
