@@ -1,5 +1,7 @@
+import { attempt } from '../frame/attempt.ts';
 import { bareFraction, doubtOf, readIn } from '../frame/other-unit.ts';
 import { IMPLIED, quote, withoutMarks } from '../frame/parse.ts';
+import { sentenceIn } from '../frame/sentence.ts';
 import { looksLikeSum } from '../frame/sums.ts';
 import { mayBeThousands } from '../frame/thousands.ts';
 import type { UnitName } from '../frame/units.ts';
@@ -13,8 +15,9 @@ import {
   type ListField,
   type Reading as HowToRead,
 } from '../frame/fields.ts';
+import { assertGeometry } from '../maths/crank/slider-crank.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
-import { strokeOf } from './geometry.ts';
+import { sliderCrankOf, strokeOf } from './geometry.ts';
 import { widest } from './widest.ts';
 import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
@@ -212,6 +215,20 @@ export const waitingSums = ({ unread }: Engine): string =>
     .map(([, text]) => text)
     .join('\n');
 
+/** What speaks against a stroke, rod or pin offset beside the other two of the sheet, as the calculators say it. */
+function crankProblem(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+  value: number | undefined,
+  { lengths }: HowToRead,
+): string | undefined {
+  if (box.kind !== 'figure' || value === undefined) return undefined;
+  if (box.key !== 'stroke' && box.key !== 'rod' && box.key !== 'offset') return undefined;
+  const crank = sliderCrankOf({ ...engine, figures: { ...engine.figures, [box.key]: value } });
+  const said = crank && attempt(() => assertGeometry(crank));
+  return said ? sentenceIn(said.why, lengths) : undefined;
+}
+
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
   engine: Engine,
@@ -231,7 +248,9 @@ export function readNumber(
   const field = readFigure(key, spec, text, undefined, undefined, how, origin);
   const problem =
     field.problem === undefined
-      ? undefined
+      ? origin === 'yours'
+        ? crankProblem(engine, box, field.value, how)
+        : undefined
       : inFull(field.problem, spec, text, how, usual(engine, box));
   const isSum = looksLikeSum(withoutMarks(text));
   const doubt =
@@ -244,7 +263,7 @@ export function readNumber(
     heldOver: false,
     // A figure of −0 is 0: files have no other.
     value:
-      isRefused(field) || field.value === undefined
+      problem !== undefined || field.value === undefined
         ? undefined
         : (isSum ? withoutRest(field.value) : field.value) + 0,
     ...(problem === undefined ? {} : { problem: orTooLong(problem, place, text) }),

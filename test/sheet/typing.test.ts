@@ -95,6 +95,8 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
   const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
   if (ofPiston && Math.abs(read.value) > 51) return undefined;
+  // Its throw is 25.5 mm, and no shorter rod turns.
+  if (box.kind === 'figure' && box.key === 'rod' && read.value <= 25.5) return undefined;
   // The demo engine has three cylinders, and no more sets or carburettors than those.
   const isShared = box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors');
   if (isShared && read.value > 3) return undefined;
