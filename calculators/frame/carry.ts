@@ -1,5 +1,6 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
-import type { AnyCalculator } from './types.ts';
+import { mayBeThousands } from './thousands.ts';
+import type { AnyCalculator, Input } from './types.ts';
 
 interface CarriedOver {
   readonly texts: Texts;
@@ -9,6 +10,13 @@ interface CarriedOver {
 
 /** Digits of a carried figure: more than any reading has, so that there and back gives the same. */
 const DIGITS = 6;
+
+/** A figure as a text that is read in one way only: where its field reaches thousands, 1.234 is not. */
+function plainly(value: number, input: Input | undefined): string {
+  const text = String(Number(value.toPrecision(DIGITS)));
+  const reaches = input !== undefined && 'max' in input && input.max >= 1000;
+  return reaches && mayBeThousands(text) ? `${text}0` : text;
+}
 
 /** What the other fields hold once a choice has taken another option. */
 export function carriedOver(
@@ -25,7 +33,7 @@ export function carriedOver(
   );
   return {
     texts: Object.fromEntries(
-      pairs.map(([name, , value]) => [name, String(Number(value.toPrecision(DIGITS)))]),
+      pairs.map(([name, , value]) => [name, plainly(value, calculator.inputs[name])]),
     ),
     originsOf: (origins) =>
       Object.fromEntries(

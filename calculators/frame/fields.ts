@@ -2,9 +2,11 @@ import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { orderParts, orderProblem } from './firing-order.ts';
 import { edgeIn, withUnit } from './format.ts';
-import { IMPLIED, parse, quote } from './parse.ts';
+import { bareFraction, doubtOf, readIn } from './other-unit.ts';
+import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from './prose.ts';
 import type { Sums } from './sums.ts';
+import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
 import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { MOST_READINGS, repeatedReadings } from '../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from './types.ts';
@@ -26,6 +28,7 @@ export type FieldSpec = Pick<
   | 'assumed'
   | 'judgesBy'
   | 'error'
+  | 'usual'
 > & {
   readonly optional?: boolean;
   readonly list?: number;
@@ -71,6 +74,10 @@ export interface FigureField extends FieldBase {
   readonly gaveWay?: true;
   /** The readings whose mean the value is, in the home unit, where several were given. */
   readonly readings?: readonly number[];
+  /** The ± stated for one of them, in the home unit. */
+  readonly stated?: number;
+  /** What speaks against a figure that is taken: it would pass in another unit. */
+  readonly doubt?: string;
 }
 
 export interface ListField extends FieldBase {
@@ -137,6 +144,13 @@ export interface Reading {
   readonly sums?: Sums | undefined;
 }
 
+/** Reading what somebody typed, who can be asked what was meant; a link cannot, and means the same for ever. */
+interface Hearing extends Reading {
+  readonly byHand: boolean;
+  /** About what is read there, where that is known. */
+  readonly usual?: number | undefined;
+}
+
 /** A text as given, whose it is, and what its field held before. */
 export interface Given {
   readonly text: string | undefined;
@@ -150,6 +164,7 @@ type Read<T> =
       readonly value: T;
       readonly problem?: string;
       readonly readings?: readonly number[];
+      readonly doubt?: string;
     }
   | { readonly kind: 'bad'; readonly sentence: string };
 
@@ -174,6 +189,7 @@ export function stand<T>(
   kept: boolean;
   problem?: string;
   readings?: readonly number[];
+  doubt?: string;
 } {
   const still = { heldOver: false, unread: false, kept: false };
   if (text === undefined) {
@@ -188,14 +204,15 @@ export function stand<T>(
   return { ...waiting, heldOver: held !== undefined && !held.left, problem: found.sentence };
 }
 
-const without = <T>({ value, problem, readings }: Extract<Read<T>, { kind: 'value' }>) => ({
+const without = <T>({ value, problem, readings, doubt }: Extract<Read<T>, { kind: 'value' }>) => ({
   value,
   ...(problem === undefined ? {} : { problem }),
   ...(readings === undefined ? {} : { readings }),
+  ...(doubt === undefined ? {} : { doubt }),
 });
 
 /** Reads several readings of one quantity: their mean counts, and their spread. */
-function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Reading): Read<number> {
+function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearing): Read<number> {
   const { label } = spec;
   if (spec.error === undefined) {
     return bad(
@@ -215,21 +232,69 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Readin
   }
   const readings: number[] = [];
   let problem: string | undefined;
+  let doubt: string | undefined;
   for (const part of parts) {
     const one = readOne(spec, part, reading);
     if (one.kind === 'bad') return one;
     readings.push(one.value!);
     problem ??= one.problem;
+    doubt ??= one.doubt;
   }
   const value = repeatedReadings(readings).mean;
-  return { kind: 'value', value, readings, ...(problem === undefined ? {} : { problem }) };
+  return {
+    kind: 'value',
+    value,
+    readings,
+    ...(problem === undefined ? {} : { problem }),
+    ...(doubt === undefined ? {} : { doubt }),
+  };
 }
 
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
 export const IN_OR_THOU = ' in or thou';
 
+/** A kept text as the reader typed it. */
+const asTyped = (kept: string): string => withoutMarks(kept.split(IMPLIED)[0]!).trim();
+
+/**
+ * What to type where the marks of a text part thousands, and the figure is then one that the field
+ * takes; nothing where they cannot.
+ */
+function inThousands(
+  text: string,
+  spec: FieldSpec,
+  { lengths, sums }: Reading,
+): string | undefined {
+  const plain = asThousands(text);
+  // A ± is never in thousands.
+  if (plain === undefined || spec.isError) return undefined;
+  const read = parse(plain, spec.unit, undefined, sums);
+  return read.kind === 'value' && rangeProblem(spec, read.value, plain, lengths) === undefined
+    ? asTyped(plain)
+    : undefined;
+}
+
+/** Whether a figure that stands might have been meant in thousands, a mark of it having been taken for a decimal one. */
+export const mayBeMore = (text: string, spec: FieldSpec, reading: Reading): boolean =>
+  mayBeThousands(text) && inThousands(text, spec, reading) !== undefined;
+
+/** What is wrong with a figure outside its range, and the unit in which it would be taken. */
+function outOfRange(
+  spec: FieldSpec,
+  value: number,
+  figure: string,
+  typed: string,
+  { lengths, byHand, usual }: Hearing,
+): string | undefined {
+  const problem = rangeProblem(spec, value, typed, lengths);
+  if (problem === undefined || !byHand || !usual) return problem;
+  if (doubtOf(spec, value, figure, lengths, usual) === undefined) return problem;
+  const read = readIn(spec, figure, usual);
+  return read?.remedy ? `${problem} ${read.sentence}` : problem;
+}
+
 /** Reads one figure. */
-function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number | undefined> {
+function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number | undefined> {
   const { lengths, sums } = reading;
   if (typed.trim() === '') {
     if (spec.optional) return { kind: 'value', value: undefined };
@@ -247,11 +312,47 @@ function readOne(spec: FieldSpec, typed: string, reading: Reading): Read<number 
       `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
     );
   }
-  const parsed = parse(figure, spec.unit, () => exampleWords(spec, lengths), sums);
-  if (parsed.kind !== 'value') return parsed;
-  const problem = rangeProblem(spec, parsed.value, typed, lengths);
-  return { kind: 'value', value: parsed.value, ...(problem === undefined ? {} : { problem }) };
+  const fraction = reading.byHand ? bareFraction(figure, spec.unit) : undefined;
+  if (fraction) {
+    return bad(
+      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. Type its unit with it: ${fraction.typed} in, or ${fraction.typed} ${fraction.unit}.`,
+    );
+  }
+  const like = () => exampleWords(spec, lengths);
+  const parsed = parse(figure, spec.unit, like, sums);
+  const thousands = inThousands(figure, spec, reading);
+  if (parsed.kind !== 'value') {
+    return thousands === undefined
+      ? parsed
+      : bad(`${parsed.sentence} If the mark parts thousands, type ${thousands}.`);
+  }
+  const problem = outOfRange(spec, parsed.value, figure, typed, reading);
+  if (thousands !== undefined && problem !== undefined) {
+    const sentence = `${problem} If the mark parts thousands, type ${thousands}.`;
+    return { kind: 'value', value: parsed.value, problem: sentence };
+  }
+  if (thousands !== undefined && reading.byHand && mayBeThousands(figure)) {
+    return bad(
+      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type ${thousands}, or ${asTyped(asDecimals(figure))}.`,
+    );
+  }
+  const doubt =
+    reading.byHand && problem === undefined
+      ? doubtOf(spec, parsed.value, figure, lengths, reading.usual)
+      : undefined;
+  return {
+    kind: 'value',
+    value: parsed.value,
+    ...(problem === undefined ? {} : { problem }),
+    ...(doubt === undefined ? {} : { doubt }),
+  };
 }
+
+const heard = ({ origin }: Given, reading: Reading, usual?: number): Hearing => ({
+  ...reading,
+  byHand: origin === 'yours',
+  usual,
+});
 
 /** A field of one figure. */
 export function figureField(
@@ -262,14 +363,22 @@ export function figureField(
   reading: Reading,
 ): FigureField {
   const text = fallback === undefined ? '' : plainText(fallback);
-  const read = (typed: string) => readOne(spec, typed, reading);
+  const read = (typed: string) =>
+    readOne(spec, typed, heard(given, reading, spec.usual ?? fallback));
   return { kind: 'figure', key, spec, ...stand(given, fallback, text, read) };
 }
 
-/** The figures of a list as they stand in its text: parted by semicolons, or by blanks before a figure. */
+/** Figures with decimal points that commas part, and nothing else: 1.00,1.02,1.05. */
+const POINTS_AND_COMMAS = /(?<![\d.,])\d*\.\d+(?:,\d*\.\d+)+(?![\d.,])/gu;
+
+/**
+ * The figures of a list as they stand in its text: parted by semicolons, by commas before a blank, or
+ * by blanks before a figure.
+ */
 export function listParts(typed: string): string[] {
   const parts: string[] = [];
-  for (const piece of typed.split(';')) {
+  const parted = typed.replaceAll(POINTS_AND_COMMAS, (all) => all.replaceAll(',', ';'));
+  for (const piece of parted.split(/;|,(?=\s|$)/u)) {
     let joins = false;
     for (const word of piece.split(/\s+/)) {
       if (word === '') continue;
@@ -290,7 +399,7 @@ function readOrder(typed: string, cylinders: number, sets?: number): Read<readon
     : bad(problem);
 }
 
-function readAll(spec: FieldSpec, typed: string, reading: Reading): Read<readonly number[]> {
+function readAll(spec: FieldSpec, typed: string, reading: Hearing): Read<readonly number[]> {
   if (spec.orderOf !== undefined) {
     return typed.length > LONGEST
       ? bad(tooLong(spec.label))
@@ -322,7 +431,8 @@ export function listField(
   reading: Reading,
 ): ListField {
   const text = fallback.map(plainText).join(' ');
-  const read = (typed: string) => readAll(spec, typed, reading);
+  const read = (typed: string) =>
+    readAll(spec, typed, heard(given, reading, spec.usual ?? fallback[0]));
   return { kind: 'list', key, spec, ...stand(given, fallback, text, read) };
 }
 
@@ -348,13 +458,20 @@ export function choiceField(key: string, input: ChoiceInput, given: Given): Choi
   };
 }
 
-const typedByReader = (text: string | undefined, held: AnyValue): Given => ({
+const typedByReader = (
+  text: string | undefined,
+  held: AnyValue,
+  origin: Origin = 'yours',
+): Given => ({
   text,
-  origin: 'yours',
+  origin,
   held: held === undefined ? undefined : { value: held, origin: 'yours' },
 });
 
-/** Reads one figure that a reader typed. An unreadable text changes nothing: `held` still stands. */
+/**
+ * Reads one figure that a reader typed. An unreadable text changes nothing: `held` still stands.
+ * `origin` is whose the text is, where it is not being typed.
+ */
 export const readFigure = (
   key: string,
   spec: FieldSpec,
@@ -362,7 +479,8 @@ export const readFigure = (
   fallback: number | undefined,
   held: number | undefined,
   reading: Reading,
-): FigureField => figureField(key, spec, typedByReader(typed, held), fallback, reading);
+  origin?: Origin,
+): FigureField => figureField(key, spec, typedByReader(typed, held, origin), fallback, reading);
 
 /** Reads several figures that a reader typed into one field, separated by spaces or semicolons. */
 export const readList = (

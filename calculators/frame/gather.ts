@@ -10,7 +10,7 @@ import {
   type Held,
   type Reading,
 } from './fields.ts';
-import { repeatedReadings } from '../maths/numeric/repeated-readings.ts';
+import { statedAndRead } from '../maths/numeric/stated-and-read.ts';
 import type { AnyCalculator, AnyValue, Input, NumberInput, Origin, SeriesInput } from './types.ts';
 import { isExample } from './whose-field.ts';
 
@@ -126,7 +126,7 @@ function gatherInput(
     return;
   }
 
-  /** The ± of a reading: the instrument's own, joined by that of the spread of several. */
+  /** The ± of a reading: the one stated for it, held against the scatter of several. */
   const noteError = (of: readonly FigureField[], inSeries: boolean): void => {
     const there = of.filter(({ value }) => value !== undefined);
     const ofError = errorKey(key);
@@ -136,8 +136,11 @@ function gatherInput(
     const field = figureField(ofError, spec, given(ofError), input.error, options);
     errorFields.push(field);
     const own = field.problem === undefined || field.heldOver ? (field.value ?? 0) : 0;
-    of.forEach(({ value, readings }, index) => {
-      const error = Math.hypot(own, readings ? repeatedReadings(readings).ofMean : 0);
+    of.forEach((read, index) => {
+      const { value, readings } = read;
+      const error = readings ? statedAndRead(own, readings).plusMinus : own;
+      // What is said beside the box of several readings is said of this ±.
+      if (readings) fields[fields.indexOf(read)] = { ...read, stated: own };
       if (error > 0 && value !== undefined) {
         measured.push({ key, error, ...(inSeries ? { index } : {}) });
       }

@@ -14,9 +14,13 @@ const DEGREES_AND_MINUTES =
   /^([+\-−]?)\s*(\d+)\s*(?:°|deg)\s*(\d+(?:[.,]\d*)?)\s*(?:['’′]|arcmin|min)$/iu;
 /** The single characters for halves, quarters and the like that a telephone offers. */
 const SINGLE_FRACTION = /[¼-¾⅐-⅞]/gu;
+/** A length in feet and inches: 4 ft 6 in, 5′ 3 1/2″. */
+const FEET_AND_INCHES =
+  /^([+\-−]?)\s*(\d+)\s*(?:ft|foot|feet|['’′])\.?\s*((?:\d+[\s-]+)?\d+\s*[/⁄]\s*\d+|\d+(?:[.,]\d*)?)\s*(?:in|inch|inches|["″”]|'')\.?$/iu;
 /** A ratio the other way round, oil first: 1:25 is 25 to 1. */
 const ONE_TO = /^1\s*(?::|to)\s*(\d+(?:[.,]\d*)?)$/iu;
 const MINUTES_IN_A_DEGREE = 60;
+const INCHES_IN_A_FOOT = 12;
 const LONGEST_QUOTE = 40;
 /** Beyond any figure of any quantity, and far enough from overflow to be reckoned with. */
 const LARGEST = 1e100;
@@ -101,6 +105,37 @@ function degreesAndMinutes(text: string): Parsed | undefined {
   return { kind: 'value', value: signOf(sign) * value };
 }
 
+/** A length in feet and inches: 4 ft 6 in. */
+function feetAndInches(text: string, home: UnitName): Parsed | undefined {
+  const read = FEET_AND_INCHES.exec(text);
+  if (!read) return undefined;
+  const [, sign, feet, typed] = read;
+  const { magnitude } = split(typed!)!;
+  if (!Number.isFinite(magnitude)) {
+    return { kind: 'bad', sentence: `${quote(text)} divides by zero. Check the fraction.` };
+  }
+  if (magnitude >= INCHES_IN_A_FOOT) {
+    return {
+      kind: 'bad',
+      sentence: `${quote(text)} has more than 11 inches to the foot. Type it in inches alone, or with inches below 12, such as 4 ft 6 in.`,
+    };
+  }
+  const inches = INCHES_IN_A_FOOT * Number(feet) + magnitude;
+  return { kind: 'value', value: convert(signOf(sign) * inches, 'in', units[home].factor ?? 'in') };
+}
+
+/** What is said of a share where a ratio is asked for: 4 % of the petrol is 25 : 1. */
+function shareForRatio(value: number, unit: string, text: string): Parsed | undefined {
+  const typed = unitTyped(unit, 'share');
+  if (typed.kind !== 'unit' || !(value > 0)) return undefined;
+  const percent = convert(value, typed.unit, '%');
+  const ratio = Number((100 / percent).toPrecision(4));
+  return {
+    kind: 'bad',
+    sentence: `${quote(text)} is a share of the petrol, and this field takes parts of petrol to one of oil. That share is ${String(ratio)} : 1: type ${String(ratio)}, or choose per cent where a field above offers it.`,
+  };
+}
+
 /**
  * Reads what a person typed as a figure in `home`. Accepts a decimal point or comma, a unit of the
  * same quantity, fractions such as `3/32 in` or `1 1/4 in`, an angle as `24°30′`, and sums of these
@@ -136,6 +171,8 @@ export function parse(
   };
   const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;
   if (angle) return angle;
+  const feet = quantity === 'length' ? feetAndInches(trimmed, home) : undefined;
+  if (feet) return feet.kind === 'value' ? figure(feet.value) : feet;
   const turned = quantity === 'ratio' ? ONE_TO.exec(trimmed) : null;
   if (turned) return figure(decimal(turned[1]!));
   const pieces = split(trimmed);
@@ -149,6 +186,8 @@ export function parse(
   const typed = unitTyped(pieces.unit, quantity);
   if (typed.kind === 'unit') return figure(convert(value, typed.unit, factor ?? typed.unit));
   if (typed.kind === 'refused') return { kind: 'bad', sentence: typed.sentence };
+  const share = quantity === 'ratio' ? shareForRatio(value, pieces.unit, text) : undefined;
+  if (share) return share;
   const other = elsewhere(pieces.unit, quantity);
   if (other !== undefined) {
     return {

@@ -2,15 +2,17 @@ import { numberAndUnit } from './parse.ts';
 
 /** Between several readings of one quantity, typed into its one box: “2.31; 2.35; 2.28”. */
 export const BETWEEN = ';';
+/** What else is typed between them: a comma with a blank after it, which is no decimal one. */
+const PARTED = /;|,\s+(?=[+\-−]?[\d.,])/u;
 
 /**
  * The readings in a text, one part each; nothing where there is no more than one figure. A last
  * semicolon, with the next reading still to come, changes nothing.
  */
 export function readingParts(typed: string): string[] | undefined {
-  if (!typed.includes(BETWEEN)) return undefined;
+  if (!PARTED.test(typed)) return undefined;
   const parts = typed
-    .split(BETWEEN)
+    .split(PARTED)
     .map((part) => part.trim())
     .filter((part) => part !== '');
   return parts.length < 2 ? undefined : parts;

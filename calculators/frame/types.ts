@@ -42,6 +42,11 @@ export interface NumberInput extends InputBase {
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
   readonly error?: number;
   /**
+   * About what is read there, in the home unit, where the default does not say it; 0 where anything may
+   * be. A bare figure far from it is doubted that would come near it in another unit.
+   */
+  readonly usual?: number;
+  /**
    * What stands for a figure that nobody gave where it would make one that was given impossible;
    * nothing where it does not. `own` is the figure as it is, `values` all of them, in home units.
    */

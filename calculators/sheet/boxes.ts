@@ -1,9 +1,13 @@
-import { fieldUnit } from '../frame/field-unit.ts';
-import { IMPLIED, numberAndUnit, quote, withoutMarks } from '../frame/parse.ts';
+import { attempt } from '../frame/attempt.ts';
+import { bareFraction, doubtOf, readIn } from '../frame/other-unit.ts';
+import { IMPLIED, quote, withoutMarks } from '../frame/parse.ts';
+import { sentenceIn } from '../frame/sentence.ts';
 import { looksLikeSum } from '../frame/sums.ts';
-import { units, type UnitName } from '../frame/units.ts';
+import { mayBeThousands } from '../frame/thousands.ts';
+import type { UnitName } from '../frame/units.ts';
 import {
   IN_OR_THOU,
+  plainText,
   readFigure,
   readList,
   type FieldSpec,
@@ -11,8 +15,9 @@ import {
   type ListField,
   type Reading as HowToRead,
 } from '../frame/fields.ts';
+import { assertGeometry } from '../maths/crank/slider-crank.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
-import { strokeOf } from './geometry.ts';
+import { sliderCrankOf, strokeOf } from './geometry.ts';
 import { widest } from './widest.ts';
 import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
@@ -154,33 +159,25 @@ const typedText = (kept: string): string => {
   return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
 };
 
-/** Units of length in which a bare figure may have been meant. */
-const MEANT = ['thou', 'mm', 'in'] as const;
 /** A figure is often some tens of the smallest step that is read of it: where nothing else is known of its size. */
 const USUAL_STEPS = 30;
-const IN_WORDS: Partial<Record<UnitName, string>> = {
-  mm: 'millimetres',
-  in: 'inches',
-  m: 'metres',
-  ft: 'feet',
-};
 
-/** About what a box will read: what the sheet has it set to, what was read there, or by how fine it is read. */
-function usual(engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): number {
-  const spec = specOf(engine, box);
-  const bySteps = spec.step * USUAL_STEPS;
-  if (box.kind === 'figure') return engine.figures[box.key] ?? bySteps;
+/** What a box is known to read about: what the sheet has it set to, or what was read there. */
+function known(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+): number | undefined {
+  if (box.kind === 'figure') return engine.figures[box.key];
   const { target } = steps[box.step].reading!;
-  const known = [
+  return [
     target === undefined ? undefined : engine.figures[target],
     ...entriesOf(engine, box.step),
-  ];
-  return known.find((value) => value !== undefined && value !== null && value !== 0) ?? bySteps;
+  ].find((value): value is number => value !== undefined && value !== null && value !== 0);
 }
 
-/** How many times as large as another a figure is, or as small. */
-const timesApart = (value: number, other: number): number =>
-  Math.abs(Math.log(Math.abs(value / other)));
+/** The same, or where nothing is known a guess by how fine it is read. */
+const usual = (engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>): number =>
+  known(engine, box) ?? specOf(engine, box).step * USUAL_STEPS;
 
 /**
  * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
@@ -188,7 +185,6 @@ const timesApart = (value: number, other: number): number =>
  */
 function inFull(
   problem: string,
-  key: string,
   spec: FieldSpec,
   kept: string,
   how: HowToRead,
@@ -198,22 +194,12 @@ function inFull(
   if (how.sums === undefined && looksLikeSum(typed)) {
     return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
   }
-  if (units[spec.unit].quantity !== 'length' || numberAndUnit(typed)?.unit !== '') return problem;
-  if (kept.endsWith(IN_OR_THOU)) return problem;
-  const shown = fieldUnit(spec, how.lengths);
-  const [meant] = MEANT.flatMap((unit) => {
-    if (unit === shown) return [];
-    const field = readFigure(key, spec, `${typed} ${unit}`, undefined, undefined, how);
-    return field.problem === undefined && field.value !== undefined
-      ? [{ unit, apart: timesApart(field.value, about) }]
-      : [];
-  })
-    .sort((a, b) => a.apart - b.apart)
-    .map(({ unit }) => unit);
-  const bare = `This box reads a bare figure in ${IN_WORDS[shown] ?? units[shown].label}`;
-  return meant === undefined
-    ? `${problem} ${bare}.`
-    : `${problem} ${bare}: for ${typed} ${meant} type “${typed} ${meant}”.`;
+  // These are asked about already, with what to type.
+  if (kept.endsWith(IN_OR_THOU) || mayBeThousands(typed) || bareFraction(kept, spec.unit)) {
+    return problem;
+  }
+  const read = readIn(spec, kept, about);
+  return read === undefined ? problem : `${problem} ${read.sentence}`;
 }
 
 /** What a sum comes to, without the rest that binary fractions leave: 0.1 + 0.2 is 0.3. */
@@ -229,6 +215,20 @@ export const waitingSums = ({ unread }: Engine): string =>
     .map(([, text]) => text)
     .join('\n');
 
+/** What speaks against a stroke, rod or pin offset beside the other two of the sheet, as the calculators say it. */
+function crankProblem(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+  value: number | undefined,
+  { lengths }: HowToRead,
+): string | undefined {
+  if (box.kind !== 'figure' || value === undefined) return undefined;
+  if (box.key !== 'stroke' && box.key !== 'rod' && box.key !== 'offset') return undefined;
+  const crank = sliderCrankOf({ ...engine, figures: { ...engine.figures, [box.key]: value } });
+  const said = crank && attempt(() => assertGeometry(crank));
+  return said ? sentenceIn(said.why, lengths) : undefined;
+}
+
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
   engine: Engine,
@@ -239,18 +239,31 @@ export function readNumber(
   const place = placeOf(box);
   const key = box.kind === 'figure' ? box.key : place;
   const spec = specOf(engine, box);
-  const field = readFigure(key, spec, text, undefined, undefined, how);
+  // What stands already is written and not typed: nobody is asked what was meant by it.
+  const stands =
+    box.kind === 'figure'
+      ? engine.figures[box.key]
+      : engine.readings[box.step]?.[box.moment][box.index];
+  const origin = typeof stands === 'number' && text === plainText(stands) ? 'sheet' : 'yours';
+  const field = readFigure(key, spec, text, undefined, undefined, how, origin);
   const problem =
     field.problem === undefined
-      ? undefined
-      : inFull(field.problem, key, spec, text, how, usual(engine, box));
+      ? origin === 'yours'
+        ? crankProblem(engine, box, field.value, how)
+        : undefined
+      : inFull(field.problem, spec, text, how, usual(engine, box));
   const isSum = looksLikeSum(withoutMarks(text));
+  const doubt =
+    problem === undefined && origin === 'yours' && field.value !== undefined
+      ? doubtOf(spec, field.value, text, how.lengths, known(engine, box))
+      : undefined;
   return {
     ...field,
+    ...(doubt === undefined ? {} : { doubt }),
     heldOver: false,
     // A figure of −0 is 0: files have no other.
     value:
-      isRefused(field) || field.value === undefined
+      problem !== undefined || field.value === undefined
         ? undefined
         : (isSum ? withoutRest(field.value) : field.value) + 0,
     ...(problem === undefined ? {} : { problem: orTooLong(problem, place, text) }),

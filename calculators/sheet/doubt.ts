@@ -1,17 +1,11 @@
 import { withUnit } from '../frame/format.ts';
+import { TAKEN_FOR } from '../frame/other-unit.ts';
 import { convert } from '../maths/units/units.ts';
 import { units, type UnitName } from '../frame/units.ts';
 
 /** Beyond so many tolerances, and beyond the figure's own half, a reading is more likely a slip. */
 const MANY_TOLERANCES = 10;
 const LARGE_SHARE = 0.5;
-
-/** Units of one quantity that are taken for one another, or typed and not seen. */
-const TAKEN_FOR: Partial<Record<UnitName, readonly string[]>> = {
-  mm: ['mm', 'in', 'thou'],
-  uF: ['µF', 'nF', 'pF'],
-  kPa: ['kPa', 'psi', 'bar'],
-};
 
 /** Digits of a figure that somebody typed. */
 const TYPED_DIGITS = 4;
@@ -47,7 +41,7 @@ export function meant(
   home: UnitName,
   passes: (value: number) => boolean,
 ): string | undefined {
-  const names = TAKEN_FOR[home];
+  const names: readonly string[] | undefined = TAKEN_FOR[home];
   if (names === undefined || value === 0) return undefined;
   const own: string = units[home].factor ?? home;
   const shown: string = units[unit].factor ?? unit;

@@ -5,7 +5,8 @@ export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${
 /** Ids of what describes a field: its help always, its mark and its problem when it has one. */
 export function describedBy(id: string, field: Field, mark?: string, help = `${id}-help`): string {
   const marked = mark === undefined ? '' : ` ${id}-mark`;
-  return `${help}${marked}${field.problem === undefined ? '' : ` ${id}-problem`}`;
+  const doubt = field.kind === 'figure' && field.doubt !== undefined ? ` ${id}-doubt` : '';
+  return `${help}${marked}${doubt}${field.problem === undefined ? '' : ` ${id}-problem`}`;
 }
 
 /** Says beside a field's name whose its figure is. */
@@ -16,6 +17,20 @@ export function Mark({ id, mark }: { readonly id: string; readonly mark: string 
     </span>
   );
 }
+
+interface DoubtProps {
+  readonly id: string;
+  readonly doubt: string | undefined;
+}
+
+/** What speaks against a figure that is taken all the same. */
+export const Doubt = ({ id, doubt }: DoubtProps) =>
+  doubt === undefined ? null : (
+    <p class="field-note field-doubt" id={`${id}-doubt`}>
+      <span aria-hidden="true">▲ </span>
+      {doubt}
+    </p>
+  );
 
 interface Props {
   readonly id: string;
@@ -28,6 +43,7 @@ export function FieldNotes({ id, field, note }: Props) {
   return (
     <>
       {note === undefined ? null : <p class="field-note">{note}</p>}
+      <Doubt id={id} doubt={field.kind === 'figure' ? field.doubt : undefined} />
       {field.problem === undefined ? null : (
         <p class="field-problem" id={`${id}-problem`}>
           <span aria-hidden="true">▲ </span>

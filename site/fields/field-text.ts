@@ -1,6 +1,7 @@
 import {
   IN_OR_THOU,
   listParts,
+  mayBeMore,
   type FieldSpec,
   type FigureField,
   type ListField,
@@ -9,6 +10,7 @@ import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { fixed, inputDigits, showIn, shownUnit, withUnit } from '../../calculators/frame/format.ts';
 import { BETWEEN, inOneUnit, readingParts, withoutEnd } from '../../calculators/frame/readings.ts';
 import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readings.ts';
+import { statedAndRead } from '../../calculators/maths/numeric/stated-and-read.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { IMPLIED, numberAndUnit, parse, withoutMarks } from '../../calculators/frame/parse.ts';
 import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
@@ -134,10 +136,14 @@ export function listToKeep(typed: string, field: ListField, lengths: LengthDispl
 export function readAs(field: FigureField, lengths: LengthDisplay): string | undefined {
   if (field.problem !== undefined || field.value === undefined) return undefined;
   if (field.gaveWay) return 'Moved, so that the example goes with the figures given.';
-  if (field.readings) return readAsMean(field.readings, field.spec.unit, lengths);
+  if (field.readings)
+    return readAsMean(field.readings, field.stated ?? 0, field.spec.unit, lengths);
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
   if (!pieces) return `= ${showIn(field.value, unit)}`;
+  if (field.given && mayBeMore(field.text, field.spec, { lengths })) {
+    return `= ${showIn(field.value, unit)}: the mark is read as the decimal one, not as one between thousands.`;
+  }
   if (units[unit].quantity === 'ratio' && /^(?:\s*:|\s*to)\s*\d/iu.test(pieces.unit)) {
     return `= ${showIn(field.value, unit)}: read the other way round.`;
   }
@@ -151,18 +157,28 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
 }
 
 /** What several readings say together: their mean, their range, and how sure it is. */
-function readAsMean(readings: readonly number[], unit: UnitName, lengths: LengthDisplay): string {
+function readAsMean(
+  readings: readonly number[],
+  stated: number,
+  unit: UnitName,
+  lengths: LengthDisplay,
+): string {
   const { count, mean, lowest, highest, standardError, ofMean, ofOne } = repeatedReadings(readings);
   if (!(ofMean > 0)) {
     return `Mean of ${count} readings, all alike: ${showIn(mean, shownUnit([mean], unit, lengths))}. No spread is added to the ± of the instrument.`;
   }
   const shown = shownUnit([mean, highest], unit, lengths);
   const plus = (of: number): string => showSpread(of, shown);
-  return (
-    `Mean of ${count} readings: ${showIn(mean, shown)}, from ${inputDigits(lowest, shown).replace('-', '−')} to ${showIn(highest, shown)}. ` +
-    `Standard error ${plus(standardError)}: by Student’s t good to ± ${plus(ofMean)}, where one reading alone would be ± ${plus(ofOne)}. ` +
-    `The ± of the instrument is joined to it.`
-  );
+  const { plusMinus, verdict } = statedAndRead(stated, readings);
+  const sure =
+    stated === 0
+      ? `Standard error ${plus(standardError)}: by Student’s t good to ± ${plus(ofMean)}, where one reading alone would be ± ${plus(ofOne)}.`
+      : {
+          'borne-out': `They agree with the ± given for one, ± ${plus(stated)}, which stays: what is wrong with all of them alike no number of readings shows.`,
+          wider: `They scatter a little more than the ± given for one, ± ${plus(stated)}: both together make it ± ${plus(plusMinus)}.`,
+          disagree: `They scatter far more than the ± given for one, ± ${plus(stated)}: the scatter tells, by Student’s t ± ${plus(plusMinus)}.`,
+        }[verdict];
+  return `Mean of ${count} readings: ${showIn(mean, shown)}, from ${inputDigits(lowest, shown).replace('-', '−')} to ${showIn(highest, shown)}. ${sure}`;
 }
 
 /** A ± with no more digits than any has. */

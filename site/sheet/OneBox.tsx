@@ -5,6 +5,7 @@ import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators
 import type { Manner } from '../../calculators/sheet/edit.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
 import { readAs, textToKeep } from '../fields/field-text.ts';
+import { Doubt } from '../fields/FieldNotes.tsx';
 import { useDraft } from '../fields/use-draft.ts';
 import type { BoxProps } from './FigureBox.tsx';
 import { useAgain } from './use-again.ts';
@@ -87,6 +88,7 @@ export function OneBox(props: Props) {
         {label === '' ? null : <span class="field-unit">{label}</span>}
       </span>
       {as === undefined ? null : <p class="field-note">{as}</p>}
+      <Doubt id={id} doubt={field.doubt} />
       <TextProblem id={`${id}-problem`} problem={field.problem} />
     </div>
   );

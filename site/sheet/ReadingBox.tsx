@@ -5,6 +5,7 @@ import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators
 import { readingOf, type Manner } from '../../calculators/sheet/edit.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 import { textToKeep } from '../fields/field-text.ts';
+import { Doubt } from '../fields/FieldNotes.tsx';
 import { useDraft } from '../fields/use-draft.ts';
 import { meaning, written, type BoxProps } from './FigureBox.tsx';
 import { SheetSums } from './sheet-sums.ts';
@@ -73,6 +74,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>
+      <Doubt id={id} doubt={field.doubt} />
       <TextProblem id={`${id}-problem`} problem={field.problem} />
     </div>
   );

@@ -47,7 +47,10 @@ function saidTwice(
   const free = withoutRange(calculator, key, input);
   const member = input.kind === 'series' ? seriesKeys(key, 1, input.first)[0]! : key;
   const against = (figure: number): string | undefined => {
-    const { problems } = evaluate(free, { ...texts, [member]: String(figure) }, reading);
+    // A link is asked nothing: a range without an end reaches thousands.
+    const origins = { [member]: 'link' } as const;
+    const typed = { ...texts, [member]: String(figure) };
+    const { problems } = evaluate(free, typed, { ...reading, origins });
     return problems.find(({ key: at }) => at === member)?.sentence;
   };
   const at = input[edge];

@@ -71,22 +71,35 @@ describe('several readings in one box', () => {
 describe('what repeated readings do to a calculation', () => {
   const ofWidth = (texts: Record<string, string>) => run({ shape: 'square', ...texts });
 
-  it('is that of their mean, with a ± of their spread joined to the instrument’s', () => {
+  it('is that of their mean, with the ± stated for one where they agree with it', () => {
     const mean = ofWidth({ width: '50', 'width-error': '0.1' });
-    const alike = ofWidth({ width: '50; 50; 50', 'width-error': '0.1' });
-    expect(alike.results).toEqual(mean.results);
-    expect(alike.spreads).toEqual(mean.spreads);
-    const spread = ofWidth({ width: '49.9; 50; 50.1', 'width-error': '0' });
-    const both = ofWidth({ width: '49.9; 50; 50.1', 'width-error': '0.1' });
+    for (const alike of ['50; 50; 50', '49.95; 50; 50.05']) {
+      const several = ofWidth({ width: alike, 'width-error': '0.1' });
+      expect(several.results).toEqual(mean.results);
+      expect(several.spreads).toEqual(mean.spreads);
+    }
     const [name] = Object.keys(mean.spreads);
-    expect(spread.results).toEqual(mean.results);
-    // Standard error 0.1/√3, Student’s t for three readings 4.30 (JCGM 100, table G.2).
     const ofOne = mean.spreads[name!]! / 0.1;
+    const spread = ofWidth({ width: '49.9; 50; 50.1', 'width-error': '0' });
+    expect(spread.results).toEqual(mean.results);
+    // Where none is stated: standard error 0.1/√3, Student’s t for three readings 4.30 (JCGM 100, table G.2).
     expect(spread.spreads[name!]! / ofOne).toBeCloseTo((4.303 * 0.1) / Math.sqrt(3), 3);
-    expect(both.spreads[name!]!).toBeCloseTo(
-      Math.hypot(spread.spreads[name!]!, mean.spreads[name!]!),
-      3,
+    const both = ofWidth({ width: '49.9; 50; 50.1', 'width-error': '0.1' });
+    expect(both.spreads[name!]!).toBeGreaterThan(mean.spreads[name!]!);
+    expect(both.spreads[name!]!).toBeLessThan(spread.spreads[name!]!);
+  });
+
+  it('says beside the box what its ± is, and from which of the two', () => {
+    const noted = (texts: Record<string, string>) =>
+      readAs(fieldNamed(ofWidth(texts), 'width') as FigureField, 'mm')!;
+    expect(noted({ width: '49.98; 50.02', 'width-error': '0.1' })).toMatch(
+      /They agree with the ± given for one, ± 0\.1(?:0+)? mm, which stays/,
     );
+    expect(noted({ width: '49.9; 50; 50.1', 'width-error': '0.1' })).toMatch(
+      /disagree|scatter far more|a little more/,
+    );
+    expect(noted({ width: '49; 51', 'width-error': '0.1' })).toMatch(/the scatter tells/);
+    expect(noted({ width: '49; 51', 'width-error': '0' })).toMatch(/^Mean of 2 .*Standard error/);
   });
 
   it('counts for the member of a series that was read again, and for it alone', () => {

@@ -1,4 +1,5 @@
 import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readings.ts';
+import { statedAndRead } from '../../calculators/maths/numeric/stated-and-read.ts';
 import type { OutsideCheck } from './types.ts';
 
 /** Temperatures in °C. */
@@ -55,4 +56,23 @@ const factors: readonly OutsideCheck[] = (
   why: 'printed to two decimals',
 }));
 
-export const checks: readonly OutsideCheck[] = [...example, ...factors];
+/**
+ * Two readings whose scatter is twice the standard uncertainty stated for one, which is as far as both
+ * are pooled: 8 and 1 degrees of freedom, factors from the guide's table.
+ */
+const pooled: readonly OutsideCheck[] = [
+  {
+    topic: 'repeated-readings',
+    what: 'The ± of the mean of two readings that scatter twice as much as was stated',
+    source: `${GUM}, G.4.2 (a stated uncertainty reliable to 25 %: 8 degrees of freedom) and table G.2, p = 95 %, 8 and 9 degrees of freedom: 2.31 and 2.26; the rest worked by hand`,
+    kind: 'hand-worked',
+    unit: '1',
+    // One reading: 2.26 √((8 · 1² + 1 · 2²)/9) = 2.61; what it has over 2.31 shrinks with √2.
+    expected: Math.hypot(2.31, Math.sqrt((2.26 ** 2 * (12 / 9) - 2.31 ** 2) / 2)),
+    ours: () => statedAndRead(2.306, [-Math.SQRT2, Math.SQRT2]).plusMinus,
+    tolerance: 0.006,
+    why: 'the factors are printed to two decimals',
+  },
+];
+
+export const checks: readonly OutsideCheck[] = [...example, ...factors, ...pooled];

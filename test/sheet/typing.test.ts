@@ -77,10 +77,26 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   const { min, max, unit, whole } =
     box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
   const read = parse(text, unit);
+  // Three digits behind a mark may be thousands: where those are in range too, it is asked which.
+  const plain = text.replace(/^(\s*[-−+]?\s*[1-9]\d{0,2})[.,](\d{3})(?![\d.,])/u, '$1$2');
+  const more = plain === text ? undefined : parse(plain, unit);
+  // A bare fraction smaller than one, or mixed, is as of an inch, and no millimetres.
+  const [bare, ones, above, below] =
+    /^\s*[-−+]?\s*(?:(\d+)[\s-]+)?(\d+)\s*\/\s*(\d+)\s*$/u.exec(text) ?? [];
+  if (
+    unit === 'mm' &&
+    bare !== undefined &&
+    (ones !== undefined || Number(above) < Number(below))
+  ) {
+    return undefined;
+  }
+  if (more?.kind === 'value' && more.value >= min && more.value <= max) return undefined;
   if (read.kind !== 'value' || !(read.value >= min && read.value <= max)) return undefined;
   // The piston of the demo engine goes 51 mm, and what is counted from its top no further.
   const ofPiston = box.kind === 'figure' ? box.key === 'target' : box.step === 'timing';
   if (ofPiston && Math.abs(read.value) > 51) return undefined;
+  // Its throw is 25.5 mm, and no shorter rod turns.
+  if (box.kind === 'figure' && box.key === 'rod' && read.value <= 25.5) return undefined;
   // The demo engine has three cylinders, and no more sets or carburettors than those.
   const isShared = box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors');
   if (isShared && read.value > 3) return undefined;

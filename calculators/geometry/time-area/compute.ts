@@ -9,7 +9,12 @@ import {
 } from '../../frame/types.ts';
 import { sweptVolume } from '../../maths/cylinder/compression.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
-import { assertWindow, uncoveredArea, type PortWindow } from '../../maths/cylinder/port-area.ts';
+import {
+  assertRoundBore,
+  assertWindow,
+  uncoveredArea,
+  type PortWindow,
+} from '../../maths/cylinder/port-area.ts';
 import {
   crownPort,
   discPort,
@@ -55,10 +60,11 @@ export function windowOf(v: Values, kind: Kind): PortWindow {
   };
   try {
     assertWindow(window);
+    assertRoundBore(window, v.bore);
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map(
-      (name) => `${kind}-${name === 'cornerRadius' ? 'corner' : name}`,
+    const keys = error.quantities.map((name) =>
+      name === 'bore' ? name : `${kind}-${name === 'cornerRadius' ? 'corner' : name}`,
     );
     throw new MathsError(error.code, keys, error.message);
   }

@@ -8,6 +8,7 @@ import {
 } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
+import { widestPort } from '../../maths/cylinder/port-area.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs, NumberInput } from '../../frame/types.ts';
 
@@ -44,6 +45,11 @@ const windowInputs = <K extends string>(
       help: 'Straight across the opening, of one port.',
       measure: 'Caliper across the opening in the bore, in a straight line and not round the wall.',
       default: width,
+      givesWay: (own: number, values: AnyValues) => {
+        const { bore } = values as { bore: number };
+        const widest = widestPort(bore, values[`${key}-count`] as number);
+        return own <= widest ? undefined : (width * bore) / demoBarrel.bore;
+      },
     },
     [`${key}-height`]: {
       ...side,

@@ -62,6 +62,23 @@ export function tdcReading(
 }
 
 /**
+ * Degrees of crank between the two places and the top, half of what lies between them, 0 to 180: from
+ * the readings alone. Errors as `tdcReading`.
+ */
+export function halfArc(
+  before: number,
+  after: number,
+  scale: DiscScale = discScale(before, after),
+): number {
+  tdcReading(before, after, scale);
+  return (scale === 'both-ways' ? before + after : wrap360(after - before)) / 2;
+}
+
+/** Half of what must lie between them with the piston stopped so far below the top, mm. Errors as `angleAfter`. */
+export const halfArcAt = (g: SliderCrank, height: number): number =>
+  (angleBefore(g, height) + angleAfter(g, height)) / 2;
+
+/**
  * What to add to the disc's readings (counted positive after zero) for degrees after true TDC: the
  * TDC reading with the other sign, more than −180 up to 180.
  */

@@ -45,6 +45,29 @@ export function assertWindow({ width, height, cornerRadius, count }: PortWindow)
   }
 }
 
+/**
+ * The widest that each of so many equal ports at one height can be, mm, measured straight across: the
+ * chord of its share of the bore's circle. A single port reaches across the whole bore.
+ *
+ * @param bore mm, more than 0.
+ * @param count 1 or more.
+ */
+export const widestPort = (bore: number, count: number): number =>
+  count < 2 ? bore : bore * Math.sin(Math.PI / count);
+
+/** Throws a MathsError where equal ports at one height do not find room round the bore. */
+export function assertRoundBore({ width, count }: PortWindow, bore: number): void {
+  const widest = widestPort(bore, count);
+  if (width <= widest) return;
+  throw new MathsError(
+    'port-wider-than-bore',
+    ['width', 'bore'],
+    count < 2
+      ? `A port of ${sayNumber(width)} mm is wider than its bore of ${sayNumber(bore)} mm. Its width is measured straight across, as a chord of the bore, and is at most the bore.`
+      : `${sayNumber(count)} ports of ${sayNumber(width)} mm do not find room round a bore of ${sayNumber(bore)} mm: measured straight across, each is at most ${sayNumber(widest)} mm wide. Give the width of one, and how many there are.`,
+  );
+}
+
 /** Area of the whole window in mm²: a rectangle less four corners of (1 − π/4)·r² each. */
 export function windowArea(window: PortWindow): number {
   return uncoveredArea(window, window.height);

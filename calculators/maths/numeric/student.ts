@@ -36,3 +36,15 @@ export function coverageFactor(freedom: number): number {
   }
   return findRoot((t) => withinChance(t, freedom) - 0.95, 1, 20);
 }
+
+/**
+ * The same for any number of degrees of freedom from 1 to 100: between two whole ones on a straight
+ * line over 1/freedom, which lies a little above the true curve.
+ */
+export function coverageBetween(freedom: number): number {
+  const low = Math.floor(freedom);
+  const below = coverageFactor(low);
+  if (low === freedom) return below;
+  const share = (1 / low - 1 / freedom) / (1 / low - 1 / (low + 1));
+  return below + share * (coverageFactor(low + 1) - below);
+}

@@ -137,6 +137,7 @@ export const inputs = {
     member: (index) => `Place of cylinder ${String(index)}`,
     help: 'Distance of its middle along the crank, from anywhere.',
     unit: 'mm',
+    usual: 0,
     min: -2000,
     max: 2000,
     why: 'no crank of this kind is longer',

@@ -167,6 +167,7 @@ export const inputs = {
     },
     help: 'As the caliper shows it.',
     unit: 'mm',
+    usual: 0,
     min: 0.1,
     max: 1000,
     why: 'holes nearer than that run into each other, and no engine has a larger cover',

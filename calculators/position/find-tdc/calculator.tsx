@@ -1,17 +1,20 @@
 import { demoTop } from '../../demo-engine.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed, showIn, shownUnit } from '../../frame/format.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
 import type { Inputs, Results } from '../../frame/types.ts';
 import {
   discCorrection,
   discScale,
   dwellAtTop,
+  halfArc,
+  halfArcAt,
   middleShift,
   offsetBias,
   tdcReading,
   tdcSpread,
 } from '../../maths/crank/find-tdc.ts';
+import { totalTravel } from '../../maths/crank/slider-crank.ts';
 import { Picture } from './Picture.tsx';
 
 const readings = 'The two readings';
@@ -106,6 +109,10 @@ export const inputs = {
   },
   ...engineInputs,
 } as const satisfies Inputs;
+
+/** Readings nearer than this to what the stop asks for are not told of, degrees. */
+const LEAST_SLACK = 3;
+const isNumber = (value: unknown): value is number => typeof value === 'number';
 
 /** Ways of turning the disc on the crank, as the sheet says them. */
 const WITH = 'the way the engine turns';
@@ -209,7 +216,25 @@ export default defineCalculator({
       'offset-shift': offsetBias(geometry, v.height),
     };
   },
-  remarks: (v, computed, { spreads }) => [
+  remarks: (v, computed, { spreads, lengths }) => [
+    {
+      about: 'whether the readings go with the stop',
+      quiet: true,
+      say: () => {
+        const scale = scaleOf(v.scale, v.before, v.after);
+        if (!isNumber(computed['tdc-reading'])) return undefined;
+        const read = halfArc(v.before, v.after, scale);
+        const geometry = sliderCrank(v);
+        const must = halfArcAt(geometry, v.height);
+        // A stop is told roughly: a tenth of its height, and the reading of the disc beside it.
+        const slack =
+          halfArcAt(geometry, Math.min(v.height * 1.1, totalTravel(geometry))) -
+          must +
+          2 * v['reading-error'];
+        if (Math.abs(read - must) <= Math.max(LEAST_SLACK, slack)) return undefined;
+        return `These readings stand ${fixed(read, 1)}° from the top on either side, but a piston stopped ${showIn(v.height, shownUnit([v.height], 'mm', lengths))} below it on this crank and rod stands ${fixed(must, 1)}° from it. Check both readings, how the disc counts, and the height, before the disc is turned.`;
+      },
+    },
     {
       about: 'which way to turn the disc',
       say: () => {

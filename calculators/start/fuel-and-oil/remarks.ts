@@ -15,7 +15,22 @@ function ofTheTank(v: Values, computed: Computed): string | undefined {
     : 'What was there and what is put in agree, near enough.';
 }
 
+/** The least oil that engines run on which take it with their petrol, in parts of petrol (common practice). */
+const LEAST_OIL = 100;
+
+/** A caution where a ratio has so little oil that a digit too many is likelier; nothing where it has not. */
+const tooLittle = (ratio: number, of: string): string | undefined =>
+  ratio > LEAST_OIL
+    ? `${of} ${fixed(ratio, 0)} to 1 is less oil than engines are run on, which end near ${String(LEAST_OIL)} to 1 (common practice): see whether it has a digit too many before you mix, since an engine without oil seizes.`
+    : undefined;
+
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  { about: 'whether it is oil enough', say: () => tooLittle(ratioOf(v), 'Take care:') },
+  {
+    about: 'whether the tank has oil enough',
+    say: () =>
+      v.already === 0 ? undefined : tooLittle(v['already-ratio'], 'Take care, in the tank:'),
+  },
   {
     about: 'how to mix it',
     say: () =>

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import type { FigureField } from '../../calculators/frame/fields.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { newEngine } from '../../calculators/sheet/model.ts';
+import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
+import { textToKeep } from '../../site/fields/field-text.ts';
+
+/** The field of a calculator after something was typed into it. */
+function typed(slug: string, key: string, text: string, lengths: LengthDisplay = 'mm') {
+  const calculator = calculatorBySlug(slug);
+  const fieldOf = (texts: Record<string, string>) =>
+    evaluate(calculator, texts, { lengths }).fields.find(
+      (field): field is FigureField => field.key === key && field.kind === 'figure',
+    )!;
+  return fieldOf({ [key]: textToKeep(text, fieldOf({}), lengths) });
+}
+
+describe('a bare figure that would pass in another unit', () => {
+  it.each([
+    ['piston-position', 'travel', '0.110', 'mm', 'in'],
+    ['breaker-cam', 'gap', '0.015', 'mm', 'in'],
+    ['breaker-cam', 'gap', '0.4', 'in', 'mm'],
+    ['squish-velocity', 'squish', '1.4', 'in', 'mm'],
+    ['compression', 'gasket', '0.04', 'mm', 'in'],
+  ] as const)('%s %s %s, in a box of lengths in %s, is taken and doubted', (...row) => {
+    const [slug, key, text, lengths, meant] = row;
+    const field = typed(slug, key, text, lengths);
+    expect(field.problem).toBeUndefined();
+    expect(field.value).toBeDefined();
+    expect(field.doubt).toMatch(/far from what is usual here, about /);
+    expect(field.doubt).toContain(`If it is ${text} ${meant}, type “${text} ${meant}”.`);
+    expect(typed(slug, key, `${text} ${meant}`, lengths).doubt).toBeUndefined();
+    // Said with its unit, it is meant.
+    const read = lengths === 'mm' ? 'mm' : 'thou';
+    expect(typed(slug, key, `${text} ${read}`, lengths).doubt).toBeUndefined();
+  });
+
+  it('is not doubted where it is of the usual size, or where no other unit brings it there', () => {
+    for (const text of ['2.2', '1.2', '4', '0.5', '0.001', '12']) {
+      expect(typed('piston-position', 'travel', text).doubt, text).toBeUndefined();
+    }
+    for (const text of ['0.3', '0.45', '0.1']) {
+      expect(typed('breaker-cam', 'gap', text).doubt, text).toBeUndefined();
+    }
+    expect(typed('breaker-cam', 'gap', '14', 'in').doubt).toBeUndefined();
+  });
+
+  it('is doubted among several readings too, and not in a link', () => {
+    expect(typed('breaker-cam', 'gap', '0.015; 0.016').doubt).toMatch(/0\.015 in/);
+    const state = evaluate(
+      calculatorBySlug('breaker-cam'),
+      { gap: '0.015mm' },
+      { lengths: 'mm', origins: { gap: 'link' } },
+    );
+    expect(state.fields.some((field) => field.kind === 'figure' && field.doubt)).toBe(false);
+  });
+
+  it('is never one that a calculator opens with', () => {
+    for (const calculator of calculators) {
+      const { fields } = evaluate(calculator, {}, { lengths: 'mm' });
+      for (const field of fields) {
+        if (field.kind !== 'figure' || field.text === '') continue;
+        const { doubt } = typed(calculator.slug, field.key, field.text);
+        expect(doubt, `${calculator.slug} ${field.key}`).toBeUndefined();
+      }
+    }
+  });
+
+  it('out of range is told the unit in which it would be taken', () => {
+    expect(typed('breaker-cam', 'gap', '14').problem).toMatch(
+      /This box reads a bare figure in millimetres: for 14 thou type “14 thou”\.$/,
+    );
+    expect(typed('piston-position', 'stroke', '2.047').problem).toMatch(/for 2\.047 in type/);
+  });
+
+  it('is doubted in the boxes of the sheet, by what the sheet is set to', () => {
+    const engine = { ...newEngine('e-1', 'T'), figures: { 'plug-gap': 0.508 } };
+    const box = { kind: 'reading', step: 'plug', moment: 'found', index: 0 } as const;
+    const read = (text: string) => readNumber(engine, box, text, { lengths: 'in' });
+    expect(read('0.6\u2060thou').doubt).toMatch(/about 20 thou\. If it is 0\.6 mm, type “0\.6 mm”/);
+    expect(read('22\u2060thou').doubt).toBeUndefined();
+  });
+});
+
+describe('a bare fraction', () => {
+  it.each([
+    ['piston-position', 'travel', '7/64', 'mm', 'mm'],
+    ['breaker-cam', 'gap', '1/64', 'in', 'thou'],
+    ['breaker-cam', 'gap', '1 1/64', 'in', 'thou'],
+    ['squish-velocity', 'squish', '3/64', 'in', 'thou'],
+    ['piston-position', 'travel', '½', 'mm', 'mm'],
+  ] as const)('%s %s %s is asked about, in lengths in %s', (slug, key, text, lengths, unit) => {
+    const { problem } = typed(slug, key, text, lengths);
+    expect(problem).toContain(`Type its unit with it: ${text} in, or ${text} ${unit}.`);
+    expect(typed(slug, key, `${text} in`, lengths).problem ?? '').not.toMatch(/fraction/);
+  });
+
+  it('is taken in a box of inches, and a reading shared out in any', () => {
+    expect(typed('piston-position', 'stroke', '2 1/4', 'in').value).toBeCloseTo(57.15, 9);
+    expect(typed('piston-position', 'stroke', '104/2').value).toBe(52);
+    expect(typed('wiring', 'length', '1/2').problem).toBeUndefined();
+  });
+});
