@@ -115,7 +115,7 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
-  /** Why the engine is not fired before it is done: nothing on the list of the first start proves it. */
+  /** Why the engine is not fired before it is done: it hurts who stands there, or wrecks the engine, at the first fire. */
   readonly beforeFire?: string;
   /** Whether the engine fires in it: not while an earlier step is to be corrected. */
   readonly fires?: true;

@@ -147,7 +147,7 @@ describe('an engine whose timing is out', () => {
       await reading(page, setEntry(single(), 'timing', 'found', 0, 2.2), 'read-start');
       const said = page.locator('.one .again').first();
       expect(await said.textContent()).toMatch(
-        /^Do not fire it yet✕ Prove the wiring: Not proved yet\. Wires that nobody has measured/,
+        /^Do not fire it yet✕ .*✕ Prove the wiring: Not proved yet\. Wires that nobody has measured.*✕ Mix the fuel: Not proved yet/,
       );
       await said.getByRole('link', { name: 'Prove the wiring' }).click();
       await expect.poll(() => new URL(page.url()).hash).toBe('#read-wiring-1');
