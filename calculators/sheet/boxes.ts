@@ -12,9 +12,10 @@ import {
   type Reading as HowToRead,
 } from '../frame/fields.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { boxTitle } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import { widest } from './widest.ts';
-import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
+import { cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
 
 /** How a typed text is to be read: in which lengths, and by which reader of sums where one is offered. */
@@ -89,7 +90,7 @@ export function readingSpec(
   const reading = steps[step].reading!;
   const { unit, min, max, why, step: size, whole } = reading;
   return {
-    label: `${boxName(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
+    label: `${boxTitle(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
     help: '',
     unit,
     min,

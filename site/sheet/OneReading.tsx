@@ -17,6 +17,7 @@ import {
   setDone,
   type Manner,
 } from '../../calculators/sheet/edit.ts';
+import { firedByBox } from '../../calculators/sheet/firing-order.ts';
 import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
@@ -327,6 +328,7 @@ export function OneReading(props: Props) {
   const spots = spotsOf(engine);
   const at = spots.findIndex((other) => spotFragment(other) === spotFragment(spot));
   const previous = spots[at - 1];
+  const fired = step.reading ? firedByBox(step.reading, index, engine) : undefined;
   // Figures that stand in boxes of their own on this screen are not said a second time.
   const target = step.reading || !step.figures ? targetWords(engine, id, lengths) : undefined;
 
@@ -378,6 +380,7 @@ export function OneReading(props: Props) {
           <span class="one-place">
             {boxName(step.reading, index, engine)}
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
+            {fired === undefined ? '' : ` (cylinders ${fired.join(', ')})`}
           </span>
         ) : null}
         {target === undefined || missing.length > 0 || !isHad ? null : step.reading?.judging ===

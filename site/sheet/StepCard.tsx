@@ -3,10 +3,11 @@ import type { Places } from './places.ts';
 import { readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
+import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
 import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
-import { boxName, boxesOf, entriesOf } from '../../calculators/sheet/model.ts';
+import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
@@ -58,6 +59,12 @@ const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
 const When = ({ words }: { words: string }) =>
   words === '' ? null : <span class="when"> {words}</span>;
 
+/** The cylinders that a set fires, below its number. */
+const Fires = ({ cylinders }: { readonly cylinders: readonly number[] | undefined }) =>
+  cylinders === undefined ? null : (
+    <small class="boxes-fires">cylinders {cylinders.join(', ')}</small>
+  );
+
 function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'places'>) {
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
@@ -83,7 +90,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           {label === '' ? '' : `, ${label}`}
         </p>
         <p class="boxes-head" aria-hidden="true">
-          <span>{reading.per}</span>
+          <span>{perOf(reading, engine)}</span>
           <span>found</span>
           <span>last</span>
         </p>
@@ -91,6 +98,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <div class="boxes-row" key={i}>
             <span class="boxes-name" aria-hidden="true">
               {reading.once ? '' : i + 1}
+              <Fires cylinders={firedByBox(reading, i, engine)} />
             </span>
             {(Object.keys(momentWords) as (keyof typeof momentWords)[]).map((moment) => (
               <ReadingBox
@@ -129,7 +137,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
         lines={[
           ...rows.map(
             (row, i) =>
-              `${boxName(reading, i, engine)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
+              `${boxTitle(reading, i, engine)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
           ),
           ...whole,
         ]}
