@@ -80,6 +80,13 @@ const lengthOf = (text: string): number => [...text].length;
 /** Whether a text that cannot be read is short enough to be kept. */
 export const canKeep = (place: string, text: string): boolean => lengthOf(text) <= longestAt(place);
 
+/** Whether a text that was refused stands in a box of a step, or at one cylinder of it (counted from 0). */
+export const isUnread = ({ unread }: Engine, step: StepId, index?: number): boolean =>
+  Object.keys(unread).some((place) => {
+    const box = boxAt(place);
+    return box?.kind === 'reading' && box.step === step && (index ?? box.index) === box.index;
+  });
+
 /** The box of a reading as a field: it may be left empty. */
 export function readingSpec(
   engine: Engine,

@@ -6,7 +6,7 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
 import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
-import { readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
@@ -19,7 +19,7 @@ import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
-import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
+import { isUnread, momentWords } from '../../calculators/sheet/boxes.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
@@ -74,14 +74,14 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const markOf = (result: Verdict['result'], i: number): string =>
     progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
-  /** Where what was typed last is refused, the verdict is about what was read before it. */
-  const ofLast = (index: number): string => {
-    const held = entriesOf(engine, id)[index] ?? null;
-    return held !== null &&
-      placeOf({ kind: 'reading', step: id, moment: 'left', index }) in engine.unread
-      ? `Of the last reading, ${readingWords(id, held, lengths)}: `
-      : '';
-  };
+  /** Beside a text that is refused stands no verdict of what was read before it, and below it no advice. */
+  const said = rows.map((row, i) => {
+    const held = entriesOf(engine, id)[i] ?? null;
+    return isUnread(engine, id, i)
+      ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
+      : { result: row.result, mark: markOf(row.result, i), words: row.words };
+  });
+  const advice = isUnread(engine, id) ? [] : whole;
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
@@ -110,11 +110,10 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
                 {...props}
               />
             ))}
-            <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
-              {rows[i] && (markOf(rows[i].result, i) !== '' || rows[i].words !== '') ? (
+            <p class={`verdict verdict-${said[i]?.result ?? 'empty'}`}>
+              {said[i] && (said[i].mark !== '' || said[i].words !== '') ? (
                 <>
-                  {ofLast(i)}
-                  <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
+                  <b>{said[i].mark}</b> {said[i].words}
                 </>
               ) : null}
               <When words={whenWords(engine, id, i)} />
@@ -132,14 +131,15 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <span>What I write as last is a check: nothing was turned.</span>
         </label>
       ) : null}
-      <Asked engine={engine} id={id} lengths={lengths} now={whole} />
+      <Asked engine={engine} id={id} lengths={lengths} now={advice} />
       <Spoken
         lines={[
-          ...rows.map(
-            (row, i) =>
-              `${boxTitle(reading, i, engine)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
+          ...said.flatMap(({ mark, words }, i) =>
+            mark === '' && words === ''
+              ? []
+              : [`${boxTitle(reading, i, engine)}: ${[mark, words].filter(Boolean).join(' ')}`],
           ),
-          ...whole,
+          ...advice,
         ]}
       />
     </>

@@ -36,7 +36,7 @@ describe('a reading that is refused', () => {
       await reading(page, setEntry(found, 'gap', 'left', 0, 0.39), 'read-gap-1');
       await button(page, 'Read it again').click();
       await oneBox(page).pressSequentially('9x');
-      const last = /^Of the last reading, 0\.39 mm: ✓ Pass/;
+      const last = /^The last good reading, 0\.39 mm, stands\.$/;
       await expect.poll(() => verdict(page).textContent()).toMatch(last);
       await expectKept(page, '9x');
       await page.reload();
@@ -46,6 +46,25 @@ describe('a reading that is refused', () => {
       await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
       expect(await kept(page)).toContain('"left":[0.39]');
       expect(await kept(page)).not.toContain('9x');
+    });
+  });
+
+  it('takes back what was asked for, over a reading as found too, until it can be read', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const one = setEntry(twin(), 'timing', 'found', 0, 2.9);
+      await keepEngines(page, setEntry(one, 'timing', 'found', 1, 2.2));
+      const card = page.locator('#step-timing');
+      if ((await card.getAttribute('open')) === null) await card.locator('> summary').click();
+      const advice = card.locator('.remarks');
+      await expect.poll(() => advice.count()).toBeGreaterThan(0);
+      await box(page, 'found', 'timing', 1).fill('2..9');
+      await expect.poll(() => advice.count()).toBe(0);
+      const first = card.locator('.verdict').first();
+      expect(await first.textContent()).toContain('The last good reading, 2.9 mm, stands.');
+      expect(await first.textContent()).not.toMatch(/Pass|Correct|early/);
+      await box(page, 'found', 'timing', 1).fill('2.8');
+      await expect.poll(() => advice.count()).toBeGreaterThan(0);
     });
   });
 
@@ -60,7 +79,7 @@ describe('a reading that is refused', () => {
       await left.fill('9x');
       await page.locator('#box-left-gap-1-problem').waitFor();
       expect(await card.locator('.verdict').first().textContent()).toMatch(
-        /^Of the last reading, 0\.39 mm: ✓ Pass/,
+        /^\s*The last good reading, 0\.39 mm, stands\.\s/,
       );
       await left.fill('');
       await expect.poll(() => left.inputValue()).toBe('');
