@@ -228,7 +228,7 @@ export function judge(engine: Engine, id: StepId, lengths: LengthDisplay): Judge
     old.includes(i)
       ? {
           result: 'unjudged',
-          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again.`,
+          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again${reading!.movesOne ? ', or say that only the other’s set was moved' : ''}.`,
         }
       : row,
   );

@@ -166,6 +166,7 @@ export const pointsSteps = {
       tooLow: 'Make it fire earlier by',
       moves: 'A set that is moved in its slot changes its gap: gap and timing once more after it.',
       movesAll: 'The plate carries every set: turned for one cylinder, it moves them all.',
+      movesOne: true,
     },
     after: {
       measure: 'Stroke and rod turn the piston position into degrees.',

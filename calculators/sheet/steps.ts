@@ -73,6 +73,8 @@ export interface StepReading {
   readonly movesIfHigh?: true;
   /** Set where one turn moves the readings of every cylinder: why those before it tell nothing any more. */
   readonly movesAll?: string;
+  /** Set where one of them can also be moved by itself, so that the others stay as they are. */
+  readonly movesOne?: true;
 }
 
 type Figures = Readonly<Partial<Record<FigureKey, number>>>;

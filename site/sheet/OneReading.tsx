@@ -37,7 +37,7 @@ import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
-import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 import { Said } from './Said.tsx';
 import { useWakeLock } from './use-wake-lock.ts';
 
@@ -216,6 +216,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           </button>
         ) : null}
       </div>
+      <Moved id={step} engine={engine} lengths={lengths} edit={edit} />
       <Spoken
         lines={
           judged && verdict !== ''

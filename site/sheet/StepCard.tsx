@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Places } from './places.ts';
-import { readingOf, setDone } from '../../calculators/sheet/edit.ts';
+import { isBegun, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
@@ -25,7 +25,7 @@ import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
-import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -131,6 +131,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <span>What I write as last is a check: nothing was turned.</span>
         </label>
       ) : null}
+      <Moved id={id} engine={engine} lengths={lengths} edit={props.edit} />
       <Asked engine={engine} id={id} lengths={lengths} now={advice} />
       <Spoken
         lines={[
@@ -228,6 +229,13 @@ export function StepCard(props: Props) {
         <Later
           name="All readings of this step"
           load={() => import('./StepLog.tsx').then(({ StepLog }) => StepLog)}
+          given={{ id, engine, lengths, edit }}
+        />
+      ) : null}
+      {step.reading && !step.reading.once && boxesOf(engine, id) > 1 && isBegun(engine, id) ? (
+        <Later
+          name="Written under the wrong number?"
+          load={() => import('./Exchange.tsx').then(({ Exchange }) => Exchange)}
           given={{ id, engine, lengths, edit }}
         />
       ) : null}
