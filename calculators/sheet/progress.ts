@@ -69,13 +69,16 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
     const moved = (steps[id].reading ? stale : [0]).flatMap(movers);
     const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
     const earlier = steps[id].fires ? order.slice(0, order.indexOf(id)) : [];
-    const against = earlier.filter((other) => {
+    const stands = earlier.filter((other) => {
       const { state } = done[other];
       if (state === 'fail') return true;
       // What an earlier fire waits for is said there.
       if (state === 'again') return steps[other].fires !== true;
       return own !== 'pass' && isMissing(other, state);
     });
+    // What is known to be wrong comes before what is not known.
+    const isOut = (other: StepId): boolean => done[other].state === 'fail';
+    const against = [...stands.filter(isOut), ...stands.filter((other) => !isOut(other))];
     const again = because.length > 0 || (against.length > 0 && own === 'pass');
     done[id] = {
       state: again && own !== 'fail' ? 'again' : own,

@@ -18,7 +18,7 @@ import {
   type Manner,
 } from '../../calculators/sheet/edit.ts';
 import { firedByBox } from '../../calculators/sheet/firing-order.ts';
-import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
+import { isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import {
   kindWords,
@@ -349,7 +349,7 @@ export function OneReading(props: Props) {
   const previous = spots[at - 1];
   const fired = step.reading ? firedByBox(step.reading, index, engine) : undefined;
   // Figures that stand in boxes of their own on this screen are not said a second time.
-  const target = step.reading || !step.figures ? targetWords(engine, id, lengths) : undefined;
+  const target = step.reading || !step.figures ? targetOrWanted(engine, id, lengths) : undefined;
 
   // Within a step the box is what the hand goes on with; a new step is read first, from its top,
   // wherever the list was left that stood here before.

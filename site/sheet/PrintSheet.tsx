@@ -4,7 +4,7 @@ import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { firedByBox, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
-import { targetWords } from '../../calculators/sheet/judge.ts';
+import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
 import {
@@ -64,6 +64,9 @@ function Figures({ engine, lengths }: Props) {
     </div>
   );
 }
+
+/** What a step is set to, with a line for the pen where the sheet has no figure. */
+const forPen = (target = ''): string => target.replaceAll(NO_FIGURE, '____');
 
 /** The unit of a step's boxes, and what their numbers count where they are not cylinders. */
 const countedIn = (engine: Engine, reading: StepReading, lengths: LengthDisplay): string =>
@@ -131,7 +134,7 @@ function Steps({ engine, lengths }: Props) {
                 {number + 1}. {title}
                 {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>{reading || id === 'fuel' ? targetWords(engine, id, lengths) : ''}</td>
+              <td>{reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : ''}</td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>

@@ -4,7 +4,7 @@ import { isBegun, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
-import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { judge, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
@@ -169,7 +169,7 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
 export function StepCard(props: Props) {
   const { id, number, progress, next, engine, lengths, edit } = props;
   const step = steps[id];
-  const target = targetWords(engine, id, lengths);
+  const target = targetOrWanted(engine, id, lengths);
   return (
     <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
       <summary onClick={() => keepPlace(engine.id, `step-${id}`)}>

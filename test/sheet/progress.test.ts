@@ -420,6 +420,9 @@ describe('a change marks what depends on it to be checked again', () => {
     for (const id of ['start', 'run'] as const) {
       expect(progress[id]).toMatchObject({ state: 'again', against: ['timing'] });
     }
+    // What is out comes before what is only not done, and leads on from the first fire.
+    const { leak: _, start: __, run: ___, ...others } = early.readings;
+    expect(progressOf({ ...early, readings: others }).start.against).toEqual(['timing', 'leak']);
     expect(progress.hot.against).toEqual([]);
     const [said] = againstWords(early, progress.start.against, 'mm');
     expect(said).toMatchObject({ spot: { step: 'timing', index: 0 }, title: steps.timing.title });
