@@ -240,3 +240,38 @@ it('an entry taken out of the log by mistake is put back', async () => {
     expect(await button(page, 'Put back').count()).toBe(0);
   });
 });
+
+it('readings under the wrong number are exchanged with one press, and put back', async () => {
+  await visit({ path }, async (page) => {
+    await ready(page);
+    const one = setEntry(twin(), 'squish', 'found', 0, 1.9);
+    await keepEngines(page, setEntry(one, 'squish', 'found', 1, 1.4));
+    const card = page.locator('#step-squish');
+    if ((await card.getAttribute('open')) === null) await card.locator('> summary').click();
+    await card.getByText('Written under the wrong number?').click();
+    await button(page, 'Exchange cylinder 1 and cylinder 2 in this step').click();
+    await expectKept(page, '"found":[1.4,1.9]');
+    await expectKept(page, 'Exchanged, since they were written one under the other');
+    await expect.poll(() => box(page, 'found', 'squish', 2).inputValue()).toBe('1.9');
+    await expectAccessible(page);
+    await button(page, 'Put back').click();
+    await expectKept(page, '"found":[1.9,1.4]');
+    expect(await kept(page)).not.toContain('Exchanged');
+  });
+});
+
+it('a set that was moved by itself leaves the others as they were read, once that is said', async () => {
+  await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+    const found = setEntry(twin(), 'timing', 'found', 0, 2.9);
+    const both = setEntry(found, 'timing', 'found', 1, 2.2);
+    const moved = setEntry(both, 'timing', 'left', 0, 2.21, { kind: 'change' });
+    await reading(page, moved, 'read-timing-2');
+    await expect.poll(() => verdict(page).textContent()).toMatch(/^not judged: 2\.2 mm/);
+    expect(await page.locator('.moved a').getAttribute('href')).toBe('#read-timing-2');
+    await expectAccessible(page);
+    await button(page, 'Only set 1: the rest stays as read').click();
+    await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+    await expectKept(page, 'Only set 1 moved');
+    expect(await page.locator('.moved').count()).toBe(0);
+  });
+});
