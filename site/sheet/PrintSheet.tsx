@@ -78,7 +78,7 @@ const countedIn = (engine: Engine, reading: StepReading, lengths: LengthDisplay)
 const firesOf = (engine: Engine, reading: StepReading): string =>
   Array.from({ length: setsOf(engine) }, (_, i) => firedByBox(reading, i, engine))
     .flatMap((fired, i) =>
-      fired === undefined ? [] : [`set ${String(i + 1)}: ${fired.join(', ')}`],
+      fired === undefined ? [] : [`set ${String(i + 1)}: cylinders ${fired.join(', ')}`],
     )
     .join('; ');
 
