@@ -216,7 +216,11 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           </button>
         ) : null}
       </div>
-      <Moved id={step} engine={engine} lengths={lengths} edit={edit} />
+      <Moved
+        id={step}
+        {...{ engine, lengths, edit }}
+        then={() => setSession({ ...session, open: false })}
+      />
       <Spoken
         lines={
           judged && verdict !== ''

@@ -68,8 +68,14 @@ export function Again(props: AgainProps) {
   );
 }
 
+interface MovedProps extends BoxProps {
+  readonly id: StepId;
+  /** Told when what was read before is said to stand. */
+  readonly then?: () => void;
+}
+
 /** Asks what was moved where one was read anew alone: the plate with all its sets, or that set. */
-export function Moved({ id, engine, edit }: BoxProps & { readonly id: StepId }) {
+export function Moved({ id, engine, edit, then }: MovedProps) {
   const moved = movedOrNot(engine, id);
   if (moved === undefined) return null;
   const { changed, before } = moved;
@@ -83,7 +89,13 @@ export function Moved({ id, engine, edit }: BoxProps & { readonly id: StepId }) 
         After {others} was read, a change was written at {sets}.
       </p>
       <div class="bar-buttons">
-        <button type="button" onClick={() => edit((now) => keepUnmoved(now, id, today()))}>
+        <button
+          type="button"
+          onClick={() => {
+            edit((now) => keepUnmoved(now, id, today()));
+            then?.();
+          }}
+        >
           Only {sets}: the rest stays as read
         </button>
         <a class="button" href={`#${spotFragment({ step: id, index: before[0]! })}`}>
