@@ -1,11 +1,15 @@
+import { proseIn } from '../frame/prose.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { spotOf, type Spot } from './due.ts';
+import type { FigureKey } from './figures.ts';
+import { leadWords } from './firing-order.ts';
 import { judge } from './judge.ts';
 import { boxName, type Engine } from './model.ts';
-import { progressOf } from './progress.ts';
-import { steps, type StepId } from './steps.ts';
+import { jobOf, progressOf, type Progress } from './progress.ts';
+import { reopening, steps, type StepId } from './steps.ts';
+import { figureLine } from './summary.ts';
 
-/** A step that is to be corrected, or proved, before the engine is fired. */
+/** A step that is to be corrected, checked again, or proved, before the engine is fired. */
 export interface AgainstFire {
   /** The first reading that is out, or is to be taken. */
   readonly spot: Spot;
@@ -13,6 +17,11 @@ export interface AgainstFire {
   /** What it asks for, at each cylinder that is out; or why it comes first. */
   readonly asks: string;
 }
+
+/** Why a step is to be checked again: what the change of another, or one turning of its own, does to it. */
+const whyAgain = (id: StepId, by: StepId | undefined): string =>
+  (by === undefined ? undefined : by === id ? steps[id].reading?.movesAll : reopening(id, by)) ??
+  '';
 
 /** What steps that keep the engine from being fired ask for, in words. */
 export function againstWords(
@@ -23,10 +32,13 @@ export function againstWords(
   const progress = progressOf(engine);
   return against.map((step) => {
     const { title, reading, beforeFire = '' } = steps[step];
-    const { state } = progress[step];
+    const { state, because } = progress[step];
     if (state !== 'fail') {
-      const so = state === 'again' ? 'To be checked again' : 'Not proved yet';
-      return { spot: spotOf(engine, progress[step], step), title, asks: `${so}. ${beforeFire}` };
+      const asks =
+        state === 'again'
+          ? `To be checked again. ${proseIn(whyAgain(step, because[0]), lengths)}`
+          : `Not proved yet. ${beforeFire}`;
+      return { spot: spotOf(engine, progress[step], step), title, asks };
     }
     const { rows } = judge(engine, step, lengths);
     const out = rows.flatMap(({ result }, i) => (result === 'fail' ? [i] : []));
@@ -36,4 +48,25 @@ export function againstWords(
       asks: out.map((i) => `${boxName(reading!, i, engine)}: ${rows[i]!.words}`).join(' '),
     };
   });
+}
+
+/** The steps before the first fire that are not done, whether they keep the engine from being fired or not. */
+export const openBefore = (
+  engine: Engine,
+  progress: Readonly<Record<StepId, Progress>>,
+): StepId[] => {
+  const job = jobOf(engine);
+  return job.slice(0, job.indexOf('start')).filter((id) => progress[id].state !== 'pass');
+};
+
+/** Figures of the sheet to have beside the list of the first start. */
+const AT_HAND: readonly FigureKey[] = ['gap', 'target', 'plug-gap', 'ratio'];
+
+/** What stands in the sheet for a first start, or that it does not; with the order of the leads. */
+export function figuresAtHand(engine: Engine, lengths: LengthDisplay): string[] {
+  const leads = leadWords(engine);
+  return [
+    ...AT_HAND.map((key) => figureLine(engine, key, lengths)),
+    ...(leads === undefined ? [] : [leads]),
+  ];
 }

@@ -17,9 +17,10 @@ import {
 } from '../frame/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
+import { boxTitle } from './firing-order.ts';
 import { sliderCrankOf, strokeOf } from './geometry.ts';
 import { widest } from './widest.ts';
-import { boxName, cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
+import { cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
 
 /** How a typed text is to be read: in which lengths, and by which reader of sums where one is offered. */
@@ -84,6 +85,13 @@ const lengthOf = (text: string): number => [...text].length;
 /** Whether a text that cannot be read is short enough to be kept. */
 export const canKeep = (place: string, text: string): boolean => lengthOf(text) <= longestAt(place);
 
+/** Whether a text that was refused stands in a box of a step, or at one cylinder of it (counted from 0). */
+export const isUnread = ({ unread }: Engine, step: StepId, index?: number): boolean =>
+  Object.keys(unread).some((place) => {
+    const box = boxAt(place);
+    return box?.kind === 'reading' && box.step === step && (index ?? box.index) === box.index;
+  });
+
 /** The box of a reading as a field: it may be left empty. */
 export function readingSpec(
   engine: Engine,
@@ -94,7 +102,7 @@ export function readingSpec(
   const reading = steps[step].reading!;
   const { unit, min, max, why, step: size, whole } = reading;
   return {
-    label: `${boxName(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
+    label: `${boxTitle(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
     help: '',
     unit,
     min,

@@ -19,7 +19,7 @@ export const carburettorFigures = {
   },
   'height-tolerance': {
     group: bowl,
-    label: 'Float height within ±',
+    label: 'Float height within\u00A0±',
     help: 'How far a float may stand off, either way, and still pass.',
     unit: 'mm',
     min: 0.05,
@@ -63,7 +63,7 @@ export const carburettorFigures = {
   },
   'jet-tolerance': {
     group: bowl,
-    label: 'Jets alike within ±',
+    label: 'Jets alike within\u00A0±',
     help: 'How far a jet’s bore may be off. 0.01 mm on a 1 mm jet is 2 % of its area.',
     unit: 'mm',
     min: 0.001,
@@ -83,7 +83,7 @@ export const carburettorFigures = {
   },
   'pilot-tolerance': {
     group: bowl,
-    label: 'Pilot jets alike within ±',
+    label: 'Pilot jets alike within\u00A0±',
     help: 'How far a pilot jet’s bore may be off. 0.01 mm on a 0.4 mm jet is 5 % of its area.',
     unit: 'mm',
     min: 0.001,
@@ -157,7 +157,7 @@ export const carburettorFigures = {
   },
   'cutaway-tolerance': {
     group: slide,
-    label: 'Cutaways alike within ±',
+    label: 'Cutaways alike within\u00A0±',
     help: 'How far a slide may be off. No manual: half of the step from one slide to the next, about 0.25 mm, is common practice.',
     unit: 'mm',
     min: 0.01,
@@ -211,7 +211,7 @@ export const carburettorFigures = {
   },
   'slide-tolerance': {
     group: slide,
-    label: 'Slides together within ±',
+    label: 'Slides together within\u00A0±',
     help: 'How far a slide may stand from the middle of the highest and the lowest.',
     unit: 'mm',
     min: 0.01,

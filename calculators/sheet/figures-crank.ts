@@ -35,7 +35,7 @@ export const crankFigures = {
     why: 'a crank with more wanders',
     step: 0.01,
   },
-  'end-float-tolerance': within('End float within ±'),
+  'end-float-tolerance': within('End float within\u00A0±'),
   'side-play': {
     group,
     label: 'Side play at the big end',
@@ -46,5 +46,5 @@ export const crankFigures = {
     why: 'with less the rod runs hot, and with more it has lost its washers',
     step: 0.05,
   },
-  'side-play-tolerance': within('Side play within ±'),
+  'side-play-tolerance': within('Side play within\u00A0±'),
 } as const satisfies Record<string, SheetFigure>;

@@ -114,7 +114,7 @@ export const ignitionFigures = {
     fills: { 'breaker-cam': 'gap' },
     takes: { 'breaker-cam': 'gap-set' },
   },
-  'gap-tolerance': { group: cam, ...tolerance('Gap within ±', 'mm', 1, 0.01) },
+  'gap-tolerance': { group: cam, ...tolerance('Gap within\u00A0±', 'mm', 1, 0.01) },
   'dwell-angle': {
     group: cam,
     label: 'Dwell',
@@ -141,7 +141,7 @@ export const ignitionFigures = {
   },
   'timing-tolerance': {
     group: plate,
-    label: 'Timing within ±',
+    label: 'Timing within\u00A0±',
     help: 'Crank degrees by which a cylinder may be off, either way, and still pass.',
     unit: 'deg',
     min: 0.05,
@@ -152,7 +152,7 @@ export const ignitionFigures = {
   },
   'top-tolerance': {
     group: plate,
-    label: 'Top dead centre within ±',
+    label: 'Top dead centre within\u00A0±',
     help: 'Crank degrees by which the disc or mark may be off the true top.',
     unit: 'deg',
     min: 0.01,
@@ -231,7 +231,7 @@ export const ignitionFigures = {
   'set-8': direction(8),
   'plate-tolerance': {
     group: plate,
-    label: 'Holes within ±',
+    label: 'Holes within\u00A0±',
     help: 'Degrees on the plate by which a set may stand off its place. The slots must be able to take it up.',
     unit: 'deg',
     min: 0.01,
@@ -263,7 +263,7 @@ export const ignitionFigures = {
     step: 0.1,
     fills: { 'coil-charge': 'resistance', wiring: 'resistance' },
   },
-  'resistance-tolerance': { group: coil, ...tolerance('Resistance within ±', 'ohm', 20, 0.1) },
+  'resistance-tolerance': { group: coil, ...tolerance('Resistance within\u00A0±', 'ohm', 20, 0.1) },
   inductance: {
     group: coil,
     label: 'Coil primary inductance',
@@ -295,7 +295,7 @@ export const ignitionFigures = {
     why: 'no ignition condenser holds less or more',
     step: 0.01,
   },
-  'condenser-tolerance': { group: coil, ...tolerance('Condenser within ±', 'uF', 1, 0.01) },
+  'condenser-tolerance': { group: coil, ...tolerance('Condenser within\u00A0±', 'uF', 1, 0.01) },
   'plug-gap': {
     group: coil,
     label: 'Plug gap',
@@ -306,5 +306,5 @@ export const ignitionFigures = {
     why: 'a smaller gap fouls and a wider one is not jumped under compression',
     step: 0.05,
   },
-  'plug-gap-tolerance': { group: coil, ...tolerance('Plug gap within ±', 'mm', 1, 0.05) },
+  'plug-gap-tolerance': { group: coil, ...tolerance('Plug gap within\u00A0±', 'mm', 1, 0.05) },
 } as const satisfies Record<string, SheetFigure>;

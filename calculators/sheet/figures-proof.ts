@@ -26,7 +26,7 @@ export const proofFigures = {
     step: 0.01,
   },
   'piston-clearance-tolerance': within(
-    'Piston clearance within ±',
+    'Piston clearance within\u00A0±',
     0.5,
     'a micrometer reads no finer, and a wider allowance would pass anything',
   ),
@@ -41,7 +41,7 @@ export const proofFigures = {
     step: 0.05,
   },
   'ring-gap-tolerance': within(
-    'Ring gap within ±',
+    'Ring gap within\u00A0±',
     2,
     'a feeler reads no finer, and a wider allowance would pass anything',
   ),
@@ -74,7 +74,7 @@ export const proofFigures = {
   },
   'squish-tolerance': {
     group: geometry,
-    label: 'Squish within ±',
+    label: 'Squish within\u00A0±',
     help: 'How far a cylinder may be off, either way, and still pass. For a range of common practice: half its width.',
     unit: 'mm',
     min: 0.01,
@@ -97,7 +97,7 @@ export const proofFigures = {
   },
   'head-volume-tolerance': {
     group: geometry,
-    label: 'Head volume within ±',
+    label: 'Head volume within\u00A0±',
     help: 'How far a head may be off, either way, and still pass.',
     unit: 'cc',
     min: 0.01,
@@ -120,7 +120,7 @@ export const proofFigures = {
   },
   'exhaust-tolerance': {
     group: geometry,
-    label: 'Exhaust opens within ±',
+    label: 'Exhaust opens within\u00A0±',
     help: 'How far a cylinder may be off, either way, and still pass.',
     unit: 'deg',
     min: 0.05,
@@ -141,7 +141,7 @@ export const proofFigures = {
   },
   'inlet-tolerance': {
     group: geometry,
-    label: 'Inlet opens within ±',
+    label: 'Inlet opens within\u00A0±',
     help: 'How far a cylinder may be off, either way, and still pass.',
     unit: 'deg',
     min: 0.05,

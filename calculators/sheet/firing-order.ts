@@ -1,5 +1,6 @@
 import { firedByEach, inGroups, orderText } from '../frame/firing-order.ts';
-import { cylindersOf, setsOf, type Engine } from './model.ts';
+import { boxName, cylindersOf, perOf, setsOf, sharesSets, type Engine } from './model.ts';
+import type { StepReading } from './steps.ts';
 
 /** The order in which the cylinders fire, begun at cylinder 1, as sets and leads are counted. */
 export function fromFirst(order: readonly number[]): readonly number[] {
@@ -25,6 +26,23 @@ export function firedBySet(engine: Engine): readonly (readonly number[])[] | und
   return inGroups(firingOrder, each)
     .map((group) => [...group].sort((a, b) => a - b))
     .sort(([a], [b]) => a! - b!);
+}
+
+/** The cylinders that a box of a set stands for, where one set fires several and the sheet says which. */
+export function firedByBox(
+  reading: StepReading,
+  index: number,
+  engine: Engine,
+): readonly number[] | undefined {
+  if (perOf(reading, engine) !== 'Set' || !sharesSets(engine)) return undefined;
+  return firedBySet(engine)?.[index];
+}
+
+/** A box with the cylinders that it stands for: "Set 1 (cylinders 1, 4)". */
+export function boxTitle(reading: StepReading, index: number, engine: Engine): string {
+  const fired = firedByBox(reading, index, engine);
+  const name = boxName(reading, index, engine);
+  return fired === undefined ? name : `${name} (cylinders ${fired.join(', ')})`;
 }
 
 /** Which sets fire in turn, by the cylinders that each fires. */

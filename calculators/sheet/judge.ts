@@ -228,7 +228,7 @@ export function judge(engine: Engine, id: StepId, lengths: LengthDisplay): Judge
     old.includes(i)
       ? {
           result: 'unjudged',
-          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again.`,
+          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again${reading!.movesOne ? ', or say that only the other’s set was moved' : ''}.`,
         }
       : row,
   );
@@ -288,6 +288,23 @@ export function lastAsked(engine: Engine, id: StepId, lengths: LengthDisplay): A
   return sentences.length === 0 ? undefined : { asFound: true, on: '', sentences };
 }
 
+/** What stands for a figure that is not in the sheet. */
+export const NO_FIGURE = '…';
+
+/** What a step is set to, in words where figures for it are still wanted. */
+export function targetOrWanted(
+  engine: Engine,
+  id: StepId,
+  lengths: LengthDisplay,
+): string | undefined {
+  const words = targetWords(engine, id, lengths);
+  if (!words?.includes(NO_FIGURE)) return words;
+  const [figure, allowance] = words.split(` ± ${NO_FIGURE}`);
+  return allowance === undefined || figure!.includes(NO_FIGURE)
+    ? 'no figure in the sheet yet'
+    : `${figure!}; how near, is not in the sheet yet`;
+}
+
 /** What a step is set to: "0.4 mm ± 0.02 mm". */
 export function targetWords(
   engine: Engine,
@@ -299,7 +316,7 @@ export function targetWords(
   const show = (key: FigureKey): string => {
     const { unit, step } = sheetFigures[key];
     const value = figures[key];
-    if (value === undefined) return '…';
+    if (value === undefined) return NO_FIGURE;
     return reading?.unit === unit
       ? showReading(value, reading, lengths)
       : showInput(value, unit, lengths, step);
@@ -314,7 +331,7 @@ export function targetWords(
       return `0°${allowance}`;
     case 'spacing': {
       const directions = directionsOf(engine);
-      return `${directions === undefined ? '…' : spacingWords(directions)}${allowance}`;
+      return `${directions === undefined ? NO_FIGURE : spacingWords(directions)}${allowance}`;
     }
     case 'together':
       return `all alike${allowance}`;

@@ -62,6 +62,10 @@ export function entryWords(
   }
 }
 
+/** What is said beside a box whose text is refused, in place of a verdict: what was read there before it. */
+export const lastGoodWords = (id: StepId, held: Entry, lengths: LengthDisplay): string =>
+  held === null ? '' : `The last good reading, ${readingWords(id, held, lengths)}, stands.`;
+
 /** When and how what stands at a cylinder of a step was read: "22 Feb 2026, after a change". */
 export function whenWords(engine: Engine, id: StepId, index: number): string {
   const { found, left } = readingOf(engine, id);

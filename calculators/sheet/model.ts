@@ -149,16 +149,25 @@ export function boxesOf(engine: Engine, id: StepId): number {
   return cylindersOf(engine);
 }
 
-/** What to call a box: "Set 2". One set that fires several cylinders has one timing for them all. */
+/** What the boxes of a step count: "Set". One set that fires several cylinders has one timing for them all. */
+export const perOf = (reading: StepReading, engine: Pick<Engine, 'figures'>): string =>
+  isOfSet(reading) && sharesSets(engine) ? 'Set' : reading.per;
+
+/** What to call a box: "Set 2". */
 export const boxName = (
   reading: StepReading,
   index: number,
   engine: Pick<Engine, 'figures'>,
 ): string => {
-  if (reading.once) return reading.per;
-  const per = isOfSet(reading) && sharesSets(engine) ? 'Set' : reading.per;
-  return `${per} ${String(index + 1)}`;
+  const per = perOf(reading, engine);
+  return reading.once ? per : `${per} ${String(index + 1)}`;
 };
+
+/** What the numbers of a step count, where they are not cylinders: "each set", "one crank". */
+export function countedAs(reading: StepReading, engine: Pick<Engine, 'figures'>): string {
+  const per = perOf(reading, engine);
+  return per === 'Cylinder' ? '' : `${reading.once ? 'one' : 'each'} ${per.toLowerCase()}`;
+}
 
 /** What holds now at each cylinder: as left, or as found where nothing was changed. */
 export function entriesOf(engine: Engine, id: StepId): readonly Entry[] {

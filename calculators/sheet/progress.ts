@@ -15,7 +15,7 @@ export interface Progress {
   readonly stale: readonly number[];
   /** Steps it depends on that have not passed, or are themselves to be checked again. */
   readonly waits: readonly StepId[];
-  /** Earlier steps that are to be corrected, or proved, before the engine is fired in this one. */
+  /** Earlier steps that are to be corrected, checked again, or proved, before the engine is fired in this one. */
   readonly against: readonly StepId[];
 }
 
@@ -49,8 +49,8 @@ const isMissing = (id: StepId, state: StepState): boolean =>
  * each other, as gap and timing do: only the clock of each is compared, so nothing runs in a circle,
  * and waiting goes by the order alone. Of a step with readings each cylinder waits by itself; one that
  * was read before a turning that moved it, by its own step. A step in which the engine fires is not
- * done, ticked or not, while an earlier one is to be corrected; one that is merely missing stops a
- * firing that is still to come, and undoes none that has been.
+ * done, ticked or not, while an earlier one is to be corrected or checked again; one that is merely
+ * missing stops a firing that is still to come, and undoes none that has been.
  */
 export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
   const done = {} as Record<StepId, Progress>;
@@ -69,10 +69,16 @@ export function progressOf(engine: Engine): Readonly<Record<StepId, Progress>> {
     const moved = (steps[id].reading ? stale : [0]).flatMap(movers);
     const because = own === 'open' ? [] : order.filter((other) => moved.includes(other));
     const earlier = steps[id].fires ? order.slice(0, order.indexOf(id)) : [];
-    const against = earlier.filter((other) => {
+    const stands = earlier.filter((other) => {
       const { state } = done[other];
-      return state === 'fail' || (own !== 'pass' && isMissing(other, state));
+      if (state === 'fail') return true;
+      // What an earlier fire waits for is said there.
+      if (state === 'again') return steps[other].fires !== true;
+      return own !== 'pass' && isMissing(other, state);
     });
+    // What is known to be wrong comes before what is not known.
+    const isOut = (other: StepId): boolean => done[other].state === 'fail';
+    const against = [...stands.filter(isOut), ...stands.filter((other) => !isOut(other))];
     const again = because.length > 0 || (against.length > 0 && own === 'pass');
     done[id] = {
       state: again && own !== 'fail' ? 'again' : own,

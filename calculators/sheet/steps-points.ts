@@ -81,7 +81,7 @@ export const pointsSteps = {
     title: 'Prove the polarity of each coil',
     why: 'A plug fires more readily when its centre electrode is negative. A coil whose two low-tension wires are swapped works, but asks for more voltage, and gives up first when it is hot.',
     how: [
-      'On a coil marked + and −: the terminal of the same sign as the earthed pole of the battery goes to the points.',
+      'On a coil marked + and −: the terminal of the same sign as the earthed pole of the battery goes to the points. So − to the points where − is earthed, + where + is.',
       'On a coil marked for battery and points: see in its maker’s list for which earth it was made.',
       'All alike: one coil the other way round makes one odd cylinder.',
     ],
@@ -166,6 +166,7 @@ export const pointsSteps = {
       tooLow: 'Make it fire earlier by',
       moves: 'A set that is moved in its slot changes its gap: gap and timing once more after it.',
       movesAll: 'The plate carries every set: turned for one cylinder, it moves them all.',
+      movesOne: true,
     },
     after: {
       measure: 'Stroke and rod turn the piston position into degrees.',

@@ -149,6 +149,8 @@ export const readySteps = {
       slides: 'A cable that was moved may hold a slide open.',
       wiring: 'A wire that was moved may miss the switch.',
     },
+    beforeFire:
+      'An engine that runs away has to be stopped at once, by a way that was tried before.',
     calculators: [],
     articles: ['first-fire', 'opening-all-slides-together'],
     list: true,
@@ -166,6 +168,7 @@ export const readySteps = {
       'No flame, no smoking, no telephone at the can; earth the can against static; wipe up, and let the vapour go before you make a spark.',
     figures: ['ratio'],
     after: {},
+    beforeFire: 'Petrol without its oil seizes an engine that is oiled by its fuel.',
     calculators: ['fuel-and-oil'],
     articles: ['fuel-and-oil'],
   },

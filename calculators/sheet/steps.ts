@@ -73,6 +73,8 @@ export interface StepReading {
   readonly movesIfHigh?: true;
   /** Set where one turn moves the readings of every cylinder: why those before it tell nothing any more. */
   readonly movesAll?: string;
+  /** Set where one of them can also be moved by itself, so that the others stay as they are. */
+  readonly movesOne?: true;
 }
 
 type Figures = Readonly<Partial<Record<FigureKey, number>>>;
@@ -115,7 +117,7 @@ export interface Step {
   readonly articles: readonly string[];
   /** Whether the list of the first start page belongs to it. */
   readonly list?: true;
-  /** Why the engine is not fired before it is done: nothing on the list of the first start proves it. */
+  /** Why the engine is not fired before it is done: it hurts who stands there, or wrecks the engine, at the first fire. */
   readonly beforeFire?: string;
   /** Whether the engine fires in it: not while an earlier step is to be corrected. */
   readonly fires?: true;

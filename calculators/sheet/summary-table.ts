@@ -5,7 +5,7 @@ import { leadWords, orderWords } from './firing-order.ts';
 import { targetWords } from './judge.ts';
 import { dayWords, hoursRun, lastDay } from './log.ts';
 import { readingWords } from './log-words.ts';
-import { boxesOf, cylindersOf, type Engine, setsOf } from './model.ts';
+import { boxesOf, countedAs, cylindersOf, type Engine, setsOf } from './model.ts';
 import { concerned, progressOf, stateWords } from './progress.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { figureLine } from './summary.ts';
@@ -38,6 +38,13 @@ function cellsOf(engine: Engine, id: StepId, lengths: LengthDisplay): string[] {
   });
 }
 
+/** A step's title, with what its columns count where they are not cylinders. */
+function titleOf(engine: Engine, id: StepId): string {
+  const { title, reading } = steps[id];
+  const counted = reading ? countedAs(reading, engine) : '';
+  return counted === '' ? title : `${title} (${counted})`;
+}
+
 /** What a summary of an engine holds, whatever form it takes: the steps that are begun, in order. */
 export function summaryTable(engine: Engine, lengths: LengthDisplay): SummaryTable {
   const progress = progressOf(engine);
@@ -59,7 +66,7 @@ export function summaryTable(engine: Engine, lengths: LengthDisplay): SummaryTab
         const which = concerned(engine, id, progress[id]).map((i) => i + 1);
         const state = stateWords[progress[id].state].toLowerCase();
         return {
-          step: steps[id].title,
+          step: titleOf(engine, id),
           to: targetWords(engine, id, lengths) ?? '',
           cells: cellsOf(engine, id, lengths),
           day: dayWords(lastDay(engine, id)),

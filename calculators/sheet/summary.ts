@@ -2,12 +2,12 @@ import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
-import { leadWords, orderWords } from './firing-order.ts';
+import { boxTitle, firedByBox, leadWords, orderWords } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
 import { boxName, boxesOf, type Engine, type Entry, setsOf } from './model.ts';
 import { concerned, jobOf, progressOf, stateWords } from './progress.ts';
 import { showReading } from './step-units.ts';
-import { steps, type StepId } from './steps.ts';
+import { steps, type StepId, type StepReading } from './steps.ts';
 
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
@@ -29,6 +29,14 @@ function boxWords(
   return parts.join(', ');
 }
 
+/** How a box is told from the others of its step: by its number, or by the cylinders that its set fires. */
+function numberOf(engine: Engine, reading: StepReading, index: number): string {
+  if (reading.once) return '';
+  return firedByBox(reading, index, engine) === undefined
+    ? `${String(index + 1)}) `
+    : `${boxTitle(reading, index, engine).toLowerCase()} `;
+}
+
 /** One step of the job in a line: what it is set to, the readings, how it stands and at which cylinder. */
 export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { title, reading } = steps[id];
@@ -39,7 +47,7 @@ export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): st
   const show = (value: number): string => showReading(value, reading, lengths);
   const boxes = Array.from(
     { length: boxesOf(engine, id) },
-    (_, i) => `${reading.once ? '' : `${String(i + 1)}) `}${boxWords(found[i], left[i], show)}`,
+    (_, i) => `${numberOf(engine, reading, i)}${boxWords(found[i], left[i], show)}`,
   );
   const target = targetWords(engine, id, lengths) ?? '';
   const { rows } = judge(engine, id, lengths);

@@ -63,6 +63,9 @@ function Fold({
   );
 }
 
+/** What a new engine is called, for as long as it is. */
+const EMPTY = 'A new, empty sheet.';
+
 const isNew = ({ figures, log }: Engine): boolean =>
   Object.keys(figures).length === 0 && log.length === 0;
 
@@ -152,7 +155,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         onClick={() => {
           if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
           change(started);
-          setSaid('A new, empty sheet.');
+          setSaid(EMPTY);
         }}
       >
         New engine
@@ -266,7 +269,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         buttons
       )}
       <p class="share-state" role="status">
-        {said}
+        {said === EMPTY && engine && !isNew(engine) ? '' : said}
       </p>
       {laidAside.length === 0 ? null : (
         <details class="act">

@@ -1,7 +1,7 @@
 import type { TargetedKeyboardEvent } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
+import { isUnread, momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
 import {
   isDue,
   nextDue,
@@ -17,9 +17,15 @@ import {
   setDone,
   type Manner,
 } from '../../calculators/sheet/edit.ts';
-import { isMoves, judge, targetWords } from '../../calculators/sheet/judge.ts';
+import { firedByBox } from '../../calculators/sheet/firing-order.ts';
+import { isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
-import { kindWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import {
+  kindWords,
+  lastGoodWords,
+  readingWords,
+  whenWords,
+} from '../../calculators/sheet/log-words.ts';
 import { boxName, boxesOf, type Engine } from '../../calculators/sheet/model.ts';
 import { outdatedAt } from '../../calculators/sheet/outdated.ts';
 import { jobOf, progressOf } from '../../calculators/sheet/progress.ts';
@@ -31,7 +37,7 @@ import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
-import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 import { Said } from './Said.tsx';
 import { useWakeLock } from './use-wake-lock.ts';
 
@@ -121,15 +127,20 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     setSession({ number: number + 1, open: true, moment: 'left' });
     requestAnimationFrame(() => document.getElementById('one-box')?.focus());
   };
-  const ofBefore = refused && held !== null && row.result !== 'empty';
+  const ofBefore = (refused || unread !== undefined) && held !== null;
   // What was asked for stays readable while it is turned, until the next reading is typed.
   const judged = !open || wrote || row.result === 'fail' || isLeftOut || ofBefore;
-  const about = ofBefore ? `Of the last reading, ${readingWords(step, held, lengths)}: ` : '';
-  // What a correction moves is said to who makes one.
-  const said = row.result === 'fail' ? whole : whole.filter((one) => !isMoves(step, one, lengths));
+  // What a correction moves is said to who makes one; nothing where a box of the step is refused.
+  const said =
+    ofBefore || isUnread(engine, step)
+      ? []
+      : row.result === 'fail'
+        ? whole
+        : whole.filter((one) => !isMoves(step, one, lengths));
   const passed = row.result === 'pass' && (!stale || wrote);
-  const verdict =
-    row.result === 'pass'
+  const verdict = ofBefore
+    ? lastGoodWords(step, held, lengths)
+    : row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
         ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index, engine)} is now `}${row.words}`
@@ -174,8 +185,12 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
         </p>
       )}
-      <p class={`one-verdict verdict-${judged ? row.result : 'empty'}`} tabIndex={-1} ref={told}>
-        {judged ? `${about}${verdict}` : ''}
+      <p
+        class={`one-verdict verdict-${judged && !ofBefore ? row.result : 'empty'}`}
+        tabIndex={-1}
+        ref={told}
+      >
+        {judged ? verdict : ''}
       </p>
       {judged ? <Said sentences={said} /> : null}
       <div class="bar-buttons">
@@ -201,8 +216,17 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           </button>
         ) : null}
       </div>
+      <Moved
+        id={step}
+        {...{ engine, lengths, edit }}
+        then={() => setSession({ ...session, open: false })}
+      />
       <Spoken
-        lines={judged ? [`${boxName(reading, index, engine)}: ${about}${verdict}`, ...said] : []}
+        lines={
+          judged && verdict !== ''
+            ? [`${boxName(reading, index, engine)}: ${verdict}`, ...said]
+            : []
+        }
       />
     </>
   );
@@ -327,8 +351,9 @@ export function OneReading(props: Props) {
   const spots = spotsOf(engine);
   const at = spots.findIndex((other) => spotFragment(other) === spotFragment(spot));
   const previous = spots[at - 1];
+  const fired = step.reading ? firedByBox(step.reading, index, engine) : undefined;
   // Figures that stand in boxes of their own on this screen are not said a second time.
-  const target = step.reading || !step.figures ? targetWords(engine, id, lengths) : undefined;
+  const target = step.reading || !step.figures ? targetOrWanted(engine, id, lengths) : undefined;
 
   // Within a step the box is what the hand goes on with; a new step is read first, from its top,
   // wherever the list was left that stood here before.
@@ -378,6 +403,7 @@ export function OneReading(props: Props) {
           <span class="one-place">
             {boxName(step.reading, index, engine)}
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
+            {fired === undefined ? '' : ` (cylinders ${fired.join(', ')})`}
           </span>
         ) : null}
         {target === undefined || missing.length > 0 || !isHad ? null : step.reading?.judging ===

@@ -118,9 +118,11 @@ export function Order({ copied, ...props }: Props) {
         </p>
       )}
       <p class="legend" aria-hidden="true">
-        {(Object.keys(marks) as (keyof typeof marks)[])
-          .map((state) => `${marks[state]} ${stateWords[state].toLowerCase()}`)
-          .join('   ')}
+        {(Object.keys(marks) as (keyof typeof marks)[]).map((state) => (
+          <span key={state}>
+            {marks[state]} {stateWords[state].toLowerCase()}
+          </span>
+        ))}
       </p>
       <ol class="tasks">
         {job.map((id, i) => (

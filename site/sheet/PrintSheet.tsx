@@ -3,12 +3,13 @@ import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
-import { targetWords } from '../../calculators/sheet/judge.ts';
+import { firedByBox, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
 import {
   boxesOf,
+  countedAs,
   cylindersOf,
   type Engine,
   type Entry,
@@ -64,13 +65,31 @@ function Figures({ engine, lengths }: Props) {
   );
 }
 
+/** What a step is set to, with a line for the pen where the sheet has no figure. */
+const forPen = (target = ''): string => target.replaceAll(NO_FIGURE, '____');
+
+/** The unit of a step's boxes, and what their numbers count where they are not cylinders. */
+const countedIn = (engine: Engine, reading: StepReading, lengths: LengthDisplay): string =>
+  [units[fieldUnit(reading, lengths)].label || 'number', countedAs(reading, engine)]
+    .filter(Boolean)
+    .join(', ');
+
+/** Which cylinders each set fires, in the room that an engine of fewer sets than cylinders leaves. */
+const firesOf = (engine: Engine, reading: StepReading): string =>
+  Array.from({ length: setsOf(engine) }, (_, i) => firedByBox(reading, i, engine))
+    .flatMap((fired, i) =>
+      fired === undefined ? [] : [`set ${String(i + 1)}: cylinders ${fired.join(', ')}`],
+    )
+    .join('; ');
+
 function Steps({ engine, lengths }: Props) {
   const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
   const progress = progressOf(engine);
   return (
     <table class={`paper-steps${cylinders.length > 4 ? ' paper-many' : ''}`}>
       <caption>
-        Order of work: <b>{engine.name}</b>
+        Order of work: <b>{engine.name}</b>. Columns 1, 2, … are cylinders, unless the step names
+        something else.
       </caption>
       <thead>
         <tr>
@@ -113,11 +132,9 @@ function Steps({ engine, lengths }: Props) {
             <tr key={id}>
               <th scope="row">
                 {number + 1}. {title}
-                {reading ? (
-                  <span> ({units[fieldUnit(reading, lengths)].label || 'number'})</span>
-                ) : null}
+                {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>{reading || id === 'fuel' ? targetWords(engine, id, lengths) : ''}</td>
+              <td>{reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : ''}</td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>
@@ -133,7 +150,9 @@ function Steps({ engine, lengths }: Props) {
                 </td>
               )}
               {reading && boxesOf(engine, id) < cylinders.length ? (
-                <td colSpan={2 * (cylinders.length - boxesOf(engine, id))} />
+                <td colSpan={2 * (cylinders.length - boxesOf(engine, id))} class="paper-fires">
+                  {firesOf(engine, reading)}
+                </td>
               ) : null}
               <td class="paper-day">{dayWords(lastDay(engine, id))}</td>
               <td>

@@ -54,7 +54,10 @@ export function ShareSheet({ engine, lengths, withLog, printLog }: Props) {
   const [copied, setCopied] = useState<Copied>();
   const [said, say] = useState('');
   const { fragments, problem } = made;
-  const fragment = fragments[holds];
+  // Days box by box may take more letters than a short log: then the log goes along in any case.
+  const isShort = fragments.all !== '' && fragments.all.length <= fragments.last.length;
+  const held = isShort ? 'all' : holds;
+  const fragment = fragments[held];
 
   useEffect(() => {
     let stale = false;
@@ -78,7 +81,7 @@ export function ShareSheet({ engine, lengths, withLog, printLog }: Props) {
   /** The link of the engine as it is now, even where the one on the screen is a step behind. */
   const linkNow = async (): Promise<string> => {
     const now =
-      made.engine === engine ? fragment : await engineFragment(engine, holds).catch(() => '');
+      made.engine === engine ? fragment : await engineFragment(engine, held).catch(() => '');
     return now === '' ? '' : `${location.origin}${location.pathname}#${now}`;
   };
   const copyLink = async (): Promise<void> => {
@@ -123,7 +126,8 @@ export function ShareSheet({ engine, lengths, withLog, printLog }: Props) {
       <h2 id="share-the-sheet">Print and share</h2>
       <fieldset class="link-holds">
         <legend>The link holds the engine, and nothing else is stored anywhere</legend>
-        {(Object.keys(holdsWords) as LinkHolds[]).map((each) => (
+        {isShort ? <p>With its whole log, which is short.</p> : null}
+        {(isShort ? [] : (Object.keys(holdsWords) as LinkHolds[])).map((each) => (
           <label class="option" key={each}>
             <input
               type="radio"

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import type { Places } from './places.ts';
-import { readingOf, setDone } from '../../calculators/sheet/edit.ts';
+import { isBegun, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
-import { judge, targetWords, type Verdict } from '../../calculators/sheet/judge.ts';
+import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
+import { judge, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
-import { readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
-import { boxName, boxesOf, entriesOf } from '../../calculators/sheet/model.ts';
+import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
+import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
 import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
@@ -18,13 +19,13 @@ import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
-import { momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
+import { isUnread, momentWords } from '../../calculators/sheet/boxes.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
-import { Again, Against, Evenly, Links, Waits } from './step-parts.tsx';
+import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 
 interface Props extends BoxProps {
   readonly id: StepId;
@@ -58,6 +59,12 @@ const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
 const When = ({ words }: { words: string }) =>
   words === '' ? null : <span class="when"> {words}</span>;
 
+/** The cylinders that a set fires, below its number. */
+const Fires = ({ cylinders }: { readonly cylinders: readonly number[] | undefined }) =>
+  cylinders === undefined ? null : (
+    <small class="boxes-fires">cylinders {cylinders.join(', ')}</small>
+  );
+
 function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'places'>) {
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
@@ -67,14 +74,14 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const markOf = (result: Verdict['result'], i: number): string =>
     progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
   const { label } = units[fieldUnit(reading, lengths)];
-  /** Where what was typed last is refused, the verdict is about what was read before it. */
-  const ofLast = (index: number): string => {
-    const held = entriesOf(engine, id)[index] ?? null;
-    return held !== null &&
-      placeOf({ kind: 'reading', step: id, moment: 'left', index }) in engine.unread
-      ? `Of the last reading, ${readingWords(id, held, lengths)}: `
-      : '';
-  };
+  /** Beside a text that is refused stands no verdict of what was read before it, and below it no advice. */
+  const said = rows.map((row, i) => {
+    const held = entriesOf(engine, id)[i] ?? null;
+    return isUnread(engine, id, i)
+      ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
+      : { result: row.result, mark: markOf(row.result, i), words: row.words };
+  });
+  const advice = isUnread(engine, id) ? [] : whole;
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>
@@ -83,7 +90,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           {label === '' ? '' : `, ${label}`}
         </p>
         <p class="boxes-head" aria-hidden="true">
-          <span>{reading.per}</span>
+          <span>{perOf(reading, engine)}</span>
           <span>found</span>
           <span>last</span>
         </p>
@@ -91,6 +98,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <div class="boxes-row" key={i}>
             <span class="boxes-name" aria-hidden="true">
               {reading.once ? '' : i + 1}
+              <Fires cylinders={firedByBox(reading, i, engine)} />
             </span>
             {(Object.keys(momentWords) as (keyof typeof momentWords)[]).map((moment) => (
               <ReadingBox
@@ -102,11 +110,10 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
                 {...props}
               />
             ))}
-            <p class={`verdict verdict-${rows[i]?.result ?? 'empty'}`}>
-              {rows[i] && (markOf(rows[i].result, i) !== '' || rows[i].words !== '') ? (
+            <p class={`verdict verdict-${said[i]?.result ?? 'empty'}`}>
+              {said[i] && (said[i].mark !== '' || said[i].words !== '') ? (
                 <>
-                  {ofLast(i)}
-                  <b>{markOf(rows[i].result, i)}</b> {rows[i].words}
+                  <b>{said[i].mark}</b> {said[i].words}
                 </>
               ) : null}
               <When words={whenWords(engine, id, i)} />
@@ -124,14 +131,16 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
           <span>What I write as last is a check: nothing was turned.</span>
         </label>
       ) : null}
-      <Asked engine={engine} id={id} lengths={lengths} now={whole} />
+      <Moved id={id} engine={engine} lengths={lengths} edit={props.edit} />
+      <Asked engine={engine} id={id} lengths={lengths} now={advice} />
       <Spoken
         lines={[
-          ...rows.map(
-            (row, i) =>
-              `${boxName(reading, i, engine)}: ${ofLast(i)}${markOf(row.result, i)} ${row.words}`,
+          ...said.flatMap(({ mark, words }, i) =>
+            mark === '' && words === ''
+              ? []
+              : [`${boxTitle(reading, i, engine)}: ${[mark, words].filter(Boolean).join(' ')}`],
           ),
-          ...whole,
+          ...advice,
         ]}
       />
     </>
@@ -160,7 +169,7 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
 export function StepCard(props: Props) {
   const { id, number, progress, next, engine, lengths, edit } = props;
   const step = steps[id];
-  const target = targetWords(engine, id, lengths);
+  const target = targetOrWanted(engine, id, lengths);
   return (
     <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
       <summary onClick={() => keepPlace(engine.id, `step-${id}`)}>
@@ -220,6 +229,13 @@ export function StepCard(props: Props) {
         <Later
           name="All readings of this step"
           load={() => import('./StepLog.tsx').then(({ StepLog }) => StepLog)}
+          given={{ id, engine, lengths, edit }}
+        />
+      ) : null}
+      {step.reading && !step.reading.once && boxesOf(engine, id) > 1 && isBegun(engine, id) ? (
+        <Later
+          name="Written under the wrong number?"
+          load={() => import('./Exchange.tsx').then(({ Exchange }) => Exchange)}
           given={{ id, engine, lengths, edit }}
         />
       ) : null}

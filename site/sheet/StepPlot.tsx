@@ -6,7 +6,7 @@ import { Chart } from '../../calculators/picture/chart.tsx';
 import { Line, type Point } from '../../calculators/picture/curve.tsx';
 import { dayWords, type Round } from '../../calculators/sheet/log.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
-import { boxName, type Engine } from '../../calculators/sheet/model.ts';
+import { boxName, perOf, type Engine } from '../../calculators/sheet/model.ts';
 
 interface Props {
   readonly id: StepId;
@@ -40,7 +40,7 @@ export function StepPlot({ id, engine, rounds, lengths }: Props) {
     <Chart
       id={`log-${id}`}
       height={HEIGHT}
-      label={`${reading.label} by ${reading.per.toLowerCase()}, in the order in which it was read. ${lines
+      label={`${reading.label} by ${perOf(reading, engine).toLowerCase()}, in the order in which it was read. ${lines
         .map(
           (line, i) =>
             `${boxName(reading, i, engine)}: ${line.map(({ value }) => show(value)).join(', ')}`,

@@ -1,4 +1,4 @@
-import { againstWords } from '../../calculators/sheet/against.ts';
+import { againstWords, figuresAtHand, openBefore } from '../../calculators/sheet/against.ts';
 import { spotFragment } from '../../calculators/sheet/due.ts';
 import { beginList, tickLine, wound } from '../../calculators/sheet/edit.ts';
 import { dayWords, tickedLines } from '../../calculators/sheet/log.ts';
@@ -18,12 +18,49 @@ const boxes = (): HTMLInputElement[] => [
 const daysOf = ({ log }: Engine): Map<string, string> =>
   new Map(log.flatMap((entry) => (entry.kind === 'ticked' ? [[entry.line, entry.on]] : [])));
 
+const openWords = (open: number): string =>
+  open === 1
+    ? 'one step of the sheet is not done'
+    : `${String(open)} steps of the sheet are not done`;
+
+/** Writes these parts at a place, anew only where they have changed: it is said aloud. */
+function putAt(place: Element | null, parts: readonly Node[]): void {
+  const next = document.createElement('div');
+  next.append(...parts);
+  if (place && next.innerHTML !== place.innerHTML) place.replaceChildren(...next.childNodes);
+}
+
+const paragraph = (text: string): HTMLParagraphElement => {
+  const part = document.createElement('p');
+  part.textContent = text;
+  return part;
+};
+
+const listOf = (lines: readonly HTMLLIElement[]): HTMLUListElement => {
+  const list = document.createElement('ul');
+  list.append(...lines);
+  return list;
+};
+
+/** The figures of the engine that belong beside the list, also on paper. */
+function showFigures(engine: Engine): void {
+  const lines = figuresAtHand(engine, rememberedLengths()).map((words) => {
+    const line = document.createElement('li');
+    line.textContent = words;
+    return line;
+  });
+  const whose = engine.invented ? `${engine.name}” (invented)` : `${engine.name}”`;
+  putAt(document.querySelector('[data-list-figures]'), [
+    paragraph(`By the sheet of “${whose}:`),
+    listOf(lines),
+  ]);
+}
+
 /** What the order of work has against a first start, in words, each with its way there. */
 function showAgainst(engine: Engine): boolean {
-  const place = document.querySelector<HTMLElement>('[data-list-against]');
   const progress = progressOf(engine);
   const against = againstWords(engine, progress.start.against, rememberedLengths());
-  if (!place) return against.length > 0;
+  const open = openBefore(engine, progress).length;
   const lines = against.map(({ spot, title, asks }) => {
     const link = document.createElement('a');
     link.href = siteAddress(`sheet/#${spotFragment(spot)}`);
@@ -32,16 +69,18 @@ function showAgainst(engine: Engine): boolean {
     line.append('✕ ', link, `: ${asks}`);
     return line;
   });
-  const list = document.createElement('ul');
-  list.append(...lines);
-  const said = document.createElement('p');
-  said.textContent = `Do not fire “${engine.name}” yet: its sheet has something to put right first.`;
-  const parts = against.length === 0 ? [] : [said, list];
-  // Said anew only where it has changed.
-  const next = document.createElement('div');
-  next.append(...parts);
-  if (next.innerHTML !== place.innerHTML) place.replaceChildren(...next.childNodes);
-  return against.length > 0;
+  putAt(document.querySelector('[data-list-against]'), [
+    ...(lines.length === 0
+      ? []
+      : [
+          paragraph(
+            `Do not fire “${engine.name}” yet: its sheet has something to prove or to put right first.`,
+          ),
+          listOf(lines),
+        ]),
+    ...(open === 0 ? [] : [paragraph(`In all ${openWords(open)} before the first fire.`)]),
+  ]);
+  return open > 0;
 }
 
 /** Ticks the boxes as the log of the engine in use has them, and says whose it is. */
@@ -52,14 +91,15 @@ function show(): void {
   if (!engine || !said || !anew) return;
   const ticked = tickedLines(engine);
   const days = daysOf(engine);
-  const isAgainst = showAgainst(engine);
+  showFigures(engine);
+  const isOpen = showAgainst(engine);
   for (const box of boxes()) {
     const line = box.dataset.line!;
     box.checked = ticked.has(line);
     const day = box.closest('.check')?.querySelector('[data-day]');
-    const untrue = isAgainst && box.dataset.order !== undefined;
+    const untrue = isOpen && box.dataset.order !== undefined;
     const words = untrue
-      ? 'ticked, but not done: the sheet has something to put right, as said above'
+      ? 'ticked, but not done: the sheet has steps that are open, as said above'
       : dayWords(days.get(line) ?? '');
     if (day) day.textContent = box.checked ? ` ${words}` : '';
   }

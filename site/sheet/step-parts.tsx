@@ -11,6 +11,7 @@ import { boxName, boxesOf, setsOf, type Engine } from '../../calculators/sheet/m
 import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
 import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
 import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
+import { keepUnmoved, movedOrNot, setsWords } from '../../calculators/sheet/unmoved.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { today } from '../browser/today.ts';
 import type { BoxProps } from './FigureBox.tsx';
@@ -63,6 +64,44 @@ export function Again(props: AgainProps) {
           {anew ? 'Measured again: it reads the same' : 'Checked again, still right'}
         </button>
       )}
+    </div>
+  );
+}
+
+interface MovedProps extends BoxProps {
+  readonly id: StepId;
+  /** Told when what was read before is said to stand. */
+  readonly then?: () => void;
+}
+
+/** Asks what was moved where one was read anew alone: the plate with all its sets, or that set. */
+export function Moved({ id, engine, edit, then }: MovedProps) {
+  const moved = movedOrNot(engine, id);
+  if (moved === undefined) return null;
+  const { changed, before } = moved;
+  const reading = steps[id].reading!;
+  const others = before.map((i) => boxName(reading, i, engine).toLowerCase()).join(', ');
+  const sets = setsWords(changed);
+  return (
+    <div class="again moved">
+      <p class="again-title">What did you move?</p>
+      <p>
+        After {others} was read, a change was written at {sets}.
+      </p>
+      <div class="bar-buttons">
+        <button
+          type="button"
+          onClick={() => {
+            edit((now) => keepUnmoved(now, id, today()));
+            then?.();
+          }}
+        >
+          Only {sets}: the rest stays as read
+        </button>
+        <a class="button" href={`#${spotFragment({ step: id, index: before[0]! })}`}>
+          The plate: read {others} again
+        </a>
+      </div>
     </div>
   );
 }

@@ -36,6 +36,31 @@ describe('the fault finder', () => {
     }
   });
 
+  it('names each fault once, and the first stands high on a phone, below short cautions', async () => {
+    const main = documentOf('faults/index.html').querySelector('main')!;
+    for (const { title } of symptoms) {
+      const named = [...main.querySelectorAll('a, summary')].filter(
+        ({ textContent }) => textContent.trim() === title,
+      );
+      expect(named, title).toHaveLength(1);
+    }
+    await visit({ path, viewport: phone }, async (page) => {
+      const { y } = (await page.locator('.fault').first().boundingBox())!;
+      expect(y).toBeLessThan(phone.height);
+      // The other answer says its question only once the first has grown between the two.
+      await page.locator('#kicks-back > summary').click();
+      const asked = page.locator(
+        '#kicks-back > .question > .fault-answer > summary > .fault-asked',
+      );
+      const wide = async (): Promise<number> => (await asked.first().boundingBox())?.width ?? 0;
+      if ((await asked.count()) > 0) {
+        expect(await wide()).toBeLessThan(2);
+        await page.locator('#kicks-back > .question > .fault-answer > summary').first().click();
+        await expect.poll(wide).toBeGreaterThan(40);
+      }
+    });
+  });
+
   it('shows what a link names, with all that leads to it', async () => {
     await visit({ path: `${path}#no-spark-contacts`, viewport: phone }, async (page) => {
       await page.locator('#no-spark-contacts').waitFor({ state: 'visible' });

@@ -29,7 +29,7 @@ describe('the log', () => {
       await keepEngines(page, demo);
       const gap = page.locator('#step-gap');
       await gap.locator('> summary').click();
-      await gap.locator('details.act > summary').click();
+      await gap.getByText('All readings of this step').click();
       const entries = gap.locator('.log-entries li');
       await expect.poll(() => entries.count()).toBe(6);
       expect(await entries.first().innerText()).toMatch(/Set 3: 0\.36 mm.*28 Feb 2026, check/s);
@@ -229,7 +229,7 @@ describe('files and engines', () => {
       expect(picture.width).toBeGreaterThan(700);
       expect(picture.height).toBeGreaterThan(300);
       for (const [form, words] of [
-        ['Markdown', '| Set the points gap | 0.35 mm ± 0.03 mm | 0.39 mm → 0.34 mm |'],
+        ['Markdown', '| Set the points gap (each set) | 0.35 mm ± 0.03 mm | 0.39 mm → 0.34 mm |'],
         ['BBCode', '[code]'],
       ] as const) {
         await button(page, `Copy as ${form}`).click();

@@ -158,7 +158,7 @@ describe('one reading a screen', () => {
     });
   });
 
-  it('a refused figure leaves the verdict to the reading before it, by name', async () => {
+  it('a refused figure takes the verdict back, and names the reading that stands', async () => {
     await visit({ path }, async (page) => {
       await ready(page);
       await keepEngines(page, twin());
@@ -170,7 +170,7 @@ describe('one reading a screen', () => {
       await page.locator('#one-box-problem').waitFor();
       await expect
         .poll(() => verdict(page).textContent())
-        .toMatch(/^Of the last reading, 0\.31 mm: ✕ Correct/);
+        .toMatch(/^The last good reading, 0\.31 mm, stands\.$/);
       await oneBox(page).fill('0.39');
       await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
     });

@@ -36,7 +36,7 @@ describe('a reading that is refused', () => {
       await reading(page, setEntry(found, 'gap', 'left', 0, 0.39), 'read-gap-1');
       await button(page, 'Read it again').click();
       await oneBox(page).pressSequentially('9x');
-      const last = /^Of the last reading, 0\.39 mm: ✓ Pass/;
+      const last = /^The last good reading, 0\.39 mm, stands\.$/;
       await expect.poll(() => verdict(page).textContent()).toMatch(last);
       await expectKept(page, '9x');
       await page.reload();
@@ -46,6 +46,25 @@ describe('a reading that is refused', () => {
       await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
       expect(await kept(page)).toContain('"left":[0.39]');
       expect(await kept(page)).not.toContain('9x');
+    });
+  });
+
+  it('takes back what was asked for, over a reading as found too, until it can be read', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const one = setEntry(twin(), 'timing', 'found', 0, 2.9);
+      await keepEngines(page, setEntry(one, 'timing', 'found', 1, 2.2));
+      const card = page.locator('#step-timing');
+      if ((await card.getAttribute('open')) === null) await card.locator('> summary').click();
+      const advice = card.locator('.remarks');
+      await expect.poll(() => advice.count()).toBeGreaterThan(0);
+      await box(page, 'found', 'timing', 1).fill('2..9');
+      await expect.poll(() => advice.count()).toBe(0);
+      const first = card.locator('.verdict').first();
+      expect(await first.textContent()).toContain('The last good reading, 2.9 mm, stands.');
+      expect(await first.textContent()).not.toMatch(/Pass|Correct|early/);
+      await box(page, 'found', 'timing', 1).fill('2.8');
+      await expect.poll(() => advice.count()).toBeGreaterThan(0);
     });
   });
 
@@ -60,7 +79,7 @@ describe('a reading that is refused', () => {
       await left.fill('9x');
       await page.locator('#box-left-gap-1-problem').waitFor();
       expect(await card.locator('.verdict').first().textContent()).toMatch(
-        /^Of the last reading, 0\.39 mm: ✓ Pass/,
+        /^\s*The last good reading, 0\.39 mm, stands\.\s/,
       );
       await left.fill('');
       await expect.poll(() => left.inputValue()).toBe('');
@@ -147,7 +166,7 @@ describe('an engine whose timing is out', () => {
       await reading(page, setEntry(single(), 'timing', 'found', 0, 2.2), 'read-start');
       const said = page.locator('.one .again').first();
       expect(await said.textContent()).toMatch(
-        /^Do not fire it yet✕ Prove the wiring: Not proved yet\. Wires that nobody has measured/,
+        /^Do not fire it yet✕ .*✕ Prove the wiring: Not proved yet\. Wires that nobody has measured.*✕ Mix the fuel: Not proved yet/,
       );
       await said.getByRole('link', { name: 'Prove the wiring' }).click();
       await expect.poll(() => new URL(page.url()).hash).toBe('#read-wiring-1');
@@ -219,5 +238,40 @@ it('an entry taken out of the log by mistake is put back', async () => {
     await expectKept(page, '"value":0.31');
     expect(await kept(page)).toContain('"found":[0.31]');
     expect(await button(page, 'Put back').count()).toBe(0);
+  });
+});
+
+it('readings under the wrong number are exchanged with one press, and put back', async () => {
+  await visit({ path }, async (page) => {
+    await ready(page);
+    const one = setEntry(twin(), 'squish', 'found', 0, 1.9);
+    await keepEngines(page, setEntry(one, 'squish', 'found', 1, 1.4));
+    const card = page.locator('#step-squish');
+    if ((await card.getAttribute('open')) === null) await card.locator('> summary').click();
+    await card.getByText('Written under the wrong number?').click();
+    await button(page, 'Exchange cylinder 1 and cylinder 2 in this step').click();
+    await expectKept(page, '"found":[1.4,1.9]');
+    await expectKept(page, 'Exchanged, since they were written one under the other');
+    await expect.poll(() => box(page, 'found', 'squish', 2).inputValue()).toBe('1.9');
+    await expectAccessible(page);
+    await button(page, 'Put back').click();
+    await expectKept(page, '"found":[1.9,1.4]');
+    expect(await kept(page)).not.toContain('Exchanged');
+  });
+});
+
+it('a set that was moved by itself leaves the others as they were read, once that is said', async () => {
+  await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
+    const found = setEntry(twin(), 'timing', 'found', 0, 2.9);
+    const both = setEntry(found, 'timing', 'found', 1, 2.2);
+    const moved = setEntry(both, 'timing', 'left', 0, 2.21, { kind: 'change' });
+    await reading(page, moved, 'read-timing-2');
+    await expect.poll(() => verdict(page).textContent()).toMatch(/^not judged: 2\.2 mm/);
+    expect(await page.locator('.moved a').getAttribute('href')).toBe('#read-timing-2');
+    await expectAccessible(page);
+    await button(page, 'Only set 1: the rest stays as read').click();
+    await expect.poll(() => verdict(page).textContent()).toMatch(/^✓ Pass/);
+    await expectKept(page, 'Only set 1 moved');
+    expect(await page.locator('.moved').count()).toBe(0);
   });
 });

@@ -567,12 +567,14 @@ describe('the circuit from battery to points', () => {
     };
     expect([longFirst('negative'), longFirst('positive')]).toEqual([true, false]);
     const signs = (earth: string): string[] =>
-      circuit({ earth })
+      circuit({ earth, coils: '2' })
         .texts.map(({ words }) => words)
         .filter((word) => /^[+−]$/.test(word));
+    // Of the battery, then of each coil: the terminal at the feed, and the one at the points.
+    const thrice = (pair: readonly string[]): readonly string[] => [...pair, ...pair, ...pair];
     expect([signs('negative'), signs('positive')]).toEqual([
-      ['+', '−'],
-      ['−', '+'],
+      thrice(['+', '−']),
+      thrice(['−', '+']),
     ]);
   });
 

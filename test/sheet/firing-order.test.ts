@@ -2,14 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
-import { readOrder } from '../../calculators/sheet/boxes.ts';
+import { readingSpec, readOrder } from '../../calculators/sheet/boxes.ts';
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { fillFrom, placesFor } from '../../calculators/sheet/fill.ts';
-import { leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
-import { boxesOf, boxName, newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { boxTitle, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
+import {
+  boxesOf,
+  boxName,
+  countedAs,
+  newEngine,
+  type Engine,
+} from '../../calculators/sheet/model.ts';
 import { directionsOf, setEven } from '../../calculators/sheet/sets.ts';
 import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
+import { summaryTable } from '../../calculators/sheet/summary-table.ts';
 
 const how = { lengths: 'mm' } as const;
 const four = setFigure(newEngine('e-1', 'Four'), 'cylinders', 4);
@@ -201,5 +208,47 @@ describe('sets that fire several cylinders', () => {
     const more = enter(four, box, '5', how);
     expect(more.figures.sets).toBeUndefined();
     expect(more.unread).toHaveProperty(['figure:sets']);
+  });
+});
+
+describe('a box of a set that fires several cylinders', () => {
+  const shared: Engine = {
+    ...newEngine('e-4', 'Two sets'),
+    figures: { cylinders: 4, sets: 2, 'fed-coils': 4 },
+    firingOrder: [1, 4, 2, 3],
+  };
+  const timing = steps.timing.reading!;
+
+  it('is called by its set, with the cylinders', () => {
+    expect([0, 1].map((i) => boxTitle(timing, i, shared))).toEqual([
+      'Set 1 (cylinders 1, 4)',
+      'Set 2 (cylinders 2, 3)',
+    ]);
+    expect(readingSpec(shared, 'timing', 1, 'found').label).toMatch(/^Set 2 \(cylinders 2, 3\), /);
+    // Where the order is not known, nobody says which.
+    expect(boxTitle(timing, 1, { ...shared, firingOrder: [] })).toBe('Set 2');
+    // Nor is anything said where each has its own.
+    expect(boxTitle(timing, 1, { ...shared, figures: { cylinders: 4 } })).toBe('Cylinder 2');
+    expect(boxTitle(steps.gap.reading!, 1, { ...shared, figures: { cylinders: 4 } })).toBe('Set 2');
+    expect(boxTitle(steps.squish.reading!, 1, shared)).toBe('Cylinder 2');
+  });
+
+  it('and so is its line in a summary, whose columns say what they count', () => {
+    const read = setEntry(
+      setEntry(shared, 'timing', 'found', 1, 2.2),
+      'end-float',
+      'found',
+      0,
+      0.2,
+    );
+    expect(sheetSummary(read, 'mm', '')).toContain(
+      'set 1 (cylinders 1, 4) –; set 2 (cylinders 2, 3) 2.2',
+    );
+    expect(summaryTable(read, 'mm').rows.map(({ step }) => step)).toEqual([
+      `${steps['end-float'].title} (one crank)`,
+      `${steps.timing.title} (each set)`,
+    ]);
+    expect(countedAs(steps.coil.reading!, shared)).toBe('each coil');
+    expect(countedAs(steps.squish.reading!, shared)).toBe('');
   });
 });

@@ -26,7 +26,7 @@ import {
   type StepId,
 } from '../../calculators/sheet/steps.ts';
 import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
-import { againstWords } from '../../calculators/sheet/against.ts';
+import { againstWords, figuresAtHand, openBefore } from '../../calculators/sheet/against.ts';
 import { nextDue } from '../../calculators/sheet/due.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
 import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
@@ -84,6 +84,17 @@ function alter(engine: Engine, id: StepId, on = ''): Engine {
   const value = passing(engine, id) + (reading.judging === 'at-most' ? -shift : shift);
   return boxes(id).reduce((so, i) => setEntry(so, id, 'left', i, value, { on }), engine);
 }
+
+/** What is proved before an engine is fired, written out by hand: it hurts who stands there, or wrecks it. */
+const beforeFire: readonly StepId[] = [
+  'leak',
+  'suction',
+  'timing',
+  'wiring',
+  'leads',
+  'stop',
+  'fuel',
+];
 
 /**
  * What the work at each step moves, written out by hand: a step lost from the definitions is missed
@@ -356,7 +367,7 @@ describe('a change marks what depends on it to be checked again', () => {
       const { rows, whole } = judge(turned, id, 'mm');
       expect(rows.map(({ result }) => result)).toEqual(['pass', 'unjudged', 'unjudged']);
       expect(rows[1]!.words).toMatch(
-        /^not judged: .* was read before the last change\. .*read this one again\.$/i,
+        /^not judged: .* was read before the last change\. .*read this one again(, or say that only the other’s set was moved)?\.$/i,
       );
       expect(whole.join(' ')).not.toMatch(/plate|set/);
       expect(nextDue(turned, progressOf(turned), { step: id, index: 0 })).toEqual({
@@ -409,6 +420,9 @@ describe('a change marks what depends on it to be checked again', () => {
     for (const id of ['start', 'run'] as const) {
       expect(progress[id]).toMatchObject({ state: 'again', against: ['timing'] });
     }
+    // What is out comes before what is only not done, and leads on from the first fire.
+    const { leak: _, start: __, run: ___, ...others } = early.readings;
+    expect(progressOf({ ...early, readings: others }).start.against).toEqual(['timing', 'leak']);
     expect(progress.hot.against).toEqual([]);
     const [said] = againstWords(early, progress.start.against, 'mm');
     expect(said).toMatchObject({ spot: { step: 'timing', index: 0 }, title: steps.timing.title });
@@ -420,7 +434,7 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(progressOf(finished()).start.against).toEqual([]);
   });
 
-  it.each(['timing', 'wiring', 'leads'] as const)('%s comes before firing the engine', (id) => {
+  it.each(beforeFire)('%s comes before firing the engine', (id) => {
     const engine = finished();
     const { [id]: _, start, ...others } = engine.readings;
     const without = { ...engine, readings: others };
@@ -435,9 +449,45 @@ describe('a change marks what depends on it to be checked again', () => {
   });
 
   it('nothing else that is merely not done keeps an engine from being fired', () => {
-    expect(progressOf(figured()).start.against).toEqual(['timing', 'wiring', 'leads']);
+    expect(progressOf(figured()).start.against).toEqual(beforeFire);
+    expect(order.filter((id) => steps[id].beforeFire)).toEqual(beforeFire);
     const fed = setFigure(figured(), 'fed-coils', 0);
-    expect(progressOf(fed).start.against).toEqual(['timing', 'leads']);
+    expect(progressOf(fed).start.against).toEqual(beforeFire.filter((id) => id !== 'wiring'));
+  });
+
+  it('nor is it fired while anything before it is to be checked again, also where it was fired before', () => {
+    const { start: _, run: __, ...readings } = finished().readings;
+    for (const engine of [finished(), { ...finished(), readings }]) {
+      const moved = alter(engine, 'timing');
+      const { start } = progressOf(moved);
+      expect(start.against).toEqual(['gap']);
+      const [said] = againstWords(moved, start.against, 'mm');
+      expect(said).toMatchObject({ spot: { step: 'gap', index: 0 } });
+      expect(said!.asks).toBe(`To be checked again. ${steps.gap.movedBy!.timing!}`);
+      expect(progressOf(confirm(moved, 'gap')).start.against).toEqual([]);
+    }
+    // Of two fires the later is not told that the earlier waits.
+    expect(progressOf(alter(finished(), 'start')).run.against).toEqual([]);
+    // One that was read before the plate was turned has the plate as its reason.
+    const two = pass({ ...figured(), figures: { ...figured().figures, cylinders: 2 } }, 'timing');
+    const turned = setEntry(two, 'timing', 'left', 0, 2.22, { kind: 'change' });
+    const { against } = progressOf(turned).start;
+    const timing = againstWords(turned, against, 'mm').find(({ spot }) => spot.step === 'timing');
+    expect(timing?.asks).toBe(`To be checked again. ${steps.timing.reading!.movesAll!}`);
+  });
+
+  it('and the page of the first start is told how many steps before it are open', () => {
+    expect(openBefore(finished(), progressOf(finished()))).toEqual([]);
+    const moved = alter(finished(), 'gap');
+    expect(openBefore(moved, progressOf(moved))).toEqual(['timing']);
+    const none = figured();
+    expect(openBefore(none, progressOf(none))).toEqual(
+      jobOf(none).slice(0, jobOf(none).indexOf('start')),
+    );
+    const words = figuresAtHand({ ...figured(), firingOrder: [1, 3, 2] }, 'mm').join('; ');
+    expect(words).toContain('Points gap: 0.4 mm');
+    expect(words).toContain('Leads in firing order: coil 1 to plug 1');
+    expect(figuresAtHand(newEngine('e-9', 'New'), 'mm')).toContain('Points gap: not entered');
   });
 
   it('both ways between two that move each other, and comes to an end', () => {

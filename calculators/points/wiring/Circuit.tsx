@@ -44,7 +44,7 @@ interface CoilProps {
   readonly way: 1 | -1;
 }
 
-/** One coil with its points shut, its condenser and its plug; the first bears the names. */
+/** One coil with the signs of its terminals, its points shut, its condenser and its plug; the first bears the names. */
 function Coil({ y, number, ampere, ballast, way }: CoilProps) {
   const high = y - 30;
   const named = number === 1;
@@ -85,6 +85,12 @@ function Coil({ y, number, ampere, ballast, way }: CoilProps) {
         <circle key={x} class="joint" cx={x} cy={y} r={3} />
       ))}
       <circle class="joint" cx={POINTS} cy={y + 34} r={3} />
+      <text class="terminal" x={PRIMARY.from - 8} y={y - 4} text-anchor="middle">
+        {way > 0 ? '+' : '−'}
+      </text>
+      <text class="terminal" x={PRIMARY.to + 10} y={y + 16} text-anchor="middle">
+        {way > 0 ? '−' : '+'}
+      </text>
       <text x={BALLAST.from - 4} y={y + 22}>
         {`coil ${String(number)}: ${fixed(ampere, 2)} A`}
       </text>

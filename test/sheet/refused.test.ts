@@ -1,0 +1,25 @@
+import { expect, it } from 'vitest';
+import { isUnread } from '../../calculators/sheet/boxes.ts';
+import { setEntry } from '../../calculators/sheet/edit.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
+import { lastGoodWords } from '../../calculators/sheet/log-words.ts';
+import { entriesOf } from '../../calculators/sheet/model.ts';
+import { figured } from './job.ts';
+
+it('a step knows of a refused text in either box of a cylinder, and what stands there', () => {
+  const read = setEntry(figured({ cylinders: 2 }), 'timing', 'found', 0, 2.27);
+  expect(isUnread(read, 'timing')).toBe(false);
+  for (const moment of ['found', 'left'] as const) {
+    const box = { kind: 'reading', step: 'timing', moment, index: 0 } as const;
+    const refused = enter(read, box, '2..9', { lengths: 'mm' });
+    expect(isUnread(refused, 'timing')).toBe(true);
+    expect(isUnread(refused, 'timing', 0)).toBe(true);
+    expect(isUnread(refused, 'timing', 1)).toBe(false);
+    expect(isUnread(refused, 'gap')).toBe(false);
+  }
+  const figure = enter(read, { kind: 'figure', key: 'gap' }, '2..9', { lengths: 'mm' });
+  expect(isUnread(figure, 'gap')).toBe(false);
+  const [held = null] = entriesOf(read, 'timing');
+  expect(lastGoodWords('timing', held, 'mm')).toBe('The last good reading, 2.27 mm, stands.');
+  expect(lastGoodWords('timing', null, 'mm')).toBe('');
+});
