@@ -180,9 +180,6 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       </svg>
       <p class="picture-words">
         {spot.words}. Pick a hole to see its place; drag it to move it in every set.
-        {v.slots === 0
-          ? ''
-          : ` Slots ${length(v['slot-width'], lengths)} wide, their middle line ${length(v['slot-radius'], lengths)} from the centre.`}
       </p>
     </div>
   );
