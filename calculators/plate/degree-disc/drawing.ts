@@ -54,6 +54,8 @@ export interface TapeSheet extends ScaleSheet {
 const markLength = { 1: 0.45, 5: 0.7, 10: 1 } as const;
 /** From the line of the bar up to the rim: the longest of its ticks, and some more, mm. */
 const BAR_CLEAR = 5;
+/** How far the bar up stands in from the left of the sheet, mm. */
+const BAR_IN = 2;
 const turned = (angle: number): number => ((angle % 360) + 360) % 360;
 
 /** Text that reads outwards along a spoke, never upside down by more than a quarter turn. */
@@ -126,8 +128,8 @@ export function discDrawing(sheet: DiscSheet): Drawing {
   // Beside a small disc the bar up stands clear of its rim.
   const top = bar + room.up;
   const beyond = top < -rim ? 0 : Math.sqrt(rim ** 2 - Math.min(top, 0) ** 2);
-  const left = Math.min(-Math.max(rim, 50), -beyond - BAR_CLEAR - room.side);
-  const right = Math.max(rim, left + room.side + room.across);
+  const left = Math.min(-Math.max(rim, 50), -beyond - BAR_CLEAR - BAR_IN - room.side);
+  const right = Math.max(rim, left + room.side + BAR_IN + room.across);
   return {
     title: `Degree disc of ${showInput(sheet.outsideDiameter, 'mm', lengths, 0.1)}`,
     left: left - 1,
@@ -142,7 +144,7 @@ export function discDrawing(sheet: DiscSheet): Drawing {
       ...graduations,
       ...piston,
       ...notes.map((words, row) => text(0, noteHeight(row), letter, words, 'middle')),
-      ...provingBars(left + room.side, bar, lengths),
+      ...provingBars(left + room.side + BAR_IN, bar, lengths),
     ],
   };
 }

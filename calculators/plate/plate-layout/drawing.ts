@@ -18,6 +18,8 @@ export interface PlateSheet {
 
 /** Room round the stock for the bars and the lettering, mm. */
 const GAP = 12;
+/** How far the bar up stands in from the left of the stock's room, mm. */
+const BAR_IN = 2;
 /** How far the centre lines of a circle run beyond it, mm. */
 const BEYOND = 1.5;
 
@@ -75,7 +77,7 @@ export function plateDrawing(asked: PlateSheet): Drawing {
   const bottom = bar - room.foot;
   // On a small plate the bar across and the bar up reach further than the stock.
   const top = Math.max(half + GAP, bar + room.up) + 1;
-  const right = Math.max(half + GAP, left + room.across) + 1;
+  const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
   const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', lengths, 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
   const sheet: Omit<Drawing, 'shapes'> = {
@@ -103,7 +105,7 @@ export function plateDrawing(asked: PlateSheet): Drawing {
       from: slot.slotAngle - slot.slotSweep,
       to: slot.slotAngle + slot.slotSweep,
     })),
-    ...provingBars(left, bar, lengths),
+    ...provingBars(left + BAR_IN, bar, lengths),
     text(left, half + 6, 3, title),
   ];
   return { ...sheet, shapes: [...drawn, ...namesOnPaper(plate, drawn, sheet)] };
