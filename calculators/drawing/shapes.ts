@@ -8,7 +8,8 @@ import type { Edge } from '../maths/plate/land-outline.ts';
 
 /**
  * What a line is for. `cut` is made in metal or cut with scissors; `centre` locates; `mark` is a
- * graduation and `position` a place on it; `scrap` is stock that goes away; `dimension` is a dimension line; `proving` is the bar that proves the scale.
+ * graduation and `position` a place on it; `scrap` is stock that goes away, in
+ * the narrow line with two dots that ISO 128-2 has for outlines before forming; `dimension` is a dimension line; `proving` is the bar that proves the scale.
  */
 export type Layer =
   'cut' | 'centre' | 'mark' | 'position' | 'scrap' | 'text' | 'dimension' | 'proving';

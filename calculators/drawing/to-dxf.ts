@@ -9,7 +9,7 @@ const layers: Readonly<Record<Layer, { name: string; colour: number; lineType: s
   centre: { name: 'CENTRE', colour: 1, lineType: 'CHAIN' },
   mark: { name: 'MARK', colour: 7, lineType: 'CONTINUOUS' },
   position: { name: 'POSITION', colour: 1, lineType: 'CONTINUOUS' },
-  scrap: { name: 'SCRAP', colour: 8, lineType: 'DASHES' },
+  scrap: { name: 'SCRAP', colour: 8, lineType: 'CHAIN2' },
   text: { name: 'TEXT', colour: 3, lineType: 'CONTINUOUS' },
   dimension: { name: 'DIMENSION', colour: 3, lineType: 'CONTINUOUS' },
   proving: { name: 'PROVING', colour: 5, lineType: 'CONTINUOUS' },
@@ -39,7 +39,7 @@ export async function toDxf(drawing: Drawing): Promise<string> {
   // The library would put its own name there.
   dxf.setVariable('$LASTSAVEDBY', { 1: SITE_NAME });
   dxf.addLType('CHAIN', '____ _ ____', [4, -1, 0.5, -1]);
-  dxf.addLType('DASHES', '__ __ __', [2, -1]);
+  dxf.addLType('CHAIN2', '____ _ _ ____', [4, -1, 0.5, -1, 0.5, -1]);
   const used = new Set(drawing.shapes.map((shape) => shape.layer));
   for (const layer of used) {
     const { name, colour, lineType } = layers[layer];

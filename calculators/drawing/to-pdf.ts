@@ -26,7 +26,7 @@ const widths: Readonly<Record<Layer, { width: number; dash?: number[]; grey?: nu
   centre: { width: 0.1, dash: [4, 1, 0.5, 1] },
   mark: { width: 0.15 },
   position: { width: 0.3 },
-  scrap: { width: 0.15, dash: [2, 1], grey: 0.45 },
+  scrap: { width: 0.15, dash: [4, 1, 0.5, 1, 0.5, 1], grey: 0.45 },
   text: { width: 0 },
   dimension: { width: 0.13 },
   proving: { width: 0.2 },

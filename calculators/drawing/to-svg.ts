@@ -57,7 +57,7 @@ const strokes: Readonly<Record<Layer, string>> = {
   centre: 'stroke="#000" stroke-width="0.1" stroke-dasharray="4 1 0.5 1"',
   mark: 'stroke="#000" stroke-width="0.15"',
   position: 'stroke="#000" stroke-width="0.3"',
-  scrap: 'stroke="#777" stroke-width="0.15" stroke-dasharray="2 1"',
+  scrap: 'stroke="#777" stroke-width="0.15" stroke-dasharray="4 1 0.5 1 0.5 1"',
   text: 'stroke="none"',
   dimension: 'stroke="#000" stroke-width="0.13"',
   proving: 'stroke="#000" stroke-width="0.2"',

@@ -32,22 +32,48 @@ const ticksOf = (scale: LinearScale, count: number): Tick[] =>
 const strokes = (ticks: readonly Tick[], stroke: (place: number) => string): string =>
   ticks.map(({ place }) => stroke(place)).join('');
 
-/** How far a figure may stand out beyond the end of its axis. */
+/** How far a figure may stand out beyond the end of its axis, and off its tick so as not to. */
 const BEYOND = 20;
+const OFF_TICK = 4;
+/** Between two figures, user units. */
+const BETWEEN = 4;
+/** Every so many ticks may bear a figure. */
+const EVERY = [1, 2, 5, 10] as const;
 
-/** The figures of a horizontal axis that have room beside each other and within the sheet. */
-function figured(ticks: readonly Tick[], write: (value: number) => string, { left, right }: Field) {
-  let free = -Infinity;
-  return [...ticks]
+interface Figure extends Tick {
+  readonly words: string;
+  /** Where its middle stands. */
+  readonly middle: number;
+}
+
+/**
+ * The figures of a horizontal axis that have room beside each other and within the sheet: those of
+ * every tick, or of every second, fifth or tenth, counted from 0.
+ */
+export function figured(
+  ticks: readonly Tick[],
+  write: (value: number) => string,
+  { left, right }: Pick<Field, 'left' | 'right'>,
+): readonly Figure[] {
+  const all = [...ticks]
     .sort((a, b) => a.place - b.place)
-    .map(({ place, value }) => ({ place, value, words: write(value) }))
-    .filter(({ place, words }) => {
+    .flatMap((tick): Figure[] => {
+      const words = write(tick.value);
       const half = textWidth(words) / 2;
-      if (place - half < Math.max(free, left - BEYOND) || place + half > right + BEYOND)
-        return false;
-      free = place + half + 4;
-      return true;
+      const middle = Math.max(left - BEYOND + half, Math.min(right + BEYOND - half, tick.place));
+      return Math.abs(middle - tick.place) > OFF_TICK ? [] : [{ ...tick, words, middle }];
     });
+  const step = Math.abs((ticks[1]?.value ?? 1) - (ticks[0]?.value ?? 0));
+  const thinned = EVERY.map((every) =>
+    all.filter(({ value }) => Math.round(value / step) % every === 0),
+  );
+  const apart = (figures: readonly Figure[]): boolean =>
+    figures.every(({ middle, words }, i) => {
+      const next = figures[i + 1];
+      if (next === undefined) return true;
+      return next.middle - middle >= (textWidth(words) + textWidth(next.words)) / 2 + BETWEEN;
+    });
+  return thinned.find(apart) ?? all.slice(0, 1);
 }
 
 /** The horizontal axis, below the field. */
@@ -68,8 +94,14 @@ export function AxisBottom({
         class="axis-line"
         d={`M${left} ${bottom}H${right}${strokes(ticks, (x) => `M${x} ${bottom}v5`)}`}
       />
-      {figured(ticks, format ?? trueMinus, field).map(({ value, place, words }) => (
-        <text key={value} class="tick-text" x={place} y={bottom + 18} text-anchor="middle">
+      {figured(ticks, format ?? trueMinus, field).map(({ value, middle, words }) => (
+        <text
+          key={value}
+          class="tick-text"
+          x={hundredth(middle)}
+          y={bottom + 18}
+          text-anchor="middle"
+        >
           {words}
         </text>
       ))}

@@ -1,4 +1,5 @@
 import { fixed } from '../frame/format.ts';
+import { arrowHead } from './label.tsx';
 import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { hundredth } from '../maths/numeric/steps.ts';
 
@@ -51,7 +52,7 @@ export function CrankTriangle(props: Props) {
     y: hundredth(ground - arc * Math.cos((angle * Math.PI) / 180)),
   };
   const middle = (a: number, b: number): number => hundredth((a + b) / 2);
-  const letter = { 'font-style': 'italic', 'font-size': 16 } as const;
+  const letter = { 'font-style': 'italic' } as const;
 
   return (
     <svg
@@ -88,6 +89,18 @@ export function CrankTriangle(props: Props) {
         d={`M${BORES.turned} ${hundredth(ground - arc)}A${hundredth(arc)} ${hundredth(arc)} 0 0 0 ${start.x} ${start.y}`}
       />
       <path class="dimension" d={`M${BORES.turned + 12} ${pin.y}h74m-8 0V${upper}`} />
+      <path
+        class="motion-head"
+        d={[
+          [BORES.turned, ground, pin.y],
+          [BORES.turned + 78, pin.y, upper],
+        ]
+          .flatMap(([x, from, to]) => [
+            arrowHead([x!, from!], [x!, to!]),
+            arrowHead([x!, to!], [x!, from!]),
+          ])
+          .join('')}
+      />
       <path
         class="turning"
         d={`M312 ${pin.y}v34m0 0l-4-8m4 8l4-8M312 ${pin.y}V${upper - 10}m0 0l-4 8m4-8l4 8`}

@@ -1,12 +1,24 @@
+import {
+  CONTACT_HIGH,
+  fixedContact,
+  GAP_HALF,
+  movingContact,
+  sparkAcross,
+  sparkGap,
+  SWITCH_RING,
+  switchLever,
+} from './circuit-signs.ts';
+
 const WIDTH = 340;
 const PANEL = 186;
 /** Across: battery, primary, secondary, condenser and plug. */
 const X = { battery: 40, primary: 140, secondary: 168, condenser: 210, plug: 312 } as const;
 /** Down: the feed, the foot of the windings, the wire to the points, and the earth. */
 const Y = { feed: 52, foot: 100, points: 112, earth: 156 } as const;
-/** The face of the fixed contact, which stands still, and how far the moving one comes off it. */
-export const FIXED = 136;
-export const APART = 9;
+/** The fixed contact, the middle of the plug's gap, and the contacts of the switch. */
+const FIXED = 127;
+const GAP = 84;
+const SWITCH = [68, 98] as const;
 
 const WINDING = 4;
 const TURN = (Y.foot - Y.feed) / WINDING;
@@ -22,15 +34,16 @@ interface PanelProps {
 }
 
 function Panel({ open, top }: PanelProps) {
-  const moving = FIXED - (open ? APART : 0);
-  const feed = `M${X.battery} ${Y.feed}H${X.primary}`;
-  const toPoints = `M${X.primary} ${Y.foot}V${moving - 3}`;
+  const [off, on] = SWITCH;
+  const feed = `M${X.battery} ${Y.feed}H${off}${switchLever(off, on, Y.feed)}M${on} ${Y.feed}H${X.primary}`;
+  const toPoints = `M${X.primary} ${Y.foot}V${FIXED}`;
+  const fromPoints = `M${X.primary} ${FIXED + CONTACT_HIGH}V${Y.earth}`;
   const toCondenser = `M${X.primary} ${Y.points}H${X.condenser}V126`;
-  const lead = `M${X.secondary} ${Y.feed}H${X.plug}V78`;
+  const lead = `M${X.secondary} ${Y.feed}H${X.plug}V${GAP - GAP_HALF}`;
   const fed = [feed, `M${X.battery} ${Y.feed}V92`];
   const used = open
     ? [...fed, `M${X.primary} ${Y.foot}V${Y.points}`, toCondenser, lead]
-    : [...fed, toPoints];
+    : [...fed, toPoints, fromPoints];
   return (
     <g class={open ? 'points-open' : 'points-shut'} transform={`translate(0 ${top})`}>
       <text x={8} y={18} class="axis-text">
@@ -43,10 +56,7 @@ function Panel({ open, top }: PanelProps) {
         d={`${feed}M${X.battery} ${Y.feed}V92M${X.battery} 100V${Y.earth - 22}${earth(X.battery, Y.earth - 22)}`}
       />
       <path class="plates" d={`M${X.battery - 11} 92h22M${X.battery - 5} 100h10`} />
-      <path
-        class="wire"
-        d={`${toPoints}M${X.primary} ${FIXED + 3}V${Y.earth}${earth(X.primary, Y.earth)}`}
-      />
+      <path class="wire" d={`${toPoints}${fromPoints}${earth(X.primary, Y.earth)}`} />
       <path
         class="wire"
         d={`${toCondenser}M${X.condenser} 132V${Y.earth}${earth(X.condenser, Y.earth)}`}
@@ -54,20 +64,21 @@ function Panel({ open, top }: PanelProps) {
       <path class="plates" d={`M${X.condenser - 9} 126h18M${X.condenser - 9} 132h18`} />
       <path
         class="wire"
-        d={`M${X.secondary} ${Y.foot}v6H${X.primary}${lead}M${X.plug} 90V112${earth(X.plug, 112)}`}
+        d={`M${X.secondary} ${Y.foot}v6H${X.primary}${lead}M${X.plug} ${GAP + GAP_HALF}V112${earth(X.plug, 112)}`}
       />
       <path class="wire wire-live" d={used.join('')} />
       <path class="wire wire-live" d={winding(X.primary, 0)} />
       <path class={open ? 'wire wire-live' : 'wire'} d={winding(X.secondary, 1)} />
       <path class="plates" d={`M${X.primary + 12} ${Y.feed - 2}v52m4 0v-52`} />
-      <path class="contact-moving" d={`M${X.primary - 9} ${moving - 3}h18v3h-18z`} />
-      <path class="contact-still" d={`M${X.primary - 9} ${FIXED}h18v3h-18z`} />
-      <path class="plates" d={`M${X.plug - 6} 78h12M${X.plug - 6} 90h12`} />
-      {open && <path class="spark" d={`M${X.plug} 78l-3 5 6 2-3 5`} />}
+      <path class="contact-still" d={fixedContact(X.primary, FIXED)} />
+      <path class="contact-moving" d={movingContact(X.primary, FIXED, open)} />
+      <path class="pointer" d={sparkGap(X.plug, GAP)} />
+      {open && <path class="spark" d={sparkAcross(X.plug, GAP)} />}
       <circle class="joint" cx={X.primary} cy={Y.points} r={3} />
       <circle class="joint" cx={X.primary} cy={Y.foot + 6} r={3} />
-      <circle class="joint" cx={70} cy={Y.feed} r={3} />
-      <circle class="joint" cx={94} cy={Y.feed} r={3} />
+      {SWITCH.map((x) => (
+        <circle key={x} class="found-mark" cx={x} cy={Y.feed} r={SWITCH_RING} />
+      ))}
       <text x={64} y={Y.feed - 9}>
         switch
       </text>
@@ -80,7 +91,7 @@ function Panel({ open, top }: PanelProps) {
       <text x={X.secondary + 12} y={80}>
         secondary
       </text>
-      <text x={X.primary - 16} y={FIXED + 2} text-anchor="end">
+      <text x={X.primary - 22} y={FIXED + 12} text-anchor="end">
         points
       </text>
       <text x={X.condenser + 16} y={134}>

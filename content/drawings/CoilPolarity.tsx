@@ -1,11 +1,13 @@
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
-import { Battery, Earth, Joint, OPENING, Points, Winding } from './parts/circuit.tsx';
+import { CONTACT_HIGH, GAP_HALF } from '../../calculators/picture/circuit-signs.ts';
+import { Battery, Earth, Joint, Plug, Points, Switch, Winding } from './parts/circuit.tsx';
 
 const PANEL = 216;
 /** Across: battery, primary, secondary, condenser, plug. */
 const X = { battery: 44, primary: 150, secondary: 182, condenser: 226, plug: 318 } as const;
-/** Down: the feed, the foot of the windings, the wire to the points, their face, the earth. */
-const Y = { feed: 52, foot: 100, points: 124, face: 156, earth: 178 } as const;
+/** Down: the feed, the foot of the windings, the wire to the points, the fixed contact, the plug's gap, the earth. */
+const Y = { feed: 52, foot: 100, points: 124, contact: 144, gap: 90, earth: 178 } as const;
+const SWITCH = { from: 76, to: 104 } as const;
 
 interface PanelProps {
   /** The pole of the battery that is earthed. */
@@ -19,8 +21,8 @@ function Panel({ earthed, top }: PanelProps) {
   // Inside the coil the secondary is joined to its − terminal here, whichever way round that lies.
   const lead =
     earthed === '−'
-      ? `M${X.secondary} ${Y.foot}V108H${X.primary}M${X.secondary} ${Y.feed}H${X.plug}V84`
-      : `M${X.primary} ${Y.feed}H${X.secondary}M${X.secondary} ${Y.foot}H250V${Y.feed}H${X.plug}V84`;
+      ? `M${X.secondary} ${Y.foot}V108H${X.primary}M${X.secondary} ${Y.feed}H${X.plug}V${Y.gap - GAP_HALF}`
+      : `M${X.primary} ${Y.feed}H${X.secondary}M${X.secondary} ${Y.foot}H250V${Y.feed}H${X.plug}V${Y.gap - GAP_HALF}`;
   return (
     <g transform={`translate(0 ${top})`}>
       <text class="axis-text" x={4} y={16}>
@@ -28,7 +30,7 @@ function Panel({ earthed, top }: PanelProps) {
       </text>
       <path
         class="edge edge-thin"
-        d={`M${X.battery} 96V${Y.feed}H${X.primary}M${X.battery} 104V${Y.earth}M${X.primary} ${Y.foot}V${Y.face - OPENING - 4}M${X.primary} ${Y.face + 4}V${Y.earth}M${X.primary} ${Y.points}H${X.condenser}V138M${X.condenser} 144V${Y.earth}M${X.plug} 96V${Y.earth}${lead}`}
+        d={`M${X.battery} 96V${Y.feed}H${SWITCH.from}M${SWITCH.to} ${Y.feed}H${X.primary}M${X.battery} 104V${Y.earth}M${X.primary} ${Y.foot}V${Y.contact}M${X.primary} ${Y.contact + CONTACT_HIGH}V${Y.earth}M${X.primary} ${Y.points}H${X.condenser}V138M${X.condenser} 144V${Y.earth}M${X.plug} ${Y.gap + GAP_HALF}V${Y.earth}${lead}`}
       />
       <path class="edge" d={`M${X.condenser - 9} 138h18M${X.condenser - 9} 144h18`} />
       {earthed === '−' ? (
@@ -42,13 +44,11 @@ function Panel({ earthed, top }: PanelProps) {
         class="edge"
         d={`M${X.primary + 14} ${Y.feed + 5}v38M${X.primary + 18} ${Y.feed + 5}v38`}
       />
-      <Points x={X.primary} y={Y.face} open />
-      <path class="motion" d={`M${X.plug} 84l-3 4 6 3-3 5`} />
-      <path class="edge" d={`M${X.plug - 7} 84h14M${X.plug - 7} 96h14`} />
+      <Points x={X.primary} y={Y.contact} open />
+      <Plug x={X.plug} y={Y.gap} fires />
       <Joint x={X.primary} y={Y.points} />
       <Joint x={X.primary} y={earthed === '−' ? 108 : Y.feed} />
-      <Joint x={78} y={Y.feed} />
-      <Joint x={102} y={Y.feed} />
+      <Switch {...SWITCH} y={Y.feed} />
       <Earth x={X.battery} y={Y.earth} />
       <Earth x={X.primary} y={Y.earth} />
       <Earth x={X.condenser} y={Y.earth} />
@@ -77,7 +77,7 @@ function Panel({ earthed, top }: PanelProps) {
       <text x={X.secondary + 8} y={80}>
         coil
       </text>
-      <text x={X.primary - 16} y={Y.face + 4} text-anchor="end">
+      <text x={X.primary - 20} y={Y.contact + 12} text-anchor="end">
         points
       </text>
       <text x={X.condenser + 14} y={146}>

@@ -7,9 +7,9 @@ const PANEL = { wide: 178, high: 196 } as const;
 const THROW = 32;
 /** The centre lines end short of the numbers of the pins. */
 const REACH = THROW + 9;
-const MIDDLE = [54, 106] as const;
-const SIDE = 126;
-const PITCH = 11;
+const MIDDLE = [58, 106] as const;
+const SIDE = 128;
+const PITCH = 10;
 
 /** Where a pin stands in the end view, the crank turning clockwise and pin 1 at the top. */
 const at = (angle: number, radius: number): readonly [number, number] => {
@@ -40,7 +40,7 @@ function End({ crank }: { readonly crank: Crank }) {
       <circle class="edge edge-thin" cx={cx} cy={cy} r={THROW} />
       {pinsOf(crank).map(([angle, numbers]) => {
         const [x, y] = at(angle, THROW);
-        const [wordsX, wordsY] = at(angle, THROW + 19);
+        const [wordsX, wordsY] = at(angle, THROW + 17);
         return (
           <g key={angle}>
             <path class="part-rod" d={`M${cx} ${cy}L${x} ${y}`} />
@@ -71,7 +71,7 @@ function FromTheSide({ crank }: { readonly crank: Crank }) {
     .join('');
   return (
     <g>
-      <path class="centre-line" d={`M${SIDE - 6} ${cy}H${PANEL.wide - 2}`} />
+      <path class="centre-line" d={`M${SIDE - 6} ${cy}H${PANEL.wide - 5}`} />
       <path class="edge" d={`M${start - 8} ${cy}${steps}H${start + high.length * PITCH + 3}`} />
     </g>
   );

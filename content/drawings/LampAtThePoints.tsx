@@ -1,9 +1,11 @@
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
-import { Battery, Earth, Joint, Lamp, OPENING, Points, Winding } from './parts/circuit.tsx';
+import { CONTACT_HIGH } from '../../calculators/picture/circuit-signs.ts';
+import { Battery, Earth, Joint, Lamp, Points, Winding } from './parts/circuit.tsx';
 
 const PANEL = 156;
 const SECOND = 2 * PANEL + 28;
-const FACE = 96;
+const CONTACT = 84;
+const FOOT = CONTACT + CONTACT_HIGH;
 
 /** What the points are, and the lamp with it. */
 const State = ({ open, lamp }: { readonly open: boolean; readonly lamp: string }) => (
@@ -19,17 +21,16 @@ const State = ({ open, lamp }: { readonly open: boolean; readonly lamp: string }
 
 /** A lamp with a battery of its own across the points, coil and condenser taken off. */
 function Own({ open, top }: { readonly open: boolean; readonly top: number }) {
-  const moving = FACE - (open ? OPENING : 0);
   return (
     <g transform={`translate(0 ${top})`}>
       <State open={open} lamp={open ? 'goes out' : 'lit'} />
       <path
         class={open ? 'edge edge-thin' : 'current'}
-        d={`M110 67V44H169M191 44H250V${moving - 4}M250 ${FACE + 4}V124H110V75`}
+        d={`M110 67V44H169M191 44H250V${CONTACT}M250 ${FOOT}V124H110V75`}
       />
       <Battery x={110} y={71} />
       <Lamp x={180} y={44} lit={!open} />
-      <Points x={250} y={FACE} open={open} />
+      <Points x={250} y={CONTACT} open={open} />
       <text x={270} y={98}>
         points
       </text>
@@ -42,26 +43,25 @@ function Own({ open, top }: { readonly open: boolean; readonly top: number }) {
 
 /** A lamp from the insulated contact to earth, the ignition on. */
 function WithCoil({ open, top }: { readonly open: boolean; readonly top: number }) {
-  const moving = FACE - (open ? OPENING : 0);
   return (
     <g transform={`translate(0 ${top})`}>
       <State open={open} lamp={open ? 'lights' : 'dark'} />
       <path
         class="edge edge-thin"
-        d={`M110 80V126M110 72V22H190V24M250 ${FACE + 4}V126M316 95V126M190 72H316V73M250 72V${moving - 4}`}
+        d={`M110 80V126M110 72V22H190V24M250 ${FOOT}V126M316 95V126M190 72H316V73M250 72V${CONTACT}`}
       />
       <path
         class="current"
         d={
           open
             ? 'M110 67V22H190V24M190 72H316V73M316 95V126M110 75V126'
-            : `M110 67V22H190V24M190 72H250V${moving - 4}M250 ${FACE + 4}V126M110 75V126`
+            : `M110 67V22H190V24M190 72H250V${CONTACT}M250 ${FOOT}V126M110 75V126`
         }
       />
       <Battery x={110} y={71} />
       <Winding x={190} y={24} />
       <Lamp x={316} y={84} lit={open} />
-      <Points x={250} y={FACE} open={open} />
+      <Points x={250} y={CONTACT} open={open} />
       <Joint x={250} y={72} />
       <Earth x={110} y={126} />
       <Earth x={250} y={126} />

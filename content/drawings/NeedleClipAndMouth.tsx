@@ -32,7 +32,7 @@ interface State {
 
 const states: readonly State[] = [
   { words: 'Slide shut', x: 84, opened: 0 },
-  { words: 'Three quarters open', x: 266, opened: 0.75 },
+  { words: 'Three quarters open', x: 262, opened: 0.75 },
 ];
 
 const half = (rise: number): number => (needleDiameterAt(needle, Math.max(0, rise)) / 2) * WIDE;
@@ -97,7 +97,7 @@ function Panel({ words, x, opened }: State) {
         line={PLAN + BORE + 22}
         words=""
       />
-      <Label words={`D ${fixed(demoJets.needleJet, 2)}`} at={[x + BORE + 8, PLAN + BORE + 22]} />
+      <Label words={`⌀D ${fixed(demoJets.needleJet, 2)}`} at={[x + BORE + 6, PLAN + BORE + 22]} />
       <Dimension
         from={[x - inner, PLAN]}
         to={[x + inner, PLAN]}
@@ -105,7 +105,7 @@ function Panel({ words, x, opened }: State) {
         line={PLAN + BORE + 44}
         words=""
       />
-      <Label words={`d ${fixed((2 * inner) / WIDE, 2)}`} at={[x + BORE + 8, PLAN + BORE + 44]} />
+      <Label words={`⌀d ${fixed((2 * inner) / WIDE, 2)}`} at={[x + BORE + 6, PLAN + BORE + 44]} />
     </g>
   );
 }

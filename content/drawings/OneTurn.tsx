@@ -8,7 +8,7 @@ const engine = { stroke: demoEngine.stroke, rodLength: demoEngine.rod, pinOffset
 /** User units for a millimetre, the same in all four. */
 const SCALE = 1.12;
 const PANEL = { wide: 178, high: 308 } as const;
-const MIDDLE = 92;
+const MIDDLE = 96;
 /** The deck, and the crank's centre below it. */
 const DECK = 62;
 const PIN_BELOW_CROWN = 30;
@@ -93,11 +93,11 @@ function Panel({ phase, x, y }: { readonly phase: Phase; readonly x: number; rea
   const below = MIDDLE + BORE + 26;
   return (
     <g transform={`translate(${x} ${y})`} class={`phase phase-${title.slice(0, 1)}`}>
-      <text class="axis-text" x={4} y={14}>
+      <text class="axis-text" x={4} y={11}>
         {title}
       </text>
       {words.map((line, i) => (
-        <text key={line} x={4} y={31 + 15 * i}>
+        <text key={line} x={4} y={26 + 14 * i}>
           {line}
         </text>
       ))}
@@ -137,7 +137,11 @@ function Panel({ phase, x, y }: { readonly phase: Phase; readonly x: number; rea
       {title.startsWith('1') ? (
         <>
           <Label words="crown" at={[2, DECK + 1]} to={[MIDDLE - BORE + 8, at(crown)]} />
-          <Label words="exhaust" at={[0, at(exhaust) - 9]} />
+          <Label
+            words="exhaust"
+            at={[2, at(exhaust) - 16]}
+            to={[MIDDLE - BORE - 18, at(exhaust + exhaustHeight / 2)]}
+          />
           <Label words="skirt" at={[2, at(skirt) + 5]} to={[MIDDLE - BORE + 6, at(skirt) - 4]} />
           <Label words="inlet" at={[MIDDLE + BORE + WALL + 4, at(inlet) + 15]} />
           <Label words="crankcase" at={[MIDDLE, CENTRE + CASE + 15]} anchor="middle" />

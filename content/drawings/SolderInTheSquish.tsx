@@ -59,12 +59,27 @@ function Section({ pressed, top }: { readonly pressed: boolean; readonly top: nu
             at={[END + 4, FACE - 28]}
             anchor="end"
           />
+          <Label
+            words="solder"
+            at={[140, foot + 14]}
+            to={[(from + bowl) / 2, (FACE + crown) / 2]}
+          />
         </>
       ) : (
         <>
           <Label words="head" at={[268, 28]} to={[206, 54]} />
           <Label words="band" at={[268, 52]} to={[160, FACE]} ends="arrow" />
-          <Label words="bowl" at={[bowl + 46, FACE + 2]} />
+          <Label
+            words="bowl"
+            at={[bowl + 76, FACE - 14]}
+            to={[bowl + 40, FACE - 26]}
+            ends="arrow"
+          />
+          <Label
+            words="solder"
+            at={[bowl + 86, FACE + 12]}
+            to={[to - 20, upper + SOLDER * SCALE * 0.5]}
+          />
           <Move from={[END - 22, crown - 4]} to={[END - 22, crown - 36]} />
           <Label words="gasket" at={[4, foot + 14]} to={[28, FACE + 8]} />
           <Label words="barrel" at={[70, foot + 14]} to={[48, foot - 22]} />
@@ -83,7 +98,7 @@ export default function SolderInTheSquish() {
       id="solder-in-squish"
       title="Solder in the squish, before and after"
       description={`Three drawings. The crown from above: two pieces of solder lie over the gudgeon pin, one on either side, and reach out to the bore. The edge of the bore cut, the piston below the top: solder of ${SOLDER} millimetres lies on the crown under the band of the head. The same at the top: the solder is pressed between crown and band to ${fixed(demoHead.squish, 1)} millimetres, which is the squish. Over the bowl it keeps its thickness.`}
-      height={PLAN + PANEL + 156}
+      height={PLAN + PANEL + 172}
     >
       <text class="axis-text" x={4} y={16}>
         From above: two pieces, over the pin

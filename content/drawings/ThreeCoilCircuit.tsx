@@ -1,13 +1,15 @@
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
-import { Battery, Earth, Joint, OPENING, Points, Winding } from './parts/circuit.tsx';
+import { CONTACT_HIGH, GAP_HALF } from '../../calculators/picture/circuit-signs.ts';
+import { Battery, Earth, Joint, Plug, Points, Switch, Winding } from './parts/circuit.tsx';
 
 const PANEL = 300;
 const FEED = 46;
 const BUS = 70;
 const COIL = 80;
 const FOOT = COIL + 48;
-const FACE = 192;
+const CONTACT = 180;
+const GAP = 184;
 const EARTH = 222;
 const columns = [70, 176, 282] as const;
 
@@ -17,7 +19,6 @@ type State = 'shut' | 'open' | 'fires';
 /** One coil with its points, its condenser and its plug. */
 function Cylinder({ x, state, number }: { x: number; state: State; number: number }) {
   const open = state !== 'shut';
-  const moving = FACE - (open ? OPENING : 0);
   const plug = x + 48;
   const live = state === 'open' ? 'edge edge-thin' : 'current';
   return (
@@ -27,19 +28,21 @@ function Cylinder({ x, state, number }: { x: number; state: State; number: numbe
       <path class="edge edge-thin" d={`M${x + 13} ${COIL}V${FOOT}M${x + 17} ${COIL}V${FOOT}`} />
       <path class="edge" d={`M${x + 30} ${COIL}${'a4 4 0 0 0 0 8'.repeat(6)}`} />
       <path class="edge edge-thin" d={`M${x + 30} ${FOOT}V140H${x}`} />
-      <path class="edge edge-thin" d={`M${x + 30} ${COIL}H${plug}V176M${plug} 190V${EARTH}`} />
-      <path class="edge" d={`M${plug - 6} 176h12M${plug - 6} 190h12`} />
-      {state === 'fires' ? <path class="spark" d={`M${plug} 177l-4 5h8l-4 6`} /> : null}
+      <path
+        class="edge edge-thin"
+        d={`M${x + 30} ${COIL}H${plug}V${GAP - GAP_HALF}M${plug} ${GAP + GAP_HALF}V${EARTH}`}
+      />
+      <Plug x={plug} y={GAP} fires={state === 'fires'} />
       <path
         class={state === 'shut' ? 'current' : 'edge edge-thin'}
-        d={`M${x} 160V${moving - 4}M${x} ${FACE + 4}V${EARTH}`}
+        d={`M${x} 160V${CONTACT}M${x} ${CONTACT + CONTACT_HIGH}V${EARTH}`}
       />
       <path
         class={state === 'fires' ? 'current' : 'edge edge-thin'}
         d={`M${x} 160H${x - 26}V184M${x - 26} 192V${EARTH}`}
       />
       <path class="edge" d={`M${x - 35} 184h18M${x - 35} 192h18`} />
-      <Points x={x} y={FACE} open={open} />
+      <Points x={x} y={CONTACT} open={open} />
       <Joint x={x} y={140} />
       <Joint x={x} y={160} />
       <Earth x={x - 26} y={EARTH} />
@@ -71,13 +74,9 @@ function Circuit({ top, title, states }: { top: number; title: string; states: r
         class="current"
         d={`M18 85V${FEED}H44M72 ${FEED}H96M126 ${FEED}H144V${BUS}M${columns[0]} ${BUS}H${far}`}
       />
-      <path
-        class="edge"
-        d={`M44 ${FEED - 6}H72V${FEED + 6}H44ZM44 ${FEED}H72M98 ${FEED - 2}L124 ${FEED - 2}`}
-      />
+      <path class="edge" d={`M44 ${FEED - 6}H72V${FEED + 6}H44ZM44 ${FEED}H72`} />
       <Joint x={144} y={BUS} />
-      <circle class="edge edge-filled" cx={97} cy={FEED} r={2.5} />
-      <circle class="edge edge-filled" cx={125} cy={FEED} r={2.5} />
+      <Switch from={97} to={125} y={FEED} />
       <Battery x={18} y={89} />
       <path class="current" d="M18 93V104" />
       <Earth x={18} y={104} />
@@ -103,7 +102,7 @@ export default function ThreeCoilCircuit() {
       <Label words="coil 3" at={[352, 28]} anchor="end" to={[312, 80]} />
       <Label words="battery" at={[2, 134]} />
       <Label words="condenser" at={[4, 276]} to={[33.5, 192]} />
-      <Label words="points" at={[112, 276]} to={[76, 196]} />
+      <Label words="points" at={[112, 276]} to={[68, 190]} />
       <Label words="plug" at={[178, 276]} to={[121, 184]} />
       <Circuit
         top={PANEL}

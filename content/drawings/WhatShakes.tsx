@@ -3,7 +3,7 @@ import { arrowHead } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 import { cranks, leftOver, type Crank } from '../cranks.ts';
 
-const PANEL = { wide: 178, high: 176 } as const;
+const PANEL = { wide: 178, high: 190 } as const;
 const PITCH = 34;
 const MIDDLE = 84;
 const FORCE = 34;

@@ -7,6 +7,7 @@ import { calculators } from '../../site/all-calculators.ts';
 import { documentOf, pageFiles, pathOf } from './support/built.ts';
 import { result, settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
+import { typeSizes } from './support/type-sizes.ts';
 
 const PHONE = { width: 390, height: 844 } as const;
 const DESK = { width: 1280, height: 800 } as const;
@@ -102,6 +103,17 @@ describe.each(files.map(pathOf))('/%s', (path) => {
         .locator('.figure-place')
         .evaluateAll((places) => places.map((place) => place.getBoundingClientRect().height));
       for (const height of heights) expect(height).toBeLessThanOrEqual(PHONE.height);
+    }));
+
+  it('pictures have type of 13 to 14 px, on the narrowest phone and on a desk', () =>
+    visit({ path, viewport: PHONE }, async (page) => {
+      await settled(page);
+      for (const width of [360, 390, 768, 1280]) {
+        await page.setViewportSize({ width, height: 844 });
+        const sizes = await typeSizes(page, 'article');
+        expect(Math.min(13, ...sizes), `${String(width)} px`).toBeGreaterThan(12.9);
+        expect(Math.max(13, ...sizes), `${String(width)} px`).toBeLessThan(14.1);
+      }
     }));
 
   it('no table is cut off on a phone', () =>

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { demoEngine, sliderCrank } from '../../calculators/position/engine-inputs.ts';
 import { travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { CrankTriangle, triangleOf } from '../../calculators/picture/crank-triangle.tsx';
-import { APART, PointsCircuit } from '../../calculators/picture/points-circuit.tsx';
+import { PointsCircuit } from '../../calculators/picture/points-circuit.tsx';
 
 const drawn = (picture: Parameters<typeof render>[0]): Document =>
   parseHTML(`<body>${render(picture)}</body>`).document;
@@ -59,14 +59,14 @@ describe('the circuit of the points', () => {
 
   it('leaves the fixed contact where it is and lets the moving one touch it when shut', () => {
     expect(part('open', 'contact-still')).toBe(part('shut', 'contact-still'));
-    const [, still] = numbers(part('shut', 'contact-still'));
-    // Its lower face: where the bar begins, and its own thickness.
-    const facing = (state: string): number => {
-      const [, y, , thick] = numbers(part(state, 'contact-moving'));
-      return y! + thick!;
+    const [x, y, out] = numbers(part('shut', 'contact-still')) as [number, number, number];
+    const tip = (state: string): { x: number; y: number } => {
+      const [footX, footY, across, up] = numbers(part(state, 'contact-moving')) as number[];
+      return { x: footX! + across!, y: footY! + up! };
     };
-    expect(facing('shut')).toBe(still);
-    expect(still! - facing('open')).toBe(APART);
+    // Shut, its tip lies past the end of the fixed one, on the same side of the wire.
+    expect(Math.hypot(tip('shut').x - (x + out), tip('shut').y - y)).toBeLessThan(4);
+    expect(tip('open').x).toBeLessThan(x + out - 5);
   });
 
   it('sparks at the plug only while the points are open', () => {

@@ -9,7 +9,7 @@ import type { KeyEntry } from '../../picture/key.tsx';
 import { apart } from '../../picture/labels.ts';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
-import { jetAt, type Values } from './compute.ts';
+import { jetAt, sizeDecimals, type Values } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -57,7 +57,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const most = Math.max(...all);
   const unit = shownUnit([most], 'mm', lengths);
   const shown = (mm: number): number => toShown(mm, unit);
-  const size = (value: number): string => fixed(value, unit === 'thou' ? 1 : unit === 'in' ? 4 : 2);
+  const size = (value: number): string =>
+    fixed(value, unit === 'thou' ? 1 : unit === 'in' ? 4 : sizeDecimals(v.sizes));
   const room = (most - least) * 0.08;
   const sizes = [shown(least - room), shown(most + room)] as const;
   const half = spreads().jet ?? 0;

@@ -1,7 +1,7 @@
 import { demoJets } from '../../demo-engine.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { showInput } from '../../frame/format.ts';
-import { compute, inOrder, type Computed, type Values } from './compute.ts';
+import { fixed, showInput, withUnit } from '../../frame/format.ts';
+import { compute, inOrder, sizeDecimals, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
 import { remarks, verdict } from './remarks.ts';
@@ -30,14 +30,13 @@ export default defineCalculator({
     sizes: {
       caption: 'The jets at hand in the air now',
       rowHeading: 'Jet',
-      row: (values, index, _, { lengths }) =>
-        showInput(
-          inOrder((values as unknown as Values).sizes)[index - 1]!,
-          'mm',
-          lengths,
-          inputs.sizes.step,
-          (values as unknown as Values).sizes,
-        ),
+      row: (values, index, _, { lengths }) => {
+        const { sizes } = values as unknown as Values;
+        const size = inOrder(sizes)[index - 1]!;
+        return lengths === 'mm'
+          ? withUnit(fixed(size, sizeDecimals(sizes)), 'mm')
+          : showInput(size, 'mm', lengths, inputs.sizes.step, sizes);
+      },
       verdict: {
         heading: 'Which',
         say: (values, computed, index) =>

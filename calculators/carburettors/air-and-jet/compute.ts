@@ -60,6 +60,10 @@ export function densityOn(v: Values, day: Day): number {
   );
 }
 
+/** How many decimals all sizes bear, mm: those of the finest, two at least and three at most. */
+export const sizeDecimals = (sizes: readonly number[]): number =>
+  Math.min(3, Math.max(2, ...sizes.map((size) => String(size).split('.')[1]?.length ?? 0)));
+
 /** The jets at hand, finest first. */
 export const inOrder = (sizes: readonly number[]): readonly number[] =>
   [...sizes].sort((a, b) => a - b);

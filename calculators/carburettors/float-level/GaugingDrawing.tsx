@@ -2,6 +2,7 @@ import { fixed } from '../../frame/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
+import { arrowHead } from '../../picture/label.tsx';
 import { BODY, NEEDLE, PIVOT, TANG } from './body.ts';
 
 interface Props {
@@ -115,6 +116,12 @@ export function GaugingDrawing({ lever, height, far, tipped, lengths }: Props) {
         class="dimension"
         d={`${path([rule, 0], [rule, edge])}${path([far ? middle : foot, edge], [rule + 1, edge])}`}
       />
+      {Math.abs(edge) * scale < 20 ? null : (
+        <path
+          class="motion-head"
+          d={`${arrowHead(at(rule, 0), at(rule, edge))}${arrowHead(at(rule, edge), at(rule, 0))}`}
+        />
+      )}
       <text
         class="dimension-text"
         x={tipped ? labelX : labelX + 8}

@@ -1,6 +1,7 @@
 import { fixed, showFixed } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
+import { arrowHead } from '../../picture/label.tsx';
 import { ForceArrow } from '../../picture/force-arrow.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { BODY, NEEDLE, PIVOT, TANG } from './body.ts';
@@ -26,6 +27,8 @@ const WIDTH = 350;
 const FIELD = { left: 12, right: 240, top: 50, tallest: 270 };
 /** Room for the key below the drawing. */
 const KEY = 74;
+/** Shorter than this a dimension has its arrows outside, user units. */
+const SHORT = 20;
 /** Half a line of type, and a little. */
 const HALF_LINE = 9;
 
@@ -40,6 +43,14 @@ function besides(from: number, to: number, ...across: readonly number[]): number
     .filter((place) => across.every((line) => Math.abs(place - line) >= HALF_LINE))
     .sort((one, other) => Math.abs(one - middle) - Math.abs(other - middle));
   return hundredth(free[0] ?? middle);
+}
+
+/** The heads of an upright dimension, outside of it where it is short. */
+function headsOf(x: number, a: number, b: number): string {
+  const away = Math.abs(b - a) < SHORT ? Math.sign(b - a) * SHORT : 0;
+  return away === 0
+    ? arrowHead([x, a], [x, b]) + arrowHead([x, b], [x, a])
+    : arrowHead([x, b + away], [x, b]) + arrowHead([x, a - away], [x, a]);
 }
 
 /** The chamber in section, to scale along the arm and in height, the valve just shut. */
@@ -149,6 +160,10 @@ export function SectionDrawing(props: Props) {
         class="dimension"
         d={`M${x(right) + 2} ${z(level)}H${rules + 4}M${rules} ${z(0)}V${z(level)}`}
       />
+      <path
+        class="motion-head"
+        d={`${headsOf(rules, z(0), z(level))}${headsOf(outer, z(0), z(edge))}`}
+      />
       <text
         class="dimension-text"
         x={rules + 5}
@@ -184,7 +199,7 @@ export function SectionDrawing(props: Props) {
         {`B buoyancy ${fixed(buoyancy, 1)} gf`}
       </text>
       <text x={176} y={keyTop + 66}>
-        heights and arms to scale
+        heights, arms to scale
       </text>
       <TangDrawing top={keyTop + KEY} />
     </svg>

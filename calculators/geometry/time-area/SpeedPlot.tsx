@@ -19,7 +19,12 @@ interface Props {
 }
 
 const HEIGHT = 300;
-const MILLI = 1000;
+/** Of the vertical axis. */
+const TICKS = 5;
+
+/** As many decimals at every tick as the finest of them needs. */
+const scaled = (most: number) => (value: number) =>
+  value.toFixed(Math.max(0, -Math.floor(Math.log10(most / TICKS))));
 
 const fieldEnd = (rpm: number): number => (rpm <= 9500 ? 10_000 : 20_000);
 
@@ -38,7 +43,7 @@ export function SpeedPlot(props: Props) {
     ...(blowdown === undefined ? [] : [['blowdown', blowdown] as const]),
   ];
   const key: readonly KeyEntry[] = curves.map(([kind]) => portKey('line', kind));
-  const words = `${String(rpm)} rpm: exhaust ${(exhaust * MILLI).toFixed(2)}, transfers ${(transfer * MILLI).toFixed(2)} thousandths of a second per metre`;
+  const words = `${String(rpm)} rpm: exhaust ${exhaust.toFixed(5)}, transfers ${transfer.toFixed(5)} seconds per metre`;
   return (
     <Chart
       id={`${idPrefix}speed-field`}
@@ -46,19 +51,22 @@ export function SpeedPlot(props: Props) {
       label={`Specific time-area against speed. ${words}`}
       meaning={key}
       x={{ domain: [start, end], ticks: 5, label: 'speed, rpm' }}
-      y={{ domain: [0, most * MILLI], label: 'specific time-area, thousandths of s/m' }}
+      y={{
+        domain: [0, most],
+        label: 'specific time-area, s/m',
+        ticks: TICKS,
+        format: scaled(most),
+      }}
       marks={(frame) => {
         const { x, y } = frame;
         const curve = (now: number) =>
-          evenly(first, end, 60).map(
-            (speed) => [x(speed), y(((now * rpm) / speed) * MILLI)] as const,
-          );
+          evenly(first, end, 60).map((speed) => [x(speed), y((now * rpm) / speed)] as const);
         return (
           <>
             {curves.map(([kind, timeArea]) => (
               <Line key={kind} look={portCurve(kind)} points={curve(timeArea)} />
             ))}
-            <Guides frame={frame} to="bottom" at={[x(rpm), y(exhaust * MILLI)]} />
+            <Guides frame={frame} to="bottom" at={[x(rpm), y(exhaust)]} />
           </>
         );
       }}
@@ -66,7 +74,7 @@ export function SpeedPlot(props: Props) {
       {({ x, y }) => (
         <Handle
           x={x(rpm)}
-          y={y(exhaust * MILLI)}
+          y={y(exhaust)}
           label="Engine speed, rpm"
           value={rpm}
           min={start}

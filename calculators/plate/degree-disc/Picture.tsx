@@ -15,6 +15,7 @@ import { textWidth } from '../../picture/text-width.ts';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { marksOf, type TapeValues } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';
+import { clearOnDisc } from './lettering.ts';
 import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -26,11 +27,13 @@ const FIGURES = 0.78;
 const FIGURE_ROOM = 34;
 /** Degrees to either side of a figure within which a mark would strike through it. */
 const STRUCK = 5;
-/** Where the line of a mark begins, as a part of the way from the hole to the rim, and where its letter stands. */
+/** Where the line of a mark begins, as a part of the way from the hole to the rim. */
 const MARK_FOOT = 0.25;
-const LETTER_ROWS = [10, 28, 46, 64, 82] as const;
+/** Height of a capital, and from the middle of a figure of the disc inwards to clear paper, in user units. */
+const LETTER = 10;
+const FIGURE_DEEP = 12;
 /** Letters nearer than this would touch, in user units. */
-const APART = 17;
+const APART = 14;
 /** Between two figures of the tape, user units. */
 const CLEAR = 6;
 const letterOf = (index: number): string => String.fromCharCode(65 + index);
@@ -126,7 +129,9 @@ function lettersOf(tape: ReturnType<typeof viewOf>) {
         shape.kind === 'line' ? (shape.name ?? '') : '',
       );
       if (shape.kind !== 'line' || !number) return [];
-      const [foot, head] = [place(shape.x1, shape.y1), place(shape.x2, shape.y2)];
+      const lower = tape.drawing.shapes.find(({ name }) => name === `${shape.name!}-foot`);
+      const foot = place(shape.x1, lower?.kind === 'line' ? lower.y1 : shape.y1);
+      const head = place(shape.x2, shape.y2);
       return [{ letter: letterOf(Number(number[1]) - 1), x: foot.x, foot: foot.y, head: head.y }];
     })
     .sort((a, b) => a.letter.localeCompare(b.letter));
@@ -167,15 +172,29 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     }),
   );
 
-  // Each mark has a letter at its inner end, further in where a neighbour's stands already.
-  const foot = (v.inside + (v.outside - v.inside) * MARK_FOOT) / 2;
+  // Each mark has its letter beside the outer end of its line.
+  const height = LETTER / disc.scale;
+  const directionOf = ({ angle, before }: (typeof marks)[number]): number =>
+    90 + sense * (before ? -angle : angle);
+  const beside = clearOnDisc(
+    marks.map((mark, i) => ({ direction: directionOf(mark), words: letterOf(i) })),
+    {
+      from: (v.inside + (v.outside - v.inside) * MARK_FOOT) / 2,
+      to: rim * FIGURES - FIGURE_DEEP / disc.scale,
+      hole: v.inside / 2,
+    },
+    height,
+  );
   const named: { readonly letter: string; readonly x: number; readonly y: number }[] = [];
   marks.forEach((mark, i) => {
-    const spot = LETTER_ROWS.map((inwards) => foot - inwards / disc.scale)
-      .filter((radius) => radius > 0)
-      .map((radius) => along(mark.before ? -mark.angle : mark.angle, radius))
-      .find(({ x, y }) => named.every((other) => Math.hypot(other.x - x, other.y - y) > APART));
-    if (spot) named.push({ letter: letterOf(i), ...spot });
+    const turn = (directionOf(mark) * Math.PI) / 180;
+    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+    const { outer, side } = beside[i]!;
+    const [radius, aside] = [outer - height / 2, height * side * (cos < 0 ? -1 : 1)];
+    const at = place(radius * cos - aside * sin, radius * sin + aside * cos);
+    if (named.every((other) => Math.hypot(other.x - at.x, other.y - at.y) > APART)) {
+      named.push({ letter: letterOf(i), ...at });
+    }
   });
 
   return (

@@ -13,6 +13,7 @@ import {
 import { showInput } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import { scaleMarks, tapeLength, type Numbering } from '../../maths/crank/degree-disc.ts';
+import { clearOnDisc, clearOnTape, rowsWithin, wordsWide } from './lettering.ts';
 
 /** A piston position to be marked. */
 export interface PistonMark {
@@ -51,6 +52,10 @@ export interface TapeSheet extends ScaleSheet {
 }
 
 const markLength = { 1: 0.45, 5: 0.7, 10: 1 } as const;
+/** From the line of the bar up to the rim: the longest of its ticks, and some more, mm. */
+const BAR_CLEAR = 5;
+/** How far the bar up stands in from the left of the sheet, mm. */
+const BAR_IN = 2;
 const turned = (angle: number): number => ((angle % 360) + 360) % 360;
 
 /** Text that reads outwards along a spoke, never upside down by more than a quarter turn. */
@@ -81,6 +86,7 @@ export function discDrawing(sheet: DiscSheet): Drawing {
   /** Length of a ten-degree mark, and the size of the figures, in step with the disc. */
   const long = Math.min(10, (rim - inner) * 0.14);
   const letter = Math.min(2.8, rim * 0.036);
+  const noteHeight = (row: number): number => -inner - (rim - inner) * 0.35 - 2 * letter * row;
   const graduations = scaleMarks(sheet.numbering).flatMap(({ angle, rank, number }): Shape[] => {
     const to = direction(angle);
     const mark = spoke('mark', to, rim - long * markLength[rank], rim, `mark-${angle}`);
@@ -93,21 +99,37 @@ export function discDrawing(sheet: DiscSheet): Drawing {
   });
   /** Inside the figures. */
   const reach = rim - long - letter * 3;
-  const piston = neighbours(sheet.marks).flatMap(({ angle, label, place, second }): Shape[] => {
+  // The words of a mark between two others stand on its line where that has ended.
+  const start = inner + (rim - inner) * (sheet.marks.length > 2 ? 0.5 : 0.25);
+  const lettering = clearOnDisc(
+    sheet.marks.map(({ angle, label }) => ({ direction: direction(angle), words: label })),
+    { from: start, to: reach, hole: inner + 5 },
+    letter,
+  );
+  const piston = sheet.marks.flatMap(({ angle, label }, i): Shape[] => {
     const to = direction(angle);
-    const start = second ? reach - letter * 10 : reach;
+    const { outer, side } = lettering[i]!;
     return [
-      spoke('position', to, rim - long * 1.15, rim, `piston-${place}`),
-      spoke('position', to, inner + (rim - inner) * 0.25, reach),
-      beside(alongSpoke(to, start, letter, label), letter),
+      spoke('position', to, rim - long * 1.15, rim, `piston-${i + 1}`),
+      spoke('position', to, start, reach),
+      beside(alongSpoke(to, outer, letter, label), letter, side),
     ];
   });
+  const notes = rowsWithin(
+    [sheet.note, '0 is true top dead centre.'],
+    (row) => noteHeight(row),
+    (height) => 2 * (Math.sqrt(Math.max(0, reach ** 2 - height ** 2)) - letter),
+    letter,
+  );
   const { lengths = 'mm' } = sheet;
   const room = barRoom(lengths);
   const bar = -rim - 12;
   const bottom = bar - room.foot;
-  const left = -Math.max(rim, 50);
-  const right = Math.max(rim, left + room.side + room.across);
+  // Beside a small disc the bar up stands clear of its rim.
+  const top = bar + room.up;
+  const beyond = top < -rim ? 0 : Math.sqrt(rim ** 2 - Math.min(top, 0) ** 2);
+  const left = Math.min(-Math.max(rim, 50), -beyond - BAR_CLEAR - BAR_IN - room.side);
+  const right = Math.max(rim, left + room.side + BAR_IN + room.across);
   return {
     title: `Degree disc of ${showInput(sheet.outsideDiameter, 'mm', lengths, 0.1)}`,
     left: left - 1,
@@ -121,28 +143,10 @@ export function discDrawing(sheet: DiscSheet): Drawing {
       line('centre', 0, -inner - 5, 0, inner + 5),
       ...graduations,
       ...piston,
-      text(0, -inner - (rim - inner) * 0.35, letter, sheet.note, 'middle'),
-      text(
-        0,
-        -inner - (rim - inner) * 0.35 - letter * 2,
-        letter,
-        '0 is true top dead centre.',
-        'middle',
-      ),
-      ...provingBars(left + room.side, bar, lengths),
+      ...notes.map((words, row) => text(0, noteHeight(row), letter, words, 'middle')),
+      ...provingBars(left + room.side + BAR_IN, bar, lengths),
     ],
   };
-}
-
-/**
- * The marks in order round the circle, with their place in the list; every other one has its
- * lettering in a second row, so that neighbours can be told apart.
- */
-function neighbours(marks: readonly PistonMark[]) {
-  return marks
-    .map((mark, i) => ({ ...mark, place: i + 1 }))
-    .sort((a, b) => a.angle - b.angle)
-    .map((mark, i) => ({ ...mark, second: i % 2 === 1 }));
 }
 
 /** Moves turned text back by half its height, so that its middle lies where its foot was. */
@@ -155,19 +159,26 @@ function centredOn(shape: Text, height: number): Text {
   };
 }
 
-/** Moves text off its spoke to the side that is above it as one reads. */
-function beside(shape: Text, height: number): Text {
+/** Moves text off its spoke to the side that is above it as one reads, to the one below, or not. */
+function beside(shape: Text, height: number, side: 1 | 0 | -1): Text {
   const turn = (shape.turn * Math.PI) / 180;
   return {
     ...shape,
-    x: shape.x - height * Math.sin(turn),
-    y: shape.y + height * Math.cos(turn),
+    x: shape.x - side * height * Math.sin(turn),
+    y: shape.y + side * height * Math.cos(turn),
   };
 }
 
 /** Longest strip of tape on a sheet, mm. */
 const STRIP = 180;
 const ROW = 16;
+/** Height of the figures on a tape, and of what its marks are named, mm. */
+const FIGURE = 2;
+const NAME = 1.6;
+/** From a figure or a name to the next, or to a line, mm. */
+const CLEAR = 0.6;
+/** Degrees from one figure of the tape to the next: the first of these that leaves them room. */
+const EVERY = [10, 20, 30, 60, 90, 180] as const;
 
 export interface Strip {
   /** Degrees at its two ends. */
@@ -199,6 +210,8 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
   const row = sheet.tapeWidth + ROW;
   const leftwards = sheet.grows === 'anticlockwise';
   const marks = scaleMarks(sheet.numbering);
+  const widest = wordsWide('350', FIGURE);
+  const every = EVERY.find((step) => step * perDegree > widest + CLEAR) ?? 360;
   const shapes = parts.flatMap((strip, i): Shape[] => {
     const long = (strip.to - strip.from) * perDegree;
     const foot = -i * row;
@@ -207,6 +220,50 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
       leftwards ? long - (angle - strip.from) * perDegree : (angle - strip.from) * perDegree;
     const holds = (angle: number): boolean => angle >= strip.from && angle <= strip.to;
     const edge = (x: number, name: string): Line => line('cut', x, foot, x, head, name);
+    const figures: { readonly left: number; readonly right: number }[] = [];
+    const figureFoot = head - sheet.tapeWidth * 0.4 - FIGURE - 0.4;
+    /** The marks of the piston, broken where a figure stands on them. */
+    const positions = (): Shape[] => {
+      const held = sheet.marks
+        .map(({ angle, short }, place) => ({ reading: turned(angle), short, place: place + 1 }))
+        .filter(({ reading }) => holds(reading))
+        .map((mark) => ({ ...mark, x: along(mark.reading) }));
+      const rows = [0.06, 0.22].map((part) => part * sheet.tapeWidth);
+      const names = clearOnTape(
+        held.map(({ x, short }) => ({ x, words: short })),
+        {
+          long,
+          height: NAME,
+          rows: rows.filter((up) => foot + up + NAME < figureFoot),
+        },
+      );
+      /** Where a line begins: above what stands across it. */
+      const footOf = (x: number): number => {
+        const over = names.some(
+          (name, k) =>
+            name?.across && Math.abs(x - name.left - wide(k) / 2) < wide(k) / 2 + CLEAR / 2,
+        );
+        return over ? foot + rows[0]! + NAME + 0.3 : foot;
+      };
+      const wide = (k: number): number => wordsWide(held[k]!.short, NAME);
+      return held.flatMap(({ x, short, place }, k): Shape[] => {
+        const name = `tape-${i + 1}-piston-${place}`;
+        const struck = figures.some(({ left, right }) => x > left - 0.3 && x < right + 0.3);
+        const begins = footOf(x);
+        const at = names[k];
+        return [
+          ...(struck
+            ? [
+                line('position', x, figureFoot + FIGURE + 0.3, x, head, name),
+                ...(begins < figureFoot - 0.3
+                  ? [line('position', x, begins, x, figureFoot - 0.3, `${name}-foot`)]
+                  : []),
+              ]
+            : [line('position', x, begins, x, head, name)]),
+          ...(at ? [text(at.left, foot + at.foot, NAME, short)] : []),
+        ];
+      });
+    };
     return [
       line('cut', 0, foot, long, foot, `strip-${i + 1}`),
       line('cut', 0, head, long, head),
@@ -216,7 +273,7 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
         0,
         head + 2,
         2,
-        `Strip ${i + 1}: ${strip.from}° to ${strip.to}°. Lower edge to the rotor’s face.`,
+        `Strip ${i + 1}: ${strip.from}° to ${strip.to}°, from cut end to cut end. Lower edge to the rotor’s face.`,
       ),
       ...[...marks, { angle: 360, rank: 10 as const, number: marks[0]!.number }]
         .filter(({ angle }) => holds(angle))
@@ -231,21 +288,19 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
             `tape-${i + 1}-${angle}`,
           );
           if (number === undefined) return [mark];
-          // At an end of the strip it stands within the cut.
+          const wide = wordsWide(String(number), FIGURE);
+          // At an end of the strip it stands within the cut, and the next gives way to it.
           const anchor = x < 0.01 ? 'start' : x > long - 0.01 ? 'end' : 'middle';
-          const inwards = anchor === 'start' ? 0.6 : anchor === 'end' ? -0.6 : 0;
-          const y = head - sheet.tapeWidth * 0.4 - 2.4;
-          return [mark, text(x + inwards, y, 2, String(number), anchor)];
+          const left =
+            anchor === 'start' ? CLEAR : x - (anchor === 'end' ? wide + CLEAR : wide / 2);
+          const end = widest + 2 * CLEAR;
+          const crowded = left < end || left + wide > long - end;
+          if (anchor === 'middle' && (crowded || angle % every !== 0)) return [mark];
+          figures.push({ left, right: left + wide });
+          const inwards = anchor === 'start' ? CLEAR : anchor === 'end' ? -CLEAR : 0;
+          return [mark, text(x + inwards, figureFoot, FIGURE, String(number), anchor)];
         }),
-      ...neighbours(sheet.marks).flatMap(({ angle, short, place, second }): Shape[] => {
-        const reading = turned(angle);
-        if (!holds(reading)) return [];
-        const x = along(reading);
-        return [
-          line('position', x, foot, x, head, `tape-${i + 1}-piston-${place}`),
-          text(x + 0.6, foot + sheet.tapeWidth * (second ? 0.22 : 0.06), 1.6, short),
-        ];
-      }),
+      ...positions(),
     ];
   });
   const lowest = -(parts.length - 1) * row;

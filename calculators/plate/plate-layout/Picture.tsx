@@ -18,7 +18,7 @@ import { diameterLabels } from './diameters.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
-import { pointsOf, setLabels, struckOf } from './set-labels.ts';
+import { pointsOf, setLabels, strikesOf, struckOf } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -78,7 +78,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     points: pointsOf(shape).map(({ x: across, y: up }) => place(across, up)),
   }));
   const struck = struckOf(lines.flatMap(({ points }) => points));
-  const sets = setLabels(struck, place, directions, v.outside / 2, sheet, taken);
+  const onEdges = struckOf(lines.flatMap(({ centre, points }) => (centre ? [] : points)));
+  const strikes = strikesOf(struck, onEdges);
+  const sets = setLabels(strikes, place, directions, v.outside / 2, sheet, taken);
   taken.push(...sets.map(({ box }) => box), ...(bars ? [bars] : []));
   const named =
     spots.length <= ROOM_FOR_LABELS
@@ -86,7 +88,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       : spots.filter((each) => each.set === 0 || each === spot);
   const labels = new Map(
     [spot, ...named.filter((each) => each !== spot)].flatMap((each) => {
-      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken, struck);
+      const at = beside({ ...each, radius: roundOf(each) }, each.name, sheet, taken, strikes);
       if (!at) return [];
       taken.push(at.box);
       return [[each.name, at] as const];
@@ -105,7 +107,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     ],
     {
       shapes: drawing.shapes,
-      struck: struckOf(lines.flatMap(({ centre, points }) => (centre ? [] : points))),
+      struck: onEdges,
       place,
       rim: v.outside / 2,
       edges: sheet,
@@ -139,11 +141,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           ))}
         </g>
         <g class="on-screen" aria-hidden="true">
-          {diameters.map(({ words, x: left, y: base, tail, tip }) => (
+          {diameters.map(({ words, x: left, y: base, tail, tip, shelf }) => (
             <g key={words}>
               <path
                 class="leader"
-                d={`M${hundredth(tail.x)} ${hundredth(tail.y)}L${hundredth(tip.x)} ${hundredth(tip.y)}`}
+                d={`M${hundredth(shelf.x)} ${hundredth(shelf.y)}L${hundredth(tail.x)} ${hundredth(tail.y)}L${hundredth(tip.x)} ${hundredth(tip.y)}`}
               />
               <path class="size-head" d={arrowHead([tail.x, tail.y], [tip.x, tip.y])} />
               <text x={hundredth(left)} y={hundredth(base)}>

@@ -11,9 +11,11 @@ interface Point {
 export interface DiameterLabel extends Point {
   readonly words: string;
   readonly box: Box;
-  /** The leader towards the middle: from the figure to the circle. */
+  /** The leader towards the middle: from the end of the line under the figure to the circle. */
   readonly tail: Point;
   readonly tip: Point;
+  /** The other end of the line under the figure. */
+  readonly shelf: Point;
 }
 
 interface Circle {
@@ -35,20 +37,23 @@ interface Sheet {
 
 /** Directions in which a leader may lie, degrees: the corners of the stock, and to either side of each. */
 const CORNERS = [45, 135, -135, -45] as const;
-const FROM_CORNER = [0, 6, -6, 12, -12, 18, -18, 24, -24] as const;
+const FROM_CORNER = [0, 3, -3, 6, -6, 9, -9, 12, -12, 16, -16, 20, -20, 24, -24, 30, -30] as const;
 /** How far beyond the rim a figure may stand, mm. */
-const BEYOND = [8, 11, 14, 17, 20, 24];
+const BEYOND = [8, 9.5, 11, 12.5, 14, 16, 18, 20, 22, 24];
 /** Half of what an arrow head is across, and somewhat over. */
 const HEAD = 4;
-const wider = ({ left, right, top, bottom }: Box): Box => ({
-  left: left - HEAD,
-  right: right + HEAD,
-  top: top - HEAD,
-  bottom: bottom + HEAD,
-});
-/** From a leader's end to its figure, and from one point of it to the next, user units. */
+/** From a leader's end to its figure, up from the line under it, and along a leader, user units. */
 const GAP = 3;
+const UNDER = 4;
 const STEP = 2;
+/** How far words and the line under them keep from other lines, user units, and less where need be. */
+const CLEAR = [3, 1.5, 0] as const;
+const padded = ({ left, right, top, bottom }: Box, by: number): Box => ({
+  left: left - by,
+  right: right + by,
+  top: top - by,
+  bottom: bottom + by,
+});
 /** How far a leader keeps from the ends of a slot, degrees. */
 const ASIDE = 8;
 
@@ -70,8 +75,8 @@ function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boo
 }
 
 /**
- * Diameters, each at the outer end of a leader that points to the middle (ISO 129-1), where the figure
- * lies on the sheet and on no line but a centre line, and the leader on nothing that is named; none for
+ * Diameters, each over a line that runs on into a leader that points to the middle (ISO 129-1), where the
+ * figure lies on the sheet and on no line but a centre line, and the leader on nothing that is named; none for
  * a circle that has no such place.
  */
 export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readonly DiameterLabel[] {
@@ -89,7 +94,11 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
         Math.abs(nearest(angle - (slot.from + slot.to) / 2)) < (slot.to - slot.from) / 2 + ASIDE,
     );
   const labels: DiameterLabel[] = [];
-  const placed = (radius: number, words: string, first: number): DiameterLabel | undefined => {
+  const placed = (
+    { radius, words }: Circle,
+    first: number,
+    clear: number,
+  ): DiameterLabel | undefined => {
     const taken = [...sheet.taken, ...labels.map(({ box }) => box)];
     // Each begins at a corner of its own.
     const directions = CORNERS.flatMap((_, i) =>
@@ -101,17 +110,30 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
       for (const beyond of BEYOND) {
         const tail = at(angle, rim + beyond);
         const x = tail.x > tip.x ? tail.x + GAP : tail.x - GAP - textWidth(words);
-        const box = textBox(words, x, tail.y + 4);
+        const y = tail.y - UNDER;
+        const box = { ...textBox(words, x, y), bottom: tail.y + 1 };
         if (!inside(box, edges) || taken.some((other) => overlap(box, other))) continue;
-        if (struck(box, 1) > 0 || taken.some((other) => crosses(tail, tip, wider(other)))) continue;
-        return { words, x, y: tail.y + 4, box, tail, tip };
+        if (
+          struck(padded(box, clear), 1) > 0 ||
+          taken.some((other) => crosses(tail, tip, padded(other, HEAD)))
+        )
+          continue;
+        const shelf = { x: tail.x > tip.x ? box.right : box.left, y: tail.y };
+        return { words, x, y, box, tail, tip, shelf };
       }
     }
     return undefined;
   };
-  circles.forEach(({ radius, words }, i) => {
-    const label = placed(radius, words, i);
-    if (label) labels.push(label);
-  });
+  // The longest leader has the fewest places.
+  [...circles]
+    .sort((a, b) => a.radius - b.radius)
+    .forEach((each, i) => {
+      for (const clear of CLEAR) {
+        const label = placed(each, i, clear);
+        if (!label) continue;
+        labels.push(label);
+        break;
+      }
+    });
   return labels;
 }

@@ -1,10 +1,11 @@
 import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
-import { at, circle, line, spoke, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
+import { circle, line, spoke, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
 import { showInput } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
+import { namesOnPaper } from './names-on-paper.ts';
 
 /** What is drawn: the plate, in the square of stock it is to be cut from. */
 export interface PlateSheet {
@@ -17,7 +18,10 @@ export interface PlateSheet {
 
 /** Room round the stock for the bars and the lettering, mm. */
 const GAP = 12;
-const LETTER = 2.4;
+/** How far the bar up stands in from the left of the stock's room, mm. */
+const BAR_IN = 2;
+/** How far the centre lines of a circle run beyond it, mm. */
+const BEYOND = 1.5;
 
 function cross(x: number, y: number, arm: number): readonly Shape[] {
   return [line('centre', x - arm, y, x + arm, y), line('centre', x, y - arm, x, y + arm)];
@@ -46,21 +50,16 @@ function stock({ plate, allowance }: PlateSheet): readonly Shape[] {
 function setShapes(plate: Plate): readonly Shape[] {
   const rim = plate.outsideDiameter / 2;
   const places = holePlaces(plate.angles, plate.holes);
-  return plate.angles.flatMap((angle, s) => {
-    const label = at(0, 0, rim + 5, angle);
-    return [
-      spoke('centre', angle, 0, rim + 2, `set-${s + 1}`),
-      text(label.x, label.y - LETTER / 2, LETTER, `set ${s + 1}`, 'middle'),
-      ...places[s]!.flatMap(({ x, y }, h): readonly Shape[] => {
-        const radius = plate.holes[h]!.drill / 2;
-        return [
-          circle('cut', x, y, radius, `hole-${s + 1}-${h + 1}`),
-          ...cross(x, y, radius + 1.5),
-          text(x + radius + 0.6, y + 0.6, 1.8, `${s + 1}-${h + 1}`),
-        ];
-      }),
-    ];
-  });
+  return plate.angles.flatMap((angle, s) => [
+    spoke('centre', angle, 0, rim + 2, `set-${s + 1}`),
+    ...places[s]!.flatMap(({ x, y }, h): readonly Shape[] => {
+      const radius = plate.holes[h]!.drill / 2;
+      return [
+        circle('cut', x, y, radius, `hole-${s + 1}-${h + 1}`),
+        ...cross(x, y, radius + BEYOND),
+      ];
+    }),
+  ]);
 }
 
 /**
@@ -68,45 +67,46 @@ function setShapes(plate: Plate): readonly Shape[] {
  *
  * Errors as `plateBlank` and `holePlaces`.
  */
-export function plateDrawing(sheet: PlateSheet): Drawing {
-  const { plate, lengths = 'mm' } = sheet;
+export function plateDrawing(asked: PlateSheet): Drawing {
+  const { plate, lengths = 'mm' } = asked;
   const room = barRoom(lengths);
-  const { square } = plateBlank(plate.outsideDiameter, sheet.allowance);
+  const { square } = plateBlank(plate.outsideDiameter, asked.allowance);
   const half = square / 2;
   const left = -half - GAP;
   const bar = -half - GAP;
   const bottom = bar - room.foot;
   // On a small plate the bar across and the bar up reach further than the stock.
   const top = Math.max(half + GAP, bar + room.up) + 1;
-  const right = Math.max(half + GAP, left + room.across) + 1;
+  const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
   const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', lengths, 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
-  return {
+  const sheet: Omit<Drawing, 'shapes'> = {
     title,
     left: left - 1 - room.side,
     bottom,
     width: right - left + 1 + room.side,
     height: top - bottom,
-    shapes: [
-      ...stock(sheet),
-      circle('cut', 0, 0, plate.outsideDiameter / 2, 'outside'),
-      ...(plate.boreDiameter > 0 ? [circle('cut', 0, 0, plate.boreDiameter / 2, 'bore')] : []),
-      ...cross(0, 0, 4),
-      ...radii.map((radius) => circle('centre', 0, 0, radius)),
-      ...setShapes(plate),
-      ...plate.slots.map((slot, i): Shape => ({
-        kind: 'slot',
-        layer: 'cut',
-        name: `slot-${i + 1}`,
-        x: 0,
-        y: 0,
-        radius: slot.slotRadius,
-        width: slot.slotWidth,
-        from: slot.slotAngle - slot.slotSweep,
-        to: slot.slotAngle + slot.slotSweep,
-      })),
-      ...provingBars(left, bar, lengths),
-      text(left, half + 6, 3, title),
-    ],
   };
+  const drawn: readonly Shape[] = [
+    ...stock(asked),
+    circle('cut', 0, 0, plate.outsideDiameter / 2, 'outside'),
+    ...(plate.boreDiameter > 0 ? [circle('cut', 0, 0, plate.boreDiameter / 2, 'bore')] : []),
+    ...cross(0, 0, Math.max(4, plate.boreDiameter / 2 + BEYOND)),
+    ...radii.map((radius) => circle('centre', 0, 0, radius)),
+    ...setShapes(plate),
+    ...plate.slots.map((slot, i): Shape => ({
+      kind: 'slot',
+      layer: 'cut',
+      name: `slot-${i + 1}`,
+      x: 0,
+      y: 0,
+      radius: slot.slotRadius,
+      width: slot.slotWidth,
+      from: slot.slotAngle - slot.slotSweep,
+      to: slot.slotAngle + slot.slotSweep,
+    })),
+    ...provingBars(left + BAR_IN, bar, lengths),
+    text(left, half + 6, 3, title),
+  ];
+  return { ...sheet, shapes: [...drawn, ...namesOnPaper(plate, drawn, sheet)] };
 }

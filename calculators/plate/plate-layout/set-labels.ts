@@ -70,6 +70,24 @@ export function struckOf(points: readonly Point[]): Struck {
   };
 }
 
+/** How much worse an edge under a name is than a centre line, and how near it may come, user units. */
+const EDGE = 100;
+const CLEAR = 2;
+
+/** What a name strikes of all lines, and above all of those that are no centre lines. */
+export const strikesOf =
+  (all: Struck, edges: Struck): Struck =>
+  (box) => {
+    const { left, right, top, bottom } = box;
+    const near = {
+      left: left - CLEAR,
+      right: right + CLEAR,
+      top: top - CLEAR,
+      bottom: bottom + CLEAR,
+    };
+    return all(box) + EDGE * edges(near, 1);
+  };
+
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
 const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
 /** How far to one side of its set's line, user units. */

@@ -10,8 +10,7 @@ import { Chart, type EndLabel } from '../../picture/chart.tsx';
 import { Curve, type Point } from '../../picture/curve.tsx';
 import { Handle } from '../../picture/handle.tsx';
 import type { KeyEntry } from '../../picture/key.tsx';
-import { WordsInRow } from '../../picture/words-in-row.tsx';
-import { PLOT_WIDTH } from '../../picture/plot.tsx';
+import { SpeedLabels, SPEED_ROWS } from './SpeedLabels.tsx';
 import { useFrozen } from '../../picture/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 import type { results } from './results.ts';
@@ -21,8 +20,6 @@ const HEIGHT = 340;
 const SAMPLES = 60;
 const LEAST_RPM = 50;
 const MOST_RPM = 30_000;
-/** Room above the field for the speeds. */
-const SPEEDS = 20;
 
 /** Current against time since the points shut, and where each speed breaks it off. */
 export function Picture(props: PictureProps<Inputs, typeof results>) {
@@ -42,7 +39,7 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
     {
       as: 'line',
       look: 'drop',
-      words: `broken off at, rpm${beyond > 0 ? '; slower ones further right' : ''}`,
+      words: beyond > 0 ? 'points open; slower beyond the edge' : 'points open',
     },
     { as: 'line', look: 'rule-line', words: `shut for good, and ${fixed(v.share, 0)}% of it` },
   ];
@@ -64,7 +61,7 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
       label={`Current in the primary against time since the points shut. At ${fixed(v.rpm, 0)} rpm they open after ${fixed(now, 2)} milliseconds with ${fixed(current, 2)} amperes.`}
       meaning={key}
       ends={ends}
-      above={SPEEDS}
+      above={SPEED_ROWS}
       x={{ domain: [0, longest], label: 'time since the points shut, ms' }}
       y={{ domain: [0, full * 1.12], label: 'current, A' }}
       marks={({ field: { left, right, top, bottom }, x, y }) => (
@@ -96,11 +93,10 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
                 r={3.5}
               />
             ))}
-            <WordsInRow
-              labels={drops.map((rpm) => ({ at: x(timeAt(rpm)), words: String(rpm) }))}
-              from={left}
-              to={PLOT_WIDTH - 4}
-              y={top - 5}
+            <SpeedLabels
+              speeds={drops.map((rpm) => ({ at: x(timeAt(rpm)), words: `${String(rpm)} rpm` }))}
+              left={left}
+              top={top}
             />
           </g>
           <Handle

@@ -1,6 +1,12 @@
 import { fixed, inputDigits, showInput } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import { Absent } from '../../frame/types.ts';
+import {
+  fixedContact,
+  movingContact,
+  SWITCH_RING,
+  switchLever,
+} from '../../picture/circuit-signs.ts';
 import { textWidth } from '../../picture/text-width.ts';
 import type { Computed, Values } from './compute.ts';
 
@@ -11,7 +17,7 @@ const BATTERY = 330;
 /** Down the left, from the feed to every coil. */
 const BUS = 16;
 /** The wire of the first coil, and from one coil to the next. */
-const FIRST = 164;
+const FIRST = 152;
 const PITCH = 82;
 /** Across a coil: ballast, primary, points, condenser and plug. */
 const BALLAST = { from: 30, to: 66 } as const;
@@ -78,7 +84,7 @@ function Coil({ y, number, ampere, ballast, way }: CoilProps) {
       ) : null}
       <path
         class="wire wire-live"
-        d={`${ballast > 0 ? `M${BUS} ${y}H${BALLAST.from}` : ''}M${start} ${y}H${PRIMARY.from}${winding(PRIMARY.from, y, 1)}H${POINTS}v10h-7M${POINTS} ${y + 26}l-8 -19M${POINTS} ${y + 26}V${y + 34}`}
+        d={`${ballast > 0 ? `M${BUS} ${y}H${BALLAST.from}` : ''}M${start} ${y}H${PRIMARY.from}${winding(PRIMARY.from, y, 1)}H${POINTS}V${y + 10}${fixedContact(POINTS, y + 10)}${movingContact(POINTS, y + 10, false)}M${POINTS} ${y + 26}V${y + 34}`}
       />
       <path class="pointer" d={head(168, y, way, 0)} />
       {[BUS, PRIMARY.to + 10, POINTS].map((x) => (
@@ -122,7 +128,7 @@ interface Props {
  * for each its points, condenser and plug, by the symbols of IEC 60617. Volts and amperes beside it.
  */
 export function Circuit({ values: v, computed, lengths }: Props) {
-  const height = FIRST + PITCH * (v.coils - 1) + 54;
+  const height = FIRST + PITCH * (v.coils - 1) + 50;
   const positive = v.earth === 'negative';
   const way = positive ? 1 : -1;
   const [load, drop, left] = [computed.load, computed.drop, computed['at-load']] as number[];
@@ -155,9 +161,9 @@ export function Circuit({ values: v, computed, lengths }: Props) {
       <rect class="part" x={256} y={FEED - 6} width={30} height={12} />
       <path class="wire wire-live" d={`M256 ${FEED}h30`} />
       <rect class="zone" x={183} y={FEED - 4} width={28} height={8} />
-      <path class="wire wire-live" d={`M182 ${FEED}l30 -3.5`} />
-      <circle class="found-mark" cx={182} cy={FEED} r={3.5} />
-      <circle class="found-mark" cx={212} cy={FEED} r={3.5} />
+      <path class="wire wire-live" d={switchLever(182, 212, FEED)} />
+      <circle class="found-mark" cx={182} cy={FEED} r={SWITCH_RING} />
+      <circle class="found-mark" cx={212} cy={FEED} r={SWITCH_RING} />
       <path class="pointer" d={head(232, FEED, -way, 0)} />
       <path class="pointer" d={head(BUS, 120, 0, way)} />
       <g aria-hidden="true">

@@ -13,7 +13,7 @@ import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 import { Tank } from './Tank.tsx';
 
-const HEIGHT = 390;
+const HEIGHT = 366;
 /** Room below the field for the tank. */
 const TANK = 128;
 /** Ends of the axis of petrol, litres: a mixing bottle, a can. */

@@ -1,3 +1,12 @@
+import {
+  fixedContact,
+  movingContact,
+  sparkAcross,
+  sparkGap,
+  SWITCH_RING,
+  switchLever,
+} from '../../../calculators/picture/circuit-signs.ts';
+
 /** Symbols of IEC 60617 for the circuits of the articles; places in user units. */
 
 interface At {
@@ -40,18 +49,29 @@ export const Winding = ({ x, y }: At) => (
   <path class="edge" d={`M${x} ${y}${'a6 6 0 0 1 0 12'.repeat(4)}`} />
 );
 
-/** How far open points stand apart here. */
-export const OPENING = 10;
+/** Points in an upright wire: the fixed contact at `y`, the foot of the other below it. */
+export const Points = ({ x, y, open }: At & { readonly open: boolean }) => (
+  <g class={open ? 'points open' : 'points shut'}>
+    <path class="contact-still" d={fixedContact(x, y)} />
+    <path class="contact-moving" d={movingContact(x, y, open)} />
+  </g>
+);
 
-/** Points across an upright wire: the lower contact stands still, and its face is at `y`. */
-export function Points({ x, y, open }: At & { readonly open: boolean }) {
-  const moving = y - (open ? OPENING : 0);
-  return (
-    <g class={open ? 'points open' : 'points shut'}>
-      <path class="contact-moving" d={`M${x - 9} ${moving - 4}h18v4h-18z`} />
-      <path class="contact-still" d={`M${x - 9} ${y}h18v4h-18z`} />
-    </g>
-  );
-}
+/** A plug in an upright wire, its gap at `y`. */
+export const Plug = ({ x, y, fires }: At & { readonly fires: boolean }) => (
+  <>
+    <path class="pointer" d={sparkGap(x, y)} />
+    {fires ? <path class="spark" d={sparkAcross(x, y)} /> : null}
+  </>
+);
+
+/** A switch in a level wire, shut; the wire ends at its contacts. */
+export const Switch = ({ from, to, y }: { from: number; to: number; y: number }) => (
+  <>
+    <path class="edge" d={switchLever(from, to, y)} />
+    <circle class="edge edge-filled" cx={from} cy={y} r={SWITCH_RING} />
+    <circle class="edge edge-filled" cx={to} cy={y} r={SWITCH_RING} />
+  </>
+);
 
 export const Joint = ({ x, y }: At) => <circle class="joint" cx={x} cy={y} r={3} />;

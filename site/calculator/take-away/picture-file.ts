@@ -4,6 +4,7 @@ import { withMaker } from '../../browser/png-maker.ts';
 
 /** Looks that a picture takes from the page's style sheet and must carry with it in a file. */
 const LOOKS = [
+  'paint-order',
   'fill',
   'fill-opacity',
   'stroke',
@@ -19,26 +20,65 @@ const LOOKS = [
 
 const PNG_SCALE = 3;
 
-/** The picture as a document of its own: computed looks written out, nothing left to a style sheet. */
+/** What the page gives a picture that means nothing in a file. */
+const LEFT_BEHIND = [
+  'class',
+  'tabindex',
+  'role',
+  'aria-valuemin',
+  'aria-valuemax',
+  'aria-valuenow',
+  'aria-valuetext',
+  'aria-orientation',
+] as const;
+
+/** The light palette, without what is there for a finger (`base.css`, `picture.css`). */
+const IN_FILE = 'in-file';
+
+/** Lengths in px, such as those of a dash, for a sheet drawn so many times as large. */
+const shrunk = (lengths: string, times: number): string =>
+  lengths.replaceAll(/[\d.]+px/g, (length) => String(Number.parseFloat(length) / times));
+
+/** How many times as large as the sheet's units those of an element are. */
+function timesOf(element: Element, sheet: DOMMatrix): number {
+  const matrix = (element as SVGGraphicsElement).getScreenCTM();
+  return matrix ? sheet.inverse().multiply(matrix).a : 1;
+}
+
+/** Writes out the looks of an element; widths that do not grow with it, as wide as they are seen. */
+function writeLooks(element: Element, copy: Element, sheet: DOMMatrix): void {
+  const looks = getComputedStyle(element);
+  const fixed = looks.getPropertyValue('vector-effect') === 'non-scaling-stroke';
+  const times = fixed ? timesOf(element, sheet) : 1;
+  for (const look of LOOKS) {
+    const value = looks.getPropertyValue(look);
+    const ofStroke = look === 'stroke-width' || look === 'stroke-dasharray';
+    copy.setAttribute(look, ofStroke ? shrunk(value, times) : value);
+  }
+  for (const name of LEFT_BEHIND) copy.removeAttribute(name);
+}
+
+/**
+ * The picture as a document of its own: computed looks written out, nothing left to a style sheet. It
+ * is light whatever the page is, since most pages that show it are.
+ */
 export function standalone(picture: SVGSVGElement): string {
+  picture.classList.add(IN_FILE);
+  try {
+    return written(picture);
+  } finally {
+    picture.classList.remove(IN_FILE);
+  }
+}
+
+function written(picture: SVGSVGElement): string {
   const copy = picture.cloneNode(true) as SVGSVGElement;
+  const sheet = picture.getScreenCTM()!;
   const from = [picture, ...picture.querySelectorAll('*')];
   const to = [copy, ...copy.querySelectorAll('*')];
   from.forEach((element, i) => {
-    const looks = getComputedStyle(element);
-    for (const look of LOOKS) to[i]!.setAttribute(look, looks.getPropertyValue(look));
-    for (const name of [
-      'class',
-      'tabindex',
-      'role',
-      'aria-valuemin',
-      'aria-valuemax',
-      'aria-valuenow',
-      'aria-valuetext',
-      'aria-orientation',
-    ]) {
-      to[i]!.removeAttribute(name);
-    }
+    if (getComputedStyle(element).display === 'none') to[i]!.remove();
+    else writeLooks(element, to[i]!, sheet);
   });
   const { width, height } = picture.viewBox.baseVal;
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
