@@ -1,4 +1,4 @@
-import { Fragment } from 'preact';
+import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
@@ -85,16 +85,10 @@ function captionOf(
 }
 
 /** What a row is of: on a card its whole name, under the column's heading what that does not say. */
-function RowHead({ heading, name }: { readonly heading: string; readonly name: string }) {
+function rowHead(heading: string, name: string): ComponentChild {
   const kind = `${heading} `;
-  return name.startsWith(kind) ? (
-    <>
-      <span class="row-kind">{kind}</span>
-      {name.slice(kind.length)}
-    </>
-  ) : (
-    <>{name}</>
-  );
+  if (!name.startsWith(kind)) return name;
+  return [<span class="row-kind">{kind}</span>, name.slice(kind.length)];
 }
 
 function Table({
@@ -140,10 +134,10 @@ function Table({
               <Fragment key={row.suffix}>
                 <tr role="row">
                   <th scope="row" role="rowheader" rowSpan={words ? 2 : 1}>
-                    <RowHead
-                      heading={table.rowHeading}
-                      name={rowName(calculator, id, evaluation.values, lengths, index, inner)}
-                    />
+                    {rowHead(
+                      table.rowHeading,
+                      rowName(calculator, id, evaluation.values, lengths, index, inner),
+                    )}
                   </th>
                   {columns.map(([name, spec], column) => {
                     const value = cell(evaluation, name, row);
