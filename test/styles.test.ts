@@ -13,4 +13,38 @@ describe.each(sheets)('%s', (sheet) => {
     const text = readFileSync(new URL(sheet, root), 'utf8').replaceAll(/\/\*[\s\S]*?\*\//g, '');
     expect([...text.matchAll(PHYSICAL)].map(([, found]) => found)).toEqual([]);
   });
+
+  it('keeps the colours of a dark screen off paper', () => {
+    const text = readFileSync(new URL(sheet, root), 'utf8');
+    const dark = [...text.matchAll(/@media ([^{]*prefers-color-scheme: dark[^{]*) \{/g)];
+    for (const [, query] of dark) expect(query).toMatch(/^screen and /);
+  });
+});
+
+/** The rules of a style sheet that hold on paper alone. */
+function onPaper(text: string): string {
+  let found = '';
+  for (const { index } of text.matchAll(/@media print \{/g)) {
+    let open = 0;
+    let end = text.indexOf('{', index);
+    do {
+      if (text[end] === '{') open += 1;
+      if (text[end] === '}') open -= 1;
+      end += 1;
+    } while (open > 0);
+    found += text.slice(index, end);
+  }
+  return found;
+}
+
+it('puts nothing on paper that is fixed to a screen', () => {
+  const texts = sheets.map((sheet) => readFileSync(new URL(sheet, root), 'utf8'));
+  const paper = texts.map(onPaper).join('\n');
+  const fixed = texts.flatMap((text) =>
+    [...text.matchAll(/^(\.[\w-]+) \{[^}]*position: fixed/gm)].map(([, name]) => name!),
+  );
+  expect(fixed).toContain('.key-row');
+  for (const name of fixed) {
+    expect(paper).toMatch(new RegExp(`\\${name}[^{}]*\\{\\s*display: none`));
+  }
 });

@@ -13,6 +13,8 @@ const MEASURES = new RegExp(
 );
 /** A figure of one digit has two when it is turned. */
 const LEAST_DIGITS = 2;
+/** The engine of a table is told as exactly as its figures are worked out. */
+export const ENGINE_DIGITS = 4;
 
 const digitsOf = (figure: string): number => figure.replace('.', '').replace(/^0+/, '').length;
 

@@ -307,8 +307,9 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   /** Headings of groups of fields that are side questions: set in quieter type. */
   readonly folded?: readonly string[];
   /**
-   * Keys of the inputs that the page is about, which the picture's handle moves: they stand under it,
-   * while the others are folded in their groups. The name of a series stands for all its members.
+   * Keys of the inputs that the page is about, which the picture's handle moves: they stand under it
+   * in this order, a reading first and what is chosen or counted after it, while the others are folded
+   * in their groups. The name of a series stands for all its members.
    * The first number of all where none is named.
    */
   readonly inHand?: readonly string[];

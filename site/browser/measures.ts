@@ -6,9 +6,10 @@ const UNITS = [
   'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
-/** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike. */
+/** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
+ * so is a ± by itself. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1))(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L}))(?![\p{L}\d²³/])`,
   'u',
 );
 

@@ -23,7 +23,9 @@ const LONG = 10;
 function columnWords(value: ResultValue | undefined, write: (figure: number) => string) {
   const figures = Array.isArray(value) ? (value as readonly number[]) : [];
   if (figures.length === 0) return <span class="none">none</span>;
-  return <span class="lead-column">{figures.map(write).join(', ')}</span>;
+  // A unit stands on the line of its figure.
+  const whole = figures.map((figure) => write(figure).replaceAll(' ', '\u00A0'));
+  return <span class="lead-column">{whole.join(', ')}</span>;
 }
 
 /** The strip of the answer: the main figure large, the others on one line. */

@@ -15,11 +15,17 @@ interface Props extends State, FieldHandlers {
   readonly calculator: AnyCalculator;
 }
 
-/** The fields under the picture: those that the page is about, or the first figure of all. */
+const isOf = (key: string, named: string): boolean =>
+  key === named || key.replace(/-\d+$/, '') === named;
+
+/** The fields under the picture: those that the page is about in its order, or the first figure of all. */
 export function inHandOf({ inHand }: AnyCalculator, fields: readonly Field[]): readonly Field[] {
   const first = fields.find(({ kind }) => kind === 'figure');
   const keys: readonly string[] = inHand ?? [first?.key ?? ''];
-  return fields.filter(({ key }) => keys.includes(key) || keys.includes(key.replace(/-\d+$/, '')));
+  const place = ({ key }: Field): number => keys.findIndex((named) => isOf(key, named));
+  return fields
+    .filter((field) => place(field) >= 0)
+    .sort((one, other) => place(one) - place(other));
 }
 
 /** The figure in hand, what stands in the way of a result, and the other figures folded in their groups. */
@@ -39,10 +45,10 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       onSubmit={(event) => event.preventDefault()}
       {...watch}
     >
-      <p class="sideways">Push the drawing sideways for the next.</p>
       <div class="in-hand">
         <Fields fields={inHand} {...shared} />
       </div>
+      <p class="sideways">Push the drawing sideways for the next.</p>
       {toGive === undefined ? null : <p class="to-give">{toGive}</p>}
       <Problems evaluation={evaluation} idPrefix={idPrefix} />
       <Groups

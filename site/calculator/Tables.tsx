@@ -1,7 +1,7 @@
-import { Fragment } from 'preact';
+import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { calledAs, inputLines, rowLabel, rowName } from '../../calculators/frame/summary.ts';
+import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -84,6 +84,13 @@ function captionOf(
     : `${caption}. Assumed here: ${assumed.map(({ label, text }) => `${label.toLowerCase()} ${text}`).join(', ')}`;
 }
 
+/** What a row is of: on a card its whole name, under the column's heading what that does not say. */
+function rowHead(heading: string, name: string): ComponentChild {
+  const kind = `${heading} `;
+  if (!name.startsWith(kind)) return name;
+  return [<span class="row-kind">{kind}</span>, name.slice(kind.length)];
+}
+
 function Table({
   id,
   table,
@@ -127,13 +134,9 @@ function Table({
               <Fragment key={row.suffix}>
                 <tr role="row">
                   <th scope="row" role="rowheader" rowSpan={words ? 2 : 1}>
-                    {(stacks ? rowName : rowLabel)(
-                      calculator,
-                      id,
-                      evaluation.values,
-                      lengths,
-                      index,
-                      inner,
+                    {rowHead(
+                      table.rowHeading,
+                      rowName(calculator, id, evaluation.values, lengths, index, inner),
                     )}
                   </th>
                   {columns.map(([name, spec], column) => {

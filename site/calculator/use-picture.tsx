@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { NothingDrawn } from './NothingDrawn.tsx';
 import { PictureGuard } from './PictureGuard.tsx';
 import type { State } from './state.ts';
 import { useLate } from './use-late.ts';
@@ -10,6 +11,8 @@ interface Props {
   /** Whether the picture is what moves. */
   readonly dragged: boolean;
   readonly idPrefix: string;
+  /** Whether the page holds the field of a key; every one unless given. */
+  readonly holds?: (key: string) => boolean;
   readonly onSet: (key: string, value: number) => void;
   readonly onEnd: () => void;
 }
@@ -17,11 +20,21 @@ interface Props {
 /** While the picture is dragged, the figures follow at a pace that can be read, and leave the frames to it. */
 const FOLLOW_MS = 150;
 
+const everyField = (): boolean => true;
+
 /**
  * The picture of a state, and the state that the figures beside it show. The answer comes first: the
  * picture is painted after it, and before it when it is what moves.
  */
-export function usePicture({ calculator, state, dragged, idPrefix, onSet, onEnd }: Props) {
+export function usePicture({
+  calculator,
+  state,
+  dragged,
+  idPrefix,
+  holds = everyField,
+  onSet,
+  onEnd,
+}: Props) {
   const drawn = useLate(state, dragged ? 'none' : 'paint');
   const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
   const { picture: Picture } = calculator;
@@ -29,7 +42,7 @@ export function usePicture({ calculator, state, dragged, idPrefix, onSet, onEnd 
   const picture = useMemo(() => {
     const { values, results } = drawn.evaluation;
     if (!computed) {
-      return <p class="no-picture">There is nothing to draw until the figures are put right.</p>;
+      return <NothingDrawn evaluation={drawn.evaluation} {...{ idPrefix, holds }} />;
     }
     // The ± of a figure hardly changes along a drag, and costs more than the figure itself.
     const spreads = () => (dragged ? figured : drawn).evaluation.spreads;

@@ -41,11 +41,6 @@ export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props
   const markIn = (field: RowField): string | undefined => (marked ? markOf(field) : undefined);
   return (
     <div class="field-rows">
-      {heads.map((field) => (
-        <p class="field-help" id={helpOf(field)} key={field.key}>
-          <b>{field.spec.inRow.heading}:</b> {proseIn(field.spec.help, lengths)}
-        </p>
-      ))}
       <div class="field-line field-heads" aria-hidden="true">
         <span class="field-number">No.</span>
         {heads.map(({ key, spec }) => {
@@ -94,6 +89,11 @@ export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props
           </div>
         );
       })}
+      {heads.map((field) => (
+        <p class="field-help" id={helpOf(field)} key={field.key}>
+          <b>{field.spec.inRow.heading}:</b> {proseIn(field.spec.help, lengths)}
+        </p>
+      ))}
       {heads.map(({ key, spec }) =>
         spec.measure === undefined ? null : (
           <details class="field-measure" key={key}>

@@ -6,6 +6,7 @@ import { BETWEEN, withoutEnd } from '../../calculators/frame/readings.ts';
 import { roundStep } from '../../calculators/frame/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { FieldName } from './FieldName.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { inSentence } from '../../calculators/frame/sentence.ts';
 import { readAs, textToKeep } from './field-text.ts';
@@ -153,7 +154,9 @@ export function FigureInput(props: Props) {
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
       <span class="field-name">
-        <label for={id}>{spec.label}</label>
+        <label for={id}>
+          <FieldName label={spec.label} />
+        </label>
         <Mark id={id} mark={mark} />
       </span>
       <span class="field-row">

@@ -35,6 +35,9 @@ export function KeyRow({ box, unit, sums = true }: Props) {
     };
   }, []);
 
+  // The box stood in sight before this row came to lie on it.
+  useLayoutEffect(() => box.scrollIntoView({ block: 'nearest' }), [box]);
+
   const press = (key: string): void => {
     const { selectionStart: from, selectionEnd: to, value } = box;
     box.setRangeText(key, from ?? value.length, to ?? value.length, 'end');

@@ -81,7 +81,19 @@ export function FigureInText(props: FigureProps) {
     return () => place.removeEventListener(WANTED, show);
   }, [place]);
 
-  const { figured, picture } = usePicture({ calculator, state, dragged, idPrefix, onSet, onEnd });
+  const holds = (key: string): boolean =>
+    fieldsOf(inputs ?? calculator.inHand ?? [], state.evaluation).some(
+      (field) => field.key === key,
+    );
+  const { figured, picture } = usePicture({
+    calculator,
+    state,
+    dragged,
+    idPrefix,
+    holds,
+    onSet,
+    onEnd,
+  });
   const beside = useMemo(() => {
     const { evaluation, lengths } = figured;
     const shown = fieldsOf(inputs ?? calculator.inHand ?? [], evaluation);

@@ -1,3 +1,4 @@
+import { hyphenedApart } from '../browser/hyphened.ts';
 import { makeFinder, type Found, type SearchIndex } from './finder.ts';
 
 const MOST = 20;
@@ -32,7 +33,14 @@ function item({ url, kind, title, purpose }: Found): HTMLLIElement {
   const line = document.createElement('li');
   const link = document.createElement('a');
   link.href = new URL(url, home).href;
-  link.textContent = title;
+  link.append(
+    ...hyphenedApart(title).map((piece, i) => {
+      if (i % 2 === 0) return piece;
+      const whole = document.createElement('one-line');
+      whole.textContent = piece;
+      return whole;
+    }),
+  );
   const below = document.createElement('span');
   below.textContent = `${KINDS[kind]}. ${purpose}`;
   line.append(link, below);

@@ -6,6 +6,14 @@ import { visit } from './support/page.ts';
 import { typeSizes } from './support/type-sizes.ts';
 
 const screen = { width: 390, height: 844 } as const;
+const low = { width: 360, height: 740 } as const;
+/** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
+const BELOW: Readonly<Record<string, number>> = {
+  'find-tdc': 60,
+  'float-level': 40,
+  'degree-disc': 64,
+  'plate-layout': 104,
+};
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 
 /** How long each page was when its form stood before its picture, in px on the same screen. */
@@ -73,6 +81,25 @@ const cutOff = (page: Page): Promise<string[]> =>
       .map((part) => `${part.localName}.${part.className}: ${part.textContent!.slice(0, 40)}`),
   );
 
+/** How far the first line of the answer, with its rule, runs into the button beside it, px. */
+const answerPast = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const end = document.querySelector('.lead')!.getBoundingClientRect().right;
+    return end - document.querySelector('.copy-link')!.getBoundingClientRect().left;
+  });
+
+/** Choices that on paper run out of their column. */
+const choicesPast = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.calc-form .option')]
+      .filter((option) => option.checkVisibility())
+      .filter((option) => {
+        const field = option.closest('.field, .lengths')!.getBoundingClientRect();
+        return option.getBoundingClientRect().right > field.right + 2;
+      })
+      .map(({ textContent }) => textContent),
+  );
+
 /** Names of fields that are broken within a word, as where a box leaves them no room. */
 const brokenNames = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
@@ -94,8 +121,13 @@ describe.each(slugs)('%s', (slug) => {
       expect(at.begins).toBeLessThanOrEqual(screen.height - 40);
       expect(at.form).toBeGreaterThan(at.picture);
       expect(at.more).toBeGreaterThan(at.form);
-      expect(at.inHand - at.picture).toBeLessThanOrEqual(screen.height - at.answer);
+      expect(at.inHand).toBeLessThanOrEqual(screen.height);
       expect(at.length).toBeLessThanOrEqual((LONG[slug] ?? USUAL) / 2);
+
+      await page.setViewportSize(low);
+      const hand = (await placesOf(page)).inHand;
+      expect(hand).toBeLessThanOrEqual(low.height + (BELOW[slug] ?? 0));
+      await page.setViewportSize(screen);
 
       await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
       const strip = (await page.locator('[data-part="answer"]').boundingBox())!;
@@ -126,6 +158,7 @@ describe.each(slugs)('%s', (slug) => {
           expect(size, `at ${String(width)}`).toBeGreaterThan(12.6);
           expect(size, `at ${String(width)}`).toBeLessThan(15);
         }
+        expect(await answerPast(page), `at ${String(width)}`).toBeLessThanOrEqual(0);
       }
 
       await page.setViewportSize({ width: 320, height: 640 });
@@ -133,6 +166,11 @@ describe.each(slugs)('%s', (slug) => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
       expect(await cutOff(page)).toEqual([]);
       expect(await brokenNames(page)).toEqual([]);
+
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize({ width: 720, height: 1000 });
+      expect(await choicesPast(page)).toEqual([]);
+      await page.emulateMedia({ media: 'screen' });
 
       const desk = { width: 1024, height: 700 };
       await page.setViewportSize(desk);
@@ -166,7 +204,40 @@ describe('a group of fields', () => {
   });
 });
 
+describe('the keys above a pad of digits', () => {
+  it('lie on no box that is typed into', async () => {
+    await visit({ path: 'calculators/fuel-and-oil/', ...touch }, async (page) => {
+      await settled(page);
+      const box = page.locator('.in-hand input').first();
+      const { y, height } = (await box.boundingBox())!;
+      // So that the box stands at the very foot of the screen.
+      const foot = { width: screen.width, height: Math.ceil(y + height) + 4 };
+      await page.setViewportSize(foot);
+      await box.focus();
+      const keys = page.locator('.key-row');
+      await keys.waitFor();
+      await expect
+        .poll(async () => {
+          const { y: top, height: tall } = (await box.boundingBox())!;
+          return top + tall - (await keys.boundingBox())!.y;
+        })
+        .toBeLessThanOrEqual(0);
+    });
+  });
+});
+
 describe('on a wide screen', () => {
+  it('the list of calculators stands in two columns, each known by its picture', async () => {
+    const viewport = { width: 1280, height: 900 };
+    await visit({ path: 'calculators/', viewport }, async (page) => {
+      const lefts = await page
+        .locator('.links img')
+        .evaluateAll((pictures) => pictures.map((one) => one.getBoundingClientRect().left));
+      expect(lefts).toHaveLength(slugs.length);
+      expect(new Set(lefts).size).toBe(2);
+    });
+  });
+
   it('the picture stays in sight while the form is scrolled', async () => {
     const viewport = { width: 1280, height: 700 };
     await visit({ path: 'calculators/time-area/', viewport }, async (page) => {

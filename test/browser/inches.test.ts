@@ -53,6 +53,9 @@ describe('texts that no script draws', () => {
       expect(await shown(page)).toMatch(/stroke 51 mm/);
       await page.getByLabel('inch', { exact: true }).check();
       await expect.poll(() => shown(page)).toMatch(/stroke 2\.008 in/);
+      // The line that it is folded to says the same of the engine.
+      const line = page.locator('.fold:has(.ready) .fold-holds');
+      expect(await line.innerText()).toMatch(/stroke 2\.008 in/);
       await page.getByLabel('mm', { exact: true }).check();
       await expect.poll(() => shown(page)).toMatch(/stroke 51 mm/);
       const other = await page.context().newPage();

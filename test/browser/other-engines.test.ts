@@ -370,7 +370,7 @@ for (const { name, missing, start } of [firefox, webkit]) {
       const ask = (): Promise<void> =>
         engine.run(() => {
           for (const part of document.querySelectorAll<HTMLElement>('.calc-more button')) {
-            if (/^(?:Send figures|Picture, SVG)/.test(part.innerText)) part.click();
+            if (/^(?:To the sheet|Picture, SVG)/.test(part.innerText)) part.click();
           }
         });
       try {

@@ -74,3 +74,17 @@ it('the thinnest air draws what there is of its jets', () => {
   expect(pointsOf(shapesOf(sheet!, 'curve-main')[0]!).length).toBeGreaterThan(20);
   expect(shapesOf(sheet!, 'handle-dot')).toHaveLength(1);
 });
+
+describe('where there is nothing to draw', () => {
+  it('the picture names the figure at fault, with a way to its field', () => {
+    const calculator = calculators.find(({ slug }) => slug === 'hole-pattern')!;
+    const set = { outline: 'lands', band: '6mm' };
+    const { document } = parseHTML(renderToString(<Live {...{ calculator, set }} idPrefix="" />));
+    const way = document.querySelector('.no-picture a')!;
+    const field = document.querySelector(`[id="${way.getAttribute('href')!.slice(1)}"]`)!;
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+    expect(document.querySelector(`label[for="${field.id}"]`)!.textContent!.toLowerCase()).toBe(
+      way.textContent!.toLowerCase(),
+    );
+  });
+});

@@ -11,6 +11,7 @@ export default defineCalculator({
   title: 'A set of jets out of a bag',
   purpose:
     'From a bag of mixed jets, measured by pin, flow or number, to the set that differs least for your carburettors, and to those that belong in none.',
+  inHand: ['bore', 'time', 'number', 'jets'],
   alsoCalled: [
     'matching jets',
     'jet flow',

@@ -16,7 +16,7 @@ export default defineCalculator({
   title: 'Piston and ring clearance, cold and hot',
   purpose:
     'From bore and piston as measured to the clearance cold and hot, the ring gap, how round and straight the bore is, and the next oversize.',
-  inHand: ['piston-temperature', 'piston'],
+  inHand: ['piston', 'piston-temperature'],
   alsoCalled: [
     'running clearance',
     'piston fit',

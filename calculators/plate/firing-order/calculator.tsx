@@ -12,7 +12,7 @@ export default defineCalculator({
   title: 'Firing order of any crank',
   purpose:
     'From the angles of crank pins and cylinders to when each comes to the top, in what order they fire, where their sets go on the plate, and what shakes.',
-  inHand: ['turned', 'pin'],
+  inHand: ['pin', 'turned'],
   alsoCalled: [
     'crank phasing',
     'one-off crank',

@@ -29,7 +29,7 @@ export default defineCalculator({
   ],
   inputs,
   folded,
-  inHand: ['distances', 'a', 'b', 'distance'],
+  inHand: ['a', 'b', 'distance', 'distances'],
   results,
   restsOn,
   tables: {

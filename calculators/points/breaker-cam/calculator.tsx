@@ -12,7 +12,7 @@ export default defineCalculator({
   title: 'Points gap, dwell and timing',
   purpose:
     'From the breaker cam and the gap to the dwell, to where the points open, and to how far a change of gap moves the timing.',
-  inHand: ['from', 'gap', 'dwell'],
+  inHand: ['gap', 'dwell', 'from'],
   alsoCalled: [
     'contact breaker',
     'dwell angle',

@@ -218,7 +218,7 @@ export default defineCalculator({
   title: 'Piston position and crank angle',
   purpose:
     'Turns millimetres before top dead centre, degrees or an arc on the rotor into each other for your own stroke and rod, also from a figure given for another engine.',
-  inHand: ['from', 'travel', 'angle', 'arc', 'given'],
+  inHand: ['travel', 'angle', 'arc', 'from', 'given'],
   alsoCalled: [
     'timing',
     'BTDC',

@@ -41,8 +41,13 @@ function Sending({ calculator, refused, now }: Props) {
   return (
     <div class="share" role="group" aria-label="Engine sheet" ref={group}>
       {form === undefined ? (
-        <button type="button" disabled={refused !== undefined} onClick={() => void fetchForm()}>
-          Send figures to the sheet
+        <button
+          type="button"
+          aria-label="Send figures to the sheet"
+          disabled={refused !== undefined}
+          onClick={() => void fetchForm()}
+        >
+          To the sheet
         </button>
       ) : (
         <form.Form calculator={calculator} now={now} say={say} close={() => setForm(undefined)} />
