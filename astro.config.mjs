@@ -4,6 +4,7 @@ import { defineConfig } from 'astro/config';
 import { anywhere } from './site/build/anywhere.ts';
 import { policy } from './site/build/policy.ts';
 import { headers } from './site/build/headers.ts';
+import { lettering } from './site/build/lettering.ts';
 import { mathFont } from './site/build/math-font.ts';
 import { importAgain } from './site/build/import-again.ts';
 import { notices } from './site/build/notices.ts';
@@ -35,6 +36,7 @@ export default defineConfig({
   integrations: [
     preact(),
     mdx(),
+    lettering(shipped),
     mathFont(shipped),
     anywhere(),
     policy(),

@@ -1,5 +1,5 @@
 import type { AstroIntegration } from 'astro';
-import { rewritePages } from './pages.ts';
+import { rewriteFiles, rewritePages } from './pages.ts';
 
 const LINK = /(\s(?:href|src|action|content)=")\/(?!\/)/g;
 
@@ -8,6 +8,9 @@ export function relativeLinks(html: string, depth: number): string {
   const up = depth === 0 ? './' : '../'.repeat(depth);
   return html.replaceAll(LINK, `$1${up}`);
 }
+
+/** Style sheets lie beside the fonts that they name. */
+const OF_SHEET = /url\((["']?)\/_astro\//g;
 
 /**
  * Makes the build work from any folder of any static host, without knowing the folder when it is
@@ -18,10 +21,12 @@ export function anywhere(): AstroIntegration {
   return {
     name: 'anywhere',
     hooks: {
-      'astro:build:done': ({ dir }) =>
-        rewritePages(dir, (html, file) =>
+      'astro:build:done': async ({ dir }) => {
+        await rewritePages(dir, (html, file) =>
           file === '404.html' ? html : relativeLinks(html, file.split(/[\\/]/).length - 1),
-        ),
+        );
+        await rewriteFiles(dir, '.css', (sheet) => sheet.replaceAll(OF_SHEET, 'url($1'));
+      },
     },
   };
 }
