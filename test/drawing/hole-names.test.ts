@@ -17,7 +17,7 @@ const edgeOf = (edge: Edge) =>
 
 /** What is cut, as @flatten-js/core 1.6.15 has it. */
 const cut = (shapes: readonly Shape[]) =>
-  shapes.flatMap((shape) => {
+  shapes.flatMap((shape): (Circle | ReturnType<typeof edgeOf>)[] => {
     if (shape.layer !== 'cut' && shape.layer !== 'position') return [];
     if (shape.kind === 'circle') return [new Circle(point(shape.x, shape.y), shape.radius)];
     if (shape.kind === 'path') return shape.edges.map(edgeOf);
