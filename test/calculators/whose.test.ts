@@ -3,7 +3,12 @@ import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.t
 import { allFrom, evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
-import { remarksOf, restsOnExample, verdictOf, whoseAnswer } from '../../calculators/frame/whose.ts';
+import {
+  remarksOf,
+  restsOnExample,
+  verdictOf,
+  whoseAnswer,
+} from '../../calculators/frame/whose.ts';
 import { isExample } from '../../calculators/frame/whose-field.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { changedRows, pick, reading, someState, someText, spreader, whole } from './states.ts';
