@@ -87,11 +87,19 @@ for (const { name, missing, start } of [firefox, webkit]) {
         (where) => document.querySelector<HTMLInputElement>(where)!.value,
         `input[name="${key}"]`,
       );
-    const result = (of: string): Promise<number> =>
-      engine.run((given) => {
-        const data = `output[name="${given}"] data, data[data-name="${given}"]`;
-        return Number(document.querySelector(data)?.getAttribute('value') ?? 'none');
-      }, of);
+    /** Results by name, all of the same moment. */
+    const all = async (names: readonly string[]): Promise<number[]> => {
+      const texts = await engine.run(
+        (given) =>
+          given.map((name) => {
+            const data = `output[name="${name}"] data, data[data-name="${name}"]`;
+            return document.querySelector(data)?.getAttribute('value') ?? 'none';
+          }),
+        names,
+      );
+      return texts.map(Number);
+    };
+    const result = async (of: string): Promise<number> => (await all([of]))[0]!;
     const expectResult = (of: string, value: number): Promise<void> =>
       expect.poll(() => result(of), { message: of }).toBeCloseTo(value, 6);
     const type = async (where: string, words: string): Promise<void> => {
@@ -157,11 +165,12 @@ for (const { name, missing, start } of [firefox, webkit]) {
 
       it.each(corpus)('gives its figures for the kept link $link', async ({ link, results }) => {
         await visit(link);
-        for (const [of, value] of Object.entries(results)) {
-          await expect
-            .poll(async () => steady([String(await result(of))]), { message: of })
-            .toEqual(steady([String(value)]));
-        }
+        const names = Object.keys(results);
+        const named = (values: readonly number[]): [string, string][] =>
+          steady(values.map(String)).map((value, i) => [names[i]!, value]);
+        await expect
+          .poll(async () => named(await all(names)))
+          .toEqual(named(Object.values(results)));
       });
 
       it('takes what is typed, in any unit, and keeps it in the address', async () => {
