@@ -241,7 +241,7 @@ describe('a value of the text', () => {
         .poll(() => result(page, 'angle'))
         .toBeCloseTo(angleBefore({ ...demo, rodLength: 97 }, 2.2), 6);
       expect(await page.locator('#rod-mark').innerText()).not.toBe('example');
-      expect(await page.locator('#stroke-mark').innerText()).toBe('example');
+      await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('example');
     }));
 
   it('is a link to that state without a script', () =>

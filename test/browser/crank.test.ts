@@ -38,7 +38,9 @@ describe('the crank of a one-off engine', () => {
         await settled(page);
         await page.locator('input[name="firing-order"]').fill(order);
         await expect.poll(() => direction(page, 3, 'set')).toBe('90');
-        expect(await page.locator('output[name="sequence"]').innerText()).toContain('1-3-2-4');
+        await expect
+          .poll(() => page.locator('output[name="sequence"]').innerText())
+          .toContain('1-3-2-4');
         await page.getByRole('link', { name: 'Lay out a plate with these directions' }).click();
         await page.waitForURL(/plate-layout/);
         await settled(page);

@@ -99,7 +99,7 @@ describe('the fault finder', () => {
       await page.keyboard.press('Enter');
       const answers = symptom.locator('> .question > .fault-answer');
       const [yes, no] = [answers.nth(0), answers.nth(1)];
-      expect(await yes.locator('> summary').innerText()).toMatch(/^Yes/);
+      await expect.poll(() => yes.locator('> summary').innerText()).toMatch(/^Yes/);
       await no.locator('> summary').focus();
       await page.keyboard.press('Space');
       await page.locator('#kicks-back-gap').waitFor({ state: 'visible' });
@@ -119,8 +119,8 @@ describe('the fault finder', () => {
       await page.goto(new URL('../faults/#no-spark-contacts', page.url()).href);
       const own = page.locator('#no-spark-contacts .fault-own');
       await own.waitFor({ state: 'visible' });
-      expect(await own.textContent()).toContain('By the sheet of Bench triple: ');
-      expect(await own.textContent()).toContain('0.35 mm ± 0.03 mm');
+      await expect.poll(() => own.textContent()).toContain('By the sheet of Bench triple: ');
+      await expect.poll(() => own.textContent()).toContain('0.35 mm ± 0.03 mm');
     });
   });
 
@@ -135,7 +135,7 @@ describe('the fault finder', () => {
       await page.goto(new URL('../faults/#kicks-back-early', page.url()).href);
       const own = page.locator('#kicks-back-early .fault-own strong');
       await own.waitFor();
-      expect(await own.textContent()).toMatch(/none is early\. .* read it again/);
+      await expect.poll(() => own.textContent()).toMatch(/none is early\. .* read it again/);
       expect(await page.locator('#kicks-back-slow-kick .fault-own strong').count()).toBe(0);
     });
   });

@@ -1,6 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
@@ -26,8 +27,10 @@ const OF_LINK = (() => {
   return (Math.acos(cosine) * 180) / Math.PI;
 })();
 const ARTICLE = 'articles/where-the-piston-is/';
-/** Long enough for a page of this machine to have all that comes at all. */
-const SETTLED_MS = 1500;
+/** A page has all that comes at all once this many times what it took to come to life is over. */
+const SETTLED_TIMES = 2;
+/** And not sooner than that: timers of its own want to be heard. */
+const SETTLED_LEAST_MS = 300;
 const ASIDE = 'gudgeon.sheet.aside';
 const NOTES = 'textarea:not([readonly])';
 const AGAIN = '.waiting [data-reload]';
@@ -252,7 +255,9 @@ for (const kind of [chromium, firefox, webkit]) {
               )
               .toBe(true);
           };
+          const start = performance.now();
           const files = (await filesOf(ARTICLE, woken)).filter((file) => file.endsWith('.js'));
+          const settledMs = Math.max(SETTLED_LEAST_MS, SETTLED_TIMES * (performance.now() - start));
           let tries = 0;
           for (const file of files) {
             await comeToNewHost();
@@ -262,7 +267,7 @@ for (const kind of [chromium, firefox, webkit]) {
               .poll(async () => (await awake()) || (await shown()) !== null, { message: file })
               .toBe(true);
             // What the figures can do without is told of only until they answer.
-            await new Promise((settled) => setTimeout(settled, SETTLED_MS));
+            await setTimeout(settledMs);
             const where = await shown();
             if (where === null) continue;
             await engine.click(box);
@@ -271,7 +276,7 @@ for (const kind of [chromium, firefox, webkit]) {
             // Pressed once in vain: what was typed before that stays too.
             await loadAgain(where);
             await expect.poll(shown, { message: file }).not.toBeNull();
-            await new Promise((settled) => setTimeout(settled, SETTLED_MS));
+            await setTimeout(settledMs);
             cut = undefined;
             await loadAgain((await shown())!);
             await expect.poll(async () => (await shown()) === null && (await awake())).toBe(true);

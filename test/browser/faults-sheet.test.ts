@@ -61,10 +61,10 @@ describe('a reading that is refused', () => {
         const taken = await copied(page);
         expect(taken).toMatch(/^Set the points gap .*: 1\) –, /m);
         const pen = page.locator('.paper tr', { hasText: 'Set the points gap' }).locator('.pen');
-        expect(await pen.first().textContent()).toBe('');
+        await expect.poll(() => pen.first().textContent()).toBe('');
         await page.reload();
         await ready(page);
-        expect(await target.inputValue()).toBe(text);
+        await expect.poll(() => target.inputValue()).toBe(text);
       });
     },
   );
@@ -79,8 +79,8 @@ describe('a reading that is refused', () => {
       expect(await keptEngines(page)).toMatchObject([{ notes: '', name: 'Unnamed engine' }]);
       await page.reload();
       await ready(page);
-      expect(await notes(page).inputValue()).toBe(long);
-      expect(await name(page).inputValue()).toBe('x'.repeat(81));
+      await expect.poll(() => notes(page).inputValue()).toBe(long);
+      await expect.poll(() => name(page).inputValue()).toBe('x'.repeat(81));
       await notes(page).fill(long.slice(0, 2000));
       await expectKept(page, long.slice(0, 2000));
     });
@@ -99,7 +99,7 @@ describe('a store that fails', () => {
     await visit({ path: 'calculators/piston-position/' }, async (page) => {
       await comeTo(page, damaged, 'calculators/piston-position/');
       await page.getByText('figures are from your sheet: Whole.').waitFor();
-      expect(await page.locator('#stroke-mark').innerText()).toBe('sheet');
+      await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('sheet');
       expect(await kept(page)).toBe(damaged);
       for (let load = 0; load < 3; load += 1) {
         await page.goto(address(path));
@@ -119,7 +119,7 @@ describe('a store that fails', () => {
       });
       const said = page.locator('.engine-bar .share-state');
       await expect.poll(() => said.innerText()).toContain('Taken from');
-      expect(await said.innerText()).toMatch(/Whole \(2\)|Whole\. Left out: “Broken”/);
+      await expect.poll(() => said.innerText()).toMatch(/Whole \(2\)|Whole\. Left out: “Broken”/);
     });
   });
 
@@ -250,7 +250,7 @@ describe('a hand quicker than the machine', () => {
       await figure(page, 'stroke').fill('57.5');
       await expectKept(page, '"Slow"');
       await page.getByText('Taken from “slow.json”: Slow.').waitFor();
-      expect(await figure(page, 'stroke').inputValue()).toBe('57.5');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('57.5');
       const engines = await keptEngines(page);
       expect(engines.map(({ figures }) => figures.stroke)).toEqual([57.5, 51]);
     });
@@ -261,7 +261,7 @@ describe('a hand quicker than the machine', () => {
       await figure(page, 'stroke').fill('57.5');
       await page.reload();
       await ready(page);
-      expect(await figure(page, 'stroke').inputValue()).toBe('57.5');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('57.5');
       await page.goto(address('calculators/piston-position/?stroke=51mm'));
       await settled(page);
       await field(page, 'stroke').fill('');
@@ -270,7 +270,7 @@ describe('a hand quicker than the machine', () => {
       await page.waitForTimeout(100);
       await page.reload();
       await settled(page);
-      expect(await field(page, 'stroke').inputValue()).toBe('58.5');
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('58.5');
     });
   });
 
@@ -284,7 +284,7 @@ describe('a hand quicker than the machine', () => {
       const next = await context.newPage();
       await next.goto(address(path));
       await ready(next);
-      expect(await notes(next).inputValue()).toContain('Gap 0.36 as found, ro');
+      await expect.poll(() => notes(next).inputValue()).toContain('Gap 0.36 as found, ro');
     });
   });
 });
@@ -298,16 +298,16 @@ describe('a copy that the browser refuses', () => {
       await button(page, 'Copy the link').click();
       const share = page.locator('.sheet-share');
       await share.getByText('This browser did not let the page copy').waitFor();
-      expect(await share.getByRole('textbox', { name: 'Link to copy' }).inputValue()).toContain(
-        '#engine=5.',
-      );
+      await expect
+        .poll(() => share.getByRole('textbox', { name: 'Link to copy' }).inputValue())
+        .toContain('#engine=5.');
       await openStep(page, 'gap');
       const step = page.locator('#step-gap');
       await step.getByRole('button', { name: 'Copy with its link' }).click();
       await step.getByText('This browser did not let the page copy').waitFor();
-      expect(await step.getByRole('textbox', { name: 'Figure to copy' }).inputValue()).toContain(
-        'Set the points gap',
-      );
+      await expect
+        .poll(() => step.getByRole('textbox', { name: 'Figure to copy' }).inputValue())
+        .toContain('Set the points gap');
     });
   });
 });

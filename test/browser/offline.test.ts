@@ -193,7 +193,7 @@ describe.each([
       await update(page);
       await offered(page);
       expect(await page.getByText('renewed').count()).toBe(0);
-      expect(await box(page).inputValue()).toBe('54.25');
+      await expect.poll(() => box(page).inputValue()).toBe('54.25');
       await use(page);
       await page.getByText('renewed').waitFor();
       await settled(page);
@@ -215,7 +215,7 @@ describe.each([
       await use(page);
       await page.getByText('renewed').waitFor();
       expect(await other.getByText('renewed').count()).toBe(0);
-      expect(await box(other).inputValue()).toBe('57.5');
+      await expect.poll(() => box(other).inputValue()).toBe('57.5');
       await use(other);
       await other.getByText('renewed').waitFor();
       await settled(other);

@@ -78,7 +78,7 @@ describe('a plate', () => {
     await open(`${PLATE}?sets=4&start=0&slots=0`, async (page) => {
       await expectResult(page, 'direction-2', 90);
       await expectResult(page, 'direction-4', 270);
-      expect(await field(page, 'spacing-4').inputValue()).toBe('90');
+      await expect.poll(() => field(page, 'spacing-4').inputValue()).toBe('90');
     });
   });
 
@@ -91,7 +91,7 @@ describe('a plate', () => {
     await open(PLATE + given, async (page) => {
       await field(page, key).fill(text);
       await expect.poll(() => alertText(page)).toMatch(words);
-      expect(await field(page, key).inputValue()).toBe(text);
+      await expect.poll(() => field(page, key).inputValue()).toBe(text);
       await expect.poll(() => page.locator(`#${beside}-problem`).textContent()).toMatch(words);
       expect(await result(page, 'x-1-1')).toBeUndefined();
       expect(await page.getByRole('button', { name: 'True scale, DXF' }).isDisabled()).toBe(true);
@@ -127,7 +127,7 @@ describe('a plate', () => {
       await slider(page).focus();
       await page.keyboard.press('ArrowLeft');
       await expect.poll(() => field(page, 'angle-2').inputValue()).toBe('20.5');
-      expect(await field(page, 'angle-1').inputValue()).toBe('0');
+      await expect.poll(() => field(page, 'angle-1').inputValue()).toBe('0');
     });
   });
 
@@ -247,7 +247,7 @@ describe('a degree disc', () => {
     await open(DISC + query, async (page) => {
       await field(page, 'marks').fill('2.2 60');
       await expect.poll(() => page.locator('#marks-problem').textContent()).toMatch(/60|travel/);
-      expect(await field(page, 'marks').inputValue()).toBe('2.2 60');
+      await expect.poll(() => field(page, 'marks').inputValue()).toBe('2.2 60');
       expect(await result(page, 'tape-length')).toBeUndefined();
     });
   });

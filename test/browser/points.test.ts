@@ -44,7 +44,7 @@ describe('points gap, dwell and timing', () => {
       await drag(page, 'Points gap', 0, -40);
       await expect.poll(() => result(page, 'gap-set')).toBeGreaterThan(0.3);
       const gap = (await result(page, 'gap-set'))!;
-      expect(await field(page, 'gap').inputValue()).toBe(String(gap));
+      await expect.poll(() => field(page, 'gap').inputValue()).toBe(String(gap));
       await expectResult(page, 'opens', opensBefore(cam, gap));
       expect((await result(page, 'opens'))!).toBeGreaterThan(before);
       await expect.poll(() => query(page).get('gap')).toBe(`${gap}mm`);

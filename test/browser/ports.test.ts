@@ -82,7 +82,7 @@ describe('port timing', () => {
       await field(page, 'port-2').fill('60');
       await expect.poll(() => alertText(page)).toContain('would never open');
       expect(await field(page, 'port-2').getAttribute('aria-invalid')).toBe('true');
-      expect(await field(page, 'port-2').inputValue()).toBe('60');
+      await expect.poll(() => field(page, 'port-2').inputValue()).toBe('60');
       await field(page, 'port-2').fill('42');
       await expect.poll(() => alertText(page)).toBe('');
     });
@@ -93,7 +93,9 @@ describe('port timing', () => {
       `${given}&port-1=34mm&height-1=18mm&port-2=42mm&height-2=11mm&skirt=45mm&inlet=reed`,
       async (page) => {
         await expect.poll(() => result(page, 'skirt-cover')).toBeLessThan(0);
-        expect(await page.locator('.remarks').textContent()).toContain('opens into the crankcase');
+        await expect
+          .poll(() => page.locator('.remarks').textContent())
+          .toContain('opens into the crankcase');
       },
     );
   });
@@ -163,7 +165,9 @@ describe('squish and compression', () => {
 
   it('warns when crown and head meet, and names a gasket inside the bore', async () => {
     await open(`${head}&band-depth=-1.5mm`, async (page) => {
-      expect(await page.locator('.remarks').textContent()).toContain('the crown meets the head');
+      await expect
+        .poll(() => page.locator('.remarks').textContent())
+        .toContain('the crown meets the head');
       await field(page, 'gasket-bore').fill('55');
       await expect.poll(() => alertText(page)).toContain('inside the cylinder');
       expect(await result(page, 'ratio')).toBeUndefined();
@@ -177,7 +181,7 @@ describe('comparisons between like engines', () => {
       const slow = (await result(page, 'exhaust-time-area'))!;
       await field(page, 'rpm').fill('8000');
       await expectResult(page, 'exhaust-time-area', slow / 2, 9);
-      expect(await page.locator('.remarks').textContent()).toContain('not a prediction');
+      await expect.poll(() => page.locator('.remarks').textContent()).toContain('not a prediction');
       await drag(page, 'Engine speed', 30, 0);
       await expect.poll(() => result(page, 'exhaust-time-area')).toBeLessThan(slow / 2);
     });
@@ -196,7 +200,7 @@ describe('comparisons between like engines', () => {
       await expectResult(page, 'peak-angle', peak.angle, 4);
       await drag(page, 'Crank angle before the top', 60, 0);
       await expect.poll(() => result(page, 'velocity')).toBeLessThan(peak.velocity / 1.1);
-      expect(await page.locator('.remarks').textContent()).toContain('not a prediction');
+      await expect.poll(() => page.locator('.remarks').textContent()).toContain('not a prediction');
     });
   });
 });

@@ -228,7 +228,7 @@ describe('one whole task', () => {
         const wider = (await fit.textContent())!.includes('not go in');
         await press(named(page, `Gap screw: ${wider ? '+5°, wider' : '−5°, narrower'}`));
       }
-      expect(await fit.textContent()).toContain('tight');
+      await expect.poll(() => fit.textContent()).toContain('tight');
 
       await press(named(page, 'Indicator'));
       if ((await named(page, 'Set the indicator upright').count()) > 0) {
@@ -280,7 +280,9 @@ describe('one whole task', () => {
       await page.keyboard.type('0.8');
       await press(named(page, 'Show the truth'));
       expect(await verdict(page)).toContain('Right');
-      expect(await page.locator('[data-part="reckoning"]').textContent()).toContain('Your ±');
+      await expect
+        .poll(() => page.locator('[data-part="reckoning"]').textContent())
+        .toContain('Your ±');
       await expectAccessible(page);
     });
   });
@@ -347,7 +349,7 @@ describe('the pointer', () => {
         const words = `bent +${(dragged + 1.5).toFixed(2)}°`;
         expect(await pointer(page).getAttribute('aria-valuetext')).toContain(words);
         const screw = page.getByRole('group', { name: 'Tip of the pointer' });
-        expect(await screw.textContent()).toContain(words);
+        await expect.poll(() => screw.textContent()).toContain(words);
         const status = page.locator('.bench-bar [role="status"]');
         await expect.poll(() => status.textContent()).toContain(words);
 
@@ -489,7 +491,7 @@ describe('the page', () => {
       await expect
         .poll(() => page.locator('#engine-problem').textContent())
         .toContain('whole number');
-      expect(await page.locator('.task-title').textContent()).toContain('Engine 1:');
+      await expect.poll(() => page.locator('.task-title').textContent()).toContain('Engine 1:');
     });
   });
 
@@ -544,7 +546,7 @@ describe('the page', () => {
     await open('stop', async (page) => {
       await named(page, 'Show the truth').click();
       expect(await verdict(page)).toContain('Not right');
-      expect(await page.locator('.costs').textContent()).toContain('Halve an arc');
+      await expect.poll(() => page.locator('.costs').textContent()).toContain('Halve an arc');
       expect(await page.evaluate(() => localStorage.getItem('gudgeon.practice'))).toBeNull();
       await expectAccessible(page);
     });
@@ -586,7 +588,7 @@ describe('the page', () => {
     await visit({ path: 'practice/', javaScriptEnabled: false }, async (page) => {
       const said = page.locator('main .noscript');
       await said.waitFor({ state: 'visible' });
-      expect(await said.textContent()).toContain('this engine cannot be turned');
+      await expect.poll(() => said.textContent()).toContain('this engine cannot be turned');
       expect(await page.getByRole('link', { name: 'Set a float', exact: true }).count()).toBe(1);
     });
   });

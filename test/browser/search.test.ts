@@ -78,7 +78,7 @@ describe('the search page', () => {
     await visit({ path: `search/?q=${encodeURIComponent(question)}` }, async (page) => {
       // Some of its words may be found: what matters is that it is a question and nothing else.
       await page.getByText(/found/).first().waitFor();
-      expect(await page.locator('input[name="q"]').inputValue()).toBe(question);
+      await expect.poll(() => page.locator('input[name="q"]').inputValue()).toBe(question);
       expect(await page.locator('main img').count()).toBe(0);
       expect(await page.evaluate(() => 'hit' in window)).toBe(false);
       await page.locator('input[name="q"]').fill('qqqzzzqqq');

@@ -33,11 +33,11 @@ describe('a calculator and the engine sheet', () => {
       expect(new URL(page.url()).search).toBe('');
       await page.getByText(/\d figures are from your sheet: Mine\./).waitFor();
       expect(await marks(page).count()).toBeGreaterThanOrEqual(3);
-      expect(await page.locator('#stroke-mark').innerText()).toBe('sheet');
+      await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('sheet');
       await expectAccessible(page);
       await field(page, 'stroke').fill('58');
       await expect.poll(() => new URL(page.url()).searchParams.get('stroke')).toBe('58mm');
-      expect(await page.locator('#stroke-mark').innerText()).toBe('yours');
+      await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('yours');
       expect(await kept(page)).toContain('"stroke":60');
     });
   });
@@ -50,7 +50,7 @@ describe('a calculator and the engine sheet', () => {
       await page.reload();
       await settled(page);
       await expect.poll(() => page.locator('#rod-mark').innerText()).toBe('yours');
-      expect(await page.locator('#stroke-mark').innerText()).toBe('sheet');
+      await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('sheet');
       const link = page.url();
       await page.goto('about:blank');
       await page.goto(link);
@@ -87,7 +87,7 @@ describe('a calculator and the engine sheet', () => {
   it('a link keeps its own meaning: what it leaves out takes the default', async () => {
     await withSheet('calculators/piston-position/?travel=3mm', async (page) => {
       await expect.poll(() => result(page, 'travel')).toBe(3);
-      expect(await field(page, 'stroke').inputValue()).toBe('51');
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('51');
       expect(await marks(page).count()).toBe(0);
       expect(await page.getByText('from your sheet').count()).toBe(0);
     });
@@ -134,10 +134,12 @@ describe('a calculator and the engine sheet', () => {
       'calculators/piston-position/',
       async (page) => {
         await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
-        expect(await page.locator('.calc').innerText()).toContain('invented engine of your sheet');
+        await expect
+          .poll(() => page.locator('.calc').innerText())
+          .toContain('invented engine of your sheet');
         expect(await page.getByText('from your sheet').count()).toBe(0);
         expect(await marks(page).count()).toBe(0);
-        expect(await page.locator('#stroke-mark').innerText()).toBe('example');
+        await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('example');
       },
       { ...mine, invented: true },
     );
@@ -148,8 +150,8 @@ describe('a calculator and the engine sheet', () => {
       await expect.poll(() => page.locator('.remarks').innerText()).toContain('Not judged yet');
       const said = await page.locator('.remarks').innerText();
       expect(said).not.toMatch(/: bend the tang \d/);
-      expect(await page.locator('.whose').innerText()).toMatch(/still the example’s\.$/);
-      expect(await page.locator('.to-give').innerText()).toMatch(/^Give your own: \w/);
+      await expect.poll(() => page.locator('.whose').innerText()).toMatch(/still the example’s\.$/);
+      await expect.poll(() => page.locator('.to-give').innerText()).toMatch(/^Give your own: \w/);
     });
   });
 
@@ -162,8 +164,12 @@ describe('a calculator and the engine sheet', () => {
         async (page) => {
           await expect.poll(() => page.locator('.calc').innerText()).toContain('Not judged yet: ');
           expect(await page.locator('.calc').innerText()).not.toContain('In this example');
-          expect(await page.locator('.whose').innerText()).toMatch(/still the example’s\.$/);
-          expect(await page.locator('.to-give').innerText()).toMatch(/^Give your own: \w/);
+          await expect
+            .poll(() => page.locator('.whose').innerText())
+            .toMatch(/still the example’s\.$/);
+          await expect
+            .poll(() => page.locator('.to-give').innerText())
+            .toMatch(/^Give your own: \w/);
         },
         bare,
       );

@@ -60,11 +60,13 @@ async function wholeJob(page: Page, hands: Hands): Promise<void> {
   await enterFigures(page, hands);
   await workDown(page, hands);
   const said = page.locator('.order-state');
-  expect(await said.textContent()).toContain(`${String(job.length)} of ${String(job.length)}`);
+  await expect
+    .poll(() => said.textContent())
+    .toContain(`${String(job.length)} of ${String(job.length)}`);
   expect(await page.locator('.left-out li').allTextContents()).toEqual([
     expect.stringContaining('Try the reeds: no reeds are entered.'),
   ]);
-  expect(await said.textContent()).toContain('The sheet is complete.');
+  await expect.poll(() => said.textContent()).toContain('The sheet is complete.');
   await expectAccessible(page);
 
   // The browser's own print dialogue cannot be seen here; that it is asked for can.
@@ -110,7 +112,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await ready(page);
       await button(page, 'Try the demo').click();
       await page.locator('#step-timing > summary').waitFor();
-      expect(await state(page, 'timing').textContent()).toContain('Check again');
+      await expect.poll(() => state(page, 'timing').textContent()).toContain('Check again');
       const timing = page.locator('#step-timing');
       if ((await timing.getAttribute('open')) === null) await timing.locator('> summary').click();
       await expect
@@ -136,10 +138,10 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await exhaust.locator('> summary').click();
       await box(page, 'found', 'exhaust', 1).fill('93');
       await expect.poll(() => exhaust.textContent()).toContain('the piston strikes the head');
-      expect(await exhaust.textContent()).toContain('lower the barrel by 1.73 mm');
+      await expect.poll(() => exhaust.textContent()).toContain('lower the barrel by 1.73 mm');
       await box(page, 'left', 'exhaust', 1).fill('97');
       await expect.poll(() => state(page, 'squish').textContent()).toContain('Check again');
-      expect(await exhaust.textContent()).toContain('What it asked for as found');
+      await expect.poll(() => exhaust.textContent()).toContain('What it asked for as found');
       const squish = page.locator('#step-squish');
       if ((await squish.getAttribute('open')) === null) await squish.locator('> summary').click();
       const said = await squish.textContent();
@@ -173,7 +175,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await expect.poll(() => plate.textContent()).toContain('Correct');
       await enter(page, 'Breaker plate and timing', { 'set-2': '90' });
       await expect.poll(() => state(page, 'plate').textContent()).toContain('Done');
-      expect(await plate.textContent()).toContain('Judged by best-fit places');
+      await expect.poll(() => plate.textContent()).toContain('Judged by best-fit places');
     });
   });
 });

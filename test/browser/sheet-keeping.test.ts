@@ -91,7 +91,7 @@ describe('kept in this browser', () => {
       await expect.poll(() => last.inputValue()).toBe('0.33');
       await last.fill('0.25+0.07');
       await expectKept(page, '"value":0.32,');
-      expect(await last.inputValue()).toBe('0.25+0.07');
+      await expect.poll(() => last.inputValue()).toBe('0.25+0.07');
       await box(page, 'left', 'gap', 2).focus();
       await expect.poll(() => last.inputValue()).toBe('0.32');
       await figure(page, 'stroke').fill('51+1');
@@ -106,7 +106,7 @@ describe('kept in this browser', () => {
       await button(page, 'Read it again').click();
       await page.locator('#one-box').fill('(0.3+0.4)/2');
       await expectKept(page, '"value":0.35,');
-      expect(await page.locator('.one-field .field-note').innerText()).toBe('= 0.35 mm');
+      await expect.poll(() => page.locator('.one-field .field-note').innerText()).toBe('= 0.35 mm');
       await page.reload();
       await ready(page);
       await page.locator('a', { hasText: 'List of steps' }).click();
@@ -164,7 +164,7 @@ describe('kept in this browser', () => {
       await page.reload();
       await ready(page);
       const aside = page.locator('section.aside', { hasText: 'put aside' });
-      expect(await aside.innerText()).toContain(words);
+      await expect.poll(() => aside.innerText()).toContain(words);
       await button(page, 'Try the demo').click();
       await expectKept(page, 'club triple');
       await page.reload();
@@ -276,7 +276,7 @@ describe('two tabs', () => {
     await both(async (one, two) => {
       await two.evaluate(() => localStorage.clear());
       await expect.poll(() => alertText(one)).toContain('was removed');
-      expect(await figure(one, 'stroke').inputValue()).toBe('51');
+      await expect.poll(() => figure(one, 'stroke').inputValue()).toBe('51');
       await figure(one, 'stroke').fill('53');
       await expectKept(one, '"stroke":53');
     });
@@ -351,7 +351,7 @@ describe('files and links', () => {
     await visit({ path: `sheet/${new URL(link).hash}` }, async (page) => {
       await ready(page);
       const from = page.getByRole('region', { name: 'From the link' });
-      expect(await from.innerText()).toContain('Demo: club triple');
+      await expect.poll(() => from.innerText()).toContain('Demo: club triple');
       expect(await kept(page)).not.toContain('club triple');
       await button(page, 'Keep it in this browser').click();
       await expectKept(page, 'club triple');

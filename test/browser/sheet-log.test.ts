@@ -32,8 +32,12 @@ describe('the log', () => {
       await gap.getByText('All readings of this step').click();
       const entries = gap.locator('.log-entries li');
       await expect.poll(() => entries.count()).toBe(6);
-      expect(await entries.first().innerText()).toMatch(/Set 3: 0\.36 mm.*28 Feb 2026, check/s);
-      expect(await entries.last().innerText()).toMatch(/Set 1: 0\.39 mm.*21 Feb 2026, as found/s);
+      await expect
+        .poll(() => entries.first().innerText())
+        .toMatch(/Set 3: 0\.36 mm.*28 Feb 2026, check/s);
+      await expect
+        .poll(() => entries.last().innerText())
+        .toMatch(/Set 1: 0\.39 mm.*21 Feb 2026, as found/s);
       expect(await gap.locator('svg.plot').getAttribute('aria-label')).toContain(
         'Set 1: 0.39, 0.34',
       );
@@ -84,12 +88,12 @@ describe('the log', () => {
       await expect.poll(() => page.locator('#log-hours-problem').count()).toBe(0);
       await button(page, 'Enter the run').click();
       await expect.poll(runs).toContain('2 h in all');
-      expect(await hours.inputValue()).toBe('');
+      await expect.poll(() => hours.inputValue()).toBe('');
       await hours.fill('2+x');
       await page.locator('#log-hours-problem').waitFor();
       await button(page, 'Enter the run').click();
       expect(await runs()).toContain('2 h in all');
-      expect(await hours.inputValue()).toBe('2+x');
+      await expect.poll(() => hours.inputValue()).toBe('2+x');
     });
   });
 
@@ -163,7 +167,7 @@ it('a log that is nearly full says what will go, and that a file keeps it', asyn
     await keepEngines(page, { ...demo, log: [...demo.log, ...notes] });
     const care = page.locator('.safe .care');
     await expect.poll(() => care.innerText()).toContain('has room for 5 more');
-    expect(await care.innerText()).toContain('Save it to a file');
+    await expect.poll(() => care.innerText()).toContain('Save it to a file');
     await download(page, 'Save to a file');
     await expect.poll(() => care.innerText()).toMatch(/The file of .* holds those that go next/);
   });
@@ -175,7 +179,7 @@ describe('files and engines', () => {
       await ready(page);
       await keepEngines(page, { ...demo, invented: false, name: 'Béla’s twin' });
       const safe = page.locator('.safe');
-      expect(await safe.innerText()).toContain('Not saved to a file yet');
+      await expect.poll(() => safe.innerText()).toContain('Not saved to a file yet');
       const file = await download(page, 'Time to save');
       expect(file.suggestedFilename()).toMatch(/^engine-sheet-béla-s-twin-\d{4}-\d\d-\d\d\.json$/);
       await expect.poll(() => safe.innerText()).toContain('Last saved to a file on');

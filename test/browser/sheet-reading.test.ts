@@ -107,7 +107,9 @@ describe('one reading a screen', () => {
         { kind: 'change', step: 'gap', cylinder: 2, value: 0.39, on: day },
       ]);
       await expectAccessible(page);
-      expect(await page.locator('.one').textContent()).toContain('What it asked for as found');
+      await expect
+        .poll(() => page.locator('.one').textContent())
+        .toContain('What it asked for as found');
     });
   });
 
@@ -152,7 +154,9 @@ describe('one reading a screen', () => {
         }
       }
       const waits = page.locator('.one .waits');
-      expect(await waits.locator('summary').innerText()).toMatch(/Comes after \d+ steps/);
+      await expect
+        .poll(() => waits.locator('summary').innerText())
+        .toMatch(/Comes after \d+ steps/);
       await waits.locator('summary').tap();
       await expect.poll(() => waits.locator('a').first().isVisible()).toBe(true);
     });
@@ -197,9 +201,9 @@ describe('one reading a screen', () => {
       await keepEngines(page, demo);
       await page.locator('.order-state a', { hasText: 'set the timing' }).click();
       await expect.poll(() => hash(page)).toBe('#read-timing-1');
-      expect(await page.locator('.one .again').textContent()).toMatch(
-        /set 1 from 0\.39 mm to 0\.34 mm on 28 Feb 2026/,
-      );
+      await expect
+        .poll(() => page.locator('.one .again').textContent())
+        .toMatch(/set 1 from 0\.39 mm to 0\.34 mm on 28 Feb 2026/);
       await button(page, /as before$/).click();
       await expect.poll(() => hash(page)).toBe('#read-timing-2');
       await oneBox(page).fill('2.2x');
@@ -364,7 +368,9 @@ describe('an engine that comes to the sheet', () => {
       await open(page);
       await expect.poll(() => said(page).innerText()).toContain('were typed in inches, and');
       expect(await page.locator('input[name="sheet-lengths"][value="in"]').isChecked()).toBe(true);
-      expect(await page.locator('.safe').innerText()).toMatch(/^Last saved to a file on/);
+      await expect
+        .poll(() => page.locator('.safe').innerText())
+        .toMatch(/^Last saved to a file on/);
     });
   });
 

@@ -61,7 +61,9 @@ describe('a reading that is refused', () => {
       await box(page, 'found', 'timing', 1).fill('2..9');
       await expect.poll(() => advice.count()).toBe(0);
       const first = card.locator('.verdict').first();
-      expect(await first.textContent()).toContain('The last good reading, 2.9 mm, stands.');
+      await expect
+        .poll(() => first.textContent())
+        .toContain('The last good reading, 2.9 mm, stands.');
       expect(await first.textContent()).not.toMatch(/Pass|Correct|early/);
       await box(page, 'found', 'timing', 1).fill('2.8');
       await expect.poll(() => advice.count()).toBeGreaterThan(0);
@@ -78,9 +80,9 @@ describe('a reading that is refused', () => {
       const left = box(page, 'left', 'gap', 1);
       await left.fill('9x');
       await page.locator('#box-left-gap-1-problem').waitFor();
-      expect(await card.locator('.verdict').first().textContent()).toMatch(
-        /^\s*The last good reading, 0\.39 mm, stands\.\s/,
-      );
+      await expect
+        .poll(() => card.locator('.verdict').first().textContent())
+        .toMatch(/^\s*The last good reading, 0\.39 mm, stands\.\s/);
       await left.fill('');
       await expect.poll(() => left.inputValue()).toBe('');
       await left.blur();
@@ -100,13 +102,13 @@ it('the text in hand is never rewritten: inches in a box of thou, key by key', a
       const listed = box(page, 'left', 'plug', 2);
       await listed.fill('');
       await listed.pressSequentially(typed);
-      expect(await listed.inputValue()).toBe(typed);
+      await expect.poll(() => listed.inputValue()).toBe(typed);
     }
     await goTo(page, 'read-plug-1');
     for (const typed of ['0.0245', '.020', '0.6mm']) {
       await oneBox(page).fill('');
       await oneBox(page).pressSequentially(typed);
-      expect(await oneBox(page).inputValue()).toBe(typed);
+      await expect.poll(() => oneBox(page).inputValue()).toBe(typed);
     }
   });
 });
@@ -151,12 +153,16 @@ describe('an engine whose timing is out', () => {
     await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
       await reading(page, early(), 'read-start');
       const said = page.locator('.one .again').first();
-      expect(await said.textContent()).toMatch(/^Do not fire it yet✕ Set the timing.*early/);
+      await expect
+        .poll(() => said.textContent())
+        .toMatch(/^Do not fire it yet✕ Set the timing.*early/);
       await expectAccessible(page);
       await button(page, 'Tick it all the same').click();
       await expect.poll(() => new URL(page.url()).hash).toBe('#read-timing-1');
       await goTo(page, 'read-start');
-      expect(await page.locator('.one-held').textContent()).toContain('Ticked, not done');
+      await expect
+        .poll(() => page.locator('.one-held').textContent())
+        .toContain('Ticked, not done');
       expect(await page.locator('.one a.one-next').getAttribute('href')).toBe('#read-timing-1');
     });
   });
@@ -165,9 +171,11 @@ describe('an engine whose timing is out', () => {
     await visit({ path, viewport: phone, hasTouch: true, isMobile: true }, async (page) => {
       await reading(page, setEntry(single(), 'timing', 'found', 0, 2.2), 'read-start');
       const said = page.locator('.one .again').first();
-      expect(await said.textContent()).toMatch(
-        /^Do not fire it yet✕ .*✕ Prove the wiring: Not proved yet\. Wires that nobody has measured.*✕ Mix the fuel: Not proved yet/,
-      );
+      await expect
+        .poll(() => said.textContent())
+        .toMatch(
+          /^Do not fire it yet✕ .*✕ Prove the wiring: Not proved yet\. Wires that nobody has measured.*✕ Mix the fuel: Not proved yet/,
+        );
       await said.getByRole('link', { name: 'Prove the wiring' }).click();
       await expect.poll(() => new URL(page.url()).hash).toBe('#read-wiring-1');
     });
@@ -202,7 +210,7 @@ it('a tick to be given again is one press, beside the tick', async () => {
     await again.click();
     await expect.poll(() => new URL(page.url()).hash).not.toBe('#read-measure');
     await goTo(page, 'read-measure');
-    expect(await page.locator('.one-held').textContent()).toContain('✓ Done');
+    await expect.poll(() => page.locator('.one-held').textContent()).toContain('✓ Done');
   });
 });
 
@@ -212,7 +220,7 @@ it('the number of cylinders is asked for before the first box that there is one 
     await reading(page, unknown, 'read-measure');
     await page.locator('#figure-cylinders').fill('2');
     await goTo(page, 'read-top-2');
-    expect(await page.locator('.one-place').textContent()).toBe('Cylinder 2 of 2');
+    await expect.poll(() => page.locator('.one-place').textContent()).toBe('Cylinder 2 of 2');
   });
 });
 
@@ -221,7 +229,9 @@ it('a step that an answer takes away says so, and does not go on asking', async 
     await reading(page, setFigure(single(), 'cylinders', undefined), 'read-plate-1');
     await page.locator('#figure-cylinders').fill('1');
     await expect.poll(() => verdict(page).textContent()).toContain(steps.plate.fallsAway!.why);
-    expect(await page.locator('.one-bar').textContent()).toContain('a step that it has not');
+    await expect
+      .poll(() => page.locator('.one-bar').textContent())
+      .toContain('a step that it has not');
     expect(await oneBox(page).count()).toBe(0);
     expect(await page.locator('.one a.one-next').getAttribute('href')).toMatch(/^#read-insulation/);
   });

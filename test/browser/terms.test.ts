@@ -9,7 +9,7 @@ it('a term is told where it stands, and the page is not left', () =>
     await link.tap();
     const note = page.locator('.term-note');
     await expect.poll(() => note.isVisible()).toBe(true);
-    expect(await note.textContent()).toContain('Ignition timing');
+    await expect.poll(() => note.textContent()).toContain('Ignition timing');
     expect(page.url()).toContain(PATH);
     const box = (await note.boundingBox())!;
     expect(box.width).toBeLessThanOrEqual(phone.width);

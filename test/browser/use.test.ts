@@ -34,10 +34,10 @@ describe('what cannot be read', () => {
       await expectResult(page, 'angle', angleBefore(demo, 3.1));
       await page.keyboard.press('Tab');
       await expect.poll(() => result(page, 'angle')).toBeUndefined();
-      expect(await field(page, 'travel').inputValue()).toBe('22 thoo');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('22 thoo');
       await page.reload();
       await settled(page);
-      expect(await field(page, 'travel').inputValue()).toBe('22 thoo');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('22 thoo');
       expect(await result(page, 'angle')).toBeUndefined();
       await type(page, 'travel', '22 thou');
       await expectResult(page, 'travel', 22 * 0.0254);
@@ -58,7 +58,7 @@ describe('typing', () => {
       await type(page, 'travel', text);
       await expectResult(page, 'travel', millimetres);
       await expectResult(page, 'angle', angleBefore(demo, millimetres));
-      expect(await field(page, 'travel').inputValue()).toBe(text);
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe(text);
       expect(await alertText(page)).toBe('');
     });
   });
@@ -86,7 +86,7 @@ describe('typing', () => {
       await field(page, 'travel').fill('2.8');
       letScriptsCome();
       await settled(page);
-      expect(await field(page, 'travel').inputValue()).toBe('2.8');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('2.8');
       await expectResult(page, 'travel', 2.8);
     });
   });
@@ -99,7 +99,7 @@ describe('how exact the readings are', () => {
   it('is told in a line, and has fields once somebody asks', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {
       const details = page.locator('.errors');
-      expect(await details.textContent()).toContain('± of stroke: 0.05 mm');
+      await expect.poll(() => details.textContent()).toContain('± of stroke: 0.05 mm');
       expect(await field(page, 'travel-error').count()).toBe(0);
       await details.locator('summary').click();
       const before = await spread(page);
@@ -110,7 +110,7 @@ describe('how exact the readings are', () => {
 
   it('has its field at once where the address gives it', async () => {
     await open(`?${given}&travel=2.2mm&travel-error=0.2mm`, async (page) => {
-      expect(await field(page, 'travel-error').inputValue()).toBe('0.2');
+      await expect.poll(() => field(page, 'travel-error').inputValue()).toBe('0.2');
     });
   });
 });
@@ -122,7 +122,7 @@ describe('the picture', () => {
       const start = await dragPart(page, handle, -40, 0);
       await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.2, 3);
       const travel = (await result(page, 'travel'))!;
-      expect(await field(page, 'travel').inputValue()).toBe(String(travel));
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe(String(travel));
       await expectResult(page, 'angle', angleBefore(demo, travel));
       await expect.poll(() => query(page).get('travel')).toBe(`${travel}mm`);
       expect((await middleOf(handle)).x).toBeCloseTo(start.x - 40, -1);
@@ -155,7 +155,7 @@ describe('the address', () => {
       await page.reload();
       await settled(page);
       await expectResult(page, 'angle', angle, 9);
-      expect(await field(page, 'travel').inputValue()).toBe('87 thou');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('87 thou');
       await visit({ path: link }, async (other) => {
         await settled(other);
         await expectResult(other, 'angle', angle, 9);
@@ -174,7 +174,7 @@ describe('the address', () => {
       await expect.poll(() => query(page).get('stroke')).toBe('54mm');
       await page.goBack();
       await expectResult(page, 'angle', angleBefore(demo, 2.85));
-      expect(await field(page, 'stroke').inputValue()).toBe('51');
+      await expect.poll(() => field(page, 'stroke').inputValue()).toBe('51');
       await page.goBack();
       await expectResult(page, 'angle', before, 9);
       await page.goForward();
@@ -215,7 +215,7 @@ describe('whose figures they are', () => {
   it('an example’s figure is marked until it is touched, and stays one after a reload', async () => {
     await open('', async (page) => {
       const mark = page.locator('#stroke-mark');
-      expect(await mark.innerText()).toBe('example');
+      await expect.poll(() => mark.innerText()).toBe('example');
       expect(await field(page, 'stroke').getAttribute('aria-describedby')).toContain('stroke-mark');
       await type(page, 'travel', '3');
       await expect.poll(() => query(page).get('example')).toBe('stroke,rod,rotor');
@@ -223,10 +223,12 @@ describe('whose figures they are', () => {
       await settled(page);
       // The page stands back until its address is read.
       await expect.poll(() => mark.innerText()).toBe('example');
-      expect(await page.locator('.whose').innerText()).toBe('2 figures are still the example’s.');
-      expect(await page.locator('.to-give').innerText()).toBe(
-        'Give your own: stroke and rod length.',
-      );
+      await expect
+        .poll(() => page.locator('.whose').innerText())
+        .toBe('2 figures are still the example’s.');
+      await expect
+        .poll(() => page.locator('.to-give').innerText())
+        .toBe('Give your own: stroke and rod length.');
       // Confirmed as it stands, it is the reader's.
       await field(page, 'stroke').press('Enter');
       await expect.poll(() => mark.innerText()).toBe('yours');
@@ -267,7 +269,7 @@ describe('whose figures they are', () => {
         await page.reload();
         await settled(page);
         expect(query(page).get('stroke')).toBe('80mm');
-        expect(await field(page, 'stroke').inputValue()).toBe('80 q');
+        await expect.poll(() => field(page, 'stroke').inputValue()).toBe('80 q');
         expect(await result(page, 'angle')).toBeUndefined();
         await type(page, 'stroke', '80');
         await expectResult(
@@ -302,7 +304,7 @@ describe('what is remembered', () => {
       await page.reload();
       await settled(page);
       await expect.poll(() => page.getByLabel('inch', { exact: true }).isChecked()).toBe(true);
-      expect(await field(page, 'travel').inputValue()).toBe('0.0866');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('0.0866');
       await type(page, 'travel', '0.1');
       await expectResult(page, 'travel', 2.54);
       await type(page, 'travel', '87 thou');
@@ -312,7 +314,7 @@ describe('what is remembered', () => {
       expect(query(page).get('travel')).toBe('87 thou');
       await page.reload();
       await settled(page);
-      expect(await field(page, 'travel').inputValue()).toBe('87 thou');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('87 thou');
     });
   });
 
