@@ -43,7 +43,7 @@ interface NameProps {
 
 const Name = ({ spot, at }: NameProps) =>
   at ? (
-    <text class="on-screen" x={at.x} y={at.y}>
+    <text class="on-screen" x={at.x} y={at.y} aria-hidden="true">
       {at.words ?? spot.name}
     </text>
   ) : null;
