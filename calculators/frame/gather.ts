@@ -49,7 +49,7 @@ export const seriesKeys = (key: string, count: number, first = 1): string[] =>
 
 const errorSpec = (spec: FieldSpec & { error?: number }): FieldSpec => ({
   label: `± of ${spec.label.charAt(0).toLowerCase()}${spec.label.slice(1)}`,
-  help: 'How far the reading may be out, either way.',
+  help: 'How far one reading may be out, either way. Several that agree with it leave it as it is; several that scatter more make it larger.',
   unit: spec.unit,
   min: 0,
   max: spec.max - spec.min,

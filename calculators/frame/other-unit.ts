@@ -47,7 +47,8 @@ export function doubtOf(
   if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
   if (usual === undefined || usual === 0 || timesApart(value, usual) < FAR) return undefined;
   const bare = bareIn(kept, spec.unit);
-  if (bare === undefined) return undefined;
+  // Typed with the other choice of lengths, it stands in the box turned into these.
+  if (bare?.unit !== fieldUnit(spec, lengths)) return undefined;
   const read = units[bare.unit].factor;
   const digits = read === home ? value : convert(value, home, read ?? home);
   const [meant] = names

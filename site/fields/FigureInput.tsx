@@ -9,7 +9,7 @@ import { toShown, units, type LengthDisplay } from '../../calculators/frame/unit
 import { FieldName } from './FieldName.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { inSentence } from '../../calculators/frame/sentence.ts';
-import { readAs, textToKeep } from './field-text.ts';
+import { bringsUnit, isLongWithUnit, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { useDraft } from './use-draft.ts';
 
@@ -169,9 +169,11 @@ export function FigureInput(props: Props) {
         >
           −
         </button>
-        <span class="field-box">
+        <span class={`field-box${isLongWithUnit(typing.text) ? ' field-long' : ''}`}>
           <FigureBox {...props} typing={typing} />
-          {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
+          {units[shown].label === '' || bringsUnit(typing.text) ? null : (
+            <span class="field-unit">{units[shown].label}</span>
+          )}
           <Again field={field} name={name} typing={typing} />
         </span>
         <button

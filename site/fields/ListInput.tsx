@@ -4,7 +4,7 @@ import { inputDigits, showIn } from '../../calculators/frame/format.ts';
 import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { useState } from 'preact/hooks';
 import { inSentence } from '../../calculators/frame/sentence.ts';
-import { listToKeep, textInList } from './field-text.ts';
+import { bringsUnit, listToKeep, textInList } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
@@ -27,6 +27,7 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
   const shown = fieldUnit(field.spec, lengths);
   const [draft, setDraft] = useState<{ typed: string; kept: string; lengths: LengthDisplay }>();
   const live = draft?.kept === field.text && draft.lengths === lengths ? draft : undefined;
+  const text = live ? live.typed : textInList(field, lengths);
   const figures = field.problem === undefined ? field.value : [];
   const note =
     shown !== unit && figures.length > 0
@@ -53,7 +54,7 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
             type="text"
             autocomplete="off"
             spellcheck={false}
-            value={live ? live.typed : textInList(field, lengths)}
+            value={text}
             aria-invalid={field.problem === undefined ? undefined : 'true'}
             aria-describedby={describedBy(id, field, mark)}
             onInput={(event) => type(event.currentTarget.value)}
@@ -65,7 +66,9 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
               onCommit();
             }}
           />
-          {units[shown].label === '' ? null : <span class="field-unit">{units[shown].label}</span>}
+          {units[shown].label === '' || bringsUnit(text) ? null : (
+            <span class="field-unit">{units[shown].label}</span>
+          )}
         </span>
       </span>
       <Help

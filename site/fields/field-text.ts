@@ -83,6 +83,18 @@ export function textInList(field: ListField, lengths: LengthDisplay): string {
     .join(' ');
 }
 
+/**
+ * Whether a text as it stands in a box brings its unit with it, so that the box's own would say
+ * another beside it. An exponent is no unit.
+ */
+export const bringsUnit = (shownText: string): boolean =>
+  /[\p{L}°"″'’′”%‰]/u.test(shownText.replace(/\de[+-]?\d/giu, ''));
+
+/** A text with its unit that is longer than this is set smaller, so that a phone's box holds it. */
+const LONG = 6;
+export const isLongWithUnit = (shownText: string): boolean =>
+  bringsUnit(shownText) && shownText.length > LONG;
+
 /** Whether a bare figure in a field of thou looks like one in inches: 0.014 for 14 thou. */
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
   shown === 'thou' && !spec.isError && /^[+−-]?0?[.,]0\d{1,3}$/.test(number);

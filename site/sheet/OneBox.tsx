@@ -4,7 +4,7 @@ import { units } from '../../calculators/frame/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
 import type { Manner } from '../../calculators/sheet/edit.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
-import { readAs, textToKeep } from '../fields/field-text.ts';
+import { bringsUnit, readAs, textToKeep } from '../fields/field-text.ts';
 import { Doubt } from '../fields/FieldNotes.tsx';
 import { useDraft } from '../fields/use-draft.ts';
 import type { BoxProps } from './FigureBox.tsx';
@@ -85,7 +85,7 @@ export function OneBox(props: Props) {
             if (field.problem === undefined) onEnter();
           }}
         />
-        {label === '' ? null : <span class="field-unit">{label}</span>}
+        {label === '' || bringsUnit(shown) ? null : <span class="field-unit">{label}</span>}
       </span>
       {as === undefined ? null : <p class="field-note">{as}</p>}
       <Doubt id={id} doubt={field.doubt} />

@@ -243,7 +243,7 @@ describe('the state of a calculator', () => {
       text: '0.02',
       spec: {
         label: '± of gap',
-        help: 'How far the reading may be out, either way.',
+        help: 'How far one reading may be out, either way. Several that agree with it leave it as it is; several that scatter more make it larger.',
         unit: 'mm',
         min: 0,
         max: 5,

@@ -47,6 +47,15 @@ describe('a bare figure that would pass in another unit', () => {
     expect(typed('breaker-cam', 'gap', '14', 'in').doubt).toBeUndefined();
   });
 
+  it('is not doubted any more where lengths are shown in other units than it was typed in', () => {
+    const { fields } = evaluate(
+      calculatorBySlug('piston-position'),
+      { travel: '0.110' },
+      { lengths: 'in' },
+    );
+    expect(fields.some((field) => field.kind === 'figure' && field.doubt)).toBe(false);
+  });
+
   it('is doubted among several readings too, and not in a link', () => {
     expect(typed('breaker-cam', 'gap', '0.015; 0.016').doubt).toMatch(/0\.015 in/);
     const state = evaluate(
