@@ -7,6 +7,8 @@ export interface HoleSpot {
   readonly radius: number;
   /** Such as "2-1". */
   readonly name: string;
+  /** Where no hole is made: its place is drawn with the line of an adjacent part (ISO 128-2). */
+  readonly unmade?: boolean;
   /** Its name, place and drill, in words. */
   readonly words: string;
 }
@@ -95,7 +97,7 @@ export function HolePicker(props: Props) {
           aria-selected={i === picked ? 'true' : 'false'}
         >
           <circle
-            class={i === picked ? 'picked' : 'drawn'}
+            class={i === picked ? 'picked' : spot.unmade ? 'drawn drawn-scrap' : 'drawn'}
             cx={spot.x}
             cy={spot.y}
             r={spot.radius}

@@ -189,6 +189,61 @@ describe('a plate', () => {
     });
   });
 
+  it('saves it light, lines as wide as they are seen, with its names and nothing to take hold of', async () => {
+    for (const [path, names] of [
+      [`${PLATE}${given}`, ['1-1', '3-2', 'set 2']],
+      [
+        'calculators/hole-pattern/?outline=lands&band=6mm&in-opening=5',
+        ['1', '2', '3: ⌀6.50', '4', '5'],
+      ],
+    ] as const) {
+      await open(
+        path,
+        async (page) => {
+          const { bytes } = await saved(page, 'Picture, SVG');
+          const { documentElement: sheet } = svgOf(bytes);
+          expect(sheet.querySelector('rect')?.getAttribute('fill')).toBe('rgb(255, 255, 255)');
+          const words = [...sheet.querySelectorAll('text')];
+          expect(words.map((text) => text.textContent)).toEqual(expect.arrayContaining(names));
+          for (const text of words) {
+            // A halo under the letters and not over them.
+            expect(text.getAttribute('paint-order')).toMatch(/^stroke|^normal/);
+            expect(text.getAttribute('fill')).not.toMatch(/none|255, 255, 255/);
+          }
+          const scaleOf = (element: Element | null): number =>
+            element === null
+              ? 1
+              : scaleOf(element.parentElement) *
+                Number(/scale\(([\d.]+)/.exec(element.getAttribute('transform') ?? '')?.[1] ?? 1);
+          const widths = [...sheet.querySelectorAll('path, circle, line')]
+            .filter((shape) => shape.getAttribute('stroke') !== 'none')
+            .map((shape) => Number(shape.getAttribute('stroke-width')) * scaleOf(shape));
+          expect(widths.length).toBeGreaterThan(5);
+          expect(Math.max(...widths)).toBeLessThan(2.5);
+          // The handle and the picked hole alone are filled on the page.
+          const filled = [...sheet.querySelectorAll('circle')].filter(
+            (circle) => !/none|rgba\(0, 0, 0, 0\)/.test(circle.getAttribute('fill')!),
+          );
+          expect(filled).toEqual([]);
+        },
+        { colorScheme: 'dark' },
+      );
+    }
+  });
+
+  it('prints no handle, and the hole that is picked like the others', async () => {
+    for (const path of [`${PLATE}${given}`, DISC]) {
+      await open(path, async (page) => {
+        await page.emulateMedia({ media: 'print' });
+        expect(await page.locator('.calc-picture .handle:visible').count()).toBe(0);
+        expect(await page.locator('.calc-picture .picked:visible').count()).toBe(0);
+        expect(await page.locator('.calc-picture .drawing circle:visible').count()).toBeGreaterThan(
+          1,
+        );
+      });
+    }
+  });
+
   it('says why a template was not made', async () => {
     await open(`${PLATE}${given}&outside=300mm`, async (page) => {
       await page.getByRole('button', { name: 'Template to print, PDF' }).click();

@@ -41,12 +41,14 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
   const shown = (area: number): number => toDisplay(area, 'mm2', lengths);
   const openings = evenly(0, 100, SAMPLES);
   const rings = openings.map((throttle) => ringIfAny(v, throttle));
-  const most = useFrozen(Math.max(main, ring, ...rings.map((area) => area ?? 0)) * 1.06);
   const points = ({ x, y }: ChartFrame, those: readonly (number | undefined)[]): Point[] =>
     those.flatMap((area, i): Point[] =>
       area === undefined ? [] : [[x(openings[i]!), y(shown(area))]],
     );
   const second = openings.map((throttle) => ringIfAny(v, throttle, v.clip, secondOf(v)));
+  const most = useFrozen(
+    Math.max(main, ring, ...[...rings, ...second].map((area) => area ?? 0)) * 1.06,
+  );
   const together = rings.map((area) => (area === undefined ? undefined : inSeries(area, main)));
   const say = showFixed(ring, 'mm2', 3, lengths);
 

@@ -2,6 +2,7 @@ import { showFixed } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { TaperedNeedle } from '../../maths/carburettor/needle.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
+import { Label } from '../../picture/label.tsx';
 
 interface Props {
   readonly needle: TaperedNeedle;
@@ -23,7 +24,9 @@ const JET_DEPTH = 112;
 /** Half the bore of the jet, in user units, whatever its size. */
 const BORE = 44;
 /** Half the width of the slide, which leaves room beside it for words. */
-const SLIDE = 82;
+const SLIDE = 74;
+/** Where the names right of the jet begin. */
+const NAMES = 280;
 /** The strokes that make the ring as thick as it can be seen. */
 const RING = [0, -3, 3] as const;
 
@@ -48,6 +51,9 @@ export function NeedleDrawing(props: Props) {
     `H${hundredth(MIDDLE + halfAt(foot))}L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
     `L${hundredth(MIDDLE + stem)} ${hundredth(slideFoot)}Z`;
   const gap = hundredth(halfAt(MOUTH));
+  /** Below the start of the taper and its words where a name would stand on them. */
+  const clear = (y: number): number =>
+    y > taperStart - 26 && y < taperStart + 14 ? hundredth(taperStart + 14) : y;
   const say = (mm: number): string => showFixed(mm, 'mm', 3, lengths);
 
   return (
@@ -88,9 +94,23 @@ export function NeedleDrawing(props: Props) {
       <text x={MIDDLE - SLIDE + 8} y={36}>
         slide
       </text>
-      <text x={8} y={MOUTH + 4}>
-        mouth
-      </text>
+      <Label words="mouth" at={[8, MOUTH]} to={[MIDDLE - BORE - 22, MOUTH]} ends="arrow" />
+      <Label
+        words="ring"
+        at={[8, MOUTH - 30]}
+        to={[hundredth(MIDDLE - (gap + BORE) / 2), MOUTH - 3]}
+        ends="arrow"
+      />
+      <Label
+        words="needle jet"
+        at={[NAMES - 6, clear(MOUTH + 60)]}
+        to={[MIDDLE + BORE + 20, MOUTH + 60]}
+      />
+      <Label
+        words="needle"
+        at={[8, MOUTH + 84]}
+        to={[MIDDLE - halfAt(MOUTH + 70) + 10, MOUTH + 70]}
+      />
       <text x={8} y={HEIGHT - 12}>
         {`needle ${say(atMouth)} in ${say(jetBore)}; widths enlarged`}
       </text>

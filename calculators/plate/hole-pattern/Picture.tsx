@@ -49,15 +49,17 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     bottom: reach.bottom - ROOM.bottom / scale,
     width: WIDTH / scale,
     height: high + (ROOM.top + ROOM.bottom) / scale,
-    shapes,
+    shapes: shapes.filter(({ layer }) => layer !== 'position'),
   };
   const view = { drawing, scale };
   const at = placeOf(view);
   const height = ROOM.top + ROOM.bottom + high * scale;
+  const unmade = new Set(shapes.flatMap(({ layer, name }) => (layer === 'position' ? [name] : [])));
   const spots = places.map((place, i): HoleSpot => ({
     ...at(place.x, place.y),
     radius: (v.hole[i]! / 2) * scale,
     name: String(i + 1),
+    unmade: unmade.has(`hole-${String(i + 1)}`),
     words: `Hole ${String(i + 1)} at X ${withLabel(place.x, lengths)}, Y ${withLabel(place.y, lengths)}, diameter ${withLabel(v.hole[i]!, lengths)}`,
   }));
   const spot = spots[picked]!;

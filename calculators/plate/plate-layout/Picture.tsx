@@ -80,7 +80,14 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const struck = struckOf(lines.flatMap(({ points }) => points));
   const onEdges = struckOf(lines.flatMap(({ centre, points }) => (centre ? [] : points)));
   const strikes = strikesOf(struck, onEdges);
-  const sets = setLabels(strikes, place, directions, v.outside / 2, sheet, taken);
+  const sets = setLabels(
+    strikes,
+    place,
+    directions,
+    v.outside / 2,
+    sheet,
+    spots.map((each) => ({ ...each, radius: roundOf(each) })),
+  );
   taken.push(...sets.map(({ box }) => box), ...(bars ? [bars] : []));
   const named =
     spots.length <= ROOM_FOR_LABELS

@@ -50,7 +50,7 @@ export function namesOnPaper(
     return [textBox(shape.text, foot.x, foot.y)];
   });
   const taken: Box[] = [...words, ...holes.map(({ x, y, radius }) => round(x, y, radius))];
-  const sets = setLabels(strikes, place, plate.angles, plate.outsideDiameter / 2, sheet, taken);
+  const sets = setLabels(strikes, place, plate.angles, plate.outsideDiameter / 2, sheet, holes);
   taken.push(...sets.map(({ box }) => box));
   const write = (name: string, x: number, y: number, letter = LETTER): Text =>
     text(x / TO_THE_MM, -y / TO_THE_MM, letter, name);

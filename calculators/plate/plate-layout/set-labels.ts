@@ -1,6 +1,6 @@
 import { lengthOf, placeAlong } from '../../maths/plate/edge-parts.ts';
 import { slotOutline, type Shape } from '../../drawing/shapes.ts';
-import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
+import { inside, overlap, round, textBox, type Box } from '../../picture/boxes.ts';
 import { textWidth } from '../../picture/text-width.ts';
 
 interface Point {
@@ -89,20 +89,53 @@ export const strikesOf =
   };
 
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
-const BEYOND = [4, 6, 8, 10, 12, 14, 16, -5, -7, -9, -12, -15, -18, -21, -24];
-/** How far to one side of its set's line, user units. */
-const ASIDE = [0, 8, -8, 14, -14, 20, -20, 26, -26, 34, -34];
+const OUTSIDE = [4, 6, 8, 10, 12, 14, 16] as const;
+const ON_PLATE = [-5, -7, -9, -12, -15, -18, -21, -24, -28, -32, -36, -40] as const;
+/** How far to one side of its set's line, user units: near it, or further off where need be. */
+const NEAR = [0, 8, -8, 14, -14, 20, -20] as const;
+const FAR = [26, -26, 34, -34] as const;
+
+const PLACES = [
+  ...OUTSIDE.flatMap((beyond) => [...NEAR, ...FAR].map((aside) => ({ beyond, aside }))),
+  ...ON_PLATE.flatMap((beyond) => NEAR.map((aside) => ({ beyond, aside }))),
+  ...ON_PLATE.flatMap((beyond) => FAR.map((aside) => ({ beyond, aside }))),
+];
 
 export interface SetLabel extends Point {
   readonly words: string;
   readonly box: Box;
 }
 
+/** Room round a hole for its own name, user units. */
+const NAMED = 26;
+
+/** A hole, or the handle on it, user units. */
+interface Round extends Point {
+  readonly radius: number;
+}
+
 /**
- * Names of the sets at the ends of their lines, each where it lies on the sheet, on no name or hole
- * that is `taken`, and on the fewest lines of the drawing (`struck`); none for a set that has no such place.
+ * Names of the sets at the ends of their lines, each where it lies on the sheet, on no other and on no
+ * hole, and on the fewest lines of the drawing (`struck`); away from holes, which bear names of their
+ * own, where all have such a place. None for a set that has no place at all.
  */
 export function setLabels(
+  struck: Struck,
+  place: (x: number, y: number) => Point,
+  directions: readonly number[],
+  rim: number,
+  sheet: Box,
+  holes: readonly Round[],
+): readonly SetLabel[] {
+  const beside = (room: number): readonly SetLabel[] => {
+    const taken = holes.map(({ x, y, radius }) => round(x, y, radius + room));
+    return labelsClear(struck, place, directions, rim, sheet, taken);
+  };
+  const away = beside(NAMED);
+  return away.length === directions.length ? away : beside(0);
+}
+
+function labelsClear(
   struck: Struck,
   place: (x: number, y: number) => Point,
   directions: readonly number[],
@@ -120,18 +153,18 @@ export function setLabels(
     ];
     const others = [...taken, ...labels.map((label) => label.box)];
     let best: { readonly label: SetLabel; readonly strikes: number } | undefined;
-    for (const beyond of BEYOND) {
+    for (const { beyond, aside } of PLACES) {
+      if (best?.strikes === 0) break;
+      // Beyond the middle it would stand on the other side.
+      if (rim + beyond <= 0) continue;
       const end = place((rim + beyond) * cos, (rim + beyond) * sin);
-      for (const aside of ASIDE) {
-        if (best?.strikes === 0) break;
-        const x = end.x - sin * aside - wide / 2;
-        const y = end.y - cos * aside + 4;
-        const box = textBox(words, x, y);
-        if (!inside(box, sheet) || others.some((other) => overlap(box, other))) continue;
-        const strikes = struck(box, best?.strikes);
-        if (best === undefined || strikes < best.strikes)
-          best = { label: { words, x, y, box }, strikes };
-      }
+      const x = end.x - sin * aside - wide / 2;
+      const y = end.y - cos * aside + 4;
+      const box = textBox(words, x, y);
+      if (!inside(box, sheet) || others.some((other) => overlap(box, other))) continue;
+      const strikes = struck(box, best?.strikes);
+      if (best === undefined || strikes < best.strikes)
+        best = { label: { words, x, y, box }, strikes };
     }
     if (best) labels.push(best.label);
   });
