@@ -253,7 +253,7 @@ for (const kind of [chromium, firefox, webkit]) {
 
       it('is worked by the keyboard alone, in the order in which it is read', async () => {
         await visit(`${PISTON}?${ENGINE}&travel=2.2mm`);
-        const fields = ['slider', 'from', 'travel', 'stroke', 'rod', 'offset'];
+        const fields = ['slider', 'travel', 'from', 'stroke', 'rod', 'offset'];
         const stops: { name: string; top: number }[] = [];
         while (stops.length < 120 && stops.at(-1)?.name !== fields.at(-1)) {
           await engine.press('Tab');
