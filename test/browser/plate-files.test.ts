@@ -204,7 +204,7 @@ describe('a plate', () => {
           const { documentElement: sheet } = svgOf(bytes);
           expect(sheet.querySelector('rect')?.getAttribute('fill')).toBe('rgb(255, 255, 255)');
           const words = [...sheet.querySelectorAll('text')];
-          expect(words.map((text) => text.textContent)).toEqual(expect.arrayContaining(names));
+          expect(words.map((text) => text.textContent)).toEqual(expect.arrayContaining([...names]));
           for (const text of words) {
             // A halo under the letters and not over them.
             expect(text.getAttribute('paint-order')).toMatch(/^stroke|^normal/);

@@ -17,7 +17,7 @@ describe('a figure and its unit stand on one line', () => {
     ['16 thou at 3000 rpm', '[16 thou] at [3000 rpm]'],
     ['1/58 ohm for 1.5 mm²', '[1/58 ohm] for [1.5 mm²]'],
     ['3 turns in 12 minutes', '[3 turns] in [12 minutes]'],
-    ['premix at 33 : 1, or 25.0 : 1 ± 0.5', 'premix at [33 : 1], or [25.0 : 1] ± 0.5'],
+    ['premix at 33 : 1, or 25.0 : 1 ± 0.5', 'premix at [33 : 1], or [25.0 : 1] [± 0.5]'],
     ['24.1° before 87.', '24.1° before 87.'],
     ['M14 × 1.25 and 3 cylinders', 'M14 × 1.25 and 3 cylinders'],
     ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
