@@ -45,7 +45,7 @@ interface NameProps {
 
 const Name = ({ spot, at }: NameProps) =>
   at ? (
-    <text class="on-screen" x={at.x} y={at.y} aria-hidden="true">
+    <text class="on-screen" x={at.x} y={at.y}>
       {at.words ?? spot.name}
     </text>
   ) : null;
@@ -102,9 +102,13 @@ export function HolePicker(props: Props) {
             cy={spot.y}
             r={spot.radius}
           />
-          <Name spot={spot} at={labels.get(spot.name)} />
         </g>
       ))}
+      <g aria-hidden="true">
+        {spots.map((spot) => (
+          <Name key={spot.name} spot={spot} at={labels.get(spot.name)} />
+        ))}
+      </g>
     </g>
   );
 }

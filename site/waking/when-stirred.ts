@@ -1,7 +1,7 @@
 import { keepsSheet } from '../browser/keeps-sheet.ts';
 import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
 import { typedBefore } from '../browser/typed-before.ts';
-import { SIGNS } from './signs.ts';
+import { onSigns } from './signs.ts';
 
 const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
 
@@ -28,7 +28,7 @@ export function whenStirred(
 ): void {
   const options = { capture: true, passive: true, signal };
   const sign = (): void => begin(true);
-  for (const type of SIGNS) document.addEventListener(type, sign, options);
+  onSigns(sign, signal);
   // Something else than a keyboard or a pointer may fill in a figure.
   for (const type of ['focusin', 'input', 'change'] as const) {
     place.addEventListener(type, sign, options);

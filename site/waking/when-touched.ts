@@ -1,4 +1,4 @@
-import { SIGNS } from './signs.ts';
+import { onSigns } from './signs.ts';
 
 /** What is done to a calculator itself. */
 const TOUCHES = [
@@ -26,16 +26,18 @@ export function whenTouched(
   stirred: boolean,
   signal: AbortSignal,
 ): void {
-  const soon = (): void =>
-    void requestAnimationFrame(() =>
+  let coming = false;
+  const soon = (): void => {
+    if (coming) return;
+    coming = true;
+    requestAnimationFrame(() =>
       setTimeout(() => {
         prepare();
         setTimeout(wake);
       }),
     );
+  };
   for (const type of TOUCHES) place.addEventListener(type, wake, { capture: true, signal });
   if (stirred) soon();
-  for (const type of SIGNS) {
-    document.addEventListener(type, soon, { capture: true, passive: true, once: true, signal });
-  }
+  onSigns(soon, signal);
 }

@@ -391,7 +391,7 @@ for (const kind of [chromium, firefox, webkit]) {
           await reload();
           await expect.poll(() => valueOf(engine, '#figure-stroke')).toBe('53');
           await visit(LINK);
-          await engine.click(button('Send figures to the sheet'));
+          await engine.click(button('To the sheet'));
           await engine.click('form.send input[type="checkbox"]');
           await engine.click('form.send button[type="submit"]');
           await expectSaid(engine, 'Sent to');

@@ -11,14 +11,18 @@ const MOST_BYTES = 25_000;
 
 const read = (file: string): string => readFileSync(join(dist, file), 'utf8');
 const withFormulas = pageFiles.filter((file) => read(file).includes('<math'));
-const fonts = globSync('**/*.woff2', { cwd: dist });
+const fonts = globSync('**/*.woff2', { cwd: dist }).sort();
 const font = readFileSync(join(dist, fonts[0] ?? ''));
 const signs = mathSigns(withFormulas.map(read));
 
 describe('the font of the formulas', () => {
-  it('is the only font of the site, and small', () => {
-    expect(fonts).toHaveLength(1);
-    expect(font.length).toBeLessThan(MOST_BYTES);
+  it('is the only font of the site beside the lettering, and both together are small', () => {
+    expect(fonts.map((file) => /(\w+)\.[^/\\]*$/.exec(file)![1])).toEqual([
+      'formulas',
+      'lettering',
+    ]);
+    const sizes = fonts.map((file) => readFileSync(join(dist, file)).length);
+    expect(sizes.reduce((sum, size) => sum + size)).toBeLessThan(MOST_BYTES);
   });
 
   it('says how formulas are set, and holds each of their signs', async () => {
@@ -44,7 +48,9 @@ describe('the font of the formulas', () => {
     visit({ path: pathOf(file), viewport: phone }, async (page) => {
       expect(
         await page.evaluate(() =>
-          document.fonts.ready.then((all) => [...all].map(({ status }) => status)),
+          document.fonts.ready.then((all) =>
+            [...all].filter(({ family }) => family === 'Formulas').map(({ status }) => status),
+          ),
         ),
       ).toEqual(['loaded']);
       const cut = await page.evaluate(() =>

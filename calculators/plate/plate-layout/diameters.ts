@@ -47,7 +47,7 @@ const GAP = 3;
 const UNDER = 4;
 const STEP = 2;
 /** How far words and the line under them keep from other lines, user units, and less where need be. */
-const CLEAR = [3, 1.5, 0] as const;
+const CLEAR = [6, 3, 1.5, 0] as const;
 const padded = ({ left, right, top, bottom }: Box, by: number): Box => ({
   left: left - by,
   right: right + by,
