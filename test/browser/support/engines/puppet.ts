@@ -1,4 +1,6 @@
 import { once } from 'node:events';
+import { globSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
 import { launch, type Browser, type LaunchOptions, type Page } from 'puppeteer-core';
 import type { Engine, Killable, Size, Tab } from './engine.ts';
 
@@ -117,6 +119,9 @@ export async function startPuppetIn(
       const ended = once(child, 'exit');
       process.kill(-child.pid!, 'SIGKILL');
       await ended;
+      // What was put in the profile for it is still being taken out of it.
+      const left = (): boolean => globSync('*.puppeteer', { cwd: profile }).length > 0;
+      for (let i = 0; i < 100 && left(); i += 1) await pause(20);
       // Its end would be waited for without end: nobody is there to answer.
       void browser.disconnect().catch(() => undefined);
     },
