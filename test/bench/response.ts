@@ -157,6 +157,8 @@ export function dragging(
     await handle.scrollIntoViewIfNeeded();
     const { x, y, width, height } = (await handle.boundingBox())!;
     const middle = { x: x + width / 2, y: y + height * taken.down };
+    // Twice: a mouse that has not moved yet is taken to be at rest.
+    await page.mouse.move(middle.x + 2, middle.y);
     await page.mouse.move(middle.x, middle.y);
     await inUse(page);
     await page.mouse.down();
