@@ -1,7 +1,7 @@
 import { convert, type Unit } from '../maths/units/units.ts';
 import { fieldUnit, type Ranged } from './field-unit.ts';
 import { withUnit } from './format.ts';
-import { IMPLIED, numberAndUnit, parse } from './parse.ts';
+import { IMPLIED, numberAndUnit, parse, writtenOut } from './parse.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** Units of one quantity that are taken for one another, or typed and not seen, by home unit. */
@@ -73,8 +73,7 @@ export function bareFraction(
   if (home !== 'mm') return undefined;
   const bare = bareIn(kept, home);
   if (bare === undefined || (bare.unit !== 'mm' && bare.unit !== 'thou')) return undefined;
-  const plain = bare.typed.replaceAll(/[¼-¾⅐-⅞]/gu, (one) => ` ${one.normalize('NFKC')}`).trim();
-  const [found, whole, above, below] = OF_AN_INCH.exec(plain) ?? [];
+  const [found, whole, above, below] = OF_AN_INCH.exec(writtenOut(bare.typed)) ?? [];
   // What is larger than one is as likely a reading that is shared out, as 181/2.
   if (found === undefined || (whole === undefined && Number(above) >= Number(below))) {
     return undefined;

@@ -55,8 +55,12 @@ interface Pieces {
 const signOf = (sign: string | undefined): 1 | -1 => (sign === '' || sign === '+' ? 1 : -1);
 const decimal = (digits: string): number => Number(digits.replace(',', '.'));
 
+/** A text with such a character written out, ` 1/2` for ½. */
+export const writtenOut = (text: string): string =>
+  text.replaceAll(SINGLE_FRACTION, (one) => ` ${one.normalize('NFKC')}`).trim();
+
 function split(text: string): Pieces | undefined {
-  const written = text.replaceAll(SINGLE_FRACTION, (one) => ` ${one.normalize('NFKC')}`).trim();
+  const written = writtenOut(text);
   const fraction = FRACTION.exec(written);
   if (fraction) {
     const [, sign, whole, numerator, denominator, unit] = fraction;
