@@ -89,21 +89,26 @@ const bySums = (
   ),
 );
 
-const worked = (
+type Figures = readonly [unit: string, expected: number, ours: () => number];
+
+const published = (
   what: string,
   source: string,
-  unit: string,
-  expected: number,
-  ours: () => number,
+  ...[unit, expected, ours]: Figures
 ): OutsideCheck => ({
   topic,
   what,
-  source: `By hand: ${source}`,
-  kind: 'hand-worked',
+  source,
+  kind: 'published',
   unit,
   expected,
   ours,
   tolerance: 1e-6,
+});
+
+const worked = (what: string, source: string, ...rest: Figures): OutsideCheck => ({
+  ...published(what, `By hand: ${source}`, ...rest),
+  kind: 'hand-worked',
 });
 
 const three = engine([0, 240, 120]);
@@ -152,23 +157,6 @@ const leftByShaft = (): number => {
   });
   return Math.max(...left);
 };
-
-const published = (
-  what: string,
-  source: string,
-  unit: string,
-  expected: number,
-  ours: () => number,
-): OutsideCheck => ({
-  topic,
-  what,
-  source,
-  kind: 'published',
-  unit,
-  expected,
-  ours,
-  tolerance: 1e-6,
-});
 
 // For the rows of four, at 180° and at 90°, no citable source was found: textbooks, lecture notes,
 // patents and papers that tell of them were found by name alone, none with the passage to be read.
