@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { fixed } from '../../calculators/frame/format.ts';
 import type { Cost, Line, Reckoning } from '../../calculators/practice/reckoning.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
@@ -114,7 +114,7 @@ export function ReckoningView(props: Props) {
   const { lines, gaps, costs, remarks, right } = reckoning;
   const head = useRef<HTMLHeadingElement>(null);
   const [copied, setCopied] = useState<Copied>();
-  useEffect(() => head.current?.focus(), []);
+  useLayoutEffect(() => head.current?.focus(), []);
   const share = async (): Promise<void> => {
     const address = siteAddress(`practice/${writeAddress({ engine: number, task })}`);
     setCopied(await copyText('Link', address));

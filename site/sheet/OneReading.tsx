@@ -1,5 +1,5 @@
 import type { TargetedKeyboardEvent } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { isUnread, momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
 import {
@@ -356,15 +356,16 @@ export function OneReading(props: Props) {
   const target = step.reading || !step.figures ? targetOrWanted(engine, id, lengths) : undefined;
 
   // Within a step the box is what the hand goes on with; a new step is read first, from its top,
-  // wherever the list was left that stood here before.
-  useEffect(() => {
+  // wherever the list was left that stood here before. Before it is painted, since a key pressed
+  // at once is meant for what is seen.
+  useLayoutEffect(() => {
     const box = document.getElementById('one-box');
     const first = came.current?.step === id && box ? box : heading.current;
     first?.focus({ preventScroll: true });
     scrollTo(0, 0);
     came.current = spot;
   }, [id, index]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     document.documentElement.dataset.one = '';
     return () => {
       delete document.documentElement.dataset.one;

@@ -1,5 +1,5 @@
 import type { ComponentChildren, ComponentType } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { failureWords } from '../../browser/load-failure.ts';
 import type { Now } from '../state.ts';
@@ -22,7 +22,7 @@ function Sending({ calculator, refused, now }: Props) {
   const was = useRef(open);
 
   // The button goes as the form comes, and the form as it is sent: the focus goes with what comes.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (was.current === open) return;
     was.current = open;
     group.current?.querySelector<HTMLElement>('input, button')?.focus({ preventScroll: true });
