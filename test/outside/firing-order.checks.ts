@@ -158,13 +158,39 @@ const leftByShaft = (): number => {
   return Math.max(...left);
 };
 
-// For the rows of four, at 180° and at 90°, no citable source was found: textbooks, lecture notes,
-// patents and papers that tell of them were found by name alone, none with the passage to be read.
-// They stand on sums by hand and on the sums of the references.
+// For the rows of four, at 180° and at 90°, no source was found whose passage could be read: textbooks,
+// lecture notes, patents and papers that tell of them were found by name alone. What a textbook says of
+// them is recalled; figures stand on sums by hand and on the sums of the references.
+const textbook =
+  'R. L. Norton, Design of Machinery, chapter on multicylinder engines, edition and page not known; recalled from memory';
+/** What the textbook's table says of a row of four: of its forces and couples, which are left. */
+const fours = [
+  ['0°, 180°, 180°, 0°', four180, { secondary: true }],
+  [
+    '0°, 90°, 270°, 180°, a two-stroke’s, which fires every 90°',
+    engine([0, 90, 270, 180]),
+    { primaryCouple: true },
+  ],
+] as const;
+const fromTextbook = fours.flatMap(([pins, throws, left]) =>
+  (['primary', 'secondary', 'primaryCouple', 'secondaryCouple'] as const).map(
+    (name): OutsideCheck => ({
+      topic,
+      what: `Row of four, pins at ${pins}: whether a ${name.replace('Couple', ' couple')}${name.endsWith('Couple') ? '' : ' force'} is left`,
+      source: textbook,
+      kind: 'from memory',
+      unit: 'yes = 1',
+      expected: Number(name in left),
+      ours: () => Number(shakes(throws)[name] > 1e-6),
+      tolerance: 0,
+    }),
+  ),
+);
 
 export const checks: readonly OutsideCheck[] = [
   ...bySolver,
   ...bySums,
+  ...fromTextbook,
   worked(
     'One piston’s force, 400 g, 25 mm throw, 10⁵ rad²/s²',
     '0.4 × 0.025 × 10⁵',
