@@ -1,13 +1,14 @@
 /** The calculation in words to take away: fetched when somebody wants one. */
 import { csv } from './csv.ts';
 import type { Evaluation } from './evaluate.ts';
+import type { Field } from './fields.ts';
 import { rests } from './rests-on.ts';
 import { flatten } from './spreads.ts';
 import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
 import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { units, type LengthDisplay } from './units.ts';
-import { isAssumedLimit, isExample } from './whose-field.ts';
+import { isAssumed, isAssumedLimit, isExample } from './whose-field.ts';
 import { remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
 
 /** What to paste into a message as plain text. */
@@ -99,15 +100,26 @@ export function bbcodeLink(
   return `[url=${link.replaceAll('[', '%5B').replaceAll(']', '%5D')}]${words}[/url]`;
 }
 
-/** Inputs and results as comma-separated values: figures unrounded, one row each. */
+/** Beyond these a figure is the arithmetic's, and no reading's or machine's. */
+const DIGITS = 10;
+const SMALLEST = 1e-9;
+const DIGITS_OF_SPREAD = 3;
+
+const written = (value: number, digits: number): string =>
+  Math.abs(value) < SMALLEST ? '0' : plainDecimal(Number(value.toPrecision(digits)));
+
+/** Whose a figure is, in the words of the page. */
+const whoseIs = (field: Field): string => (isAssumed(field) ? 'assumed' : field.origin);
+
+/** Inputs and results as comma-separated values to reckon on with, one row each. */
 export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): string {
   const rows: string[][] = [['name', 'label', 'value', 'unit', 'plus or minus', 'whose']];
   for (const field of evaluation.fields) {
-    const { key, origin } = field;
-    if (field.kind === 'choice') rows.push([key, field.label, field.value, '', '', origin]);
+    const { key } = field;
+    if (field.kind === 'choice') rows.push([key, field.label, field.value, '', '', field.origin]);
     else {
       const value = field.kind === 'list' ? field.value.join(' ') : String(field.value ?? '');
-      rows.push([key, field.spec.label, value, units[field.spec.unit].label, '', origin]);
+      rows.push([key, field.spec.label, value, units[field.spec.unit].label, '', whoseIs(field)]);
     }
   }
   for (const [name, figure] of flatten(evaluation.results)) {
@@ -117,9 +129,9 @@ export function csvSummary(calculator: AnyCalculator, evaluation: Evaluation): s
     rows.push([
       name,
       spec.label,
-      plainDecimal(figure),
+      written(figure, DIGITS),
       units[spec.unit].label,
-      spread === undefined ? '' : plainDecimal(spread),
+      spread === undefined ? '' : written(spread, DIGITS_OF_SPREAD),
       '',
     ]);
   }

@@ -18,6 +18,12 @@ export function wordsOf(
   };
 }
 
+/** Whether the word behind a figure tells its side, advance or retard: a sign would say it twice. */
+function isSided({ word }: ResultSpec): boolean {
+  const [over, under] = [word?.(1) ?? '', word?.(-1) ?? ''];
+  return over !== '' && under !== '' && over !== under;
+}
+
 /** A result as it is shown. `column` holds all figures of its column, which share a unit. */
 export function showResult(
   value: number,
@@ -27,13 +33,18 @@ export function showResult(
   column?: ResultValue,
 ): Shown {
   if (spec.isOrder) return { figure: orderFigure(value), unit: spec.unit };
+  const sided = isSided(spec);
   const times = lengths === 'in' ? (spec.inInches?.times ?? 1) : 1;
   return showFigure(
-    value * times,
+    (sided ? Math.abs(value) : value) * times,
     spec.unit,
     spec.decimals,
     lengths,
     spread === undefined ? undefined : spread * times,
-    { ...spec, among: Array.isArray(column) ? (column as readonly number[][]).flat() : [] },
+    {
+      ...spec,
+      signed: spec.signed === true && !sided,
+      among: Array.isArray(column) ? (column as readonly number[][]).flat() : [],
+    },
   );
 }

@@ -257,10 +257,9 @@ function missingLeads(calculator: AnyCalculator, evaluation: Evaluation): readon
 }
 
 function countOf(missing: readonly Field[]): string {
-  const count = new Set(missing.map(labelOf)).size;
-  return count === 1
+  return missing.length === 1
     ? '1 figure is still the example’s'
-    : `${count} figures are still the example’s`;
+    : `${String(missing.length)} figures are still the example’s`;
 }
 
 /** Whose an answer is that rests on figures nobody gave; nothing where all are given. */

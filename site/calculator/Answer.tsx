@@ -1,7 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { calledAs, figureText, leadLines } from '../../calculators/frame/summary.ts';
 import { showResult } from '../../calculators/frame/show-result.ts';
-import type { AnyCalculator, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
+import {
+  Absent,
+  type AnyCalculator,
+  type ResultSpec,
+  type ResultValue,
+} from '../../calculators/frame/types.ts';
 import { restsOnExample } from '../../calculators/frame/whose.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
@@ -51,7 +56,11 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
             <div class="lead" key={name}>
               <dt>
                 {short ?? label}
-                {restsOnExample(calculator, evaluation, name) ? ' (example)' : null}
+                {value !== undefined &&
+                !(value instanceof Absent) &&
+                restsOnExample(calculator, evaluation, name)
+                  ? ' (example)'
+                  : null}
               </dt>
               <dd>
                 {spec.table === undefined ? (

@@ -11,6 +11,7 @@ import { Form } from './Form.tsx';
 import { More } from './More.tsx';
 import { Notes } from './Notes.tsx';
 import { refusedIn } from './last-good.ts';
+import { useLast } from './last-time.ts';
 import { ownHere, refusedHere, useAddress } from './use-address.ts';
 import { anew, anExample, useCalculation, type Given } from './use-calculation.ts';
 import { useLate } from './use-late.ts';
@@ -119,6 +120,14 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     setGiven(anew({}, {}));
   }, []);
 
+  const onLast = useLast(
+    calculator.slug,
+    useCallback(({ texts, origins }) => {
+      byHand.current = true;
+      setGiven(anew(texts, origins));
+    }, []),
+  );
+
   /** Puts the reader's own engine in place of what the page holds; says why where it cannot. */
   const onOwn = useCallback(async (): Promise<string | undefined> => {
     const filled = await takeOwnSheet(calculator).catch(failureWords);
@@ -155,10 +164,10 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
         <Answer {...figured} calculator={calculator}>
           <CopyLink calculator={calculator} now={now} />
         </Answer>
-        <Notes {...figured} {...{ calculator, onDefaults, onOwn }} engine={own} />
+        <Notes {...figured} {...{ calculator, onDefaults, onOwn, onLast }} engine={own} />
       </>
     ),
-    [calculator, figured, own, now, onDefaults, onOwn],
+    [calculator, figured, own, now, onDefaults, onOwn, onLast],
   );
   const form = useMemo(
     () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: endTyping }} />,

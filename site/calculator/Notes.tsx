@@ -4,7 +4,7 @@ import { useFrozen } from '../../calculators/picture/frozen.ts';
 import { OwnEngine, type OwnEngineProps } from './OwnEngine.tsx';
 import type { State } from './state.ts';
 
-interface Props extends State, Omit<OwnEngineProps, 'evaluation'> {
+interface Props extends State, Omit<OwnEngineProps, 'evaluation' | 'whose'> {
   readonly calculator: AnyCalculator;
 }
 
@@ -18,10 +18,7 @@ export function Notes({ calculator, evaluation: latest, ...engine }: Props) {
   const { care } = calculator;
   return (
     <div class="calc-notes">
-      <div class="whose-line">
-        {whose === undefined ? null : <p class="whose">{whose}</p>}
-        <OwnEngine evaluation={evaluation} {...engine} />
-      </div>
+      <OwnEngine evaluation={evaluation} whose={whose} {...engine} />
       {care === undefined ? null : (
         <p class="care">
           <b>Take care.</b> {care}

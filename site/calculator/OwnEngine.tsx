@@ -9,14 +9,18 @@ export interface OwnEngineProps {
   readonly engine: Filled | undefined;
   readonly onDefaults: () => void;
   readonly onOwn: () => Promise<string | undefined>;
+  /** Puts in the figures that the reader gave here the last time; nothing where there are none. */
+  readonly onLast: (() => void) | undefined;
+  /** Whose the answer is, where it has to be said. */
+  readonly whose: string | undefined;
 }
 
-/** Whose engine the figures are of, where a sheet is kept, and one press that changes it. */
-export function OwnEngine({ evaluation, engine, onDefaults, onOwn }: OwnEngineProps) {
+/** Whose the figures are, and presses that put in the reader’s: those of the sheet, or the last given here. */
+export function OwnEngine(props: OwnEngineProps) {
+  const { evaluation, engine, onDefaults, onOwn, onLast, whose } = props;
   const [kept, setKept] = useState(false);
   const [said, say] = useState('');
   useEffect(() => setKept(keepsSheet()), []);
-  if (!kept) return null;
   const { fields } = evaluation;
   const filled = fields.filter(({ origin }) => origin === 'sheet').length;
   // A link may name figures of an example too, which are not those of this sheet.
@@ -26,26 +30,44 @@ export function OwnEngine({ evaluation, engine, onDefaults, onOwn }: OwnEnginePr
     fields.some(({ given, origin }) => given && origin === 'example');
   const sheet = engine?.name;
   const others = fields.some(({ origin }) => origin === 'link' || origin === 'example');
+  const words = [
+    whose,
+    engine?.leftOut,
+    sheet !== undefined && filled > 0
+      ? `${filled === 1 ? 'One figure is' : `${String(filled)} figures are`} from your sheet: ${sheet}.`
+      : undefined,
+    sheet !== undefined && filled === 0 && invented
+      ? `The figures are those of the invented engine of your sheet: ${sheet}.`
+      : undefined,
+  ].filter((line) => line !== undefined);
+  // Offered until anything is given here, or by a link.
+  const given = fields.some(({ origin }) => origin === 'yours' || origin === 'link');
+  const fromSheet = sheet !== undefined && (filled > 0 || invented);
   return (
-    <div class="own-engine">
-      {engine?.leftOut === undefined ? null : <p>{engine.leftOut}</p>}
-      {sheet !== undefined && filled > 0 ? (
-        <p>
-          {filled === 1 ? 'One figure is' : `${filled} figures are`} from your sheet: {sheet}.
-        </p>
-      ) : null}
-      {sheet !== undefined && filled === 0 && invented ? (
-        <p>The figures are those of the invented engine of your sheet: {sheet}.</p>
-      ) : null}
-      {sheet !== undefined && (filled > 0 || invented) ? (
+    <div class="whose-line">
+      {words.length === 0 ? null : (
+        <div class="whose-words">
+          {words.map((line) => (
+            <p key={line} class={line === whose ? 'whose' : undefined}>
+              {line}
+            </p>
+          ))}
+        </div>
+      )}
+      {kept && fromSheet ? (
         <button type="button" onClick={onDefaults}>
-          Use the defaults instead
+          Use the defaults
         </button>
-      ) : others && engine?.leftOut === undefined ? (
-        <button type="button" onClick={() => void onOwn().then((words) => say(words ?? ''))}>
+      ) : kept && others && engine?.leftOut === undefined ? (
+        <button type="button" onClick={() => void onOwn().then((answer) => say(answer ?? ''))}>
           Put my engine in
         </button>
       ) : null}
+      {onLast === undefined || given ? null : (
+        <button type="button" onClick={onLast}>
+          My last figures
+        </button>
+      )}
       {said === '' ? null : <p role="status">{said}</p>}
     </div>
   );

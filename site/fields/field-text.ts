@@ -67,7 +67,9 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
       .map((part, i) => textIn(part, field.readings![i], field.spec, shown))
       .join(`${BETWEEN} `);
   }
-  const read = field.problem === undefined ? field.value : undefined;
+  // What the sheet fills in was not typed here: its mm are turned though it is refused.
+  const known = field.problem === undefined || field.origin === 'sheet';
+  const read = known ? field.value : undefined;
   const figure = withoutEnd(field.text);
   const end = field.text.slice(figure.length);
   return `${textIn(figure, read, field.spec, shown)}${end}`;

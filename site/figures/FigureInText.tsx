@@ -37,12 +37,12 @@ function fieldsOf(keys: readonly string[], { fields, errorFields }: Evaluation):
   );
 }
 
-/** Why there is no result, with a link to a field where the figure has it. */
+/** Why there is no result; what stands beside a field of the figure is not said a second time. */
 function tied(evaluation: Evaluation, shown: readonly Field[]): Evaluation {
   const keys = shown.map(({ key }) => key);
   const problems = evaluation.problems.map((problem) =>
     problem.key !== undefined && keys.includes(problem.key)
-      ? problem
+      ? { ...problem, sentence: 'No result until the figure marked ▲ is put right.' }
       : { sentence: problem.sentence },
   );
   return { ...evaluation, problems };

@@ -77,7 +77,7 @@ describe('a calculator and the engine sheet', () => {
   it('and can go back to the defaults', async () => {
     await withSheet('calculators/piston-position/', async (page) => {
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
-      await button(page, 'Use the defaults instead').click();
+      await button(page, 'Use the defaults').click();
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('51');
       expect(await marks(page).count()).toBe(0);
       expect(await page.getByText('from your sheet').count()).toBe(0);

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { csvSummary } from '../../calculators/frame/copies.ts';
 import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
 import { allFrom, evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Field } from '../../calculators/frame/fields.ts';
@@ -146,6 +147,8 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
             const rows = changedRows(state.results[name]!, after.results[name]!);
             if (rows === undefined) continue;
             const says = calculator.restsOn?.[name];
+            if (calculator.restsOn === undefined) continue;
+            expect(says, `${name} is said to rest on something`).toBeDefined();
             if (says === undefined) continue;
             // What is taken for granted under one choice may not be under the other.
             const keys = [state, after].flatMap(({ values }) =>
@@ -225,3 +228,31 @@ it('a figure in degrees rests on nothing of the engine that it was given for', (
   expect(rests(travel, 'travel')).toBe(true);
   expect(rests(travel, 'given-travel')).toBe(false);
 });
+
+it('counts each figure still to be given, also where two are called alike', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'piston-position')!;
+  const state = evaluate(calculator, { given: 'other', travel: '2.7' }, reading);
+  expect(whoseAnswer(calculator, state)).toMatch(/^4 figures are still the example’s/);
+});
+
+it('metal between holes rests on nothing that the dividing head is asked', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'plate-layout')!;
+  const own = whole(evaluate(calculator, {}, reading));
+  const { worm: _, circles: __, teeth: ___, ...plate } = own;
+  const state = evaluate(calculator, plate, { ...reading, origins: allFrom(plate, 'yours') });
+  expect(restsOnExample(calculator, state, 'wall')).toBe(false);
+  expect(restsOnExample(calculator, state, 'turns')).toBe(true);
+});
+
+describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(
+  'the table of figures of %s',
+  (_, calculator) => {
+    it('holds no digits of the arithmetic: ten at most, three of a ±', () => {
+      const [, ...rows] = csvSummary(calculator, evaluate(calculator, {}, reading)).split('\r\n');
+      const cells = rows.flatMap((row) => row.match(/(?<=,)-?\d+\.\d+(?=,)/gu) ?? []);
+      const digits = (cell: string): number => cell.replace(/^-?0?\.?0*|\./gu, '').length;
+      expect(cells.filter((cell) => digits(cell) > 10)).toEqual([]);
+      expect(cells.filter((cell) => /^-?0\.0{8}/u.test(cell))).toEqual([]);
+    });
+  },
+);

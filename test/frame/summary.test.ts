@@ -22,7 +22,7 @@ describe('the figures as comma-separated values', () => {
       'shape,Shape,round,,,example',
       'width,Width,50,mm,,yours',
       'depth,Depth,30,mm,,yours',
-      'count,Gaps,2,,,example',
+      'count,Gaps,2,,,assumed',
       'gap-1,Gap 1,0.4,mm,,yours',
       'gap-2,Gap 2,0.5,mm,,yours',
       'hole-2,Hole 2,9,mm,,example',
@@ -117,7 +117,7 @@ describe('results in lines for people', () => {
     expect(lines(given)).toEqual(
       [
         'area | Area | 1875 ± 8 mm²',
-        'rest | Width left | +5.0 ± 0.3 mm over',
+        'rest | Width left | 5.0 ± 0.3 mm over',
         'play | Play | 0.3 mm',
         'share | Gap 1, share | 0.80 ± 0.04 %',
         'share | Gap 2, share | 1.00 ± 0.04 %',
@@ -133,7 +133,7 @@ describe('results in lines for people', () => {
 
   it('leaves out what does not exist', () => {
     expect(lines({}).some((line) => line.startsWith('rest'))).toBe(false);
-    expect(lines({ depth: '20' })[1]).toBe('rest | Width left | −5.0 ± 0.3 mm short');
+    expect(lines({ depth: '20' })[1]).toBe('rest | Width left | 5.0 ± 0.3 mm short');
   });
 
   it('names rows of no table by their numbers', () => {
@@ -224,7 +224,7 @@ describe('a link whose words are the answer', () => {
     const two = { ...calculator, results: { ...calculator.results, rest } };
     const all = { ...given, shape: 'round' };
     expect(markdownLink(two, run(all), 'mm', 'x')).toBe(
-      '[A sample: area 1875 ± 8 mm², width left +5.0 ± 0.3 mm over; from shape Round, width 50 mm, depth 30 mm](x)',
+      '[A sample: area 1875 ± 8 mm², width left 5.0 ± 0.3 mm over; from shape Round, width 50 mm, depth 30 mm](x)',
     );
   });
 

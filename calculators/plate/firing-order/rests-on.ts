@@ -9,6 +9,7 @@ const force = [...angles, ...piston] as const;
 export const restsOn = {
   sequence: angles,
   uneven: angles,
+  sets: angles,
   top: angles,
   set: angles,
   lobe: angles,

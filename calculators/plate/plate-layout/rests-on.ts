@@ -10,6 +10,17 @@ const gear = ['sets', 'firing-order', 'spacing', 'teeth'] as const;
 const play = ['run-out', 'clearance'] as const;
 
 export const restsOn = {
+  wall: [
+    ...pattern,
+    'outside',
+    'bore',
+    'drill',
+    'slots',
+    'slot-start',
+    'slot-radius',
+    'slot-width',
+    'slot-sweep',
+  ],
   square: stock,
   corner: stock,
   cut: stock,
