@@ -11,10 +11,10 @@ export interface Box {
 const UP = 11;
 const DOWN = 3;
 
-/** The room that a line of type takes, by where its baseline starts. */
-export const textBox = (words: string, x: number, y: number): Box => ({
+/** The room that a line of type takes, by where its baseline starts; its width, where it is known. */
+export const textBox = (words: string, x: number, y: number, wide = textWidth(words)): Box => ({
   left: x,
-  right: x + textWidth(words),
+  right: x + wide,
   top: y - UP,
   bottom: y + DOWN,
 });
@@ -60,7 +60,7 @@ export function beside(
     [x - wide / 2, y + away + UP],
   ];
   const free = sides
-    .map(([left, base]) => ({ x: left, y: base, box: textBox(words, left, base) }))
+    .map(([left, base]) => ({ x: left, y: base, box: textBox(words, left, base, wide) }))
     .filter(({ box }) => inside(box, sheet) && taken.every((other) => !overlap(box, other)))
     .map((side) => ({ side, lines: struck(side.box) }));
   const fewest = Math.min(...free.map(({ lines }) => lines));

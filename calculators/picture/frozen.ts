@@ -17,12 +17,9 @@ export function hold(): void {
   for (const end of ENDS) addEventListener(end, letGo);
 }
 
-/**
- * A figure that a picture's scale hangs on. While a handle is held it stays as it was: a scale that
- * moved with the working point would take the point from under the finger.
- */
-export function useFrozen<T>(next: T): T {
-  const kept = useRef(next);
+/** What is worked out while no handle is held; what was found last stands meanwhile. */
+export function useAtRest<T>(find: () => T): T {
+  const kept = useRef<{ readonly found: T }>();
   const [, redraw] = useState({});
   useEffect(() => {
     const anew = (): void => redraw({});
@@ -31,6 +28,12 @@ export function useFrozen<T>(next: T): T {
       waiting.delete(anew);
     };
   }, []);
-  if (!held) kept.current = next;
-  return kept.current;
+  if (!held || !kept.current) kept.current = { found: find() };
+  return kept.current.found;
 }
+
+/**
+ * A figure that a picture's scale hangs on. While a handle is held it stays as it was: a scale that
+ * moved with the working point would take the point from under the finger.
+ */
+export const useFrozen = <T>(next: T): T => useAtRest(() => next);

@@ -14,4 +14,6 @@ const MEASURE = new RegExp(
 );
 
 /** A text in pieces: every second one, from the second on, is a figure with its unit. */
-export const measuresApart = (text: string): string[] => text.split(MEASURE);
+export const measuresApart = (text: string): string[] =>
+  // Most texts hold no figure, which is seen at once.
+  /\d/.test(text) ? text.split(MEASURE) : [text];

@@ -1,6 +1,7 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { LaterPart } from '../browser/LaterPart.tsx';
 import { Onwards } from './Onwards.tsx';
 import { Others } from './Others.tsx';
 import type { Now, State } from './state.ts';
@@ -24,7 +25,7 @@ export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) 
   const remarks = remarksOf(calculator, evaluation, lengths);
   const refused = whyNotShared(evaluation);
   return (
-    <div class="calc-more">
+    <LaterPart class="calc-more">
       {remarks.length === 0 ? null : (
         <ul class="remarks">
           {remarks.map((remark) => (
@@ -52,6 +53,6 @@ export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) 
         <SendToSheet calculator={calculator} refused={refused} now={now} />
       </div>
       <TitleBlock {...shared} now={now} />
-    </div>
+    </LaterPart>
   );
 }

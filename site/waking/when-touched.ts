@@ -1,15 +1,5 @@
+import { TOUCHES } from '../browser/touches.ts';
 import { onSigns } from './signs.ts';
-
-/** What is done to a calculator itself. */
-const TOUCHES = [
-  'pointerdown',
-  'focusin',
-  'keydown',
-  'click',
-  'input',
-  'change',
-  'toggle',
-] as const;
 
 /**
  * Calls back at a touch of the place, before the touch reaches what it is meant for, so that

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { fixed, showFixed } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
@@ -14,11 +14,14 @@ import {
 import { Handle } from '../../picture/handle.tsx';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { beside, round, type Box } from '../../picture/boxes.ts';
+import { useAtRest } from '../../picture/frozen.ts';
+import { plateOf } from './compute.ts';
 import { diameterLabels } from './diameters.ts';
-import { drawingOf } from './files.ts';
+import { lettered, plateLines } from './drawing.ts';
+import { namesOnPaper } from './names-on-paper.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
-import { pointsOf, setLabels, strikesOf, struckOf } from './set-labels.ts';
+import { feltOf, feltTogether, setLabels, strikesOf } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -41,7 +44,12 @@ const wrapped = (angle: number): number => ((((angle + 180) % 360) + 360) % 360)
 export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const [picked, setPicked] = useState(0);
-  const drawing = drawingOf(v, lengths);
+  const plate = plateOf(v);
+  const lines = plateLines({ plate, allowance: v.allowance, lengths });
+  const { still } = lines;
+  // Only paper shows them, and to find their places costs more than all else of a drag's frame.
+  const names = useAtRest(() => namesOnPaper(plate, lines.shapes, lines));
+  const drawing = lettered(lines, names);
   const scale = WIDTH / drawing.width;
   const view = { drawing, scale };
   const place = placeOf(view);
@@ -73,13 +81,13 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
-  const lines = drawing.shapes.map((shape) => ({
-    centre: shape.layer === 'centre',
-    points: pointsOf(shape).map(({ x: across, y: up }) => place(across, up)),
-  }));
-  const struck = struckOf(lines.flatMap(({ points }) => points));
-  const onEdges = struckOf(lines.flatMap(({ centre, points }) => (centre ? [] : points)));
-  const strikes = strikesOf(struck, onEdges);
+  const ofStill = useMemo(() => feltOf(still, place), [still]);
+  const ofMoved = feltOf(
+    lines.shapes.filter((shape) => !still.includes(shape)),
+    place,
+  );
+  const felt = feltTogether(ofStill, ofMoved);
+  const strikes = strikesOf(felt);
   const sets = setLabels(
     strikes,
     place,
@@ -114,7 +122,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     ],
     {
       shapes: drawing.shapes,
-      struck: onEdges,
+      struck: felt.edges,
       place,
       rim: v.outside / 2,
       edges: sheet,
@@ -148,8 +156,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           ))}
         </g>
         <g class="on-screen" aria-hidden="true">
-          {diameters.map(({ words, x: left, y: base, tail, tip, shelf }) => (
-            <g key={words}>
+          {diameters.map(({ words, x: left, y: base, tail, tip, shelf }, i) => (
+            <g key={i}>
               <path
                 class="leader"
                 d={`M${hundredth(shelf.x)} ${hundredth(shelf.y)}L${hundredth(tail.x)} ${hundredth(tail.y)}L${hundredth(tip.x)} ${hundredth(tip.y)}`}

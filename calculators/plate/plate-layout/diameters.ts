@@ -81,10 +81,6 @@ function crosses(from: Point, to: Point, { left, right, top, bottom }: Box): boo
  */
 export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readonly DiameterLabel[] {
   const { shapes, struck, place, rim, edges } = sheet;
-  const at = (angle: number, radius: number): Point => {
-    const turn = (angle * Math.PI) / 180;
-    return place(radius * Math.cos(turn), radius * Math.sin(turn));
-  };
   const slots = shapes.filter((shape) => shape.kind === 'slot');
   /** Whether a leader from the rim to a circle goes over a slot. */
   const overSlot = (angle: number, radius: number): boolean =>
@@ -94,46 +90,45 @@ export function diameterLabels(circles: readonly Circle[], sheet: Sheet): readon
         Math.abs(nearest(angle - (slot.from + slot.to) / 2)) < (slot.to - slot.from) / 2 + ASIDE,
     );
   const labels: DiameterLabel[] = [];
-  const placed = (
-    { radius, words }: Circle,
-    first: number,
-    clear: number,
-  ): DiameterLabel | undefined => {
+  /** The first of the places that keep the furthest from lines. */
+  const placed = ({ radius, words }: Circle, first: number): DiameterLabel | undefined => {
+    const wide = textWidth(words);
     const taken = [...sheet.taken, ...labels.map(({ box }) => box)];
+    const kept = taken.map((other) => padded(other, HEAD));
+    let best: DiameterLabel | undefined;
+    /** Which of `CLEAR` a better place must keep, counted from 0. */
+    let better = CLEAR.length - 1;
     // Each begins at a corner of its own.
-    const directions = CORNERS.flatMap((_, i) =>
-      FROM_CORNER.map((aside) => CORNERS[(first + i) % CORNERS.length]! + aside),
-    );
-    for (const angle of directions) {
-      if (overSlot(angle, radius)) continue;
-      const tip = at(angle, radius);
-      for (const beyond of BEYOND) {
-        const tail = at(angle, rim + beyond);
-        const x = tail.x > tip.x ? tail.x + GAP : tail.x - GAP - textWidth(words);
-        const y = tail.y - UNDER;
-        const box = { ...textBox(words, x, y), bottom: tail.y + 1 };
-        if (!inside(box, edges) || taken.some((other) => overlap(box, other))) continue;
-        if (
-          struck(padded(box, clear), 1) > 0 ||
-          taken.some((other) => crosses(tail, tip, padded(other, HEAD)))
-        )
-          continue;
-        const shelf = { x: tail.x > tip.x ? box.right : box.left, y: tail.y };
-        return { words, x, y, box, tail, tip, shelf };
+    for (let corner = first; corner < first + CORNERS.length; corner += 1) {
+      for (const aside of FROM_CORNER) {
+        const angle = CORNERS[corner % CORNERS.length]! + aside;
+        if (overSlot(angle, radius)) continue;
+        const [cos, sin] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+        const tip = place(radius * cos, radius * sin);
+        for (const beyond of BEYOND) {
+          const tail = place((rim + beyond) * cos, (rim + beyond) * sin);
+          const x = tail.x > tip.x ? tail.x + GAP : tail.x - GAP - wide;
+          const y = tail.y - UNDER;
+          const box = { ...textBox(words, x, y, wide), bottom: tail.y + 1 };
+          if (!inside(box, edges) || taken.some((other) => overlap(box, other))) continue;
+          if (struck(padded(box, CLEAR[better]!), 1) > 0) continue;
+          if (kept.some((other) => crosses(tail, tip, other))) continue;
+          const shelf = { x: tail.x > tip.x ? box.right : box.left, y: tail.y };
+          best = { words, x, y, box, tail, tip, shelf };
+          do better -= 1;
+          while (better >= 0 && struck(padded(box, CLEAR[better]!), 1) === 0);
+          if (better < 0) return best;
+        }
       }
     }
-    return undefined;
+    return best;
   };
   // The longest leader has the fewest places.
   [...circles]
     .sort((a, b) => a.radius - b.radius)
     .forEach((each, i) => {
-      for (const clear of CLEAR) {
-        const label = placed(each, i, clear);
-        if (!label) continue;
-        labels.push(label);
-        break;
-      }
+      const label = placed(each, i);
+      if (label) labels.push(label);
     });
   return labels;
 }

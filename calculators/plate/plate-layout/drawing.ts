@@ -4,6 +4,7 @@ import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
 import { showInput } from '../../frame/format.ts';
+import { memoize } from '../../frame/memoize.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import { namesOnPaper } from './names-on-paper.ts';
 
@@ -28,8 +29,7 @@ function cross(x: number, y: number, arm: number): readonly Shape[] {
 }
 
 /** The edges of the square, and the cuts that take its corners off. */
-function stock({ plate, allowance }: PlateSheet): readonly Shape[] {
-  const { square, corner } = plateBlank(plate.outsideDiameter, allowance);
+function stock(square: number, corner: number): readonly Shape[] {
   const half = square / 2;
   const inner = half - corner;
   const edges = [
@@ -62,51 +62,102 @@ function setShapes(plate: Plate): readonly Shape[] {
   ]);
 }
 
+/** A drawing without its lettering of holes and sets. */
+export interface PlateLines extends Drawing {
+  /** Those of its shapes that no hole moves: the same ones as long as nothing else changes either. */
+  readonly still: readonly Shape[];
+}
+
+interface Still {
+  readonly sheet: Omit<Drawing, 'shapes'>;
+  /** What is drawn before the sets and their holes, and after them. */
+  readonly before: readonly Shape[];
+  readonly after: readonly Shape[];
+  readonly all: readonly Shape[];
+}
+
+/** All that no hole moves; a hole that is dragged has it asked for frame by frame. */
+const stillOf = memoize(
+  (
+    plate: Pick<Plate, 'outsideDiameter' | 'boreDiameter' | 'slots'>,
+    sets: number,
+    allowance: number,
+    lengths: LengthDisplay,
+  ): Still => {
+    const { outsideDiameter: outside, boreDiameter: bore } = plate;
+    const room = barRoom(lengths);
+    const { square, corner } = plateBlank(outside, allowance);
+    const half = square / 2;
+    const left = -half - GAP;
+    const bar = -half - GAP;
+    const bottom = bar - room.foot;
+    // On a small plate the bar across and the bar up reach further than the stock.
+    const top = Math.max(half + GAP, bar + room.up) + 1;
+    const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
+    const title = `Plate of ${showInput(outside, 'mm', lengths, 0.1)}, ${sets} ${sets === 1 ? 'set' : 'sets'}`;
+    const before: readonly Shape[] = [
+      ...stock(square, corner),
+      circle('cut', 0, 0, outside / 2, 'outside'),
+      ...(bore > 0 ? [circle('cut', 0, 0, bore / 2, 'bore')] : []),
+      ...cross(0, 0, Math.max(4, bore / 2 + BEYOND)),
+    ];
+    const after: readonly Shape[] = [
+      ...plate.slots.map((slot, i): Shape => ({
+        kind: 'slot',
+        layer: 'cut',
+        name: `slot-${i + 1}`,
+        x: 0,
+        y: 0,
+        radius: slot.slotRadius,
+        width: slot.slotWidth,
+        from: slot.slotAngle - slot.slotSweep,
+        to: slot.slotAngle + slot.slotSweep,
+      })),
+      ...provingBars(left + BAR_IN, bar, lengths),
+      text(left, half + 6, 3, title),
+    ];
+    const sheet: Omit<Drawing, 'shapes'> = {
+      title,
+      left: left - 1 - room.side,
+      bottom,
+      width: right - left + 1 + room.side,
+      height: top - bottom,
+    };
+    return { sheet, before, after, all: [...before, ...after] };
+  },
+  1,
+);
+
 /**
  * The plate at true scale on its centre, in its stock, with the bars that prove the scale.
  *
  * Errors as `plateBlank` and `holePlaces`.
  */
-export function plateDrawing(asked: PlateSheet): Drawing {
-  const { plate, lengths = 'mm' } = asked;
-  const room = barRoom(lengths);
-  const { square } = plateBlank(plate.outsideDiameter, asked.allowance);
-  const half = square / 2;
-  const left = -half - GAP;
-  const bar = -half - GAP;
-  const bottom = bar - room.foot;
-  // On a small plate the bar across and the bar up reach further than the stock.
-  const top = Math.max(half + GAP, bar + room.up) + 1;
-  const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
+export function plateLines({ plate, allowance, lengths = 'mm' }: PlateSheet): PlateLines {
+  const { outsideDiameter, boreDiameter, slots } = plate;
+  const { sheet, before, after, all } = stillOf(
+    { outsideDiameter, boreDiameter, slots },
+    plate.angles.length,
+    allowance,
+    lengths,
+  );
   const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
-  const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', lengths, 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
-  const sheet: Omit<Drawing, 'shapes'> = {
-    title,
-    left: left - 1 - room.side,
-    bottom,
-    width: right - left + 1 + room.side,
-    height: top - bottom,
-  };
-  const drawn: readonly Shape[] = [
-    ...stock(asked),
-    circle('cut', 0, 0, plate.outsideDiameter / 2, 'outside'),
-    ...(plate.boreDiameter > 0 ? [circle('cut', 0, 0, plate.boreDiameter / 2, 'bore')] : []),
-    ...cross(0, 0, Math.max(4, plate.boreDiameter / 2 + BEYOND)),
+  const shapes = [
+    ...before,
     ...radii.map((radius) => circle('centre', 0, 0, radius)),
     ...setShapes(plate),
-    ...plate.slots.map((slot, i): Shape => ({
-      kind: 'slot',
-      layer: 'cut',
-      name: `slot-${i + 1}`,
-      x: 0,
-      y: 0,
-      radius: slot.slotRadius,
-      width: slot.slotWidth,
-      from: slot.slotAngle - slot.slotSweep,
-      to: slot.slotAngle + slot.slotSweep,
-    })),
-    ...provingBars(left + BAR_IN, bar, lengths),
-    text(left, half + 6, 3, title),
+    ...after,
   ];
-  return { ...sheet, shapes: [...drawn, ...namesOnPaper(plate, drawn, sheet)] };
+  return { ...sheet, shapes, still: all };
 }
+
+/** The same with its lettering. */
+export function plateDrawing(asked: PlateSheet): Drawing {
+  const { still: _, ...lines } = plateLines(asked);
+  return lettered(lines, namesOnPaper(asked.plate, lines.shapes, lines));
+}
+
+export const lettered = (lines: Drawing, names: readonly Shape[]): Drawing => ({
+  ...lines,
+  shapes: [...lines.shapes, ...names],
+});

@@ -7,7 +7,7 @@ import type { LengthDisplay } from '../../frame/units.ts';
 import { plateOf, type Values } from './compute.ts';
 import { plateDrawing } from './drawing.ts';
 
-export const drawingOf = (v: Values, lengths: LengthDisplay = 'mm'): Drawing =>
+const drawingOf = (v: Values, lengths: LengthDisplay): Drawing =>
   plateDrawing({ plate: plateOf(v), allowance: v.allowance, lengths });
 
 /** Files at true scale, each made from the same drawing. */

@@ -3,7 +3,7 @@ import { text, type Drawing, type Shape, type Text } from '../../drawing/shapes.
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
 import { beside, round, textBox, type Box } from '../../picture/boxes.ts';
-import { pointsOf, setLabels, strikesOf, struckOf } from './set-labels.ts';
+import { feltOf, setLabels, strikesOf } from './set-labels.ts';
 
 /** Height of capitals, mm: the least that ISO 3098-1 has for drawings. */
 const LETTER = 2.5;
@@ -30,13 +30,7 @@ export function namesOnPaper(
 ): readonly Text[] {
   const [low, high] = [place(left, bottom), place(left + width, bottom + height)];
   const sheet: Box = { left: low.x, right: high.x, top: high.y, bottom: low.y };
-  const points = drawn
-    .flatMap((shape) => pointsOf(shape).map((point) => ({ ...point, layer: shape.layer })))
-    .map(({ x, y, layer }) => ({ ...place(x, y), layer }));
-  const strikes = strikesOf(
-    struckOf(points),
-    struckOf(points.filter(({ layer }) => layer !== 'centre')),
-  );
+  const strikes = strikesOf(feltOf(drawn, place));
   const holes = holePlaces(plate.angles, plate.holes).flatMap((set, s) =>
     set.map(({ x, y }, h) => ({
       ...place(x, y),

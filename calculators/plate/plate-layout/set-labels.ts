@@ -70,22 +70,52 @@ export function struckOf(points: readonly Point[]): Struck {
   };
 }
 
+/** The same of what two of them count. */
+const both =
+  (one: Struck, other: Struck): Struck =>
+  (box, most = Infinity) => {
+    const found = one(box, most);
+    return found >= most ? found : found + other(box, most - found);
+  };
+
+/** What is felt of some shapes: all their lines, and those that are no centre lines. */
+export interface Felt {
+  readonly all: Struck;
+  readonly edges: Struck;
+}
+
+/** @param place From the shapes' mm to where they are felt. */
+export function feltOf(shapes: readonly Shape[], place: (x: number, y: number) => Point): Felt {
+  const placed = (some: readonly Shape[]): readonly Point[] =>
+    some.flatMap(pointsOf).map(({ x, y }) => place(x, y));
+  const edges = struckOf(placed(shapes.filter(({ layer }) => layer !== 'centre')));
+  const centres = struckOf(placed(shapes.filter(({ layer }) => layer === 'centre')));
+  return { all: both(edges, centres), edges };
+}
+
+export const feltTogether = (one: Felt, other: Felt): Felt => ({
+  all: both(one.all, other.all),
+  edges: both(one.edges, other.edges),
+});
+
 /** How much worse an edge under a name is than a centre line, and how near it may come, user units. */
 const EDGE = 100;
 const CLEAR = 2;
 
 /** What a name strikes of all lines, and above all of those that are no centre lines. */
 export const strikesOf =
-  (all: Struck, edges: Struck): Struck =>
-  (box) => {
+  ({ all, edges }: Felt): Struck =>
+  (box, most = Infinity) => {
     const { left, right, top, bottom } = box;
+    const found = all(box, most);
+    if (found >= most) return found;
     const near = {
       left: left - CLEAR,
       right: right + CLEAR,
       top: top - CLEAR,
       bottom: bottom + CLEAR,
     };
-    return all(box) + EDGE * edges(near, 1);
+    return found + EDGE * edges(near, 1);
   };
 
 /** How far beyond the rim a name may stand, mm: outside of the stock first, then on the plate. */
@@ -160,7 +190,7 @@ function labelsClear(
       const end = place((rim + beyond) * cos, (rim + beyond) * sin);
       const x = end.x - sin * aside - wide / 2;
       const y = end.y - cos * aside + 4;
-      const box = textBox(words, x, y);
+      const box = textBox(words, x, y, wide);
       if (!inside(box, sheet) || others.some((other) => overlap(box, other))) continue;
       const strikes = struck(box, best?.strikes);
       if (best === undefined || strikes < best.strikes)

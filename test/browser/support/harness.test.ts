@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile, mkdir } from 'node:fs/promises';
+import { mkdtemp, rm, stat, writeFile, mkdir } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -57,6 +57,14 @@ describe('the static server', () => {
     expect(script.headers.get('content-type')).toMatch(/^text\/javascript/);
     expect(script.headers.get('content-encoding')).toBe('br');
     expect(await script.text()).toBe('console.warn("odd")');
+  });
+
+  it('keeps what it sends compressed, and makes nobody wait for it', async () => {
+    const { size } = await stat(join(folder, 'says.js.br'));
+    const script = await fetch(new URL('says.js', served.url), {
+      headers: { 'accept-encoding': 'br' },
+    });
+    expect(script.headers.get('content-length')).toBe(String(size));
   });
 
   it('sends a folder to its slash, keeping the query', async () => {

@@ -8,6 +8,7 @@ import { constants } from 'node:zlib';
 import compression from 'compression';
 import sirv from 'sirv';
 import { headerRules } from './headers.ts';
+import { squeezeAll } from './squeeze-all.ts';
 
 export interface Served {
   /** Address of the site's home page; ends with a slash. */
@@ -18,7 +19,10 @@ export interface Served {
 export interface ServeOptions {
   /** Path below which the site is served, such as `/some/where/`. */
   readonly base?: string;
-  /** Whether texts travel compressed: as small as a good static host sends them, or with less work. */
+  /**
+   * Whether texts travel compressed: as small as a good static host sends them, which keeps them so beside
+   * the files and makes nobody wait for it, or with less work.
+   */
   readonly compress?: boolean | 'quickly';
   /** Whether it sends the headers of `_headers`; a host that knows no such file sends none. */
   readonly headers?: boolean;
@@ -63,9 +67,12 @@ export async function serve(
   if (!existsSync(join(directory, 'index.html'))) {
     throw new Error(`There is no built site in ${directory}. Run "npm run build" first.`);
   }
+  const keptSmall = compress === true;
+  if (keptSmall) await squeezeAll(directory);
   const files = sirv(directory, {
     dev: true,
     etag: true,
+    brotli: keptSmall,
     extensions: [],
     onNoMatch: (_, response) => void missing(directory, response),
   });
