@@ -337,11 +337,10 @@ for (const kind of [chromium, firefox, webkit]) {
         const notes = 'textarea:not([readonly])';
         await engine.click(notes);
         await engine.press('Control', 'v');
-        const link = await engine.run(
-          (where) => document.querySelector<HTMLTextAreaElement>(where)!.value,
-          notes,
-        );
-        expect(new URL(link).hash).toMatch(/^#/);
+        const pasted = (): Promise<string> =>
+          engine.run((where) => document.querySelector<HTMLTextAreaElement>(where)!.value, notes);
+        await expect.poll(pasted).toMatch(/^http\S+#./);
+        const link = await pasted();
 
         await engine.forget();
         await engine.open(link);
