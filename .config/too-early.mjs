@@ -17,7 +17,7 @@ const ACTS = new Set([
 const goesToPart = (call, word, source) =>
   word === 'goto' && call.arguments.some((given) => source.getText(given).includes('#'));
 /** Named so, a helper of a test acts too. */
-const ACTING = /^(?:type|press|tap|drag|choose|send|step|enter)(?:[A-Z].*)?$/;
+const ACTING = /^(?:type|press|tap|drag|choose|send|enter)(?:[A-Z].*)?$/;
 
 /** What answers at once with what there is, and so waits for nothing. */
 const READS = new Set([

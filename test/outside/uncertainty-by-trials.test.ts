@@ -159,7 +159,10 @@ function draw(
       else if (Array.isArray(value)) values[key] = (value as number[]).map(move);
     }
     for (const [name, figure] of computed(calculator, values, decided)) {
-      if (Number.isFinite(figure)) found.set(name, [...(found.get(name) ?? []), figure]);
+      if (!Number.isFinite(figure)) continue;
+      const figures = found.get(name);
+      if (figures) figures.push(figure);
+      else found.set(name, [figure]);
     }
   }
   return new Map(
