@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import axe from 'axe-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import corpus from '../corpus/links.json' with { type: 'json' };
 import { STANDARD } from './support/axe.ts';
 import { dist, documentOf, slugs } from './support/built.ts';
@@ -15,6 +15,8 @@ import { webkit } from './support/engines/webkit.ts';
 import { phone } from './support/page.ts';
 import { serve, type Served } from './support/serve.ts';
 import { KEY } from './support/sheet.ts';
+
+vi.setConfig({ testTimeout: 120_000 });
 
 const cache = new URL('../../.cache/', import.meta.url);
 const NO_FIGURE = /\b(?:NaN|Infinity|undefined|null)\b|\[object/;
