@@ -1,16 +1,6 @@
 import astro from 'eslint-plugin-astro';
 import tseslint from 'typescript-eslint';
-
-/** What a test does to a page, and what it may then read too early. */
-const ACT = '/^(click|tap|fill|press|type|check|uncheck|selectOption|blur|insertText)$/';
-const READ =
-  '/^(inputValue|textContent|innerText|count|isVisible|isHidden|isDisabled|isEnabled|isChecked|getAttribute)$/';
-const TOO_EARLY = [
-  `ExpressionStatement[expression.type="AwaitExpression"][expression.argument.callee.property.name=${ACT}]`,
-  '+ ExpressionStatement > CallExpression',
-  'CallExpression[callee.name="expect"] > AwaitExpression > CallExpression',
-  `> MemberExpression[property.name=${READ}]`,
-].join(' ');
+import { tooEarly } from './too-early.mjs';
 
 export default tseslint.config(
   { ignores: ['dist/', '.astro/', '.cache/', 'node_modules/'] },
@@ -30,18 +20,13 @@ export default tseslint.config(
   { files: ['test/**', '.config/**', '*.mjs'], rules: { 'no-console': 'off' } },
   {
     files: ['test/browser/**'],
+    plugins: { project: { rules: { 'too-early': tooEarly } } },
     rules: {
       'no-restricted-properties': [
         'error',
         { property: 'readText', message: 'All tests share one clipboard: ask `copied(page)`.' },
       ],
-      'no-restricted-syntax': [
-        'error',
-        {
-          selector: TOO_EARLY,
-          message: 'The page may answer later: await expect.poll(() => …).',
-        },
-      ],
+      'project/too-early': 'error',
     },
   },
 );

@@ -303,6 +303,8 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly purpose: string;
   /** Words people may search for. */
   readonly alsoCalled: readonly string[];
+  /** It is of coils fed from a battery alone, and has nothing to say of a magneto. */
+  readonly forBattery?: true;
   readonly inputs: I;
   /** Headings of groups of fields that are side questions: set in quieter type. */
   readonly folded?: readonly string[];

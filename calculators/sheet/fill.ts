@@ -47,12 +47,19 @@ function onwards(engine: Engine, slug: string): (readonly [key: string, angle: n
     .slice(1);
 }
 
-/** Calculators that hold for coils fed from a battery, and say nothing of a magneto. */
-const FOR_BATTERY: readonly string[] = ['coil-charge', 'wiring'];
+/** What the sheet knows of a calculator that it leads to. */
+export interface Fillable {
+  /** Those of its keys that a sheet can fill. */
+  readonly keys: readonly string[];
+  readonly forBattery?: true;
+}
 
 /** Why a calculator has nothing to say of an engine; nothing where it has. */
-export const leftOut = ({ figures }: Engine, slug: string): string | undefined =>
-  figures['fed-coils'] === 0 && FOR_BATTERY.includes(slug)
+export const leftOut = (
+  { figures }: Engine,
+  { forBattery }: Pick<Fillable, 'forBattery'>,
+): string | undefined =>
+  forBattery && figures['fed-coils'] === 0
     ? 'By your sheet no coil is fed from a battery. A magneto makes its own current: nothing here about resistors, fuses and currents holds for it, and its coils are judged by their resistance and their spark.'
     : undefined;
 
@@ -64,7 +71,6 @@ export function fillFrom(
 ): Record<string, string> {
   const known = new Set(keys);
   const texts: Record<string, string> = {};
-  if (leftOut(engine, slug) !== undefined) return texts;
   const put = (key: string | undefined, text: string): void => {
     if (key !== undefined && known.has(key)) texts[key] = text;
   };
@@ -102,8 +108,9 @@ export function fillFrom(
 }
 
 /** The query string that opens a calculator with the sheet's figures. */
-export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): string {
-  return Object.entries(fillFrom(engine, slug, keys))
+export function queryFor(engine: Engine, slug: string, calculator: Fillable): string {
+  if (leftOut(engine, calculator) !== undefined) return '';
+  return Object.entries(fillFrom(engine, slug, calculator.keys))
     .map(([key, text]) => `${key}=${encodeURIComponent(text)}`)
     .join('&');
 }

@@ -83,7 +83,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
     if (!engine) return;
     const slug = steps[id].calculators.find((name) => Object.hasOwn(places.calculators, name));
     const known = slug === undefined ? undefined : places.calculators[slug];
-    const query = known ? queryFor(engine, slug!, known.keys) : '';
+    const query = known ? queryFor(engine, slug!, known) : '';
     const link = known
       ? siteAddress(`calculators/${slug!}/${query === '' ? '' : `?${query}`}`)
       : siteAddress('sheet/');

@@ -46,13 +46,12 @@ function fits({ inputs }: AnyCalculator, key: string, value: number): boolean {
 export function filledFor(calculator: AnyCalculator): Filled | undefined {
   const engine = activeEngine(keptStore());
   if (!engine) return undefined;
+  const why = leftOut(engine, calculator);
+  const held = why === undefined ? fillFrom(engine, calculator.slug, knownKeys(calculator)) : {};
   const texts = Object.fromEntries(
-    Object.entries(fillFrom(engine, calculator.slug, knownKeys(calculator))).filter(([key, text]) =>
-      fits(calculator, key, Number.parseFloat(text)),
-    ),
+    Object.entries(held).filter(([key, text]) => fits(calculator, key, Number.parseFloat(text))),
   );
   const origins = allFrom(texts, engine.invented ? 'example' : 'sheet');
-  const why = leftOut(engine, calculator.slug);
   return {
     name: engine.name,
     own: !engine.invented,

@@ -196,14 +196,14 @@ export function Links({ id, engine, places, copyStep }: LinksProps) {
   return (
     <p class="task-links">
       {known.map((slug) => {
-        const { title, keys } = places.calculators[slug]!;
-        const query = queryFor(engine, slug, keys);
+        const calculator = places.calculators[slug]!;
+        const query = queryFor(engine, slug, calculator);
         return (
           <a
             key={slug}
             href={siteAddress(`calculators/${slug}/${query === '' ? '' : `?${query}`}`)}
           >
-            {title}
+            {calculator.title}
           </a>
         );
       })}

@@ -202,7 +202,7 @@ describe('a value of the text', () => {
         .poll(() => page.locator('#rods figcaption [role="status"]').textContent())
         .toMatch(/^Set to 90\smm\.$/);
       expect(await page.inputValue('#rods input[name="rod"]')).toBe('90');
-      expect(page.url()).toContain(PATH);
+      await expect.poll(() => page.url()).toContain(PATH);
       // It says so no longer once the reader goes on from there.
       await page.fill('#rods input[name="rod"]', '95');
       await expect
@@ -313,6 +313,7 @@ describe('a figure whose script has not come', () => {
       await expect.poll(() => box.inputValue().then(Number)).toBeGreaterThan(before);
       const after = Number(await box.inputValue());
       await more.click();
+      await expect.poll(() => box.inputValue().then(Number)).toBeGreaterThan(after);
       const step = Number(await box.inputValue()) - after;
       expect(after - before).toBeCloseTo(3 * step, 6);
     }));
@@ -338,7 +339,7 @@ describe('a figure whose script has not come', () => {
       await page.locator('#rods input[name="rod"]').press('Enter');
       letThemCome();
       await expect.poll(() => angle(page)).toBeCloseTo(ofShortRod, 6);
-      expect(page.url().endsWith(PATH)).toBe(true);
+      await expect.poll(() => page.url().endsWith(PATH)).toBe(true);
     }));
 
   it('comes by itself near a reader in inches, for whom the server rendered nothing', () =>

@@ -158,7 +158,9 @@ describe.each(slugs)('%s', (slug) => {
           expect(size, `at ${String(width)}`).toBeGreaterThan(12.6);
           expect(size, `at ${String(width)}`).toBeLessThan(15);
         }
-        expect(await answerPast(page), `at ${String(width)}`).toBeLessThanOrEqual(0);
+        await expect
+          .poll(() => answerPast(page), { message: `at ${String(width)}` })
+          .toBeLessThanOrEqual(0);
       }
 
       await page.setViewportSize({ width: 320, height: 640 });
@@ -169,7 +171,7 @@ describe.each(slugs)('%s', (slug) => {
 
       await page.emulateMedia({ media: 'print' });
       await page.setViewportSize({ width: 720, height: 1000 });
-      expect(await choicesPast(page)).toEqual([]);
+      await expect.poll(() => choicesPast(page)).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
 
       const desk = { width: 1024, height: 700 };

@@ -16,7 +16,9 @@ describe('a piston in its bore', () => {
       await painted(page);
       // 52 mm × (21.5 − 11.4) × 90 K in millionths.
       expect((await hot()) - iron).toBeCloseTo(0.047268, 7);
-      expect(new URL(page.url()).searchParams.get('bore-expansion')).toBe('21.5ppm/K');
+      await expect
+        .poll(() => new URL(page.url()).searchParams.get('bore-expansion'))
+        .toBe('21.5ppm/K');
     });
   });
 

@@ -15,7 +15,7 @@ describe('the crank of a one-off engine', () => {
       const value = (name: string) =>
         page.locator(`output[name="${name}"] data`).getAttribute('value');
       expect(await value('sequence')).toBe('1234');
-      expect(new URL(page.url()).searchParams.get('lean-4')).toBe('45deg');
+      await expect.poll(() => new URL(page.url()).searchParams.get('lean-4')).toBe('45deg');
       await page.getByRole('link', { name: 'Lay out a plate with these directions' }).click();
       await page.waitForURL(/plate-layout/);
       await settled(page);
@@ -44,7 +44,7 @@ describe('the crank of a one-off engine', () => {
         await page.getByRole('link', { name: 'Lay out a plate with these directions' }).click();
         await page.waitForURL(/plate-layout/);
         await settled(page);
-        expect(new URL(page.url()).searchParams.get('spacing-2')).toBe('180deg');
+        await expect.poll(() => new URL(page.url()).searchParams.get('spacing-2')).toBe('180deg');
       });
       await visit({ path: 'calculators/plate-layout/?sets=4&start=0deg' }, async (page) => {
         await settled(page);
@@ -52,7 +52,7 @@ describe('the crank of a one-off engine', () => {
         await expect.poll(() => direction(page, 3, 'direction')).toBe('90');
         expect(await direction(page, 2, 'direction')).toBe('180');
         expect(await page.locator('input[name="spacing-2"]').count()).toBe(0);
-        expect(new URL(page.url()).searchParams.get('firing-order')).toBe(order);
+        await expect.poll(() => new URL(page.url()).searchParams.get('firing-order')).toBe(order);
       });
     },
   );
@@ -94,7 +94,9 @@ describe('the crank of a one-off engine', () => {
         expect(Math.abs(((off + 540) % 360) - 180), `${by} degrees on`).toBeLessThan(2);
       }
       await page.mouse.up();
-      expect(Number(await grip.getAttribute('aria-valuenow'))).toBeCloseTo(120, -1);
+      await expect
+        .poll(async () => Number(await grip.getAttribute('aria-valuenow')))
+        .toBeCloseTo(120, -1);
     });
   });
 
@@ -112,7 +114,7 @@ describe('the crank of a one-off engine', () => {
       expect(await grip.getAttribute('aria-valuenow')).toBe('35');
       const turned = (await labels()).filter((label) => label.includes('35 degrees after the top'));
       expect(turned).toHaveLength(3);
-      expect(new URL(page.url()).searchParams.get('turned')).toBe('35deg');
+      await expect.poll(() => new URL(page.url()).searchParams.get('turned')).toBe('35deg');
     });
   });
 });

@@ -27,10 +27,11 @@ describe.each(slugs)('%s', (slug) => {
       await page.evaluate(() => {
         document.documentElement.dir = 'rtl';
       });
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth),
-        'scrolls sideways',
-      ).toBe(360);
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth), {
+          message: 'scrolls sideways',
+        })
+        .toBe(360);
       expect(await values(page)).toEqual(found);
     });
     for (const locale of ['de-DE', 'ar-EG']) {

@@ -40,20 +40,22 @@ describe.each(pageFiles.map(pathOf))('/%s', (path) => {
       await page.emulateMedia({ colorScheme: 'dark' });
       await expectAccessible(page, COLOURS);
       await page.setViewportSize(ENLARGED);
-      expect(await tooWide(page), 'scrolls sideways at 400 %').toEqual([]);
+      await expect.poll(() => tooWide(page), { message: 'scrolls sideways at 400 %' }).toEqual([]);
       await spaceText(page);
       expect(await tooWide(page), 'scrolls sideways with text set apart').toEqual([]);
       await textAsIs(page);
       await doubleText(page);
       expect(await tooWide(page), 'scrolls sideways with text of twice the size').toEqual([]);
       await page.setViewportSize(DESK);
-      expect(await tooWide(page), 'scrolls sideways on a desk').toEqual([]);
+      await expect.poll(() => tooWide(page), { message: 'scrolls sideways on a desk' }).toEqual([]);
       await page.setViewportSize({ width: 1280, height: 4000 });
-      const foot = (await page.locator('.site-foot').boundingBox())!;
-      expect(
-        Math.round(foot.y + foot.height),
-        'its foot hangs in the middle',
-      ).toBeGreaterThanOrEqual(4000);
+      const foot = async (): Promise<number> => {
+        const { y, height } = (await page.locator('.site-foot').boundingBox())!;
+        return Math.round(y + height);
+      };
+      await expect
+        .poll(foot, { message: 'its foot hangs in the middle' })
+        .toBeGreaterThanOrEqual(4000);
     });
   });
 

@@ -54,7 +54,7 @@ describe('the fault finder', () => {
       );
       const wide = async (): Promise<number> => (await asked.first().boundingBox())?.width ?? 0;
       if ((await asked.count()) > 0) {
-        expect(await wide()).toBeLessThan(2);
+        await expect.poll(wide).toBeLessThan(2);
         await page.locator('#kicks-back > .question > .fault-answer > summary').first().click();
         await expect.poll(wide).toBeGreaterThan(40);
       }

@@ -1,7 +1,6 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { setTimeout } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
@@ -27,10 +26,6 @@ const OF_LINK = (() => {
   return (Math.acos(cosine) * 180) / Math.PI;
 })();
 const ARTICLE = 'articles/where-the-piston-is/';
-/** A page has all that comes at all once this many times what it took to come to life is over. */
-const SETTLED_TIMES = 2;
-/** And not sooner than that: timers of its own want to be heard. */
-const SETTLED_LEAST_MS = 300;
 const ASIDE = 'gudgeon.sheet.aside';
 const NOTES = 'textarea:not([readonly])';
 const AGAIN = '.waiting [data-reload]';
@@ -100,12 +95,20 @@ for (const kind of [chromium, firefox, webkit]) {
     let host: Served;
     /** What the line is cut for just now; each host has kept nothing of another. */
     let cut: string | undefined;
+    /** How many files have been asked for. */
+    let asked = 0;
 
     const comeToNewHost = async (): Promise<void> => {
       await host?.close();
       // One document stands in another there, which the headers forbid to other sites.
       const headers = kind !== webkit;
-      host = await serve(copy.folder, { cut: (path) => path === cut, headers });
+      host = await serve(copy.folder, {
+        cut: (path) => {
+          asked += 1;
+          return path === cut;
+        },
+        headers,
+      });
     };
     beforeAll(async () => {
       engine = await kind.start(phone);
@@ -125,11 +128,26 @@ for (const kind of [chromium, firefox, webkit]) {
     const filesOf = async (path: string, whole: () => Promise<void>): Promise<string[]> => {
       await visit(path);
       await whole();
-      const asked = await engine.run(() =>
+      const names = await engine.run(() =>
         performance.getEntriesByType('resource').map(({ name }) => name),
       );
-      const files = asked.map((address) => address.slice(host.url.length).replace(/\?.*/, ''));
-      return [...new Set(files)].filter((file) => file !== 'watch.js');
+      const files = names.map((address) => address.slice(host.url.length).replace(/\?.*/, ''));
+      // A style sheet, a font or a picture that is lacking is the same fault in every browser.
+      return [...new Set(files)].filter(
+        (file) => file !== 'watch.js' && (kind === chromium || file.endsWith('.js')),
+      );
+    };
+    /** Waits until the page asks for nothing more: it has all that comes, and has drawn it. */
+    const still = async (): Promise<void> => {
+      for (let before = -1; before !== asked;) {
+        before = asked;
+        await engine.run(
+          () =>
+            new Promise<void>((done) => {
+              requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)));
+            }),
+        );
+      }
     };
     const seen = (where: string): Promise<boolean> =>
       engine.run((of) => {
@@ -255,9 +273,7 @@ for (const kind of [chromium, firefox, webkit]) {
               )
               .toBe(true);
           };
-          const start = performance.now();
           const files = (await filesOf(ARTICLE, woken)).filter((file) => file.endsWith('.js'));
-          const settledMs = Math.max(SETTLED_LEAST_MS, SETTLED_TIMES * (performance.now() - start));
           let tries = 0;
           for (const file of files) {
             await comeToNewHost();
@@ -267,7 +283,7 @@ for (const kind of [chromium, firefox, webkit]) {
               .poll(async () => (await awake()) || (await shown()) !== null, { message: file })
               .toBe(true);
             // What the figures can do without is told of only until they answer.
-            await setTimeout(settledMs);
+            await still();
             const where = await shown();
             if (where === null) continue;
             await engine.click(box);
@@ -276,7 +292,7 @@ for (const kind of [chromium, firefox, webkit]) {
             // Pressed once in vain: what was typed before that stays too.
             await loadAgain(where);
             await expect.poll(shown, { message: file }).not.toBeNull();
-            await setTimeout(settledMs);
+            await still();
             cut = undefined;
             await loadAgain((await shown())!);
             await expect.poll(async () => (await shown()) === null && (await awake())).toBe(true);

@@ -223,6 +223,7 @@ describe('two tabs', () => {
       await figure(one, 'stroke').fill('52');
       await expect.poll(() => alertText(one)).toContain('at once, and they differ: stroke.');
       await notes(one).pressSequentially('?');
+      await expect.poll(async () => (await kept(one)).split('?').length).toBe(3);
       expect(await alertText(one)).toContain('in another tab at once');
       const strokes = (await keptEngines(one)).map((engine) => engine.figures.stroke);
       expect(strokes).toEqual([52, 53]);
@@ -238,7 +239,7 @@ describe('a hand quicker than the machine', () => {
       await page.evaluate(() => {
         const read = File.prototype.text;
         File.prototype.text = async function slow() {
-          await new Promise((resolve) => setTimeout(resolve, 1500));
+          await new Promise((come) => Object.assign(window, { come }));
           return read.call(this);
         };
       });
@@ -248,6 +249,8 @@ describe('a hand quicker than the machine', () => {
         buffer: Buffer.from(JSON.stringify(documentOf([{ ...demo, name: 'Slow' }]))),
       });
       await figure(page, 'stroke').fill('57.5');
+      await expectKept(page, '"stroke":57.5');
+      await page.evaluate(() => (Reflect.get(window, 'come') as () => void)());
       await expectKept(page, '"Slow"');
       await page.getByText('Taken from “slow.json”: Slow.').waitFor();
       await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('57.5');
@@ -325,7 +328,7 @@ describe('the focus never falls to the page', () => {
         };
         await press(/^Remove Crank angle/);
         await press(/^Remove Crank angle/);
-        expect(await page.getByText('Crank angle: 21°').count()).toBe(0);
+        await expect.poll(() => page.getByText('Crank angle: 21°').count()).toBe(0);
         await press('Take out of the list');
         await press(/^Put .* back$/);
         await openStep(page, 'timing');

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { settled } from './support/calculator.ts';
+import { painted } from './support/handles.ts';
 import { phone, visit } from './support/page.ts';
 
 /** What the page did with keys pressed one right after another, before the next paint. */
@@ -54,7 +55,8 @@ const onPage = (slug: string, body: (page: Page) => Promise<void>): Promise<void
     await page.locator('.field:has(.field-unit) input[type="text"]').first().focus();
     // The first makes the example's figure the reader's, which is told in several places.
     for (const key of ['ArrowUp', 'ArrowDown', 'ArrowUp']) await page.keyboard.press(key);
-    await page.waitForTimeout(300);
+    await expect.poll(() => new URL(page.url()).search).not.toBe('');
+    await painted(page);
     await body(page);
   });
 

@@ -7,6 +7,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } 
 import { angleBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { dist, documentOf, pageFiles, pathOf } from './support/built.ts';
 import { expectResult, field, settled } from './support/calculator.ts';
+import { painted } from './support/handles.ts';
 import { visit } from './support/page.ts';
 import { serve, type Served } from './support/serve.ts';
 
@@ -126,11 +127,11 @@ describe('after one visit', () => {
     for (const file of pageFiles.filter((name) => name !== '404.html' && name !== 'index.html')) {
       const path = pathOf(file);
       await page.goto(`${host.url}${path.slice(0, -1)}?a=b#c`);
-      expect(page.url()).toBe(`${host.url}${path}?a=b#c`);
+      await expect.poll(() => page.url()).toBe(`${host.url}${path}?a=b#c`);
       expect(await page.title()).toBe(documentOf(file).title);
     }
     await page.goto(`${host.url}${PATH}index.html`);
-    expect(page.url()).toBe(`${host.url}${PATH}`);
+    await expect.poll(() => page.url()).toBe(`${host.url}${PATH}`);
   });
 
   // The last of them: closed it stays closed for those that look for it, too.
@@ -145,8 +146,13 @@ describe('after one visit', () => {
     await line.getByRole('button', { name: 'Close' }).click();
     await page.goto(new URL('calculators/find-tdc/', host.url).href);
     await settled(page);
+    const told = page.locator('html[data-told]');
+    await page.evaluate(() => {
+      addEventListener('offline', () => document.documentElement.setAttribute('data-told', ''));
+    });
     await tellOffline(page);
-    await page.waitForTimeout(300);
+    await told.waitFor();
+    await painted(page);
     expect(await line.count()).toBe(0);
   });
 });

@@ -17,7 +17,7 @@ describe('the search page', () => {
       await expectAccessible(page);
       await page.emulateMedia({ colorScheme: 'dark' });
       await expectAccessible(page, COLOURS);
-      expect(new URL(page.url()).searchParams.get('q')).toBe('wrist pin');
+      await expect.poll(() => new URL(page.url()).searchParams.get('q')).toBe('wrist pin');
       await page.reload();
       await page.locator('#search-list a').first().click();
       await page.waitForURL(/glossary\/#gudgeon-pin$/);

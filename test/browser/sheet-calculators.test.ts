@@ -30,7 +30,7 @@ describe('a calculator and the engine sheet', () => {
   it('opened without figures it takes the sheet’s, says so, and lets them be typed over', async () => {
     await withSheet('calculators/piston-position/', async (page) => {
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
-      expect(new URL(page.url()).search).toBe('');
+      await expect.poll(() => new URL(page.url()).search).toBe('');
       await page.getByText(/\d figures are from your sheet: Mine\./).waitFor();
       expect(await marks(page).count()).toBeGreaterThanOrEqual(3);
       await expect.poll(() => page.locator('#stroke-mark').innerText()).toBe('sheet');

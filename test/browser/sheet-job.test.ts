@@ -144,11 +144,11 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await expect.poll(() => exhaust.textContent()).toContain('What it asked for as found');
       const squish = page.locator('#step-squish');
       if ((await squish.getAttribute('open')) === null) await squish.locator('> summary').click();
-      const said = await squish.textContent();
-      expect(said).toContain('Passed when read');
-      expect(said).toMatch(/the squish is now about −?0\.\d+ mm/);
+      const said = (): Promise<string | null> => squish.textContent();
+      await expect.poll(said).toContain('Passed when read');
+      await expect.poll(said).toMatch(/the squish is now about −?0\.\d+ mm/);
       const again = squish.locator('.again').getByRole('button');
-      expect(await again.count()).toBe(0);
+      await expect.poll(() => again.count()).toBe(0);
       for (const i of [1, 2, 3]) await box(page, 'left', 'squish', i).fill('1.4');
       await expect.poll(() => state(page, 'squish').textContent()).toContain('Done');
       // Measured once more after the next move, it may read what it read before.
@@ -165,7 +165,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await button(page, 'New engine').click();
       await enter(page, 'The engine', { cylinders: '2' });
       await enter(page, 'Breaker plate and timing', { 'plate-tolerance': '0.8' });
-      expect(await figure(page, 'set-3').count()).toBe(0);
+      await expect.poll(() => figure(page, 'set-3').count()).toBe(0);
       const plate = page.locator('#step-plate');
       await plate.locator('> summary').click();
       await box(page, 'found', 'plate', 1).fill('270.2');

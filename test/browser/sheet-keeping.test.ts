@@ -355,7 +355,7 @@ describe('files and links', () => {
       expect(await kept(page)).not.toContain('club triple');
       await button(page, 'Keep it in this browser').click();
       await expectKept(page, 'club triple');
-      expect(new URL(page.url()).hash).toBe('');
+      await expect.poll(() => new URL(page.url()).hash).toBe('');
       const [engine] = JSON.parse(await kept(page)).sheet.engines as (typeof demo)[];
       expect(engine).toEqual(demo);
     });

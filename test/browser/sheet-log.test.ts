@@ -92,8 +92,8 @@ describe('the log', () => {
       await hours.fill('2+x');
       await page.locator('#log-hours-problem').waitFor();
       await button(page, 'Enter the run').click();
-      expect(await runs()).toContain('2 h in all');
       await expect.poll(() => hours.inputValue()).toBe('2+x');
+      await expect.poll(runs).toContain('2 h in all');
     });
   });
 

@@ -156,7 +156,7 @@ async function wholeJob(page: Page, hands: Hands): Promise<Cost[]> {
   const print = begin('print', 0, 0);
   print.moves += await hands.press(page.locator('.order a.one-next'));
   print.moves += await hands.press(button(page, 'Print the sheet'));
-  expect(await page.getAttribute('body', 'data-printed')).toBe('yes');
+  await expect.poll(() => page.getAttribute('body', 'data-printed')).toBe('yes');
   const paper = await readPdf(await page.pdf({ format: 'A4' }));
   for (const text of ['Firing order: 1-2', '0.41', '179.6', '25 : 1']) {
     expect(paper.text).toContain(text);

@@ -118,9 +118,9 @@ it('Enter on a reading that is out stays with its verdict; on one that passes it
     await reading(page, twin(), 'read-gap-1');
     await oneBox(page).pressSequentially('0.31');
     await oneBox(page).press('Enter');
-    expect(new URL(page.url()).hash).toBe('#read-gap-1');
     const focused = () => page.evaluate(() => document.activeElement?.className);
     await expect.poll(focused).toContain('one-verdict');
+    await expect.poll(() => new URL(page.url()).hash).toBe('#read-gap-1');
     await oneBox(page).fill('0.4');
     await oneBox(page).press('Enter');
     await expect.poll(() => new URL(page.url()).hash).toBe('#read-gap-2');

@@ -55,7 +55,7 @@ describe('a sum in a field', () => {
       expect(await result(page, 'travel')).toBe(2);
       await page.getByRole('button', { name: 'Copy a link' }).click();
       await page.getByText('Nothing was copied. Piston travel cannot be taken').waitFor();
-      expect(query(page).get('travel')).toBe('2mm');
+      await expect.poll(() => query(page).get('travel')).toBe('2mm');
       resolve(undefined);
       await expectResult(page, 'travel', 2.35);
       expect(await alertText(page)).toBe('');

@@ -10,7 +10,7 @@ it('a term is told where it stands, and the page is not left', () =>
     const note = page.locator('.term-note');
     await expect.poll(() => note.isVisible()).toBe(true);
     await expect.poll(() => note.textContent()).toContain('Ignition timing');
-    expect(page.url()).toContain(PATH);
+    await expect.poll(() => page.url()).toContain(PATH);
     const box = (await note.boundingBox())!;
     expect(box.width).toBeLessThanOrEqual(phone.width);
     await note.getByRole('button', { name: 'Close' }).tap();

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
 import { CLIPBOARD, copied } from './support/clipboard.ts';
-import { dragPart, middleOf } from './support/handles.ts';
+import { dragPart, middleOf, painted } from './support/handles.ts';
 import { phone, visit, visitEarly } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
@@ -258,7 +258,7 @@ describe('whose figures they are', () => {
         await type(page, 'stroke', '80 q');
         await type(page, 'rod', '110');
         await expect.poll(() => query(page).get('rod')).toBe('110mm');
-        expect(query(page).get('stroke')).toBe('80mm');
+        await expect.poll(() => query(page).get('stroke')).toBe('80mm');
         expect(await result(page, 'angle')).toBeUndefined();
         await page.getByRole('button', { name: 'Link', exact: true }).click();
         await page.getByText('Nothing was copied. Stroke cannot be taken').waitFor();
@@ -268,7 +268,7 @@ describe('whose figures they are', () => {
         // What was typed is not lost, and nothing rests on it.
         await page.reload();
         await settled(page);
-        expect(query(page).get('stroke')).toBe('80mm');
+        await expect.poll(() => query(page).get('stroke')).toBe('80mm');
         await expect.poll(() => field(page, 'stroke').inputValue()).toBe('80 q');
         expect(await result(page, 'angle')).toBeUndefined();
         await type(page, 'stroke', '80');
@@ -311,7 +311,7 @@ describe('what is remembered', () => {
       await expectResult(page, 'travel', 2.2098);
       await page.getByText('5 thou is worth').first().waitFor();
       await field(page, 'travel').press('Enter');
-      expect(query(page).get('travel')).toBe('87 thou');
+      await expect.poll(() => query(page).get('travel')).toBe('87 thou');
       await page.reload();
       await settled(page);
       await expect.poll(() => field(page, 'travel').inputValue()).toBe('87 thou');
@@ -339,9 +339,9 @@ describe('by keyboard alone', () => {
   it('reaches everything in order, shows where it is, and works a figure out', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {
       await page.keyboard.press('Tab');
-      expect(await page.evaluate(() => document.activeElement?.className)).toBe('skip');
+      await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('skip');
       await page.keyboard.press('Enter');
-      expect(new URL(page.url()).hash).toBe('#main');
+      await expect.poll(() => new URL(page.url()).hash).toBe('#main');
 
       const stops: string[] = [];
       for (let presses = 0; presses < 120; presses += 1) {
@@ -411,7 +411,7 @@ describe('in an article', () => {
       await page.waitForLoadState('networkidle');
       for (const figure of figures) {
         await figure.scrollIntoViewIfNeeded();
-        await page.waitForTimeout(200);
+        await painted(page);
       }
       expect(await page.locator('[data-calculator][data-ready]').count()).toBe(0);
       expect(asked.filter((address) => address.endsWith('.js'))).toEqual([]);

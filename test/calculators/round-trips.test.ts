@@ -10,6 +10,7 @@ import {
 import { Absent, type Input } from '../../calculators/frame/types.ts';
 import { units } from '../../calculators/frame/units.ts';
 import { calculators } from '../../site/all-calculators.ts';
+import { expectSame } from '../same.ts';
 import { pick, reading, someOrder, spreader, type Next } from './states.ts';
 
 vi.setConfig({ testTimeout: 300_000 });
@@ -84,9 +85,9 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         const before = byLink(texts);
         const query = toQuery(before);
         const after = byLink(fromQuery(query));
-        expect(after.values, query).toEqual(before.values);
-        expect(there(after), query).toEqual(there(before));
-        expect(after.spreads, query).toEqual(before.spreads);
+        expectSame(after.values, before.values, query);
+        expectSame(there(after), there(before), query);
+        expectSame(after.spreads, before.spreads, query);
         expect(toQuery(after).replace(/&?example=.*$/, '')).toBe(
           query.replace(/&?example=.*$/, ''),
         );

@@ -1,11 +1,11 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { allFrom, evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
+import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import { fromQuery, originsIn } from '../../calculators/frame/address.ts';
 import type { FigureField } from '../../calculators/frame/fields.ts';
 import { Absent } from '../../calculators/frame/types.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
-import { fillFrom, leftOut } from '../../calculators/sheet/fill.ts';
+import { fillableKeys, fillFrom, leftOut, queryFor } from '../../calculators/sheet/fill.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { Tables } from '../../site/calculator/Tables.tsx';
@@ -26,22 +26,20 @@ describe('a magneto', () => {
       /^For (?:a coil|coils) fed from a battery, not by a magneto/,
     );
     expect(calculator.alsoCalled).toContain('magneto');
-    const texts = fillFrom(magneto, slug, knownKeys(calculator));
-    expect(texts).toEqual({});
-    expect(leftOut(magneto, slug)).toMatch(/no coil is fed from a battery/);
-    const state = evaluate(calculator, texts, {
-      lengths: 'mm',
-      ownEngine: true,
-      origins: allFrom(texts, 'sheet'),
-    });
+    const keys = fillableKeys(slug, knownKeys(calculator));
+    const { forBattery } = calculator;
+    expect(queryFor(magneto, slug, { keys, forBattery })).toBe('');
+    expect(queryFor(magneto, slug, { keys })).not.toBe('');
+    expect(leftOut(magneto, calculator)).toMatch(/no coil is fed from a battery/);
+    const state = evaluate(calculator, {}, { lengths: 'mm', ownEngine: true });
     for (const line of remarksOf(calculator, state)) expect(line).toMatch(/^Not judged yet/);
     const battery = engine({ ...magneto.figures, 'fed-coils': 1 });
-    expect(leftOut(battery, slug)).toBeUndefined();
+    expect(leftOut(battery, calculator)).toBeUndefined();
     expect(fillFrom(battery, slug, knownKeys(calculator))).toMatchObject({ volts: '6V' });
   });
 
   it('is filled in everywhere else', () => {
-    expect(leftOut(magneto, 'breaker-cam')).toBeUndefined();
+    expect(leftOut(magneto, named('breaker-cam'))).toBeUndefined();
     expect(fillFrom(magneto, 'breaker-cam', knownKeys(named('breaker-cam')))).toHaveProperty(
       'lobes',
     );

@@ -27,6 +27,8 @@ export async function renderPdf(bytes: Uint8Array, dpi: number): Promise<Rendere
     const canvas = createCanvas(Math.ceil(viewport.width), Math.ceil(viewport.height));
     await page.render({ canvas: canvas as never, viewport }).promise;
     const colours = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data;
+    const ink = new Uint8Array(canvas.width * canvas.height);
+    for (let dot = 0; dot < ink.length; dot += 1) ink[dot] = colours[dot * 4]! < 160 ? 1 : 0;
     const { items } = await page.getTextContent();
     pages.push({
       width: (viewport.width / dpi) * 25.4,
@@ -34,9 +36,7 @@ export async function renderPdf(bytes: Uint8Array, dpi: number): Promise<Rendere
       dotsPerMm: dpi / 25.4,
       columns: canvas.width,
       rows: canvas.height,
-      ink: Uint8Array.from({ length: canvas.width * canvas.height }, (_, i) =>
-        colours[i * 4]! < 160 ? 1 : 0,
-      ),
+      ink,
       words: items.map((item) => ('str' in item ? item.str : '')).join(' '),
     });
   }
@@ -54,7 +54,7 @@ export function longestRun(page: RenderedPage, way: 'across' | 'up'): number {
     for (let place = 0; place < along; place += 1) {
       const dot = way === 'across' ? line * columns + place : place * columns + line;
       run = ink[dot] ? run + 1 : 0;
-      longest = Math.max(longest, run);
+      if (run > longest) longest = run;
     }
   }
   return longest / page.dotsPerMm;

@@ -8,8 +8,9 @@
  * Normal deviates and the source of randomness: d3-random 3.0.
  *
  * How near they should come:
- * - Where a result is a straight line over the errors, the ± is its standard deviation, but for the
- *   scatter of so many trials. It is taken as one where errors of a tenth have a tenth of the effect.
+ * - Where a result is a straight line over the errors, the ± is its standard deviation. The draws are
+ *   put right so that they have their mean and deviation exactly and nothing in common: so few trials
+ *   tell it to the last digit. It is taken as one where errors of a tenth have a tenth of the effect.
  * - Where it bends, the ± of the engine is the change at one standard deviation: for a pure bend 1/√2 of
  *   the standard deviation. At a limit that cuts off half of the trials (no less than nothing in the
  *   tank) it is that of both halves together, √(π/(π − 2)) = 1.66 of what is left, and a little more
@@ -32,17 +33,9 @@ import { calculators } from '../../site/all-calculators.ts';
 
 const RANDOM_STATES = 20;
 const ATTEMPTS = 500;
-const TRIALS = 400;
-/** Those that integrate or lay out a whole plate take longer. */
-const FEWER_TRIALS: Readonly<Record<string, number>> = {
-  'hole-pattern': 120,
-  'plate-layout': 120,
-  'port-timing': 120,
-  'squish-velocity': 120,
-  'time-area': 120,
-};
-/** Scatter of a standard deviation from so many trials, with odds of a few in a million beyond. */
-const scatter = (trials: number): number => 4.5 / Math.sqrt(2 * trials);
+const TRIALS = 120;
+/** What bends scatters with the draws: so much either way. */
+const SCATTER = 0.12;
 /** By how much a line may bend and still pass for one. */
 const STRAIGHT = 0.02;
 const LEAST_OF_A_BEND = 0.65;
@@ -133,6 +126,25 @@ function computed(
   }
 }
 
+/**
+ * Normal deviates in columns, put right one after another (Gram and Schmidt): each has exactly the
+ * mean 0 and the deviation 1, and nothing in common with those before it.
+ */
+function deviates(rows: number, columns: number, normal: Source): number[][] {
+  const done: number[][] = [];
+  for (let column = 0; column < columns; column += 1) {
+    let drawn = Array.from({ length: rows }, normal);
+    const flat = Array.from({ length: rows }, () => 1);
+    for (const other of [flat, ...done]) {
+      const common = drawn.reduce((sum, value, i) => sum + value * other[i]!, 0) / rows;
+      drawn = drawn.map((value, i) => value - common * other[i]!);
+    }
+    const size = Math.sqrt(drawn.reduce((sum, value) => sum + value * value, 0) / rows);
+    done.push(drawn.map((value) => value / size));
+  }
+  return done;
+}
+
 interface Drawn {
   readonly count: number;
   readonly deviation: number;
@@ -146,20 +158,25 @@ function draw(
   trials: number,
   seed: number,
 ): ReadonlyMap<string, Drawn> {
-  const normal = randomNormal.source(randomLcg(seed))();
   const errors = errorsOf(state);
+  const places = Object.keys(errors).flatMap((key) => state.values[key] ?? []);
+  const drawn = deviates(trials, places.length, randomNormal.source(randomLcg(seed))());
   const decided = calculator.decide?.(state.values);
   const found = new Map<string, number[]>();
   for (let trial = 0; trial < trials; trial += 1) {
     const values: Record<string, AnyValues[string]> = { ...state.values };
+    let place = 0;
     for (const [key, error] of Object.entries(errors)) {
-      const move = (value: number): number => value + scale * error * normal();
+      const move = (value: number): number => value + scale * error * drawn[place++]![trial]!;
       const value = values[key];
       if (typeof value === 'number') values[key] = move(value);
       else if (Array.isArray(value)) values[key] = (value as number[]).map(move);
     }
     for (const [name, figure] of computed(calculator, values, decided)) {
-      if (Number.isFinite(figure)) found.set(name, [...(found.get(name) ?? []), figure]);
+      if (!Number.isFinite(figure)) continue;
+      const figures = found.get(name);
+      if (figures) figures.push(figure);
+      else found.set(name, [figure]);
     }
   }
   return new Map(
@@ -212,18 +229,16 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
   'the ± of %s',
   (slug, calculator) => {
     it('is the one that trials give, at the defaults and at twenty random states', () => {
-      const trials = FEWER_TRIALS[slug] ?? TRIALS;
       const source = randomLcg(seedOf(slug));
       const states = [
         evaluate(calculator, {}, reading),
         ...Array.from({ length: RANDOM_STATES }, () => randomState(calculator, source)),
       ];
-      const all = states.flatMap((state, i) => compare(calculator, state, trials, i));
-      const room = STRAIGHT + scatter(trials);
+      const all = states.flatMap((state, i) => compare(calculator, state, TRIALS, i));
       const agrees = ({ straight, ratio }: Compared): boolean =>
         straight
-          ? Math.abs(ratio - 1) <= room
-          : ratio >= LEAST_OF_A_BEND - room / 2 && ratio <= MOST_AT_A_LIMIT + room / 2;
+          ? Math.abs(ratio - 1) <= 2 * STRAIGHT
+          : ratio >= LEAST_OF_A_BEND - SCATTER && ratio <= MOST_AT_A_LIMIT + SCATTER;
       const off = all.filter((one) => !agrees(one));
       expect(off.filter(({ name }) => !Object.hasOwn(kinks, nameOf(slug, name)))).toEqual([]);
       const straight = all.filter((one) => one.straight);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { cameWords } from '../../calculators/sheet/came.ts';
 import {
   addHours,
@@ -29,6 +29,8 @@ import { parseDocument, writeDocument } from '../../calculators/sheet/validate.t
 import { Keeper } from '../../site/sheet/keeper.ts';
 import { acts, blank, withReadings, type Act } from './acts.ts';
 import { anyEngine } from './engines.ts';
+
+afterEach(() => vi.unstubAllGlobals());
 
 const storeOf = (...engines: Engine[]): Store => ({ engines, active: engines[0]?.id, revision: 1 });
 
@@ -340,7 +342,7 @@ describe('tabs on one browser', () => {
   let box: Box;
   beforeEach(() => {
     box = new Box();
-    Object.assign(globalThis, { localStorage: box });
+    vi.stubGlobal('localStorage', box);
   });
   const open = (): { keeper: Keeper; store: Store } => {
     const keeper = new Keeper(noCopy);

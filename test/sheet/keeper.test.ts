@@ -1,8 +1,10 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, VERSION, type Engine } from '../../calculators/sheet/model.ts';
 import { readStore, withEngine, writeStore } from '../../calculators/sheet/store.ts';
 import { ASIDE, Keeper, keepPlace, KEY, keptPlace, keptStore } from '../../site/sheet/keeper.ts';
+
+afterEach(() => vi.unstubAllGlobals());
 
 /** A browser's store that can be full or forbidden. */
 class Box {
@@ -33,7 +35,7 @@ class Box {
 let box: Box;
 beforeEach(() => {
   box = new Box();
-  Object.assign(globalThis, { localStorage: box });
+  vi.stubGlobal('localStorage', box);
 });
 
 const one: Engine = { ...demoSheet(), id: 'e-1', name: 'One' };
@@ -216,7 +218,7 @@ describe('a browser that was killed before it had written to its disk', () => {
   beforeEach(() => {
     disk = new Disk();
     tab = new Box();
-    Object.assign(globalThis, { sessionStorage: tab });
+    vi.stubGlobal('sessionStorage', tab);
   });
   const opened = () => {
     const keeper = new Keeper(disk.come());

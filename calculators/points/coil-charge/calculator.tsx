@@ -39,6 +39,7 @@ export default defineCalculator({
     'coil saturation',
     'magneto',
   ],
+  forBattery: true,
   inputs: { ...inputs, ...camInputs },
   results,
   restsOn,

@@ -26,6 +26,7 @@ export default defineCalculator({
     'Peukert',
     'magneto',
   ],
+  forBattery: true,
   inputs: { ...inputs, ...camInputs },
   folded: [groups.battery, groups.limits],
   results,

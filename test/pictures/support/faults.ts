@@ -37,15 +37,22 @@ const corners = ({ left, top, right, bottom }: Area): Point[] => [
   [left, bottom],
 ];
 
+/** Whether all of a line lies to one side of a rectangle, and so is nowhere in it: most do. */
+const aside = ({ left, top, right, bottom }: Area, area: Area): boolean =>
+  right < area.left || left > area.right || bottom < area.top || top > area.bottom;
+
 /** Whether a segment comes into a rectangle: Liang and Barsky's clipping, a part of it left over. */
 function enters([x1, y1]: Point, [x2, y2]: Point, area: Area): boolean {
+  const { left, right, top, bottom } = area;
+  if ((x1 < left && x2 < left) || (x1 > right && x2 > right)) return false;
+  if ((y1 < top && y2 < top) || (y1 > bottom && y2 > bottom)) return false;
   const [dx, dy] = [x2 - x1, y2 - y1];
   let [from, to] = [0, 1];
   for (const [p, q] of [
-    [-dx, x1 - area.left],
-    [dx, area.right - x1],
-    [-dy, y1 - area.top],
-    [dy, area.bottom - y1],
+    [-dx, x1 - left],
+    [dx, right - x1],
+    [-dy, y1 - top],
+    [dy, bottom - y1],
   ] as const) {
     if (p === 0) {
       if (q < 0) return false;
@@ -55,12 +62,33 @@ function enters([x1, y1]: Point, [x2, y2]: Point, area: Area): boolean {
   return from < to;
 }
 
+const boxes = new WeakMap<readonly Point[], Area>();
+/** The rectangle about a line. */
+function boxAbout(line: readonly Point[]): Area {
+  const known = boxes.get(line);
+  if (known) return known;
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of line) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  const box = { left, top, right, bottom };
+  boxes.set(line, box);
+  return box;
+}
+
 const crosses = ({ lines, clip }: ShapeMark, area: Area): boolean => {
   const seen = clip ? cut(area, clip) : area;
   return (
     seen.left < seen.right &&
     seen.top < seen.bottom &&
-    lines.some((line) => line.some((point, i) => i > 0 && enters(line[i - 1]!, point, seen)))
+    lines.some(
+      (line) =>
+        !aside(boxAbout(line), seen) &&
+        line.some((point, i) => i > 0 && enters(line[i - 1]!, point, seen)),
+    )
   );
 };
 
@@ -127,7 +155,7 @@ export function overlaps({ texts }: Sheet): string[] {
 export function strikes(sheet: Sheet): string[] {
   return sheet.texts.flatMap((text) =>
     sheet.shapes
-      .filter((shape) => !harmless(shape, text) && crosses(shape, shrunk(text.area)))
+      .filter((shape) => crosses(shape, shrunk(text.area)) && !harmless(shape, text))
       .filter((shape) => !hidden(sheet, text, shape))
       .map(({ classes }) => `“${text.words}” crossed by ${classes.join('.')}`),
   );

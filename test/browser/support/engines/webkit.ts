@@ -33,8 +33,8 @@ async function stop(child: ChildProcess): Promise<void> {
   await ended;
 }
 
-/** The driver loses a browser now and then, and waits for it without end. */
-const PATIENCE_MS = 15_000;
+/** The driver loses a browser now and then, and waits for it without end; axe takes long beside a busy core. */
+const PATIENCE_MS = 40_000;
 const TRIES = 3;
 
 const within = <T>(work: Promise<T>): Promise<T> =>
