@@ -10,7 +10,6 @@ const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
   'find-tdc': 60,
-  'float-level': 40,
   'degree-disc': 64,
   'plate-layout': 104,
 };
