@@ -168,7 +168,7 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   return (
     <div class="calc">
       {answer}
-      <div class="calc-work">
+      <div class="calc-pair">
         {picture}
         {form}
       </div>
