@@ -10,7 +10,6 @@ const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
   'find-tdc': 60,
-  'float-level': 40,
   'degree-disc': 64,
   'plate-layout': 104,
 };
@@ -81,6 +80,37 @@ const cutOff = (page: Page): Promise<string[]> =>
       .map((part) => `${part.localName}.${part.className}: ${part.textContent!.slice(0, 40)}`),
   );
 
+interface Beside {
+  /** How far the picture lies over what follows it or stands beside it, px. */
+  readonly over: number;
+  /** How much of the screen is bare below the picture, from 0 to 1. */
+  readonly bare: number;
+}
+
+/** Picture and what is beside it, screen by half a screen through the page. */
+const scrolledThrough = (page: Page): Promise<Beside[]> =>
+  page.evaluate(async () => {
+    const box = (selector: string) => document.querySelector(selector)!.getBoundingClientRect();
+    const seen: Beside[] = [];
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 2) {
+      scrollTo(0, y);
+      await new Promise(requestAnimationFrame);
+      const picture = box('.calc-picture');
+      const over = ['.calc-form', '.calc-more'].map((part) => {
+        const other = box(part);
+        return Math.min(
+          picture.bottom - other.top,
+          picture.right - other.left,
+          other.bottom - picture.top,
+        );
+      });
+      const end = Math.min(innerHeight, box('.calc').bottom);
+      seen.push({ over: Math.max(...over), bare: (end - picture.bottom) / innerHeight });
+    }
+    scrollTo(0, 0);
+    return seen;
+  });
+
 /** How far the first line of the answer, with its rule, runs into the button beside it, px. */
 const answerPast = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -150,8 +180,16 @@ describe.each(slugs)('%s', (slug) => {
     });
   });
 
-  it('sets type in its pictures in 13 to 15 px at every width; unfolded cuts nothing off at 320 px, and has every handle brought into sight on a small desk', async () => {
+  it('keeps its picture beside the form and over nothing, with no half a screen bare below it, and sets type in its pictures in 13 to 15 px at every width; unfolded cuts nothing off at 320 px, and has every handle brought into sight on a small desk', async () => {
     await visit({ path, viewport: { width: 1280, height: 900 } }, async (page) => {
+      for (const { over, bare } of await scrolledThrough(page)) {
+        expect(over, 'the picture over the form, at 1280').toBeLessThanOrEqual(1);
+        expect(bare, 'bare below the picture, at 1280').toBeLessThanOrEqual(0.5);
+      }
+      await page.setViewportSize({ width: 768, height: 1024 });
+      for (const { over } of await scrolledThrough(page)) {
+        expect(over, 'the picture over the form, at 768').toBeLessThanOrEqual(1);
+      }
       for (const width of [1280, 768, 390, 360]) {
         await page.setViewportSize({ width, height: 844 });
         for (const size of await typeSizes(page)) {

@@ -293,6 +293,27 @@ describe('needle in its jet', () => {
     }
   });
 
+  it('ends what goes on undrawn at a break line that reaches past it', () => {
+    for (const sheet of states) {
+      const [top, foot] = shapeOf(sheet, 'break-line').lines;
+      const within = (line: typeof top, name: string, end: 'top' | 'bottom') => {
+        const { left, right, ...part } = boxOf(shapeOf(sheet, name));
+        expect(line!.at(0)![1]).toBe(part[end]);
+        expect(line!.at(0)![0]).toBeLessThan(left);
+        expect(line!.at(-1)![0]).toBeGreaterThan(right);
+      };
+      within(top, 'slide', 'top');
+      within(foot, 'casting', 'bottom');
+      within(foot, 'needle', 'bottom');
+      for (const name of ['slide', 'needle', 'casting']) {
+        const broken = name === 'slide' ? top : foot;
+        for (const line of shapeOf(sheet, name).lines) {
+          expect([line[0]![1], line.at(-1)![1]]).toEqual([broken![0]![1], broken![0]![1]]);
+        }
+      }
+    }
+  });
+
   it('measures the ring from the needle to the bore at the mouth', () => {
     for (const sheet of states) {
       const [left, right] = shapeOf(sheet, 'ring-line').lines;

@@ -24,9 +24,9 @@ interface Props {
 }
 
 const WIDTH = 350;
-const FIELD = { left: 12, right: 240, top: 50, tallest: 270 };
+const FIELD = { left: 12, right: 240, tallest: 270 };
 /** Room for the key below the drawing. */
-const KEY = 74;
+const KEY = 66;
 /** Shorter than this a dimension has its arrows outside, user units. */
 const SHORT = 20;
 /** Half a line of type, and a little. */
@@ -75,17 +75,19 @@ export function SectionDrawing(props: Props) {
     (FIELD.right - FIELD.left) / (right - left),
     FIELD.tallest / (bottom - top),
   );
-  const keyTop = hundredth(FIELD.top + (bottom - top) * scale);
+  const greatest = Math.max(buoyancy, floatMass, push, 1e-9);
+  const arrow = (grams: number): number => (grams > 0 ? 10 + (30 * grams) / greatest : 0);
+  /** Upper edge of the metal, below the arrow that stands on it and its letter. */
+  const upper = hundredth(Math.max(20, arrow(push) + 10));
+  const keyTop = hundredth(upper + (bottom - top) * scale);
   const sheet = hundredth(keyTop + KEY + TANG_HEIGHT);
   const x = (mm: number): number => hundredth(FIELD.left + (mm - left) * scale);
-  const z = (mm: number): number => hundredth(FIELD.top + (mm - top) * scale);
+  const z = (mm: number): number => hundredth(upper + (mm - top) * scale);
   const box = (from: number, up: number, to: number, down: number): string =>
     `M${x(from)} ${z(up)}H${x(to)}V${z(down)}H${x(from)}Z`;
   const slope = Math.tan((tilt * Math.PI) / 180);
   const surface = (at: number): number => clamp(level + (floatX - at) * slope, top, bottom);
   const say = (mm: number): string => showFixed(mm, 'mm', 1, lengths);
-  const greatest = Math.max(buoyancy, floatMass, push, 1e-9);
-  const arrow = (grams: number): number => (grams > 0 ? 10 + (30 * grams) / greatest : 0);
   const edge = far ? lowerFace : upperFace;
   const rules = x(right) + 16;
   const outer = rules + 30;
@@ -136,7 +138,7 @@ export function SectionDrawing(props: Props) {
 
       <ForceArrow
         x={x(needleX)}
-        from={FIELD.top - 3 - arrow(push)}
+        from={hundredth(upper - 3 - arrow(push))}
         length={arrow(push)}
         label="P"
         side="right"
@@ -183,22 +185,22 @@ export function SectionDrawing(props: Props) {
         face
       </text>
 
-      <text x={12} y={keyTop + 30}>
+      <text x={12} y={keyTop + 22}>
         {`G gauge ${say(height)}`}
       </text>
-      <text x={176} y={keyTop + 30}>
+      <text x={176} y={keyTop + 22}>
         {`F fuel ${say(Math.abs(level))} ${level < 0 ? 'above' : 'below'}`}
       </text>
-      <text x={12} y={keyTop + 48}>
+      <text x={12} y={keyTop + 40}>
         {`P push ${fixed(push, 2)} gf`}
       </text>
-      <text x={176} y={keyTop + 48}>
+      <text x={176} y={keyTop + 40}>
         {`W weight ${fixed(floatMass, 1)} gf`}
       </text>
-      <text x={12} y={keyTop + 66}>
+      <text x={12} y={keyTop + 58}>
         {`B buoyancy ${fixed(buoyancy, 1)} gf`}
       </text>
-      <text x={176} y={keyTop + 66}>
+      <text x={176} y={keyTop + 58}>
         heights, arms to scale
       </text>
       <TangDrawing top={keyTop + KEY} />

@@ -2,6 +2,7 @@ import { showFixed } from '../../frame/format.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import type { TaperedNeedle } from '../../maths/carburettor/needle.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
+import { breakLine } from '../../picture/break-line.ts';
 import { Label } from '../../picture/label.tsx';
 
 interface Props {
@@ -21,10 +22,13 @@ const MIDDLE = 175;
 /** User units of the jet's mouth from the top. */
 const MOUTH = 190;
 const JET_DEPTH = 112;
+const JET_WALL = 34;
 /** Half the bore of the jet, in user units, whatever its size. */
 const BORE = 44;
 /** Half the width of the slide, which leaves room beside it for words. */
 const SLIDE = 74;
+/** Where the slide is broken off. */
+const TOP = 18;
 /** Where the names right of the jet begin. */
 const NAMES = 280;
 /** The strokes that make the ring as thick as it can be seen. */
@@ -36,7 +40,7 @@ export function NeedleDrawing(props: Props) {
   const wide = BORE / (jetBore / 2);
   const high = 130 / (travel + 8);
   const taperStart = MOUTH - (rise - needle.straight) * high;
-  const foot = MOUTH + JET_DEPTH - 8;
+  const foot = MOUTH + JET_DEPTH;
   const slope = Math.tan((needle.taper * Math.PI) / 360);
   const halfAt = (y: number): number => {
     const along = Math.max(0, (y - taperStart) / high);
@@ -45,11 +49,15 @@ export function NeedleDrawing(props: Props) {
   const slideFoot = MOUTH - 6 - lift * high;
   const stem = (needle.diameter / 2) * wide;
   const bend = Math.min(foot, Math.max(slideFoot, taperStart));
+  const bore = MIDDLE - BORE;
+  const far = MIDDLE + BORE;
+  // Without an edge where it is broken off.
   const outline =
-    `M${hundredth(MIDDLE - stem)} ${hundredth(slideFoot)}` +
-    `L${hundredth(MIDDLE - halfAt(bend))} ${hundredth(bend)}L${hundredth(MIDDLE - halfAt(foot))} ${foot}` +
-    `H${hundredth(MIDDLE + halfAt(foot))}L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
-    `L${hundredth(MIDDLE + stem)} ${hundredth(slideFoot)}Z`;
+    `M${hundredth(MIDDLE - halfAt(foot))} ${foot}` +
+    `L${hundredth(MIDDLE - halfAt(bend))} ${hundredth(bend)}` +
+    `L${hundredth(MIDDLE - stem)} ${hundredth(slideFoot)}H${hundredth(MIDDLE + stem)}` +
+    `L${hundredth(MIDDLE + halfAt(bend))} ${hundredth(bend)}` +
+    `L${hundredth(MIDDLE + halfAt(foot))} ${foot}`;
   const gap = hundredth(halfAt(MOUTH));
   /** Below the start of the taper and its words where a name would stand on them. */
   const clear = (y: number): number =>
@@ -65,14 +73,21 @@ export function NeedleDrawing(props: Props) {
     >
       <path
         class="part part-moving slide"
-        d={`M${MIDDLE - SLIDE} 18V${hundredth(slideFoot)}H${MIDDLE + SLIDE}V18`}
+        d={`M${MIDDLE - SLIDE} ${TOP}V${hundredth(slideFoot)}H${MIDDLE + SLIDE}V${TOP}`}
       />
       <path class="part needle" d={outline} />
       <path
         class="casting"
-        d={`M${MIDDLE - BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE - BORE - 34}V${MOUTH + 22}L${MIDDLE - BORE - 22} ${MOUTH}ZM${MIDDLE + BORE} ${MOUTH}V${MOUTH + JET_DEPTH}H${MIDDLE + BORE + 34}V${MOUTH + 22}L${MIDDLE + BORE + 22} ${MOUTH}Z`}
+        d={`M${bore} ${foot}V${MOUTH}H${bore - 22}L${bore - JET_WALL} ${MOUTH + 22}V${foot}M${far} ${foot}V${MOUTH}H${far + 22}L${far + JET_WALL} ${MOUTH + 22}V${foot}`}
       />
-      <path class="centre-line" d={`M${MIDDLE} 8V${MOUTH + JET_DEPTH + 8}`} />
+      <path class="centre-line" d={`M${MIDDLE} 8V${foot + 10}`} />
+      <path
+        class="face-line break-line"
+        d={
+          breakLine(MIDDLE - SLIDE, MIDDLE + SLIDE, TOP) +
+          breakLine(bore - JET_WALL, far + JET_WALL, foot, [bore - 17, far + 17])
+        }
+      />
       <path
         class="ring-line"
         d={RING.map(

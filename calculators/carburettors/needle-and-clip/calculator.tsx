@@ -51,7 +51,7 @@ export default defineCalculator({
       say: () => {
         const share = computed['needle-share'] as number;
         const { name } = circuitAt(v.throttle);
-        return `At ${fixed(v.throttle, 0)} per cent of throttle it is the turn of the ${name} (common practice); by area the ring has ${fixed(share, 0)} per cent of the say and the main jet the rest.`;
+        return `At ${fixed(v.throttle, 0)} per cent of throttle the mixture is set by the ${name} (common practice); by area the ring counts for ${fixed(share, 0)} per cent and the main jet for the rest.`;
       },
     },
     {

@@ -106,7 +106,7 @@ export function Section({ bore, cold, hot, lengths }: Props) {
       <Glass y={GLASS.cold} gap={enlarged(cold)} words={said('cold', cold)} />
       <Glass y={GLASS.hot} gap={enlarged(hot)} words={said('hot', hot)} />
       <text x={8} y={HEIGHT - 8}>
-        {`to scale; in the glasses × ${String(times)}, all on one side`}
+        {`to scale; glasses × ${String(times)}, the gap all on one side`}
       </text>
     </svg>
   );
