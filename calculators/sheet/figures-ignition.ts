@@ -239,6 +239,21 @@ export const ignitionFigures = {
     why: 'marking out is not finer, and slots reach no further',
     step: 0.1,
   },
+  earth: {
+    group: coil,
+    label: 'Earth',
+    help: 'Which pole of the battery goes to the frame. It decides which terminal of a coil goes to the points. In a file: 0 for the negative pole, 1 for the positive one.',
+    unit: 'none',
+    min: 0,
+    max: 1,
+    why: 'a battery has two poles, and one of them goes to the frame',
+    whole: true,
+    step: 1,
+    answers: [
+      { words: 'Negative to earth', chooses: { wiring: ['earth', 'negative'] } },
+      { words: 'Positive to earth', chooses: { wiring: ['earth', 'positive'] } },
+    ],
+  },
   volts: {
     group: coil,
     label: 'Battery',

@@ -1,7 +1,7 @@
 import { units, type UnitName } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
-import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { answerOf, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxesOf, cylindersOf, entriesOf, sharesSets, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
 import { directionsOf } from './sets.ts';
@@ -76,7 +76,7 @@ export function fillFrom(
     const { unit, chooses, fillsOthers } = sheetFigures[key];
     const text = withToken(value, unit);
     put(inputFor(key, slug), text);
-    const choice = chooses?.[slug];
+    const choice = (answerOf(key, value)?.chooses ?? chooses)?.[slug];
     if (choice) put(...choice);
     const others = fillsOthers?.[slug];
     for (let i = 2; others !== undefined && i <= cylindersOf(engine); i += 1) {
@@ -111,7 +111,11 @@ export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): 
 /** Those of a calculator's keys that a sheet can fill. */
 export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
   const own = new Set(
-    figureKeys.flatMap((key) => [inputFor(key, slug), sheetFigures[key].chooses?.[slug]?.[0]]),
+    figureKeys.flatMap((key) => {
+      const { answers = [], chooses } = sheetFigures[key];
+      const choices = [chooses, ...answers.map((answer) => answer.chooses)];
+      return [inputFor(key, slug), ...choices.map((choice) => choice?.[slug]?.[0])];
+    }),
   );
   const bases = [
     ...order.flatMap((id) => steps[id].series?.[slug] ?? []),

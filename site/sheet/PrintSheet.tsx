@@ -2,7 +2,12 @@ import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
-import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
+import {
+  answerOf,
+  appliesTo,
+  figureGroups,
+  sheetFigures,
+} from '../../calculators/sheet/figures.ts';
 import { firedByBox, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
@@ -44,7 +49,7 @@ function Figures({ engine, lengths }: Props) {
             {keys
               .filter((key) => appliesTo(key, setsOf(engine)))
               .map((key) => {
-                const { label } = sheetFigures[key];
+                const { answers, label } = sheetFigures[key];
                 const shown = fieldUnit(sheetFigures[key], lengths);
                 const value = engine.figures[key];
                 return (
@@ -52,8 +57,9 @@ function Figures({ engine, lengths }: Props) {
                     <dt>{label}</dt>
                     <dd>
                       {value === undefined
-                        ? units[shown].label
-                        : showIn(value, shown, sheetFigures[key].step)}
+                        ? (answers?.map(({ words }) => words).join(' / ') ?? units[shown].label)
+                        : (answerOf(key, value)?.words ??
+                          showIn(value, shown, sheetFigures[key].step))}
                     </dd>
                   </div>
                 );
@@ -134,7 +140,7 @@ function Steps({ engine, lengths }: Props) {
                 {number + 1}. {title}
                 {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>{reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : ''}</td>
+              <td>{id === 'leads' ? '' : forPen(targetWords(engine, id, lengths))}</td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>

@@ -13,9 +13,11 @@ import {
   queryFor,
 } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { targetWords } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
+import { figureLine } from '../../calculators/sheet/summary.ts';
 import { calculators } from '../../site/all-calculators.ts';
 
 const reading = { lengths: 'mm' } as const;
@@ -80,6 +82,31 @@ it('a twin on six volts keeps its volts, its coils and its carburettors', () => 
   expect(of('jet-set')).toMatchObject({ wanted: '2' });
   // A magneto that makes its own current feeds no coil.
   expect(of('wiring', { 'fed-coils': 0 })).not.toHaveProperty('coils');
+});
+
+it('the pole that is earthed is the choice of the wiring, in words wherever it is read', () => {
+  const wiring = calculators.find(({ slug }) => slug === 'wiring')!;
+  const engine = (earth: number) => setFigure(newEngine('e', 'E'), 'earth', earth);
+  const of = (from: Engine) => fillFrom(from, 'wiring', knownKeys(wiring));
+  expect(of(engine(0))).toEqual({ earth: 'negative' });
+  expect(of(engine(1))).toEqual({ earth: 'positive' });
+  expect(of(newEngine('e', 'E'))).toEqual({});
+  const words = (earth: number) => [
+    figureLine(engine(earth), 'earth', 'mm'),
+    targetWords(engine(earth), 'polarity', 'mm'),
+  ];
+  expect(words(0)).toEqual(['Earth: Negative to earth', '− of each coil to its points']);
+  expect(words(1)).toEqual(['Earth: Positive to earth', '+ of each coil to its points']);
+  expect(targetWords(newEngine('e', 'E'), 'polarity', 'mm')).toBeUndefined();
+  // Every answer is an option of the choice that it fills.
+  for (const key of figureKeys) {
+    for (const { chooses } of sheetFigures[key].answers ?? []) {
+      for (const [slug, [choice, option]] of Object.entries(chooses)) {
+        const input = calculators.find((one) => one.slug === slug)!.inputs[choice];
+        expect(input?.kind === 'choice' && Object.keys(input.options), key).toContain(option);
+      }
+    }
+  }
 });
 
 it('names no calculator that is not there', () => {
