@@ -241,8 +241,8 @@ export const ignitionFigures = {
   },
   earth: {
     group: coil,
-    label: 'Earth',
-    help: 'Which pole of the battery goes to the frame. It decides which terminal of a coil goes to the points. In a file: 0 for the negative pole, 1 for the positive one.',
+    label: 'Earthed pole',
+    help: 'The pole of the battery that goes to the frame. It decides which terminal of a coil goes to the points. In a file: 0 for the negative pole, 1 for the positive one.',
     unit: 'none',
     min: 0,
     max: 1,
@@ -250,8 +250,8 @@ export const ignitionFigures = {
     whole: true,
     step: 1,
     answers: [
-      { words: 'Negative to earth', chooses: { wiring: ['earth', 'negative'] } },
-      { words: 'Positive to earth', chooses: { wiring: ['earth', 'positive'] } },
+      { words: 'Negative', chooses: { wiring: ['earth', 'negative'] } },
+      { words: 'Positive', chooses: { wiring: ['earth', 'positive'] } },
     ],
   },
   volts: {

@@ -95,8 +95,8 @@ it('the pole that is earthed is the choice of the wiring, in words wherever it i
     figureLine(engine(earth), 'earth', 'mm'),
     targetWords(engine(earth), 'polarity', 'mm'),
   ];
-  expect(words(0)).toEqual(['Earth: Negative to earth', '− of each coil to its points']);
-  expect(words(1)).toEqual(['Earth: Positive to earth', '+ of each coil to its points']);
+  expect(words(0)).toEqual(['Earthed pole: Negative', '− of each coil to its points']);
+  expect(words(1)).toEqual(['Earthed pole: Positive', '+ of each coil to its points']);
   expect(targetWords(newEngine('e', 'E'), 'polarity', 'mm')).toBeUndefined();
   // Every answer is an option of the choice that it fills.
   for (const key of figureKeys) {
