@@ -242,17 +242,15 @@ export const ignitionFigures = {
   earth: {
     group: coil,
     label: 'Earthed pole',
-    help: 'The pole of the battery that goes to the frame. It decides which terminal of a coil goes to the points. In a file: 0 for the negative pole, 1 for the positive one.',
+    help: 'The pole of the battery that goes to the frame. It decides which terminal of a coil goes to the points. In a file 0 is negative.',
     unit: 'none',
     min: 0,
     max: 1,
-    why: 'a battery has two poles, and one of them goes to the frame',
+    why: 'a battery has two poles',
     whole: true,
     step: 1,
-    answers: [
-      { words: 'Negative', chooses: { wiring: ['earth', 'negative'] } },
-      { words: 'Positive', chooses: { wiring: ['earth', 'positive'] } },
-    ],
+    answers: { 0: 'Negative', 1: 'Positive', '': 'Not said' },
+    fills: { wiring: 'earth' },
   },
   volts: {
     group: coil,

@@ -74,9 +74,10 @@ export function fillFrom(
     // An engine without a thing has no figure for what is worked out of it.
     if (value === 0 && sheetFigures[key].unit === 'count') continue;
     const { unit, chooses, fillsOthers } = sheetFigures[key];
-    const text = withToken(value, unit);
+    // An answer is an option of the same name.
+    const text = answerOf(key, value)?.toLowerCase() ?? withToken(value, unit);
     put(inputFor(key, slug), text);
-    const choice = (answerOf(key, value)?.chooses ?? chooses)?.[slug];
+    const choice = chooses?.[slug];
     if (choice) put(...choice);
     const others = fillsOthers?.[slug];
     for (let i = 2; others !== undefined && i <= cylindersOf(engine); i += 1) {
@@ -111,11 +112,7 @@ export function queryFor(engine: Engine, slug: string, keys: Iterable<string>): 
 /** Those of a calculator's keys that a sheet can fill. */
 export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
   const own = new Set(
-    figureKeys.flatMap((key) => {
-      const { answers = [], chooses } = sheetFigures[key];
-      const choices = [chooses, ...answers.map((answer) => answer.chooses)];
-      return [inputFor(key, slug), ...choices.map((choice) => choice?.[slug]?.[0])];
-    }),
+    figureKeys.flatMap((key) => [inputFor(key, slug), sheetFigures[key].chooses?.[slug]?.[0]]),
   );
   const bases = [
     ...order.flatMap((id) => steps[id].series?.[slug] ?? []),

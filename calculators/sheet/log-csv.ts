@@ -33,7 +33,7 @@ function rowOf(entry: LogEntry, engine: Engine): Row {
     case 'figure': {
       const { label, unit } = sheetFigures[entry.figure];
       const value = entry.value === null ? '' : plainDecimal(entry.value);
-      const text = entry.value === null ? '' : (answerOf(entry.figure, entry.value)?.words ?? '');
+      const text = entry.value === null ? '' : (answerOf(entry.figure, entry.value) ?? '');
       return { ...blank, place: label, value, unit: units[unit].label, text };
     }
     case 'hours':

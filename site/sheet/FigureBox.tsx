@@ -28,7 +28,7 @@ export const meaning = (field: FigureField): string | undefined =>
 
 /** One figure of the sheet that is chosen and not typed: an answer, or none yet. */
 function AnswerBox({ figure, engine, lengths, edit }: BoxProps & { readonly figure: FigureKey }) {
-  const { answers = [], help, label, min } = sheetFigures[figure];
+  const { answers = {}, help, label } = sheetFigures[figure];
   const value = written(engine.figures[figure]);
   return (
     <ChoiceInput
@@ -37,10 +37,7 @@ function AnswerBox({ figure, engine, lengths, edit }: BoxProps & { readonly figu
         key: figure,
         label,
         help,
-        options: Object.fromEntries([
-          ...answers.map(({ words }, i) => [String(min + i), words]),
-          ['', 'Not said'],
-        ]) as Record<string, string>,
+        options: answers,
         value,
         text: value,
         given: value !== '',

@@ -2,12 +2,7 @@ import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { showIn } from '../../calculators/frame/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
-import {
-  answerOf,
-  appliesTo,
-  figureGroups,
-  sheetFigures,
-} from '../../calculators/sheet/figures.ts';
+import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { firedByBox, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
@@ -39,6 +34,9 @@ const figureIn = (
   lengths: LengthDisplay,
 ): string => (entry === null || entry === undefined ? '' : readingDigits(entry, reading, lengths));
 
+/** The pole that is earthed, or both for the pen: it stands with the battery, in no line of its own. */
+const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2] ?? '− / +';
+
 function Figures({ engine, lengths }: Props) {
   return (
     <div class="paper-figures">
@@ -47,9 +45,9 @@ function Figures({ engine, lengths }: Props) {
           <h2>{heading}</h2>
           <dl>
             {keys
-              .filter((key) => appliesTo(key, setsOf(engine)))
+              .filter((key) => key !== 'earth' && appliesTo(key, setsOf(engine)))
               .map((key) => {
-                const { answers, label } = sheetFigures[key];
+                const { label } = sheetFigures[key];
                 const shown = fieldUnit(sheetFigures[key], lengths);
                 const value = engine.figures[key];
                 return (
@@ -57,9 +55,9 @@ function Figures({ engine, lengths }: Props) {
                     <dt>{label}</dt>
                     <dd>
                       {value === undefined
-                        ? (answers?.map(({ words }) => words).join(' / ') ?? units[shown].label)
-                        : (answerOf(key, value)?.words ??
-                          showIn(value, shown, sheetFigures[key].step))}
+                        ? units[shown].label
+                        : showIn(value, shown, sheetFigures[key].step)}
+                      {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
                     </dd>
                   </div>
                 );
@@ -140,7 +138,7 @@ function Steps({ engine, lengths }: Props) {
                 {number + 1}. {title}
                 {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>{id === 'leads' ? '' : forPen(targetWords(engine, id, lengths))}</td>
+              <td>{reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : ''}</td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>

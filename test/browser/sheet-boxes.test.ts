@@ -69,7 +69,7 @@ describe('the boxes of the sheet', () => {
       await page.evaluate(() => {
         location.hash = 'read-polarity';
       });
-      await page.locator('#figure-earth').getByText('Positive').click();
+      await page.locator('#figure-earth').getByText('Positive', { exact: true }).click();
       await expectKept(page, '"earth":1');
       await page.goto(new URL('../calculators/wiring/', page.url()).href);
       await expect

@@ -34,6 +34,13 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         if (input === undefined || (sheetFigures[key].everywhere && !inputs[input])) continue;
         const spec = inputs[input];
         expect(spec, `${key} fills ${input}`).toBeDefined();
+        const { answers } = sheetFigures[key];
+        if (answers) {
+          const [, ...named] = Object.values(answers).reverse();
+          const options = spec?.kind === 'choice' ? Object.keys(spec.options) : [];
+          expect(options, key).toEqual(named.reverse().map((answer) => answer.toLowerCase()));
+          continue;
+        }
         if (!spec || spec.kind === 'choice') throw new Error(`${input} is no figure`);
         expect(units[spec.unit].quantity, input).toBe(units[sheetFigures[key].unit].quantity);
         expect(spec.unit, input).toBe(sheetFigures[key].unit);
@@ -98,15 +105,6 @@ it('the pole that is earthed is the choice of the wiring, in words wherever it i
   expect(words(0)).toEqual(['Earthed pole: Negative', '− of each coil to its points']);
   expect(words(1)).toEqual(['Earthed pole: Positive', '+ of each coil to its points']);
   expect(targetWords(newEngine('e', 'E'), 'polarity', 'mm')).toBeUndefined();
-  // Every answer is an option of the choice that it fills.
-  for (const key of figureKeys) {
-    for (const { chooses } of sheetFigures[key].answers ?? []) {
-      for (const [slug, [choice, option]] of Object.entries(chooses)) {
-        const input = calculators.find((one) => one.slug === slug)!.inputs[choice];
-        expect(input?.kind === 'choice' && Object.keys(input.options), key).toContain(option);
-      }
-    }
-  }
 });
 
 it('names no calculator that is not there', () => {
