@@ -59,7 +59,8 @@ export function doubtOf(
   if (meant === undefined) return undefined;
   const about = Number(toShown(usual, fieldUnit(spec, lengths)).toPrecision(2));
   const mostly = withUnit(String(about).replace('-', '−'), fieldUnit(spec, lengths));
-  return `Read as ${bare.typed} ${units[bare.unit].label}, far from what is usual here, about ${mostly}. If it is ${bare.typed} ${meant.name}, type “${bare.typed} ${meant.name}”.`;
+  const as = `${bare.typed} ${units[bare.unit].label}`;
+  return `Read as ${as}, far from what is usual here, about ${mostly}. If it is ${bare.typed} ${meant.name}, type “${bare.typed} ${meant.name}”. If it is right, type “${as}”.`;
 }
 
 /** A fraction smaller than one, or with a whole number before it, as of an inch. */

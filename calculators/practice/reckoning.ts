@@ -237,7 +237,10 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
       cost: Math.abs(unturned - aim),
       unit: 'deg',
       say: 'The travel of the other engine was taken over as it stands. With another stroke and rod the same degrees are another travel: carry the degrees across, not the millimetres.',
-      read: { article: 'what-a-degree-is-worth' },
+      read: {
+        article: 'where-the-piston-is',
+        heading: 'carry-the-angle-across-not-the-millimetres',
+      },
     });
   }
   return finish([result], [], costs);

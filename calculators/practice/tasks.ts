@@ -87,7 +87,9 @@ export const tasks: Readonly<Record<TaskName, Task>> = {
     tolerance: 0.5,
     unit: 'deg',
     within: 'where the crank stands',
-    read: [{ article: 'what-a-degree-is-worth' }],
+    read: [
+      { article: 'where-the-piston-is', heading: 'carry-the-angle-across-not-the-millimetres' },
+    ],
     calculators: ['piston-position'],
     cylinders: 1,
   },

@@ -20,6 +20,7 @@ import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figur
 import { boxTitle } from './firing-order.ts';
 import { sliderCrankOf, strokeOf } from './geometry.ts';
 import { widest } from './widest.ts';
+import { readingsAt } from './log.ts';
 import { cylindersOf, entriesOf, LIMITS, setsOf, type Engine } from './model.ts';
 import { isStepId, steps, type StepId } from './steps.ts';
 
@@ -177,10 +178,22 @@ function known(
 ): number | undefined {
   if (box.kind === 'figure') return engine.figures[box.key];
   const { target } = steps[box.step].reading!;
+  const entries = entriesOf(engine, box.step).filter((value) => value !== null && value !== 0);
   return [
     target === undefined ? undefined : engine.figures[target],
-    ...entriesOf(engine, box.step),
+    // The middle one: a slip among three is far from the other two, and not they from it.
+    entries.sort((a, b) => a! - b!)[Math.floor(entries.length / 2)],
   ].find((value): value is number => value !== undefined && value !== null && value !== 0);
+}
+
+/**
+ * Whether a reading box is past doubt: it was read once more and found the same, or what it holds as
+ * found has another reading after it.
+ */
+function isSettled(engine: Engine, { step, moment, index }: Box & { kind: 'reading' }): boolean {
+  if (moment === 'found' && typeof engine.readings[step]?.left[index] === 'number') return true;
+  const [before, last] = readingsAt(engine, step, index).slice(-2);
+  return last?.kind === 'check' && last.value === before!.value;
 }
 
 /** The same, or where nothing is known a guess by how fine it is read. */
@@ -262,7 +275,10 @@ export function readNumber(
       : inFull(field.problem, spec, text, how, usual(engine, box));
   const isSum = looksLikeSum(withoutMarks(text));
   const doubt =
-    problem === undefined && origin === 'yours' && field.value !== undefined
+    problem === undefined &&
+    box.kind === 'reading' &&
+    field.value !== undefined &&
+    !(field.value === stands && isSettled(engine, box))
       ? doubtOf(spec, field.value, text, how.lengths, known(engine, box))
       : undefined;
   return {

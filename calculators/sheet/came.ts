@@ -1,6 +1,6 @@
 import { orderWords } from './firing-order.ts';
 import type { LengthDisplay } from '../frame/units.ts';
-import { showInput } from '../frame/format.ts';
+import { figureWords } from './figure-words.ts';
 import { figureKeys, sheetFigures } from './figures.ts';
 import type { LogEntry } from './log-entry.ts';
 import { entryWords, kindWords } from './log-words.ts';
@@ -30,12 +30,8 @@ function changesOf(was: Engine, is: Engine, lengths: LengthDisplay): string[] {
     ...figureKeys.flatMap((key) => {
       const value = is.figures[key];
       if (value === was.figures[key]) return [];
-      const { label, unit, step } = sheetFigures[key];
-      return [
-        value === undefined
-          ? `${label}: taken out`
-          : `${label}: ${showInput(value, unit, lengths, step)}`,
-      ];
+      const { label } = sheetFigures[key];
+      return [`${label}: ${value === undefined ? 'taken out' : figureWords(key, value, lengths)}`];
     }),
     ...added.filter(({ kind }) => kind !== 'figure').map((entry) => logged(entry, is, lengths)),
     ...(added.length === 0 && gone > 0

@@ -78,6 +78,7 @@ const figures = {
   'set-3': 240,
   'plate-tolerance': 0.8,
   'plate-run-out': 0.05,
+  earth: 0,
   volts: demoCoil.volts,
   resistance: demoCoil.resistance,
   'resistance-tolerance': 0.3,

@@ -18,6 +18,8 @@ export interface SheetFigure extends FieldSpec {
   readonly fillsOthers?: Readonly<Record<string, string>>;
   /** What a calculator is to go by once it has the figure: a choice of its own, and the option. */
   readonly chooses?: Readonly<Record<string, readonly [key: string, option: string]>>;
+  /** Set where it stands for one of these, and the last for none: it is chosen and not typed. */
+  readonly answers?: Readonly<Record<string, string>>;
   /** Set where every calculator with an input of this key means the same by it. */
   readonly everywhere?: true;
   /** Asked for only from so many sets of points on. */
@@ -90,6 +92,10 @@ export const sheetFigures: Readonly<Record<FigureKey, SheetFigure>> = all;
 export const figureKeys = Object.keys(all) as FigureKey[];
 
 export const isFigureKey = (key: string): key is FigureKey => Object.hasOwn(all, key);
+
+/** Which of its answers a figure stands for; none where it is a measure. */
+export const answerOf = (key: FigureKey, value: number): string | undefined =>
+  sheetFigures[key].answers?.[value];
 
 /** What a figure is as a field: it may be left empty. */
 export const figureSpec = (key: FigureKey): FieldSpec => ({

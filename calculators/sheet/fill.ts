@@ -1,7 +1,7 @@
 import { units, type UnitName } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
-import { figureKeys, sheetFigures, type FigureKey } from './figures.ts';
+import { answerOf, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxesOf, cylindersOf, entriesOf, sharesSets, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
 import { directionsOf } from './sets.ts';
@@ -80,7 +80,8 @@ export function fillFrom(
     // An engine without a thing has no figure for what is worked out of it.
     if (value === 0 && sheetFigures[key].unit === 'count') continue;
     const { unit, chooses, fillsOthers } = sheetFigures[key];
-    const text = withToken(value, unit);
+    // An answer is an option of the same name.
+    const text = answerOf(key, value)?.toLowerCase() ?? withToken(value, unit);
     put(inputFor(key, slug), text);
     const choice = chooses?.[slug];
     if (choice) put(...choice);

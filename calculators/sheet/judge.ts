@@ -322,6 +322,11 @@ export function targetWords(
       : showInput(value, unit, lengths, step);
   };
   if (id === 'leads') return leadWords(engine);
+  if (id === 'polarity') {
+    return figures.earth === undefined
+      ? undefined
+      : `${figures.earth === 0 ? '−' : '+'} of each coil to its points`;
+  }
   if (!reading) {
     return own?.map((key) => `${sheetFigures[key].label.toLowerCase()} ${show(key)}`).join(', ');
   }

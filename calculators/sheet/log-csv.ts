@@ -1,7 +1,7 @@
 import { csv } from '../frame/csv.ts';
 import { units } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
-import { sheetFigures } from './figures.ts';
+import { answerOf, sheetFigures } from './figures.ts';
 import { isReading, type LogEntry } from './log-entry.ts';
 import { entryWords, kindWords } from './log-words.ts';
 import { boxName, type Engine } from './model.ts';
@@ -33,7 +33,8 @@ function rowOf(entry: LogEntry, engine: Engine): Row {
     case 'figure': {
       const { label, unit } = sheetFigures[entry.figure];
       const value = entry.value === null ? '' : plainDecimal(entry.value);
-      return { ...blank, place: label, value, unit: units[unit].label };
+      const text = entry.value === null ? '' : (answerOf(entry.figure, entry.value) ?? '');
+      return { ...blank, place: label, value, unit: units[unit].label, text };
     }
     case 'hours':
       return { ...blank, value: plainDecimal(entry.value), unit: units.h.label };

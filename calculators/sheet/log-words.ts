@@ -1,6 +1,6 @@
-import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { readingOf } from './edit.ts';
+import { figureWords } from './figure-words.ts';
 import { sheetFigures } from './figures.ts';
 import { showReading } from './step-units.ts';
 import { changesSince, dayWords, daySince, lastAt } from './log.ts';
@@ -46,9 +46,9 @@ export function entryWords(
     case 'undone':
       return [steps[entry.step].title, ''];
     case 'figure': {
-      const { label, unit, step } = sheetFigures[entry.figure];
-      const { value } = entry;
-      return [label, value === null ? 'taken out' : showInput(value, unit, lengths, step)];
+      const { figure, value } = entry;
+      const { label } = sheetFigures[figure];
+      return [label, value === null ? 'taken out' : figureWords(figure, value, lengths)];
     }
     case 'hours':
       return ['Run', `${String(Number(entry.value.toFixed(2)))} h`];

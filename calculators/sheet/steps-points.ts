@@ -86,6 +86,7 @@ export const pointsSteps = {
       'All alike: one coil the other way round makes one odd cylinder.',
     ],
     tool: 'Good light, tags or paint',
+    figures: ['earth'],
     caution: 'Battery disconnected, earth side first, before a wire is moved.',
     after: { coil: 'A coil that was changed has had its wires off.' },
     fallsAway: {

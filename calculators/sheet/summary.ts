@@ -1,6 +1,6 @@
-import { showInput } from '../frame/format.ts';
 import type { LengthDisplay } from '../frame/units.ts';
 import { isBegun, readingOf } from './edit.ts';
+import { figureWords } from './figure-words.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxTitle, firedByBox, leadWords, orderWords } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
@@ -12,8 +12,8 @@ import { steps, type StepId, type StepReading } from './steps.ts';
 /** A figure of the sheet in words: "Stroke: 51 mm". */
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
   const value = engine.figures[key];
-  const { label, unit, step } = sheetFigures[key];
-  return `${label}: ${value === undefined ? 'not entered' : showInput(value, unit, lengths, step)}`;
+  const { label } = sheetFigures[key];
+  return `${label}: ${value === undefined ? 'not entered' : figureWords(key, value, lengths)}`;
 }
 
 /** One box in words: "0.36 mm, left 0.4 mm". */

@@ -114,6 +114,7 @@ export default function WithAndAgainstTheCam() {
         <Panel key={each.state} each={each} x={i * PANEL} />
       ))}
       <Label words="lobe" at={[4, 232]} to={[48, 190]} />
+      <Label words="clear" at={[PANEL + 178, 160]} anchor="end" />
       <Label words="old place" at={[PANEL + 4, 62]} to={[PANEL + 80, 90]} ends="arrow" />
     </LineDrawing>
   );

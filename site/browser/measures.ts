@@ -1,7 +1,7 @@
 /** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
 const UNITS = [
   'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
-  'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|bar|°C|degrees?|per cent|‰',
+  'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
   'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',
 ].join('|');
@@ -9,7 +9,7 @@ const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
  * so is a ± by itself. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L}))(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L}))(?![\p{L}\d²³/])`,
   'u',
 );
 

@@ -15,7 +15,7 @@ interface Props {
 
 const titleOf = ({ asFound, on }: WasAsked): string => {
   const day = dayWords(on);
-  if (asFound) return `What it asked for as found${day === '' ? '' : `, ${day}`}`;
+  if (asFound) return `What it asked for, as found${day === '' ? '' : ` on ${day}`}`;
   return day === '' ? 'What it asked for before' : `What it asked for on ${day}`;
 };
 

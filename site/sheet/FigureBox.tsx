@@ -3,9 +3,10 @@ import type { LengthDisplay } from '../../calculators/frame/units.ts';
 import { useContext } from 'preact/hooks';
 import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
-import type { FigureKey } from '../../calculators/sheet/figures.ts';
+import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { today } from '../browser/today.ts';
+import { ChoiceInput } from '../fields/ChoiceInput.tsx';
 import { FigureInput } from '../fields/FigureInput.tsx';
 import { SheetSums } from './sheet-sums.ts';
 import { useTyped } from './typed.ts';
@@ -25,13 +26,44 @@ export const written = (value: number | undefined): string =>
 export const meaning = (field: FigureField): string | undefined =>
   isRefused(field) ? undefined : written(field.value);
 
-/** One figure of the sheet. What cannot be read stays as typed, and no figure stands for it. */
-export function FigureBox({
-  figure,
-  engine,
-  lengths,
-  edit,
-}: BoxProps & { readonly figure: FigureKey }) {
+/** One figure of the sheet that is chosen and not typed: an answer, or none yet. */
+function AnswerBox({ figure, engine, lengths, edit }: BoxProps & { readonly figure: FigureKey }) {
+  const { answers = {}, help, label } = sheetFigures[figure];
+  const value = written(engine.figures[figure]);
+  return (
+    <ChoiceInput
+      field={{
+        kind: 'choice',
+        key: figure,
+        label,
+        help,
+        options: answers,
+        value,
+        text: value,
+        given: value !== '',
+        origin: 'yours',
+        heldOver: false,
+        unread: false,
+        kept: false,
+      }}
+      lengths={lengths}
+      idPrefix="figure-"
+      onText={(_, text) =>
+        edit((now) =>
+          enter(now, { kind: 'figure', key: figure }, text, { lengths }, undefined, today()),
+        )
+      }
+      onCommit={() => undefined}
+    />
+  );
+}
+
+/** One figure of the sheet. */
+export const FigureBox = (props: BoxProps & { readonly figure: FigureKey }) =>
+  sheetFigures[props.figure].answers ? <AnswerBox {...props} /> : <TypedBox {...props} />;
+
+/** One figure of the sheet that is typed. What cannot be read stays as typed, and no figure stands for it. */
+function TypedBox({ figure, engine, lengths, edit }: BoxProps & { readonly figure: FigureKey }) {
   const box = { kind: 'figure', key: figure } as const;
   const sums = useContext(SheetSums);
   const how = { lengths, sums };

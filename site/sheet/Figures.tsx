@@ -39,6 +39,7 @@ export function goToFigure(key: string): void {
   const field = document.getElementById(`figure-${key}`);
   const group = field?.closest('details');
   if (group) group.open = true;
-  field?.focus();
+  // Of a choice the first of its answers.
+  (field?.querySelector('input') ?? field)?.focus();
   field?.scrollIntoView({ block: 'center' });
 }

@@ -7,11 +7,12 @@ import type { Spot } from '../../calculators/sheet/due.ts';
 import { bringsUnit, readAs, textToKeep } from '../fields/field-text.ts';
 import { Doubt } from '../fields/FieldNotes.tsx';
 import { useDraft } from '../fields/use-draft.ts';
-import type { BoxProps } from './FigureBox.tsx';
+import { meaning, type BoxProps } from './FigureBox.tsx';
 import { useAgain } from './use-again.ts';
 import { useRun } from './use-run.ts';
 import { SheetSums } from './sheet-sums.ts';
 import { TextProblem } from './TextProblem.tsx';
+import { rememberTyped } from './typed.ts';
 
 interface Props extends BoxProps {
   readonly spot: Spot;
@@ -39,6 +40,8 @@ export function OneBox(props: Props) {
   const enterText = (typed: string): void => {
     const next = readNumber(engine, box, typed, how);
     setText(typed);
+    const means = meaning(next);
+    if (means !== undefined) rememberTyped(engine, box, typed, means);
     wrote(next.problem === undefined && next.value !== undefined);
     put(typed, { kind, anew: true });
   };

@@ -1,7 +1,8 @@
 import type { TargetedKeyboardEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/prose.ts';
-import { isUnread, momentWords, placeOf } from '../../calculators/sheet/boxes.ts';
+import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { isUnread, momentWords, placeOf, readNumber } from '../../calculators/sheet/boxes.ts';
 import {
   isDue,
   nextDue,
@@ -33,12 +34,14 @@ import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { Spoken } from '../browser/Spoken.tsx';
 import { today } from '../browser/today.ts';
 import { Asked } from './Asked.tsx';
-import { FigureBox, type BoxProps } from './FigureBox.tsx';
+import { Doubt } from '../fields/FieldNotes.tsx';
+import { FigureBox, written, type BoxProps } from './FigureBox.tsx';
 import { HowTo } from './HowTo.tsx';
 import { OneBox } from './OneBox.tsx';
 import type { Places } from './places.ts';
 import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 import { Said } from './Said.tsx';
+import { standingText } from './typed.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 
 interface Props extends BoxProps {
@@ -63,6 +66,15 @@ const heldAt = (engine: Engine, { step, index }: Spot): number | null => {
   const { found, left } = readingOf(engine, step);
   return left[index] ?? found[index] ?? null;
 };
+
+/** What speaks against the reading that stands, in the words of its box. */
+function heldDoubt(engine: Engine, { step, index }: Spot, lengths: LengthDisplay) {
+  const { left } = readingOf(engine, step);
+  const moment = typeof left[index] === 'number' ? 'left' : 'found';
+  const box = { kind: 'reading', step, moment, index } as const;
+  const text = standingText(engine, box, written(heldAt(engine, { step, index }) ?? undefined));
+  return readNumber(engine, box, text, { lengths }).doubt;
+}
 
 /** What a link to a reading says. */
 function spotWords({ step, index }: Spot, from: Spot, engine: Engine): string {
@@ -181,9 +193,12 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
           />
         </>
       ) : (
-        <p class="one-held">
-          <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
-        </p>
+        <>
+          <p class="one-held">
+            <b>{readingWords(step, held, lengths)}</b> <span>{whenWords(engine, step, index)}</span>
+          </p>
+          <Doubt id="held" doubt={heldDoubt(engine, spot, lengths)} />
+        </>
       )}
       <p
         class={`one-verdict verdict-${judged && !ofBefore ? row.result : 'empty'}`}

@@ -34,6 +34,9 @@ const figureIn = (
   lengths: LengthDisplay,
 ): string => (entry === null || entry === undefined ? '' : readingDigits(entry, reading, lengths));
 
+/** The pole that is earthed, or both for the pen: it stands with the battery, in no line of its own. */
+const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2] ?? '− / +';
+
 function Figures({ engine, lengths }: Props) {
   return (
     <div class="paper-figures">
@@ -42,7 +45,7 @@ function Figures({ engine, lengths }: Props) {
           <h2>{heading}</h2>
           <dl>
             {keys
-              .filter((key) => appliesTo(key, setsOf(engine)))
+              .filter((key) => key !== 'earth' && appliesTo(key, setsOf(engine)))
               .map((key) => {
                 const { label } = sheetFigures[key];
                 const shown = fieldUnit(sheetFigures[key], lengths);
@@ -54,6 +57,7 @@ function Figures({ engine, lengths }: Props) {
                       {value === undefined
                         ? units[shown].label
                         : showIn(value, shown, sheetFigures[key].step)}
+                      {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
                     </dd>
                   </div>
                 );

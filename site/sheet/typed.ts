@@ -10,6 +10,14 @@ const nothing = ({ kind }: Box): string => (kind === 'name' ? UNNAMED : '');
 
 const isSum = (text: string): boolean => looksLikeSum(withoutMarks(text));
 
+/** Remembers how a reading or a figure was typed; of a sum what it comes to. */
+export const rememberTyped = (engine: Engine, box: Box, text: string, means: string): void =>
+  rememberText(`${engine.id} ${placeOf(box)}`, isSum(text) ? means : text, means);
+
+/** The text of a figure or a reading that stands: as it was typed here, else as it is written. */
+export const standingText = (engine: Engine, box: Box, stands: string): string =>
+  rememberedText(`${engine.id} ${placeOf(box)}`, stands) ?? stands;
+
 /** Whether a text as typed (`2.20`, `18 thou`) is worth more than the value as it is written. */
 const isFigure = ({ kind }: Box): boolean => kind !== 'name' && kind !== 'notes';
 
@@ -29,17 +37,15 @@ export function useTyped(
   settle: () => void,
 ] {
   const place = placeOf(box);
-  const inAll = `${engine.id} ${place}`;
   const [typed, setTyped] = useState<{ readonly text: string; readonly means: string } | undefined>(
     () => {
-      const text = isFigure(box) ? rememberedText(inAll, stands) : undefined;
-      return text === undefined ? undefined : { text, means: stands };
+      return isFigure(box) ? { text: standingText(engine, box, stands), means: stands } : undefined;
     },
   );
   const keep = (text: string, means: string | undefined): void => {
     if (means !== undefined) {
       setTyped({ text, means });
-      if (isFigure(box)) rememberText(inAll, isSum(text) ? means : text, means);
+      if (isFigure(box)) rememberTyped(engine, box, text, means);
       // Too long for the engine to keep, it stays here for as long as nothing else stands.
     } else if (!canKeep(place, text)) {
       setTyped({ text, means: box.kind === 'reading' ? stands : nothing(box) });

@@ -141,7 +141,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await expect.poll(() => exhaust.textContent()).toContain('lower the barrel by 1.73 mm');
       await box(page, 'left', 'exhaust', 1).fill('97');
       await expect.poll(() => state(page, 'squish').textContent()).toContain('Check again');
-      await expect.poll(() => exhaust.textContent()).toContain('What it asked for as found');
+      await expect.poll(() => exhaust.textContent()).toContain('What it asked for, as found');
       const squish = page.locator('#step-squish');
       if ((await squish.getAttribute('open')) === null) await squish.locator('> summary').click();
       const said = (): Promise<string | null> => squish.textContent();

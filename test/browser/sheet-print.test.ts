@@ -14,7 +14,10 @@ const sizes = { A4: [210, 297], Letter: [215.9, 279.4] } as const;
 /** Everything a sheet can hold: eight cylinders, long texts, every figure and every box. */
 function fullest(): Engine {
   const figures = Object.fromEntries(
-    figureKeys.map((key) => [key, sheetFigures[key].whole ? 8 : sheetFigures[key].max]),
+    figureKeys.map((key) => [
+      key,
+      sheetFigures[key].whole ? Math.min(8, sheetFigures[key].max) : sheetFigures[key].max,
+    ]),
   );
   let engine: Engine = {
     ...newEngine('e-1', 'W'.repeat(LIMITS.name)),

@@ -109,7 +109,7 @@ describe('one reading a screen', () => {
       await expectAccessible(page);
       await expect
         .poll(() => page.locator('.one').textContent())
-        .toContain('What it asked for as found');
+        .toContain('What it asked for, as found');
     });
   });
 

@@ -1,6 +1,7 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { onOneLine } from '../../site/articles/on-one-line.ts';
+import { shortCells } from '../../site/articles/short-cells.ts';
 import '../../site/browser/one-line.ts';
 
 /** A text in which what no line's end parts stands in brackets. */
@@ -16,8 +17,10 @@ describe('a figure and its unit stand on one line', () => {
     ['± 0.3 mm, −2 °C and 5 per cent', '[± 0.3 mm], [−2 °C] and [5 per cent]'],
     ['16 thou at 3000 rpm', '[16 thou] at [3000 rpm]'],
     ['1/58 ohm for 1.5 mm²', '[1/58 ohm] for [1.5 mm²]'],
+    ['40 kPa (6 psi) and 20 hPa', '[40 kPa] ([6 psi]) and [20 hPa]'],
     ['3 turns in 12 minutes', '[3 turns] in [12 minutes]'],
     ['premix at 33 : 1, or 25.0 : 1 ± 0.5', 'premix at [33 : 1], or [25.0 : 1] [± 0.5]'],
+    ['The angle is 21.52 ± 0.10°, and', 'The angle is [21.52 ± 0.10°], and'],
     ['24.1° before 87.', '24.1° before 87.'],
     ['M14 × 1.25 and 3 cylinders', 'M14 × 1.25 and 3 cylinders'],
     ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
@@ -32,6 +35,18 @@ describe('a figure and its unit stand on one line', () => {
     expect(read('<div data-calculator="x"><div>1 mm</div>2 mm</div>3 mm')).toBe(
       '<div data-calculator="x"><div>1 mm</div>2 mm</div>[3 mm]',
     );
+  });
+
+  it('and a short cell of a table that holds a figure, whole', () => {
+    const cells = (html: string) => bracketed(shortCells(html));
+    expect(cells('<tr><th scope="row">Triple at 120°</th><td>\n 1, 3, 2, 4\n</td></tr>')).toBe(
+      '<tr><th scope="row">Triple at 120°</th><td>[1, 3, 2, 4]</td></tr>',
+    );
+    const left =
+      '<th scope="col">Travel at 20°</th><td>a twin</td><td>0.35</td><td>0°, 180°, 270°, 90°</td>';
+    expect(cells(left)).toBe(left);
+    // What is held already is not held again.
+    expect(bracketed(onOneLine(shortCells('<td>50 to 60 mm</td>')))).toBe('<td>[50 to 60 mm]</td>');
   });
 
   it('in what components write: in sentences, and in no name', () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readNumber } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { meant } from '../../calculators/sheet/doubt.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { confirmOne, setEntry } from '../../calculators/sheet/edit.ts';
 import { figureKeys, sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge } from '../../calculators/sheet/judge.ts';
 import { boxesOf, newEngine, type Engine } from '../../calculators/sheet/model.ts';
@@ -108,6 +108,42 @@ describe('a reading further off than anything that happens', () => {
     expect(meant(0, 'mm', 'mm', passes)).toBeUndefined();
     expect(meant(5, 'mm', 'mm', passes)).toBeUndefined();
     expect(meant(90, 'deg', 'deg', () => true)).toBeUndefined();
+  });
+});
+
+describe('a reading far from the usual that would be near it in another unit', () => {
+  const box = (index = 0, moment: 'found' | 'left' = 'found') =>
+    ({ kind: 'reading', step: 'float', moment, index }) as const;
+  const doubt = (engine: Engine, text: string, of = box()) =>
+    readNumber(engine, of, text, { lengths: 'mm' }).doubt;
+  const stands = setEntry(with_({ height: 24 }), 'float', 'found', 0, 0.945);
+
+  it('is doubted as it is typed, and as often as it is seen while it stands', () => {
+    expect(doubt(with_({ height: 24 }), '0.945')).toMatch(/If it is 0\.945 in, type/);
+    expect(doubt(stands, '0.945')).toMatch(/If it is right, type “0\.945 mm”\.$/);
+    const back = readDocument(JSON.parse(writeDocument([stands]))).engines[0]!;
+    expect(doubt(back, '0.945')).toMatch(/far from what is usual here, about 24 mm/);
+  });
+
+  it('is doubted no more once it is typed with its unit, read again the same, or read anew', () => {
+    expect(doubt(stands, '0.945 mm')).toBeUndefined();
+    expect(doubt(confirmOne(stands, 'float', 0), '0.945')).toBeUndefined();
+    const anew = setEntry(stands, 'float', 'left', 0, 24);
+    expect(doubt(anew, '0.945')).toBeUndefined();
+    expect(doubt(anew, '24', box(0, 'left'))).toBeUndefined();
+    // A first check that reads otherwise confirms nothing.
+    expect(doubt(setEntry(anew, 'float', 'left', 0, 0.95), '0.95', box(0, 'left'))).toBeDefined();
+  });
+
+  it('is the odd one where nothing is set: the others are not doubted for it', () => {
+    const { height: _, ...figures } = base.figures;
+    const three = [0.945, 24, 24.2].reduce(
+      (so, entry, i) => setEntry(so, 'float', 'found', i, entry),
+      { ...base, figures },
+    );
+    expect(doubt(three, '0.945')).toMatch(/0\.945 in/);
+    expect(doubt(three, '24', box(1))).toBeUndefined();
+    expect(doubt(three, '24.2', box(2))).toBeUndefined();
   });
 });
 

@@ -13,9 +13,11 @@ import {
   queryFor,
 } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { targetWords } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
+import { figureLine } from '../../calculators/sheet/summary.ts';
 import { calculators } from '../../site/all-calculators.ts';
 
 const reading = { lengths: 'mm' } as const;
@@ -32,6 +34,13 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         if (input === undefined || (sheetFigures[key].everywhere && !inputs[input])) continue;
         const spec = inputs[input];
         expect(spec, `${key} fills ${input}`).toBeDefined();
+        const { answers } = sheetFigures[key];
+        if (answers) {
+          const [, ...named] = Object.values(answers).reverse();
+          const options = spec?.kind === 'choice' ? Object.keys(spec.options) : [];
+          expect(options, key).toEqual(named.reverse().map((answer) => answer.toLowerCase()));
+          continue;
+        }
         if (!spec || spec.kind === 'choice') throw new Error(`${input} is no figure`);
         expect(units[spec.unit].quantity, input).toBe(units[sheetFigures[key].unit].quantity);
         expect(spec.unit, input).toBe(sheetFigures[key].unit);
@@ -82,6 +91,22 @@ it('a twin on six volts keeps its volts, its coils and its carburettors', () => 
   expect(of('jet-set')).toMatchObject({ wanted: '2' });
   // A magneto that makes its own current feeds no coil.
   expect(of('wiring', { 'fed-coils': 0 })).not.toHaveProperty('coils');
+});
+
+it('the pole that is earthed is the choice of the wiring, in words wherever it is read', () => {
+  const wiring = calculators.find(({ slug }) => slug === 'wiring')!;
+  const engine = (earth: number) => setFigure(newEngine('e', 'E'), 'earth', earth);
+  const of = (from: Engine) => fillFrom(from, 'wiring', knownKeys(wiring));
+  expect(of(engine(0))).toEqual({ earth: 'negative' });
+  expect(of(engine(1))).toEqual({ earth: 'positive' });
+  expect(of(newEngine('e', 'E'))).toEqual({});
+  const words = (earth: number) => [
+    figureLine(engine(earth), 'earth', 'mm'),
+    targetWords(engine(earth), 'polarity', 'mm'),
+  ];
+  expect(words(0)).toEqual(['Earthed pole: Negative', '− of each coil to its points']);
+  expect(words(1)).toEqual(['Earthed pole: Positive', '+ of each coil to its points']);
+  expect(targetWords(newEngine('e', 'E'), 'polarity', 'mm')).toBeUndefined();
 });
 
 it('names no calculator that is not there', () => {

@@ -77,7 +77,9 @@ function meant(engine: Engine, box: Box, text: string): unknown {
   }
   const { min, max, unit, whole } =
     box.kind === 'figure' ? sheetFigures[box.key] : steps[box.step].reading!;
-  const read = parse(text, unit);
+  // A semicolon at the end waits for another reading, where several may be given.
+  const isMean = box.kind === 'figure' && sheetFigures[box.key].error !== undefined;
+  const read = parse(isMean ? text.replace(/[\s;]*;\s*$/u, '') : text, unit);
   // Three digits behind a mark may be thousands: where those are in range too, it is asked which.
   const plain = text.replace(/^(\s*[-−+]?\s*[1-9]\d{0,2})[.,](\d{3})(?![\d.,])/u, '$1$2');
   const more = plain === text ? undefined : parse(plain, unit);

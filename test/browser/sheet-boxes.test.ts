@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { phone, visit } from './support/page.ts';
+import { box, expectKept, keepEngines, ready } from './support/sheet.ts';
+
+const path = 'sheet/';
+const demo = { ...demoSheet(), id: 'e-1' };
+
+describe('the boxes of the sheet', () => {
+  it.each([390, 768, 1280])('hold what stands in them beside one another, %d wide', (width) =>
+    visit({ path, viewport: { width, height: 900 } }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.locator('#figure-stroke').waitFor();
+      const over = await page.evaluate(() => {
+        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.sheet-group')) {
+          fold.open = true;
+        }
+        const boxes = document.querySelectorAll<HTMLInputElement>(
+          'input[type="text"][id^="figure-"]',
+        );
+        return [...boxes].flatMap((box) => {
+          box.focus();
+          const row = box.closest('.field-row');
+          if (!row) return [];
+          const parts = [...row.querySelectorAll('.step, input, .field-unit, .once-more')]
+            .map((part) => part.getBoundingClientRect())
+            .filter((rect) => rect.width > 0);
+          const collide = parts.some((rect, i) => i > 0 && rect.left < parts[i - 1]!.right - 1);
+          const cut = box.scrollWidth > box.clientWidth + 1;
+          const unit = row.querySelector('.field-unit')?.getBoundingClientRect().height ?? 0;
+          return collide || cut || unit > 30 ? [box.id] : [];
+        });
+      });
+      expect(over).toEqual([]);
+    }),
+  );
+
+  it('tell a doubt of units again when the page comes back, until the unit is typed', () =>
+    visit({ path, viewport: phone }, async (page) => {
+      const doubts = page.locator('#step-float .field-doubt');
+      const open = () =>
+        page.evaluate(() => {
+          document.querySelector<HTMLDetailsElement>('#step-float')!.open = true;
+        });
+      await ready(page);
+      await keepEngines(page, { ...demo, readings: {}, log: [] });
+      await open();
+      await box(page, 'found', 'float', 1).fill('0.945');
+      await expect.poll(() => doubts.allTextContents()).toHaveLength(1);
+      await expectKept(page, '"float":{"found":[0.945');
+      await page.reload({ waitUntil: 'load' });
+      await ready(page);
+      await open();
+      expect(await doubts.textContent()).toContain('If it is right, type “0.945 mm”.');
+      await box(page, 'found', 'float', 1).fill('0.945 mm');
+      await expect.poll(() => doubts.count()).toBe(0);
+      await page.reload({ waitUntil: 'load' });
+      await ready(page);
+      await open();
+      expect(await box(page, 'found', 'float', 1).inputValue()).toBe('0.945 mm');
+      expect(await doubts.count()).toBe(0);
+    }));
+
+  it('take the pole that is earthed, and the wiring is drawn for it', () =>
+    visit({ path, viewport: phone }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.evaluate(() => {
+        location.hash = 'read-polarity';
+      });
+      await page.locator('#figure-earth').getByText('Positive', { exact: true }).click();
+      await expectKept(page, '"earth":1');
+      await page.goto(new URL('../calculators/wiring/', page.url()).href);
+      await expect
+        .poll(() => page.locator('.wiring-circuit').getAttribute('aria-label'))
+        .toContain('positive to earth');
+    }));
+});
