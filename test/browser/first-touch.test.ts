@@ -57,6 +57,16 @@ describe('a calculator that nobody has touched', () => {
     });
   });
 
+  it('takes one below the form before anything has been painted', async () => {
+    await untouched(async (page) => {
+      await page.evaluate(() => {
+        globalThis.requestAnimationFrame = () => 0;
+      });
+      await page.getByRole('button', { name: 'Send figures to the sheet' }).click();
+      await page.getByRole('button', { name: 'Send to a new sheet' }).waitFor();
+    });
+  });
+
   it('takes the first drag of its picture', async () => {
     await untouched(async (page) => {
       await drag(page, 'Working point', -40, 0);
