@@ -135,7 +135,8 @@ const brokenNames = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('.field-name label')].flatMap((label) => {
       const words = label.textContent!.trim().split(/[\s\u00AD-]+/);
-      const lines = label.getClientRects().length;
+      const tops = [...label.getClientRects()].map(({ top }) => Math.round(top));
+      const lines = new Set(tops).size;
       return lines > words.length ? [`${label.textContent!}: ${lines} lines`] : [];
     }),
   );
