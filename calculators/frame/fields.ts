@@ -309,13 +309,13 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   const [bare, implied] = figure.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(
-      `${quote(typed)} looks like inches, and a bare figure here is in thou. Type its unit with it: ${bare!} in, or ${bare!} thou.`,
+      `${quote(typed)} looks like inches, and a bare figure here is in thou. With its unit, type “${bare!} in” or “${bare!} thou”.`,
     );
   }
   const fraction = reading.byHand ? bareFraction(figure, spec.unit) : undefined;
   if (fraction) {
     return bad(
-      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. Type its unit with it: ${fraction.typed} in, or ${fraction.typed} ${fraction.unit}.`,
+      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in” or “${fraction.typed} ${fraction.unit}”.`,
     );
   }
   const like = () => exampleWords(spec, lengths);
@@ -324,16 +324,16 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   if (parsed.kind !== 'value') {
     return thousands === undefined
       ? parsed
-      : bad(`${parsed.sentence} If the mark parts thousands, type ${thousands}.`);
+      : bad(`${parsed.sentence} If the mark parts thousands, type “${thousands}”.`);
   }
   const problem = outOfRange(spec, parsed.value, figure, typed, reading);
   if (thousands !== undefined && problem !== undefined) {
-    const sentence = `${problem} If the mark parts thousands, type ${thousands}.`;
+    const sentence = `${problem} If the mark parts thousands, type “${thousands}”.`;
     return { kind: 'value', value: parsed.value, problem: sentence };
   }
   if (thousands !== undefined && reading.byHand && mayBeThousands(figure)) {
     return bad(
-      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type ${thousands}, or ${asTyped(asDecimals(figure))}.`,
+      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type “${thousands}” or “${asTyped(asDecimals(figure))}”.`,
     );
   }
   const doubt =

@@ -136,7 +136,7 @@ function shareForRatio(value: number, unit: string, text: string): Parsed | unde
   const ratio = Number((100 / percent).toPrecision(4));
   return {
     kind: 'bad',
-    sentence: `${quote(text)} is a share of the petrol, and this field takes parts of petrol to one of oil. That share is ${String(ratio)} : 1: type ${String(ratio)}, or choose per cent where a field above offers it.`,
+    sentence: `${quote(text)} is a share of the petrol, and this field takes parts of petrol to one of oil. That share is ${String(ratio)} : 1: type “${String(ratio)}”, or choose per cent where a field above offers it.`,
   };
 }
 

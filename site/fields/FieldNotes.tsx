@@ -1,4 +1,5 @@
 import type { Field } from '../../calculators/frame/fields.ts';
+import { Offers } from './Offers.tsx';
 
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;
 
@@ -21,29 +22,35 @@ export function Mark({ id, mark }: { readonly id: string; readonly mark: string 
 interface DoubtProps {
   readonly id: string;
   readonly doubt: string | undefined;
+  readonly onType?: ((text: string) => void) | undefined;
 }
 
 /** What speaks against a figure that is taken all the same. */
-export const Doubt = ({ id, doubt }: DoubtProps) =>
+export const Doubt = ({ id, doubt, onType }: DoubtProps) =>
   doubt === undefined ? null : (
-    <p class="field-note field-doubt" id={`${id}-doubt`}>
-      <span aria-hidden="true">▲ </span>
-      {doubt}
-    </p>
+    <>
+      <p class="field-note field-doubt" id={`${id}-doubt`}>
+        <span aria-hidden="true">▲ </span>
+        {doubt}
+      </p>
+      <Offers sentence={doubt} onType={onType} />
+    </>
   );
 
 interface Props {
   readonly id: string;
   readonly field: Field;
   readonly note?: string | undefined;
+  /** Types a text into the field, as a hand would. */
+  readonly onType?: ((text: string) => void) | undefined;
 }
 
 /** What stands under a field: how it was read and what is wrong. */
-export function FieldNotes({ id, field, note }: Props) {
+export function FieldNotes({ id, field, note, onType }: Props) {
   return (
     <>
       {note === undefined ? null : <p class="field-note">{note}</p>}
-      <Doubt id={id} doubt={field.kind === 'figure' ? field.doubt : undefined} />
+      <Doubt id={id} doubt={field.kind === 'figure' ? field.doubt : undefined} onType={onType} />
       {field.problem === undefined ? null : (
         <p class="field-problem" id={`${id}-problem`}>
           <span aria-hidden="true">▲ </span>
@@ -52,6 +59,7 @@ export function FieldNotes({ id, field, note }: Props) {
           {field.unread ? ' Until then there is no result that rests on it.' : null}
         </p>
       )}
+      <Offers sentence={field.problem} onType={onType} />
     </>
   );
 }

@@ -187,7 +187,7 @@ export function FigureInput(props: Props) {
         </button>
       </span>
       <Help id={id} about={name} help={spec.help} measure={spec.measure} lengths={lengths} />
-      <FieldNotes id={id} field={field} note={readAs(field, lengths)} />
+      <FieldNotes id={id} field={field} note={readAs(field, lengths)} onType={typing.type} />
     </div>
   );
 }

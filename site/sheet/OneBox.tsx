@@ -91,8 +91,8 @@ export function OneBox(props: Props) {
         {label === '' || bringsUnit(shown) ? null : <span class="field-unit">{label}</span>}
       </span>
       {as === undefined ? null : <p class="field-note">{as}</p>}
-      <Doubt id={id} doubt={field.doubt} />
-      <TextProblem id={`${id}-problem`} problem={field.problem} />
+      <Doubt id={id} doubt={field.doubt} onType={type} />
+      <TextProblem id={`${id}-problem`} problem={field.problem} onType={type} />
     </div>
   );
 }

@@ -74,8 +74,8 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>
-      <Doubt id={id} doubt={field.doubt} />
-      <TextProblem id={`${id}-problem`} problem={field.problem} />
+      <Doubt id={id} doubt={field.doubt} onType={type} />
+      <TextProblem id={`${id}-problem`} problem={field.problem} onType={type} />
     </div>
   );
 }

@@ -1,13 +1,20 @@
+import { Offers } from '../fields/Offers.tsx';
+
 interface Props {
   readonly id: string;
   readonly problem: string | undefined;
+  /** Types a text into the field, as a hand would. */
+  readonly onType?: (text: string) => void;
 }
 
 /** What is wrong with a typed text, beside its field. */
-export const TextProblem = ({ id, problem }: Props) =>
+export const TextProblem = ({ id, problem, onType }: Props) =>
   problem === undefined ? null : (
-    <p class="field-problem" id={id}>
-      <span aria-hidden="true">▲ </span>
-      {problem}
-    </p>
+    <>
+      <p class="field-problem" id={id}>
+        <span aria-hidden="true">▲ </span>
+        {problem}
+      </p>
+      <Offers sentence={problem} onType={onType} />
+    </>
   );

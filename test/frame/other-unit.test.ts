@@ -102,7 +102,7 @@ describe('a bare fraction', () => {
     ['piston-position', 'travel', '½', 'mm', 'mm'],
   ] as const)('%s %s %s is asked about, in lengths in %s', (slug, key, text, lengths, unit) => {
     const { problem } = typed(slug, key, text, lengths);
-    expect(problem).toContain(`Type its unit with it: ${text} in, or ${text} ${unit}.`);
+    expect(problem).toContain(`With its unit, type “${text} in” or “${text} ${unit}”.`);
     expect(typed(slug, key, `${text} in`, lengths).problem ?? '').not.toMatch(/fraction/);
   });
 

@@ -39,20 +39,20 @@ describe('a mark with three digits behind it', () => {
   ])('of %s %s is asked about where both are in range: %s', (slug, key, text, more, less) => {
     const { problem, value } = typed(slug, key, text);
     expect(value).toBeUndefined();
-    expect(problem).toContain(`Type ${more}, or ${less}.`);
+    expect(problem).toContain(`Type “${more}” or “${less}”.`);
     expect(typed(slug, key, more).problem).toBeUndefined();
     expect(typed(slug, key, less).problem).toBeUndefined();
   });
 
   it('is told how to type it where it is in range as thousands alone', () => {
     expect(typed('coil-charge', 'rpm', '5,500').problem).toMatch(
-      /If the mark parts thousands, type 5500\.$/,
+      /If the mark parts thousands, type “5500”\.$/,
     );
-    expect(typed('coil-charge', 'rpm', '12 500').problem).toMatch(/type 12500\.$/);
-    expect(typed('air-and-jet', 'altitude', '1,234.5').problem).toMatch(/type 1234\.5\.$/);
+    expect(typed('coil-charge', 'rpm', '12 500').problem).toMatch(/type “12500”\.$/);
+    expect(typed('air-and-jet', 'altitude', '1,234.5').problem).toMatch(/type “1234\.5”\.$/);
     const speeds = calculatorBySlug('coil-charge').inputs['speeds'] as unknown as FieldSpec;
     const list = (text: string) => readList('speeds', speeds, text, [], undefined, reading);
-    expect(list('1,000 3,000').problem).toMatch(/type 1000\.$/);
+    expect(list('1,000 3,000').problem).toMatch(/type “1000”\.$/);
   });
 
   it('is a decimal one where it can be nothing else', () => {
@@ -87,7 +87,7 @@ describe('a mark with three digits behind it', () => {
         lengths: 'mm',
       },
     );
-    expect(problem).toContain('Type 1200, or 1.2.');
+    expect(problem).toContain('Type “1200” or “1.2”.');
     // What stands is written by the sheet and was typed as 1.2340.
     const engine = { ...newEngine('e-1', 'T'), figures: { head: 1.234 } };
     const stands = readNumber(engine, { kind: 'figure', key: 'head' }, '1.234', { lengths: 'mm' });
@@ -147,6 +147,6 @@ describe('feet and inches', () => {
 
 it('a share typed for a ratio is told the ratio', () => {
   expect(typed('fuel-and-oil', 'ratio', '4%').problem).toMatch(
-    /“4%” is a share .* is 25 : 1: type 25, or choose per cent/,
+    /“4%” is a share .* is 25 : 1: type “25”, or choose per cent/,
   );
 });

@@ -55,7 +55,7 @@ describe('a refused figure is told what its box reads', () => {
     [slides, '2.4', 'in', /for 2\.4 mm type “2\.4 mm”\.$/],
     // A unit that was typed was meant.
     [slides, '81 in', 'in', /check the figure and its unit\.$/],
-    [gap, '0.014', 'in', /Type its unit with it: 0\.014 in, or 0\.014 thou\.$/],
+    [gap, '0.014', 'in', /With its unit, type “0\.014 in” or “0\.014 thou”\.$/],
   ] as const)('%o: %s, in %s', (box, typed, lengths, words) => {
     expect(refusal(box, typed, lengths)).toMatch(words);
   });
