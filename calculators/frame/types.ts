@@ -153,8 +153,8 @@ export interface ResultSpec {
    * that it has and no others: 0.75, 1, 2.5. Where a reading moves it, it moves by a whole step.
    */
   readonly standard?: boolean;
-  /** A word for people that follows the figure, such as "early" or "BTDC". */
-  readonly word?: (value: number) => string;
+  /** A word for people that follows the figure, such as "early" or "BTDC", or a unit that is chosen. */
+  readonly word?: (value: number, values: AnyValues) => string;
 }
 
 export type Results = Readonly<Record<string, ResultSpec>>;

@@ -168,8 +168,10 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   return (
     <div class="calc">
       {answer}
-      {picture}
-      {form}
+      <div class="calc-pair">
+        {picture}
+        {form}
+      </div>
       {more}
     </div>
   );

@@ -100,15 +100,41 @@ const choicesPast = (page: Page): Promise<string[]> =>
       .map(({ textContent }) => textContent),
   );
 
-/** Names of fields that are broken within a word, as where a box leaves them no room. */
+/** Names of fields and results that are broken within a word, as where a box leaves them no room. */
 const brokenNames = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('.field-name label')].flatMap((label) => {
-      const words = label.textContent!.trim().split(/[\s\u00AD-]+/);
-      const lines = label.getClientRects().length;
-      return lines > words.length ? [`${label.textContent!}: ${lines} lines`] : [];
+    [...document.querySelectorAll<HTMLElement>('.field-name label, .result dt')].flatMap((name) => {
+      const words = name.textContent!.trim().split(/[\s\u00AD-]+/);
+      const whole = document.createRange();
+      whole.selectNodeContents(name);
+      const lines = new Set([...whole.getClientRects()].map(({ top }) => Math.round(top))).size;
+      return lines > words.length ? [`${name.textContent!}: ${lines} lines`] : [];
     }),
   );
+
+/** What is said twice on paper: the headings of tables that are folded on the screen. */
+const saidTwice = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.fold')].flatMap((fold) => {
+      const heads = [...fold.querySelectorAll('.fold-name, caption')]
+        .filter((head) => head.checkVisibility())
+        .map(({ textContent }) => textContent);
+      return heads.length > 1 && heads[1]!.startsWith(heads[0]!) ? [heads[0]!] : [];
+    }),
+  );
+
+/** How far the picture that stays in sight reaches over what follows it, at the most, px. */
+const overWhatFollows = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const box = (selector: string) => document.querySelector(selector)!.getBoundingClientRect();
+    let most = -Infinity;
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 3) {
+      scrollTo(0, y);
+      most = Math.max(most, box('.calc-picture').bottom - box('.calc-more').top);
+    }
+    scrollTo(0, 0);
+    return most;
+  });
 
 describe.each(slugs)('%s', (slug) => {
   const path = `calculators/${slug}/`;
@@ -170,7 +196,13 @@ describe.each(slugs)('%s', (slug) => {
       await page.emulateMedia({ media: 'print' });
       await page.setViewportSize({ width: 720, height: 1000 });
       expect(await choicesPast(page)).toEqual([]);
+      expect(await brokenNames(page)).toEqual([]);
+      expect(await saidTwice(page)).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
+
+      await page.setViewportSize({ width: 768, height: 1024 });
+      expect(await brokenNames(page)).toEqual([]);
+      expect(await overWhatFollows(page)).toBeLessThanOrEqual(0);
 
       const desk = { width: 1024, height: 700 };
       await page.setViewportSize(desk);

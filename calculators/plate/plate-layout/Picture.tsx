@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed, unbroken } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import { arrowHead } from '../../picture/label.tsx';
@@ -15,6 +15,8 @@ import { Handle } from '../../picture/handle.tsx';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { beside, round, type Box } from '../../picture/boxes.ts';
 import { diameterLabels } from './diameters.ts';
+import { plateOf } from './compute.ts';
+import { slotSize } from './drawing.ts';
 import { drawingOf } from './files.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
@@ -42,6 +44,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const { values: v, results: computed, lengths, idPrefix, set, commit } = props;
   const [picked, setPicked] = useState(0);
   const drawing = drawingOf(v, lengths);
+  const slots = slotSize(plateOf(v), lengths);
   const scale = WIDTH / drawing.width;
   const view = { drawing, scale };
   const place = placeOf(view);
@@ -109,7 +112,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const diameters = diameterLabels(
     [
       across(v.outside),
-      ...[...new Set(v.radius.slice(0, v.holes))].map((radius) => across(2 * radius)),
+      ...[
+        ...new Set([...v.radius.slice(0, v.holes), ...(v.slots > 0 ? [v['slot-radius']] : [])]),
+      ].map((radius) => across(2 * radius)),
       ...(v.bore > 0 ? [across(v.bore)] : []),
     ],
     {
@@ -186,7 +191,12 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         />
       </svg>
       <p class="picture-words">
-        {spot.words}. Pick a hole to see its place; drag it to move it in every set.
+        {unbroken(spot.words)}.
+        <span class="hint">
+          {' '}
+          Pick a hole to see its place; drag it to move it in every set.
+          {slots === undefined ? '' : ` ${unbroken(slots)}.`}
+        </span>
       </p>
     </div>
   );

@@ -62,6 +62,13 @@ function setShapes(plate: Plate): readonly Shape[] {
   ]);
 }
 
+/** What a slot measures besides the circle that it lies on; nothing without one. */
+export function slotSize({ slots }: Plate, lengths: LengthDisplay): string | undefined {
+  const [slot] = slots;
+  if (!slot) return undefined;
+  return `Slots ${showInput(slot.slotWidth, 'mm', lengths, 0.1)} wide, ${showInput(2 * slot.slotSweep, 'deg', lengths, 0.5)} between end centres, on R ${showInput(slot.slotRadius, 'mm', lengths, 0.1)}`;
+}
+
 /**
  * The plate at true scale on its centre, in its stock, with the bars that prove the scale.
  *
@@ -78,7 +85,13 @@ export function plateDrawing(asked: PlateSheet): Drawing {
   // On a small plate the bar across and the bar up reach further than the stock.
   const top = Math.max(half + GAP, bar + room.up) + 1;
   const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
-  const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
+  const slotted = slotSize(plate, lengths);
+  const radii = [
+    ...new Set([
+      ...plate.holes.map((hole) => hole.pitchRadius),
+      ...plate.slots.map((slot) => slot.slotRadius),
+    ]),
+  ];
   const title = `Plate of ${showInput(plate.outsideDiameter, 'mm', lengths, 0.1)}, ${plate.angles.length} ${plate.angles.length === 1 ? 'set' : 'sets'}`;
   const sheet: Omit<Drawing, 'shapes'> = {
     title,
@@ -107,6 +120,7 @@ export function plateDrawing(asked: PlateSheet): Drawing {
     })),
     ...provingBars(left + BAR_IN, bar, lengths),
     text(left, half + 6, 3, title),
+    ...(slotted === undefined ? [] : [text(left, half + 10, 2.5, slotted)]),
   ];
   return { ...sheet, shapes: [...drawn, ...namesOnPaper(plate, drawn, sheet)] };
 }
