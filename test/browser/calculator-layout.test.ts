@@ -9,10 +9,7 @@ const screen = { width: 390, height: 844 } as const;
 const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
-  'find-tdc': 60,
-  'float-level': 40,
-  'degree-disc': 64,
-  'plate-layout': 104,
+  'plate-layout': 14,
 };
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 

@@ -52,7 +52,7 @@ describe('the names on a plate on paper', () => {
   it('with slots to turn in: their width and reach, on a circle of their own', () => {
     const { shapes } = plateDrawing({ plate: samplePlate, allowance: 3 });
     const said = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
-    expect(said).toContain('Slots 4.5 mm wide, 18° between end centres, on R 39 mm');
+    expect(said).toContain('Slots 4.5 mm wide, 18° between centres, on R 39 mm');
     const circles = shapes.filter(
       (shape) => shape.kind === 'circle' && shape.layer === 'centre' && shape.radius === 39,
     );

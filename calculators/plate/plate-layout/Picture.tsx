@@ -194,7 +194,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         {unbroken(spot.words)}.
         <span class="hint">
           {' '}
-          Pick a hole to see its place; drag it to move it in every set.
+          Pick a hole; drag it in every set.
           {slots === undefined ? '' : ` ${unbroken(slots)}.`}
         </span>
       </p>

@@ -62,11 +62,11 @@ function setShapes(plate: Plate): readonly Shape[] {
   ]);
 }
 
-/** What a slot measures besides the circle that it lies on; nothing without one. */
+/** What a slot measures besides the circle that it lies on: its width, and from the middle of one end to that of the other; nothing without one. */
 export function slotSize({ slots }: Plate, lengths: LengthDisplay): string | undefined {
   const [slot] = slots;
   if (!slot) return undefined;
-  return `Slots ${showInput(slot.slotWidth, 'mm', lengths, 0.1)} wide, ${showInput(2 * slot.slotSweep, 'deg', lengths, 0.5)} between end centres, on R ${showInput(slot.slotRadius, 'mm', lengths, 0.1)}`;
+  return `Slots ${showInput(slot.slotWidth, 'mm', lengths, 0.1)} wide, ${showInput(2 * slot.slotSweep, 'deg', lengths, 0.5)} between centres`;
 }
 
 /**
@@ -119,8 +119,17 @@ export function plateDrawing(asked: PlateSheet): Drawing {
       to: slot.slotAngle + slot.slotSweep,
     })),
     ...provingBars(left + BAR_IN, bar, lengths),
-    text(left, half + 6, 3, title),
-    ...(slotted === undefined ? [] : [text(left, half + 10, 2.5, slotted)]),
+    text(left, half + (slotted === undefined ? 6 : 9.5), 3, title),
+    ...(slotted === undefined
+      ? []
+      : [
+          text(
+            left,
+            half + 5.5,
+            2.5,
+            `${slotted}, on R ${showInput(plate.slots[0]!.slotRadius, 'mm', lengths, 0.1)}`,
+          ),
+        ]),
   ];
   return { ...sheet, shapes: [...drawn, ...namesOnPaper(plate, drawn, sheet)] };
 }

@@ -81,7 +81,7 @@ export function ofSize(v: Values, index: number): string {
   const fuse = attempt(() => fuseOf(v));
   if (fuse instanceof Absent) return 'no blade fuse carries this current';
   const { percent } = wayThrough(v, wire);
-  if (wire.bears < fuse) return `${rating(fuse)} fuse too large`;
+  if (wire.bears < fuse) return 'fuse too large';
   if (percent > v.loss) return 'loses too much';
   const smallest = attempt(() => wireFor(v, fuse));
   return !(smallest instanceof Absent) && smallest.area === wire.area
