@@ -9,7 +9,8 @@ const screen = { width: 390, height: 844 } as const;
 const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
-  'plate-layout': 14,
+  'find-tdc': 16,
+  'plate-layout': 32,
 };
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 
