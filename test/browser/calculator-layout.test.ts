@@ -10,6 +10,7 @@ const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
   'find-tdc': 16,
+  'float-level': 18,
   'plate-layout': 32,
 };
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
