@@ -8,6 +8,10 @@ export function withUnit(figure: string, unit: UnitName): string {
   return spaced ? `${figure} ${label}` : `${figure}${label}`;
 }
 
+/** A sentence on a page, in which no line ends between a length and its unit. */
+export const unbroken = (words: string): string =>
+  words.replaceAll(/(?<=\d) (?=(?:mm|in|thou)\b)/g, '\u00A0');
+
 /** Fixed decimals with a true minus sign and no "−0". */
 export function fixed(value: number, decimals: number): string {
   const text = value.toFixed(Math.max(0, Math.min(decimals, 12)));

@@ -18,12 +18,6 @@ export function wordsOf(
   };
 }
 
-/** Whether the word behind a figure tells its side, advance or retard: a sign would say it twice. */
-function isSided({ word }: ResultSpec): boolean {
-  const [over, under] = [word?.(1) ?? '', word?.(-1) ?? ''];
-  return over !== '' && under !== '' && over !== under;
-}
-
 /** A result as it is shown. `column` holds all figures of its column, which share a unit. */
 export function showResult(
   value: number,
@@ -33,17 +27,16 @@ export function showResult(
   column?: ResultValue,
 ): Shown {
   if (spec.isOrder) return { figure: orderFigure(value), unit: spec.unit };
-  const sided = isSided(spec);
   const times = lengths === 'in' ? (spec.inInches?.times ?? 1) : 1;
   return showFigure(
-    (sided ? Math.abs(value) : value) * times,
+    (spec.sided ? Math.abs(value) : value) * times,
     spec.unit,
     spec.decimals,
     lengths,
     spread === undefined ? undefined : spread * times,
     {
       ...spec,
-      signed: spec.signed === true && !sided,
+      signed: spec.signed === true && spec.sided !== true,
       among: Array.isArray(column) ? (column as readonly number[][]).flat() : [],
     },
   );

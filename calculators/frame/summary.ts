@@ -20,10 +20,11 @@ export function figureText(
   spec: ResultSpec,
   spread: number | undefined,
   lengths: LengthDisplay,
+  values: AnyValues,
   column?: ResultValue,
 ): string {
   const text = shownText(showResult(value, spec, spread, lengths, column));
-  const word = spec.word?.(value) ?? '';
+  const word = spec.word?.(value, values) ?? '';
   return word === '' ? text : `${text} ${word}`;
 }
 
@@ -120,7 +121,7 @@ export function resultLines(
         name,
         flat,
         label: row === undefined ? label : `${row}, ${label.toLowerCase()}`,
-        text: figureText(figure, spec, spreads[flat], lengths, value),
+        text: figureText(figure, spec, spreads[flat], lengths, values, value),
       });
     };
     if (typeof value === 'number') line(value, name);
@@ -162,7 +163,7 @@ export function leadParts(
     const value = results[name];
     if (!spec.lead || typeof value !== 'number') return [];
     const shown = showResult(value, spec, spreads[name], lengths);
-    const word = spec.word?.(value) ?? '';
+    const word = spec.word?.(value, evaluation.values) ?? '';
     return [
       {
         label: calledAs(calculator, evaluation, name, lengths).label,

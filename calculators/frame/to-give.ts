@@ -24,16 +24,20 @@ function nameOf(calculator: AnyCalculator, field: Field): string {
     : name;
 }
 
-/** What the members of one series are called together: "diameter of hole 1 to 5", "distance 1 to 14". */
+const numberOf = ({ key }: Field): string => /-(\d+)$/.exec(key)?.[1] ?? '';
+
+/** What the members of one series are called together: "diameter of holes 1 to 5", "top edge of ports 1 and 2". */
 function together(calculator: AnyCalculator, members: readonly Field[]): string {
   const [first, last] = [members[0]!, members.at(-1)!];
   const name = nameOf(calculator, first);
   if (members.length === 1 || labelOf(first) === labelOf(last)) return name;
-  const end = /-(\d+)$/.exec(last.key)?.[1] ?? '';
-  if (/^\D*\d+$/.test(name)) return `${name} to ${end}`;
   const series = calculator.inputs[seriesOf(calculator, first)]!;
-  const row = 'label' in series ? inSentence(series.label) : name;
-  return `${row} ${/-(\d+)$/.exec(first.key)?.[1] ?? ''} to ${end}`;
+  const numbered = /^(\D*) \d+$/.exec(name)?.[1];
+  const one = numbered ?? inSentence(series.label);
+  // What is numbered ends the name of a member, or is what the name of them all says they are of.
+  const many = numbered !== undefined || /(^|(of|to) )\p{L}+$/u.test(one) ? `${one}s` : one;
+  const joined = members.length === 2 ? 'and' : 'to';
+  return `${many} ${numberOf(first)} ${joined} ${numberOf(last)}`;
 }
 
 /**

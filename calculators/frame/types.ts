@@ -130,6 +130,8 @@ export interface ResultSpec {
   readonly isOrder?: true;
   /** Whether a plus sign is written before positive values. */
   readonly signed?: boolean;
+  /** Whether its word tells the side, advance or retard, so that a sign would say it twice. */
+  readonly sided?: boolean;
   /** Name of the result that is this one's own ±, joined with that of the measured inputs. */
   readonly spreadFrom?: string;
   /**
@@ -153,8 +155,8 @@ export interface ResultSpec {
    * that it has and no others: 0.75, 1, 2.5. Where a reading moves it, it moves by a whole step.
    */
   readonly standard?: boolean;
-  /** A word for people that follows the figure, such as "early" or "BTDC". */
-  readonly word?: (value: number) => string;
+  /** A word for people that follows the figure, such as "early" or "BTDC", or a unit that is chosen. */
+  readonly word?: (value: number, values: AnyValues) => string;
 }
 
 export type Results = Readonly<Record<string, ResultSpec>>;

@@ -69,6 +69,7 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
                       <Figure
                         brief
                         {...{ value, spec, lengths }}
+                        values={evaluation.values}
                         spread={evaluation.spreads[name]}
                       />
                     ) : (
@@ -76,7 +77,9 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
                     )}
                   </output>
                 ) : (
-                  columnWords(value, (figure) => figureText(figure, spec, undefined, lengths))
+                  columnWords(value, (figure) =>
+                    figureText(figure, spec, undefined, lengths, evaluation.values),
+                  )
                 )}
               </dd>
             </div>

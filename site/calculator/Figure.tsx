@@ -1,7 +1,7 @@
 import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
 import { withUnit } from '../../calculators/frame/format.ts';
 import { showResult } from '../../calculators/frame/show-result.ts';
-import type { ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
+import type { AnyValues, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
 import type { LengthDisplay } from '../../calculators/frame/units.ts';
 
 interface Props {
@@ -9,6 +9,8 @@ interface Props {
   readonly spec: ResultSpec;
   readonly spread: number | undefined;
   readonly lengths: LengthDisplay;
+  /** Those of the inputs. */
+  readonly values: AnyValues;
   /** Name for a cell of a table: `error-1`. */
   readonly name?: string;
   /** Where room is short: the ± is in the figure's own unit, which is then not said again. */
@@ -20,9 +22,9 @@ interface Props {
 const isWord = (unit: string): boolean => /^\p{L}/u.test(unit);
 
 /** One figure: the unrounded number for programs, the honest digits for people. */
-export function Figure({ value, spec, spread, lengths, name, column, brief }: Props) {
+export function Figure({ value, spec, spread, lengths, values, name, column, brief }: Props) {
   const shown = showResult(value, spec, spread, lengths, column);
-  const word = spec.word?.(value) ?? '';
+  const word = spec.word?.(value, values) ?? '';
   return (
     <>
       <data value={plainDecimal(value)} data-name={name}>

@@ -29,7 +29,11 @@ export function Others({ calculator, evaluation, lengths, idPrefix }: Props) {
             <dd>
               <output name={name} aria-live="off">
                 {typeof value === 'number' ? (
-                  <Figure {...{ value, spec, lengths }} spread={evaluation.spreads[name]} />
+                  <Figure
+                    {...{ value, spec, lengths }}
+                    values={evaluation.values}
+                    spread={evaluation.spreads[name]}
+                  />
                 ) : (
                   <span class="none">none</span>
                 )}

@@ -159,6 +159,7 @@ function Table({
                             name={flat}
                             value={value}
                             spec={spec}
+                            values={evaluation.values}
                             spread={evaluation.spreads[flat]}
                             lengths={lengths}
                             column={evaluation.results[name]}

@@ -2,7 +2,7 @@ import type { TargetedKeyboardEvent, TargetedMouseEvent } from 'preact';
 import { edgeIn } from '../../calculators/frame/format.ts';
 import { fieldUnit } from '../../calculators/frame/field-unit.ts';
 import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
-import { BETWEEN, withoutEnd } from '../../calculators/frame/readings.ts';
+import { BETWEEN, readingParts, withoutEnd } from '../../calculators/frame/readings.ts';
 import { roundStep } from '../../calculators/frame/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
 import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
@@ -187,7 +187,13 @@ export function FigureInput(props: Props) {
         </button>
       </span>
       <Help id={id} about={name} help={spec.help} measure={spec.measure} lengths={lengths} />
-      <FieldNotes id={id} field={field} note={readAs(field, lengths)} onType={typing.type} />
+      <FieldNotes
+        id={id}
+        field={field}
+        note={readAs(field, lengths)}
+        // A text for one of several readings would take the place of all.
+        onType={readingParts(typing.text) ? undefined : typing.type}
+      />
     </div>
   );
 }

@@ -132,7 +132,7 @@ export function offersOf(
       : [
           [
             wordsOf(spec, lengths).label,
-            figureText(value, spec, evaluation.spreads[name], lengths) +
+            figureText(value, spec, evaluation.spreads[name], lengths, evaluation.values) +
               whoseResults(calculator, evaluation, [name]),
           ] as const,
         ];

@@ -9,9 +9,9 @@ const screen = { width: 390, height: 844 } as const;
 const low = { width: 360, height: 740 } as const;
 /** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
 const BELOW: Readonly<Record<string, number>> = {
-  'find-tdc': 60,
-  'degree-disc': 64,
-  'plate-layout': 104,
+  'find-tdc': 16,
+  'float-level': 18,
+  'plate-layout': 32,
 };
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 
@@ -130,16 +130,41 @@ const choicesPast = (page: Page): Promise<string[]> =>
       .map(({ textContent }) => textContent),
   );
 
-/** Names of fields that are broken within a word, as where a box leaves them no room. */
+/** Names of fields and results that are broken within a word, as where a box leaves them no room. */
 const brokenNames = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('.field-name label')].flatMap((label) => {
-      const words = label.textContent!.trim().split(/[\s\u00AD-]+/);
-      const tops = [...label.getClientRects()].map(({ top }) => Math.round(top));
-      const lines = new Set(tops).size;
-      return lines > words.length ? [`${label.textContent!}: ${lines} lines`] : [];
+    [...document.querySelectorAll<HTMLElement>('.field-name label, .result dt')].flatMap((name) => {
+      const words = name.textContent!.trim().split(/[\s\u00AD-]+/);
+      const whole = document.createRange();
+      whole.selectNodeContents(name);
+      const lines = new Set([...whole.getClientRects()].map(({ top }) => Math.round(top))).size;
+      return lines > words.length ? [`${name.textContent!}: ${lines} lines`] : [];
     }),
   );
+
+/** What is said twice on paper: the headings of tables that are folded on the screen. */
+const saidTwice = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.fold')].flatMap((fold) => {
+      const heads = [...fold.querySelectorAll('.fold-name, caption')]
+        .filter((head) => head.checkVisibility())
+        .map(({ textContent }) => textContent);
+      return heads.length > 1 && heads[1]!.startsWith(heads[0]!) ? [heads[0]!] : [];
+    }),
+  );
+
+/** How far the picture that stays in sight reaches over what follows it, at the most, px. */
+const overWhatFollows = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const box = (selector: string) => document.querySelector(selector)!.getBoundingClientRect();
+    let most = -Infinity;
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 3) {
+      scrollTo(0, y);
+      most = Math.max(most, box('.calc-picture').bottom - box('.calc-more').top);
+    }
+    scrollTo(0, 0);
+    return most;
+  });
 
 describe.each(slugs)('%s', (slug) => {
   const path = `calculators/${slug}/`;
@@ -206,12 +231,18 @@ describe.each(slugs)('%s', (slug) => {
       await settled(page);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
       expect(await cutOff(page)).toEqual([]);
-      expect(await brokenNames(page)).toEqual([]);
+      await expect.poll(() => brokenNames(page)).toEqual([]);
 
       await page.emulateMedia({ media: 'print' });
       await page.setViewportSize({ width: 720, height: 1000 });
       await expect.poll(() => choicesPast(page)).toEqual([]);
+      await expect.poll(() => brokenNames(page)).toEqual([]);
+      await expect.poll(() => saidTwice(page)).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
+
+      await page.setViewportSize({ width: 768, height: 1024 });
+      await expect.poll(() => brokenNames(page)).toEqual([]);
+      await expect.poll(() => overWhatFollows(page)).toBeLessThanOrEqual(0);
 
       const desk = { width: 1024, height: 700 };
       await page.setViewportSize(desk);

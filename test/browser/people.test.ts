@@ -93,9 +93,6 @@ it('the focus goes with the form that sends figures, and comes back', async () =
   });
 });
 
-/** Of these, the list of where a ± comes from is a sheet of its own when it is unfolded. */
-const LONG_LIST = ['hole-pattern'];
-
 const sheetsOf = async (page: Page): Promise<number> => {
   const paper = await page.pdf({ format: 'A4' });
   return paper.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
@@ -104,12 +101,11 @@ const sheetsOf = async (page: Page): Promise<number> => {
 describe('paper', () => {
   it.each(slugs)('%s: its address, on two sheets at the most', async (slug) => {
     await visit({ path: `calculators/${slug}/` }, async (page) => {
-      if (LONG_LIST.includes(slug)) expect(await sheetsOf(page)).toBeLessThanOrEqual(2);
       await settled(page);
       await budgetsCame(page);
       const sheets = await sheetsOf(page);
       expect(sheets).toBeGreaterThan(0);
-      expect(sheets).toBeLessThanOrEqual(LONG_LIST.includes(slug) ? 3 : 2);
+      expect(sheets).toBeLessThanOrEqual(2);
       await page.locator('.calc-form input').first().focus();
       // What listens for the printer is put in after the first paint.
       const address = async () => {

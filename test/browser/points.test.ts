@@ -219,9 +219,9 @@ describe('several cylinders from one plate', () => {
       const verdicts = await page.locator('.calc .row-words').allTextContents();
       expect(verdicts).toEqual(
         [
-          'fail: move this set',
+          'fail, move this set',
           'pass (too near to the limit to be sure: measure again)',
-          'fail: move this set',
+          'fail, move this set',
         ].map((words) => `Within tolerance: ${words}`),
       );
     });

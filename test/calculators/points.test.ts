@@ -4,6 +4,7 @@ import coilCharge from '../../calculators/points/coil-charge/calculator.tsx';
 import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
+import { resultLines } from '../../calculators/frame/summary.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 import { allGiven } from './states.ts';
@@ -35,6 +36,18 @@ describe('points gap, dwell and timing', () => {
     expect(figure(breakerCam, texts, 'dwell-percent')).toBeCloseTo(72.222222, 5);
     expect(figure(breakerCam, texts, 'crank-degrees-per-gap')).toBeCloseTo(5, 9);
     expect(figure(breakerCam, texts, 'crank-degrees-per-thou')).toBeCloseTo(2.54, 9);
+  });
+
+  it('tells how long until the gap is to be set again in what the wear is counted by', () => {
+    for (const [per, unit] of [
+      ['km', 'km'],
+      ['hours', 'h'],
+    ] as const) {
+      const lines = resultLines(breakerCam, asked(breakerCam, { 'wear-per': per }), 'mm');
+      expect(lines.find(({ name }) => name === 'run-to-limit')!.text).toMatch(
+        new RegExp(` ${unit}$`),
+      );
+    }
   });
 
   it('takes the lever out of the lift at the heel', () => {
@@ -237,7 +250,7 @@ describe('several cylinders from one plate', () => {
       remarksOf(plateSetting, given(plateSetting, { ...degrees, tolerance }))[0];
     expect(said('5')).toMatch(/^Pass as found/);
     expect(said('2')).toMatch(/^Pass with the plate alone/);
-    expect(said('1.5')).toMatch(/^Fail.*cylinders 1, 3/);
+    expect(said('1.5')).toMatch(/^Fail.*cylinders 1 and 3/);
   });
 
   it('doubts a difference no slot can take', () => {

@@ -49,6 +49,18 @@ describe('the names on a plate on paper', () => {
     },
   );
 
+  it('with slots to turn in: their width and reach, on a circle of their own', () => {
+    const { shapes } = plateDrawing({ plate: samplePlate, allowance: 3 });
+    const said = shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+    expect(said).toContain('Slots 4.5 mm wide, 18° between centres, on R 39 mm');
+    const circles = shapes.filter(
+      (shape) => shape.kind === 'circle' && shape.layer === 'centre' && shape.radius === 39,
+    );
+    expect(circles).toHaveLength(1);
+    const plain = plateDrawing({ plate: { ...samplePlate, slots: [] }, allowance: 3 });
+    expect(JSON.stringify(plain.shapes)).not.toContain('Slots');
+  });
+
   it('are as large as ISO 3098-1 has letters, 2.5 mm', () => {
     const heights = plateDrawing({ plate: samplePlate, allowance: 3 }).shapes.flatMap((shape) =>
       shape.kind === 'text' && /\d-\d/.test(shape.text) ? [shape.height] : [],

@@ -10,9 +10,16 @@ import {
   showInput,
   shownText,
   shownUnit,
+  unbroken,
   withUnit,
 } from '../../calculators/frame/format.ts';
 import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
+
+it('a sentence on a page parts no length from its unit', () => {
+  expect(unbroken('Hole 1-2 at X 3.30 mm, drill 130 thou')).toBe(
+    'Hole 1-2 at X 3.30\u00A0mm, drill 130\u00A0thou',
+  );
+});
 
 describe('a result as people read it', () => {
   it.each([

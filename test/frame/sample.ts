@@ -97,6 +97,7 @@ export const sample = defineCalculator({
       decimals: 3,
       signed: true,
       spreadFrom: 'play',
+      sided: true,
       word: (value) => (value < 0 ? 'short' : 'over'),
     },
     play: { label: 'Play', unit: 'mm', help: 'A ± of its own.', decimals: 2, bare: true },

@@ -20,12 +20,13 @@ function wordsOf(calculator: AnyCalculator, texts: Record<string, string> = {}):
 const BARS = '100\u00A0mm across, 50 up';
 
 describe('what is drawn to scale says how large it is', () => {
-  it('a plate: outside, both pitch circles, bore, and the bars', () => {
+  it('a plate: outside, the pitch circles of holes and slots, bore, and the bars', () => {
     const [words] = wordsOf(plateLayout);
     expect(words!.filter((each) => each.startsWith('⌀')).sort()).toEqual([
       '⌀ 28.0 mm',
       '⌀ 50.0 mm',
       '⌀ 63.0 mm',
+      '⌀ 80.0 mm',
       '⌀ 92.0 mm',
     ]);
     expect(words).toContain(BARS);

@@ -248,11 +248,10 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       <Tape values={ofTape} lengths={lengths} />
       {marks.length === 0 ? null : (
         <p class="picture-words">
-          Marked:{' '}
           {marks
             .map(
               (mark, i) =>
-                `${letterOf(i)}: ${showFixed(mark.travel, 'mm', 2, lengths)} ${mark.before ? 'before' : 'after'} the top, ${fixed(mark.angle, 1)}°`,
+                `${letterOf(i)}: ${showFixed(mark.travel, 'mm', 2, lengths)} ${mark.before ? 'before' : 'after'}, ${fixed(mark.angle, 1)}°`,
             )
             .join('; ')}
           .

@@ -45,7 +45,7 @@ export const results = {
     cyclic: 360,
   },
   set: {
-    label: 'Its set on the plate',
+    label: 'Its set at',
     unit: 'deg',
     help: 'From set 1, counted the way the cam turns; cam at crank speed.',
     table: cylinders,

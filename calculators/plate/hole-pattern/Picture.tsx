@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PictureProps } from '../../frame/types.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed, unbroken } from '../../frame/format.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
 import { lengthOf } from '../../maths/plate/edge-parts.ts';
@@ -164,10 +164,10 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         {band === undefined ? null : <BandWidth {...band} />}
       </svg>
       <p class="picture-words">
-        {spot.words}.
+        {unbroken(spot.words)}.
         {v.band === undefined || openings.length === 0
           ? ''
-          : ` The band is ${withLabel(v.band, lengths)} wide.`}{' '}
+          : ` The band is ${unbroken(withLabel(v.band, lengths))} wide.`}{' '}
         Pick a hole to see its place. Dimensions in {lengths === 'in' ? 'inches' : 'millimetres'},
         from hole 1.
       </p>

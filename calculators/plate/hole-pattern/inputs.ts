@@ -117,7 +117,7 @@ export const inputs = {
   },
   span: choice({
     group: distances,
-    label: 'Measured',
+    label: 'How it was measured',
     help: 'How the caliper was set from hole to hole. Not all alike? Name the others further down.',
     options: {
       inside: 'Between the nearest edges',

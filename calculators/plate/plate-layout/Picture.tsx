@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed, unbroken } from '../../frame/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import type { LengthDisplay } from '../../frame/units.ts';
 import { arrowHead } from '../../picture/label.tsx';
@@ -17,7 +17,7 @@ import { beside, round, type Box } from '../../picture/boxes.ts';
 import { useAtRest } from '../../picture/frozen.ts';
 import { plateOf } from './compute.ts';
 import { diameterLabels } from './diameters.ts';
-import { lettered, plateLines } from './drawing.ts';
+import { lettered, plateLines, slotSize } from './drawing.ts';
 import { namesOnPaper } from './names-on-paper.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
@@ -50,6 +50,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   // Only paper shows them, and to find their places costs more than all else of a drag's frame.
   const names = useAtRest(() => namesOnPaper(plate, lines.shapes, lines));
   const drawing = lettered(lines, names);
+  const slots = slotSize(plate, lengths);
   const scale = WIDTH / drawing.width;
   const view = { drawing, scale };
   const place = placeOf(view);
@@ -117,7 +118,9 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const diameters = diameterLabels(
     [
       across(v.outside),
-      ...[...new Set(v.radius.slice(0, v.holes))].map((radius) => across(2 * radius)),
+      ...[
+        ...new Set([...v.radius.slice(0, v.holes), ...(v.slots > 0 ? [v['slot-radius']] : [])]),
+      ].map((radius) => across(2 * radius)),
       ...(v.bore > 0 ? [across(v.bore)] : []),
     ],
     {
@@ -194,7 +197,12 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         />
       </svg>
       <p class="picture-words">
-        {spot.words}. Pick a hole to see its place; drag it to move it in every set.
+        {unbroken(spot.words)}.
+        <span class="hint">
+          {' '}
+          Pick a hole; drag it in every set.
+          {slots === undefined ? '' : ` ${unbroken(slots)}.`}
+        </span>
       </p>
     </div>
   );

@@ -62,6 +62,16 @@ function setShapes(plate: Plate): readonly Shape[] {
   ]);
 }
 
+/** What a slot measures besides the circle that it lies on: its width, and from the middle of one end to that of the other; nothing without one. */
+export function slotSize(
+  { slots }: Pick<Plate, 'slots'>,
+  lengths: LengthDisplay,
+): string | undefined {
+  const [slot] = slots;
+  if (!slot) return undefined;
+  return `Slots ${showInput(slot.slotWidth, 'mm', lengths, 0.1)} wide, ${showInput(2 * slot.slotSweep, 'deg', lengths, 0.5)} between centres`;
+}
+
 /** A drawing without its lettering of holes and sets. */
 export interface PlateLines extends Drawing {
   /** Those of its shapes that no hole moves: the same ones as long as nothing else changes either. */
@@ -95,6 +105,7 @@ const stillOf = memoize(
     const top = Math.max(half + GAP, bar + room.up) + 1;
     const right = Math.max(half + GAP, left + BAR_IN + room.across) + 1;
     const title = `Plate of ${showInput(outside, 'mm', lengths, 0.1)}, ${sets} ${sets === 1 ? 'set' : 'sets'}`;
+    const slotted = slotSize(plate, lengths);
     const before: readonly Shape[] = [
       ...stock(square, corner),
       circle('cut', 0, 0, outside / 2, 'outside'),
@@ -114,7 +125,17 @@ const stillOf = memoize(
         to: slot.slotAngle + slot.slotSweep,
       })),
       ...provingBars(left + BAR_IN, bar, lengths),
-      text(left, half + 6, 3, title),
+      text(left, half + (slotted === undefined ? 6 : 9.5), 3, title),
+      ...(slotted === undefined
+        ? []
+        : [
+            text(
+              left,
+              half + 5.5,
+              2.5,
+              `${slotted}, on R ${showInput(plate.slots[0]!.slotRadius, 'mm', lengths, 0.1)}`,
+            ),
+          ]),
     ];
     const sheet: Omit<Drawing, 'shapes'> = {
       title,
@@ -141,7 +162,12 @@ export function plateLines({ plate, allowance, lengths = 'mm' }: PlateSheet): Pl
     allowance,
     lengths,
   );
-  const radii = [...new Set(plate.holes.map((hole) => hole.pitchRadius))];
+  const radii = [
+    ...new Set([
+      ...plate.holes.map((hole) => hole.pitchRadius),
+      ...slots.map((slot) => slot.slotRadius),
+    ]),
+  ];
   const shapes = [
     ...before,
     ...radii.map((radius) => circle('centre', 0, 0, radius)),

@@ -140,7 +140,7 @@ export const inputs = {
     kind: 'series',
     first: 2,
     group: sets,
-    label: 'On from the set before',
+    label: 'Angle on to set',
     member: (index) => `From set ${String(index)} on to set ${String(index + 1)}`,
     help: 'The way the cam turns. Equal for even firing; from top to top of the cylinders if not.',
     measure:

@@ -171,8 +171,8 @@ export const inputs = {
   running: {
     kind: 'number',
     group: wear,
-    label: 'Running since the gap was set',
-    help: 'In hours or kilometres, as chosen above.',
+    label: 'Hours or km since the gap was set',
+    help: 'Whichever was chosen above.',
     unit: 'none',
     min: 0,
     max: 1_000_000,

@@ -89,6 +89,7 @@ export const results = {
     unit: 'none',
     help: 'Hours or kilometres, as chosen, until the timing has fallen late by what you will put up with.',
     decimals: 0,
+    word: (_, values) => (values['wear-per'] === 'km' ? 'km' : 'h'),
   },
   'trial-slope': {
     label: 'From the trials, 0.05 mm is worth',

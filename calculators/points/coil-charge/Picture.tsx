@@ -39,7 +39,7 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
     {
       as: 'line',
       look: 'drop',
-      words: beyond > 0 ? 'points open; slower beyond the edge' : 'points open',
+      words: beyond > 0 ? 'points open; lower speeds lie further right' : 'points open',
     },
     { as: 'line', look: 'rule-line', words: `shut for good, and ${fixed(v.share, 0)}% of it` },
   ];

@@ -1,5 +1,6 @@
 import { fixed } from '../../frame/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
+import { listed } from '../../frame/whose-field.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
 import type { Computed, Values } from './compute.ts';
@@ -18,7 +19,7 @@ const closeTo = (
   );
 
 const cylinders = (numbers: readonly string[]): string =>
-  `${numbers.length === 1 ? 'cylinder' : 'cylinders'} ${numbers.join(', ')}`;
+  `${numbers.length === 1 ? 'cylinder' : 'cylinders'} ${listed(numbers)}`;
 
 /** Pass or fail of the plate, and of which cylinders it is too near to tell. */
 function ofThePlate(v: Values, computed: Computed, known: Known): string {
@@ -51,7 +52,7 @@ export function verdict(v: Values, computed: Computed, index: number, more: Unce
   const passes = withinTolerance([error], v.tolerance);
   const close =
     closeTo([error], v.tolerance, () => more.spreads[`error-${String(index)}`]).length > 0;
-  return `${passes ? 'pass' : 'fail: move this set'}${close ? ' (too near to the limit to be sure: measure again)' : ''}`;
+  return `${passes ? 'pass' : 'fail, move this set'}${close ? ' (too near to the limit to be sure: measure again)' : ''}`;
 }
 
 /** Pass or fail, and the order of work. */

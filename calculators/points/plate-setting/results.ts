@@ -11,6 +11,7 @@ export const results = {
     lead: true,
     decimals: 2,
     signed: true,
+    sided: true,
     word: (value: number) => (value > 0 ? 'advance' : value < 0 ? 'retard' : ''),
   },
   worst: {

@@ -81,12 +81,12 @@ export function ofSize(v: Values, index: number): string {
   const fuse = attempt(() => fuseOf(v));
   if (fuse instanceof Absent) return 'no blade fuse carries this current';
   const { percent } = wayThrough(v, wire);
-  if (wire.bears < fuse) return `the fuse of ${rating(fuse)} does not guard it`;
+  if (wire.bears < fuse) return 'fuse too large';
   if (percent > v.loss) return 'loses too much';
   const smallest = attempt(() => wireFor(v, fuse));
   return !(smallest instanceof Absent) && smallest.area === wire.area
-    ? 'the smallest that does'
-    : 'does';
+    ? 'the smallest that will do'
+    : 'will do';
 }
 
 /** Fuse and wire at one of the two voltages. */

@@ -13,7 +13,7 @@ interface Props {
 const HALF_BORE = 36;
 const CROWN = 22;
 const SKIRT = 26;
-const FOOT = 208;
+const FOOT = 196;
 
 /** Barrel and piston above the disc, with what tells that the piston stands equally high. Not to scale. */
 export function Barrel({ crank, half, stop, top }: Props) {

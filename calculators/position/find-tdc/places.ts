@@ -2,8 +2,8 @@ import { hundredth } from '../../maths/numeric/steps.ts';
 
 /** Where the parts of the picture stand, in user units; angles clockwise from straight up. */
 export const WIDTH = 360;
-export const HEIGHT = 432;
-export const CENTRE = { x: 148, y: 304 } as const;
+export const HEIGHT = 420;
+export const CENTRE = { x: 148, y: 292 } as const;
 export const RIM = 100;
 /** The pointer stands to the right of the disc, fixed to the case. */
 export const POINTER = 90;
