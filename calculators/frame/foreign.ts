@@ -12,10 +12,10 @@ export const FOREIGN = new RegExp(
   'gu',
 );
 /** A text that gives the other unit itself: “7 kPa (1 psi)”, “40 kPa, about 6 psi”. */
-const GIVEN = /^(?:,? \(?(?:about )?)[\d.]+(?: |\u00A0)(?:psi|inHg|lb|°F)/u;
+const GIVEN = /^(?:,? \(?(?:about )?)[\d.]+(?: |\u00A0)(?:psi|hPa|inHg|lb|°F)/u;
 
 /** A difference of temperatures has no zero: told by what stands before it or after it. */
-const BEFORE_A_DIFFERENCE = /\b(?:each|every|within|by)\s$/u;
+const BEFORE_A_DIFFERENCE = /\b(?:each|every|within|by)\s$/iu;
 const AFTER_A_DIFFERENCE =
   /^\s(?:more|less|warmer|colder|hotter|cooler|higher|lower|above|below|of difference)\b/u;
 

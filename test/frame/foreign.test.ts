@@ -17,6 +17,7 @@ describe('a pressure, mass or temperature in a text has the other unit beside it
     // A difference has no zero.
     ['for each 10 °C', 'for each 10 °C (18 °F)'],
     ['10 to 40 °C above its bore', '10 to 40 °C (18 to 72 °F) above its bore'],
+    ['Every 10 °C of it', 'Every 10 °C (18 °F) of it'],
     ['10 °C more', '10 °C (18 °F) more'],
     ['known within 10 °C', 'known within 10 °C (18 °F)'],
   ])('%s', (text, told) => {
@@ -30,6 +31,7 @@ describe('a pressure, mass or temperature in a text has the other unit beside it
     '40 kPa, about 6 psi',
     '40 kPa (about 6 psi; common practice)',
     '40 kPa, about 12 inHg',
+    'barometer 2 kPa (20 hPa) lower',
     '20 kg/m³, 5 kg·m, K40 kPa',
   ])('and nothing else has: %s', (text) => {
     expect(proseIn(text, 'in')).toBe(text);
