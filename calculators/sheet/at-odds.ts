@@ -115,7 +115,8 @@ function figureOdds(figures: Figures, id: StepId): string[] {
 }
 
 function beside(row: Verdict, odds: Odds | undefined): Verdict {
-  if (odds === undefined || row.result === 'empty') return row;
+  // What is to be corrected comes to its figure, and with that to the others.
+  if (odds === undefined || row.result === 'empty' || row.result === 'fail') return row;
   if (row.result === 'pass') {
     return odds.never
       ? {

@@ -73,6 +73,13 @@ it.each(within)('%s is said beside the reading', (_, id, figures, value, result,
   expect(row!.result).toBe(result);
 });
 
+it('what is to be corrected is told its correction alone', () => {
+  const wide = read({ gap: 0.3, 'gap-tolerance': 0.05, lift: 0.4 }, 'gap', 0.45);
+  expect(judge(wide, 'gap', 'mm').rows[0]!.words).toBe(
+    'Close the gap, which makes it fire later, by 0.15 mm.',
+  );
+});
+
 it('what goes together is passed without a word', () => {
   const sound = { gap: 0.35, 'gap-tolerance': 0.05, lift: 0.7, lobes: 1, rise: 60, top: 20 };
   const gap = read({ ...sound, 'dwell-angle': 230 }, 'gap', 0.35);
