@@ -69,14 +69,6 @@ export function placeWords(engine: Engine, index: number): string {
     : ` from its own top, at ${say(place)} of the disc zeroed on cylinder 1`;
 }
 
-/** The same for all cylinders of an engine in one line. */
-export function placesWords(engine: Engine, cylinders: number): string {
-  const places = Array.from({ length: cylinders }, (_, i) => placeOnDisc(engine, i)).flatMap(
-    (place, i) => (place === undefined ? [] : [`cylinder ${String(i + 1)} at ${say(place)}`]),
-  );
-  return `, disc zeroed on cylinder 1${places.length === 0 ? '' : `: ${places.join(', ')}`}`;
-}
-
 /** The figure of the sheet that a top so far from its place asks for. */
 export function placeFor(engine: Engine, index: number, off: number): string | undefined {
   const place = placeOnDisc(engine, index);

@@ -23,9 +23,11 @@ export const spacingOf = (directions: readonly number[], index: number): string 
 /** The angle wanted before each set, in words: one where all are alike, else with whose each is. */
 export function spacingWords(directions: readonly number[]): string {
   const spacings = spacingsOf(directions);
-  return spacings.every((angle) => isWithin(angle - spacings[0]!, 1e-5))
-    ? say(spacings[0]!)
-    : spacings.map((angle, i) => `set ${String(i + 1)} to ${say(angle)}`).join(', ');
+  if (spacings.every((angle) => isWithin(angle - spacings[0]!, 1e-5))) return say(spacings[0]!);
+  const [first, second] = spacings.map(say);
+  return spacings.length === 2
+    ? `set 1: ${first!}, set 2: ${second!}`
+    : `sets 1 to ${String(spacings.length)}: ${spacings.map(say).join(', ')}`;
 }
 
 /**

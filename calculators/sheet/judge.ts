@@ -7,7 +7,7 @@ import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
-import { placesWords, placeWords } from './disc-places.ts';
+import { placeWords } from './disc-places.ts';
 import { doubtWords, meant } from './doubt.ts';
 import { judgeInlet, judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
 import { judgeSpacing, spacingOf, spacingWords } from './judge-plate.ts';
@@ -337,9 +337,8 @@ export function targetWords(
   const allowance = reading.tolerance === undefined ? '' : ` ± ${show(reading.tolerance)}`;
   switch (reading.judging) {
     case 'zero': {
-      const boxes = boxesOf(engine, id);
-      const places = index === undefined ? placesWords(engine, boxes) : placeWords(engine, index);
-      return `0°${allowance}${boxes === 1 ? '' : places}`;
+      const isOne = index === undefined || boxesOf(engine, id) === 1;
+      return `0°${allowance}${isOne ? '' : placeWords(engine, index)}`;
     }
     case 'spacing': {
       const directions = directionsOf(engine);

@@ -74,7 +74,8 @@ describe('a disc that stays zeroed on cylinder 1', () => {
     const of = (index?: number) => targetWords(vee(), 'top', 'mm', index);
     expect(of(0)).toBe('0° ± 0.25°, the disc zeroed on this cylinder');
     expect(of(1)).toBe('0° ± 0.25° from its own top, at 90° of the disc zeroed on cylinder 1');
-    expect(of()).toBe('0° ± 0.25°, disc zeroed on cylinder 1: cylinder 2 at 90°');
+    // On paper there is no room for each.
+    expect(of()).toBe('0° ± 0.25°');
     expect(targetWords({ ...vee(), figures: { 'top-tolerance': 0.25 } }, 'top', 'mm', 0)).toBe(
       '0° ± 0.25°',
     );
@@ -114,6 +115,6 @@ describe('one disc shows every cylinder, and is turned for all or not', () => {
 it('a set of points is told which angle is its own', () => {
   const of = (index?: number) => targetWords(vee(), 'plate', 'mm', index);
   expect([of(0), of(1)]).toEqual(['270° ± 0.8°', '90° ± 0.8°']);
-  expect(of()).toBe('set 1 to 270°, set 2 to 90° ± 0.8°');
+  expect(of()).toBe('set 1: 270°, set 2: 90° ± 0.8°');
   expect(targetWords(vee({ 'set-2': 180 }), 'plate', 'mm')).toBe('180° ± 0.8°');
 });
