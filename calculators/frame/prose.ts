@@ -1,3 +1,4 @@
+import { foreignIn } from './foreign.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { shownUnit } from './format.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
@@ -21,14 +22,14 @@ const digitsOf = (figure: string): number => figure.replace('.', '').replace(/^0
 /**
  * A text of a definition, written in millimetres, in the reader's lengths: each figure with as many
  * digits as it was written with, two at the least. What is in millimetres by its nature is written
- * with `metric` and stays.
+ * with `metric` and stays. Pressures and temperatures get the other unit in brackets.
  *
  * @param least How many digits a turned figure has at the least: more where it is a figure that others
  *   are worked out from.
  */
 export function proseIn(text: string, lengths: LengthDisplay, least = LEAST_DIGITS): string {
   if (lengths === 'mm') return text;
-  return text.replaceAll(MEASURES, (_, figures: string, unit: keyof typeof written) => {
+  return foreignIn(text).replaceAll(MEASURES, (_, figures: string, unit: keyof typeof written) => {
     const numbers = [...figures.matchAll(/\d+(?:\.\d+)?/g)].map(([figure]) => Number(figure));
     const shown = shownUnit(numbers, written[unit], lengths);
     const turned = figures.replaceAll(/\d+(?:\.\d+)?/g, (figure) => {

@@ -16,6 +16,7 @@ import {
   type Reading as HowToRead,
 } from '../frame/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
+import { readDisc } from './disc-places.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { boxTitle } from './firing-order.ts';
 import { sliderCrankOf, strokeOf } from './geometry.ts';
@@ -252,6 +253,26 @@ function crankProblem(
 
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
 export function readNumber(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
+  text: string,
+  how: HowToRead,
+): FigureField {
+  const field = readPlainly(engine, box, text, how);
+  if (box.kind !== 'reading' || box.step !== 'top') return field;
+  const spec = { ...field.spec, min: -360, max: 360 };
+  const { value: shown } = readFigure(placeOf(box), spec, text, undefined, undefined, how, 'yours');
+  const disc = shown === undefined ? undefined : readDisc(engine, box.index, shown);
+  if (disc === undefined) return field;
+  const { problem, ...rest } = field;
+  if (disc.value !== undefined) return { ...rest, value: disc.value, doubt: disc.words };
+  return problem === undefined
+    ? { ...field, doubt: disc.words }
+    : { ...field, problem: `${problem} ${disc.words}` };
+}
+
+/** The same in the range of the box alone. */
+function readPlainly(
   engine: Engine,
   box: Extract<Box, { kind: 'figure' | 'reading' }>,
   text: string,

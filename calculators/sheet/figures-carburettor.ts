@@ -217,6 +217,7 @@ export const carburettorFigures = {
     min: 0.01,
     max: 5,
     why: 'a wider allowance leaves one cylinder pulling the others',
-    step: 0.05,
+    // No finer than the slides are read, so that both are told in one unit.
+    step: 0.1,
   },
 } as const satisfies Record<string, SheetFigure>;

@@ -1,3 +1,4 @@
+import { readDisc } from './disc-places.ts';
 import { units, type UnitName } from '../frame/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
@@ -181,10 +182,13 @@ export function placesFor(
     const source = takes?.[slug];
     if (!reading || (base === undefined && source === undefined)) continue;
     for (let index = 0; index < boxesOf(engine, id); index += 1) {
-      const value =
+      const given =
         source === undefined
           ? input(`${base!}-${String(index + 1)}`)
           : aboutZero(result(source), reading.unit);
+      const onDisc =
+        id === 'top' && given !== undefined ? readDisc(engine, index, given) : undefined;
+      const value = onDisc?.value ?? given;
       if (value !== undefined && value >= reading.min && value <= reading.max) {
         places.push({ kind: 'reading', step: id, index, value });
       }

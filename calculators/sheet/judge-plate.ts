@@ -16,11 +16,18 @@ import { directionsOf, orderAgainstSets } from './sets.ts';
 
 const say = (angle: number): string => withUnit(String(Number(fixed(angle, 2))), 'deg');
 
-/** The angle wanted before each set, in words: one where all are alike. */
+/** The angle wanted before one set, counted from 0. */
+export const spacingOf = (directions: readonly number[], index: number): string =>
+  say(spacingsOf(directions)[index]!);
+
+/** The angle wanted before each set, in words: one where all are alike, else with whose each is. */
 export function spacingWords(directions: readonly number[]): string {
   const spacings = spacingsOf(directions);
-  const alike = spacings.every((angle) => isWithin(angle - spacings[0]!, 1e-5));
-  return alike ? say(spacings[0]!) : spacings.map(say).join(', ');
+  if (spacings.every((angle) => isWithin(angle - spacings[0]!, 1e-5))) return say(spacings[0]!);
+  const [first, second] = spacings.map(say);
+  return spacings.length === 2
+    ? `set 1: ${first!}, set 2: ${second!}`
+    : `sets 1 to ${String(spacings.length)}: ${spacings.map(say).join(', ')}`;
 }
 
 /**

@@ -2,14 +2,17 @@ import { fixed, showInput } from '../frame/format.ts';
 import { proseIn } from '../frame/prose.ts';
 import { sentenceIn } from '../frame/sentence.ts';
 import type { LengthDisplay } from '../frame/units.ts';
+import { againstSheet } from './at-odds.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
+import { placeWords } from './disc-places.ts';
 import { doubtWords, meant } from './doubt.ts';
 import { judgeInlet, judgePort, judgeSquish, judgeVolume } from './judge-geometry.ts';
-import { judgeSpacing, spacingWords } from './judge-plate.ts';
+import { judgeSpacing, spacingOf, spacingWords } from './judge-plate.ts';
 import { judgeTiming } from './judge-timing.ts';
+import { judgeTop } from './judge-top.ts';
 import { judgeAlike, judgeTogether } from './judge-together.ts';
 import {
   against,
@@ -90,11 +93,6 @@ const judgeNoted = ({ entries }: Case): Judgement => ({
 function judgeEach(given: Case): Judgement {
   const { engine, reading, entries } = given;
   const figure = (): number => engine.figures[reading.target!]!;
-  const each = (target: number): Judgement => ({
-    rows: entries.map((entry) => against(given, entry, target)),
-    whole: [],
-    missing: [],
-  });
   switch (reading.judging) {
     case 'timing':
       return judgeTiming(given);
@@ -111,9 +109,13 @@ function judgeEach(given: Case): Judgement {
     case 'volume':
       return judgeVolume(given);
     case 'zero':
-      return each(0);
+      return judgeTop(given);
     case 'figure':
-      return each(figure());
+      return {
+        rows: entries.map((entry) => against(given, entry, figure())),
+        whole: [],
+        missing: [],
+      };
     case 'at-most':
     case 'at-least':
       return judgeLimit(given, figure());
@@ -170,6 +172,29 @@ export function tooWide(engine: Engine, id: StepId, lengths: LengthDisplay): str
     : undefined;
 }
 
+/** Each reading against its own figure alone. */
+function againstFigure(
+  engine: Engine,
+  id: StepId,
+  entries: readonly Entry[],
+  lengths: LengthDisplay,
+  past: boolean,
+): Judgement {
+  const reading = steps[id].reading!;
+  const { figures } = engine;
+  const missing = wantedFigures(id, engine).filter((key) => figures[key] === undefined);
+  if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };
+  const tolerance = reading.tolerance === undefined ? 0 : figures[reading.tolerance]!;
+  const wide = tooWide(engine, id, lengths);
+  if (wide !== undefined) return { rows: unjudged(entries), whole: [wide], missing: [] };
+  const unit = stepUnit(reading, lengths);
+  return onSureGround(
+    engine,
+    id,
+    judgeEach({ engine, id, reading, entries, tolerance, lengths, unit, past }),
+  );
+}
+
 function judgeEntries(
   engine: Engine,
   id: StepId,
@@ -179,30 +204,12 @@ function judgeEntries(
 ): Judgement {
   const { reading } = steps[id];
   if (!reading) return { rows: [], whole: [], missing: [] };
-  const { figures } = engine;
-  const missing = wantedFigures(id, engine).filter((key) => figures[key] === undefined);
-  if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };
-  const tolerance = reading.tolerance === undefined ? 0 : figures[reading.tolerance]!;
-  const wide = tooWide(engine, id, lengths);
-  if (wide !== undefined) return { rows: unjudged(entries), whole: [wide], missing: [] };
-  const judged = onSureGround(
-    engine,
-    id,
-    judgeEach({
-      engine,
-      id,
-      reading,
-      entries,
-      tolerance,
-      lengths,
-      unit: stepUnit(reading, lengths),
-      past,
-    }),
-  );
+  const own = againstFigure(engine, id, entries, lengths, past);
+  const judged = past ? own : againstSheet(engine, id, entries, own);
   // A correction that is of one side only moves what it moves on that side.
   const corrected = judged.rows.some(
     ({ result }, i) =>
-      result === 'fail' && (!reading.movesIfHigh || entries[i]! > figures[reading.target!]!),
+      result === 'fail' && (!reading.movesIfHigh || entries[i]! > engine.figures[reading.target!]!),
   );
   const moves = corrected && reading.moves !== undefined ? [proseIn(reading.moves, lengths)] : [];
   return {
@@ -296,8 +303,9 @@ export function targetOrWanted(
   engine: Engine,
   id: StepId,
   lengths: LengthDisplay,
+  index?: number,
 ): string | undefined {
-  const words = targetWords(engine, id, lengths);
+  const words = targetWords(engine, id, lengths, index);
   if (!words?.includes(NO_FIGURE)) return words;
   const [figure, allowance] = words.split(` ± ${NO_FIGURE}`);
   return allowance === undefined || figure!.includes(NO_FIGURE)
@@ -305,11 +313,12 @@ export function targetOrWanted(
     : `${figure!}; how near, is not in the sheet yet`;
 }
 
-/** What a step is set to: "0.4 mm ± 0.02 mm". */
+/** What a step is set to: "0.4 mm ± 0.02 mm"; or one of its boxes, counted from 0, where each has its own. */
 export function targetWords(
   engine: Engine,
   id: StepId,
   lengths: LengthDisplay,
+  index?: number,
 ): string | undefined {
   const { reading, figures: own } = steps[id];
   const { figures } = engine;
@@ -332,11 +341,14 @@ export function targetWords(
   }
   const allowance = reading.tolerance === undefined ? '' : ` ± ${show(reading.tolerance)}`;
   switch (reading.judging) {
-    case 'zero':
-      return `0°${allowance}`;
+    case 'zero': {
+      const isOne = index === undefined || boxesOf(engine, id) === 1;
+      return `0°${allowance}${isOne ? '' : placeWords(engine, index)}`;
+    }
     case 'spacing': {
       const directions = directionsOf(engine);
-      return `${directions === undefined ? NO_FIGURE : spacingWords(directions)}${allowance}`;
+      if (directions === undefined) return `${NO_FIGURE}${allowance}`;
+      return `${index === undefined ? spacingWords(directions) : spacingOf(directions, index)}${allowance}`;
     }
     case 'together':
       return `all alike${allowance}`;

@@ -70,7 +70,7 @@ export const sealingSteps = {
     ],
     tool: 'Hand pump with a gauge, stoppers, soapy water',
     caution:
-      'Never more than 50 kPa and never from a compressor’s line: seals are blown out of their seats, and a stopper flies.',
+      'Never more than 50 kPa (7 psi) and never from a compressor’s line: seals are blown out of their seats, and a stopper flies.',
     reading: {
       ...tested,
       label: 'Lost in five minutes',

@@ -1,3 +1,4 @@
+import { FOREIGN, foreignTwin } from '../../calculators/frame/foreign.ts';
 import { proseIn } from '../../calculators/frame/prose.ts';
 import { inTexts } from './in-texts.ts';
 
@@ -10,15 +11,25 @@ const LENGTHS = new RegExp(
   'gu',
 );
 
+const span = (found: string, beside: string): string =>
+  `<span class="with-inches" data-inches="${beside}">${found}</span>`;
+
 const marked = (text: string): string =>
-  text.replaceAll(LENGTHS, (found) => {
-    const inches = proseIn(found.replace(/\u00A0|&nbsp;/u, ' '), 'in');
-    return `<span class="with-inches" data-inches="${inches}">${found}</span>`;
-  });
+  text
+    .replaceAll(LENGTHS, (found) =>
+      span(found, proseIn(found.replace(/\u00A0|&nbsp;/u, ' '), 'in')),
+    )
+    .replaceAll(
+      FOREIGN,
+      (found: string, figures: string, unit: string, at: number, all: string) => {
+        const twin = foreignTwin(figures, unit, all.slice(0, at), all.slice(at + found.length));
+        return twin === undefined ? found : span(found, twin);
+      },
+    );
 
 /**
- * The HTML of an article in which every length in the text carries its inches, for a reader who has
- * chosen them: the style sheet shows them in brackets. The millimetres stay, since sums and tables
- * are worked out in them.
+ * The HTML of a page of text in which every length carries its inches, and every pressure, mass and
+ * temperature its other unit, for a reader who has chosen inches: the style sheet shows them in
+ * brackets. The millimetres stay, since sums and tables are worked out in them.
  */
 export const withInches = (html: string): string => inTexts(html, (name) => LEFT.has(name), marked);

@@ -27,6 +27,12 @@ function markPage(lengths: LengthDisplay): void {
   document.documentElement.dataset.lengths = lengths;
 }
 
+/** Marks a page of text, which no guard has marked before it was painted, and keeps it marked. */
+export function followLengths(): void {
+  markPage(rememberedLengths());
+  watchLengths(markPage);
+}
+
 /** Remembers the choice and tells every calculator on the page. */
 export function rememberLengths(lengths: LengthDisplay): void {
   try {

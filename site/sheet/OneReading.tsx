@@ -368,7 +368,8 @@ export function OneReading(props: Props) {
   const previous = spots[at - 1];
   const fired = step.reading ? firedByBox(step.reading, index, engine) : undefined;
   // Figures that stand in boxes of their own on this screen are not said a second time.
-  const target = step.reading || !step.figures ? targetOrWanted(engine, id, lengths) : undefined;
+  const target =
+    step.reading || !step.figures ? targetOrWanted(engine, id, lengths, index) : undefined;
 
   // Within a step the box is what the hand goes on with; a new step is read first, from its top,
   // wherever the list was left that stood here before. Before it is painted, since a key pressed

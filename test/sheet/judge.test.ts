@@ -239,7 +239,7 @@ describe('a step says pass or the least correction', () => {
     );
     const with2 = (a: number, b: number): Engine =>
       setEntry(setEntry(twin, 'plate', 'found', 0, a), 'plate', 'found', 1, b);
-    expect(targetWords(twin, 'plate', 'mm')).toBe('270°, 90° ± 0.8°');
+    expect(targetWords(twin, 'plate', 'mm')).toBe('set 1: 270°, set 2: 90° ± 0.8°');
     expect(results(with2(270.3, 89.7), 'plate')).toEqual(['pass', 'pass']);
     expect(words(with2(270.3, 89.7), 'plate')[1]).toBe('0.15° short of its place');
     expect(results(with2(180, 180), 'plate')).toContain('fail');

@@ -4,6 +4,8 @@ import { textToKeep } from '../../site/fields/field-text.ts';
 import { readNumber } from '../../calculators/sheet/boxes.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
+import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { order, steps } from '../../calculators/sheet/steps.ts';
 
 /** Worked by hand from NIST SP 811 (2008), Appendix B.8. */
 describe('a figure of the sheet in other units', () => {
@@ -68,3 +70,14 @@ describe('a refused figure is told what its box reads', () => {
     }
   });
 });
+
+it.each(order.filter((id) => steps[id].reading))(
+  '%s: its figure and how near it comes are written in the unit of its boxes',
+  (id) => {
+    const { target, tolerance, unit, ...reading } = steps[id].reading!;
+    for (const key of [target, tolerance]) {
+      if (key === undefined || figureSpec(key).unit !== unit) continue;
+      expect(fieldUnit(figureSpec(key), 'in'), key).toBe(fieldUnit({ unit, ...reading }, 'in'));
+    }
+  },
+);

@@ -2,6 +2,7 @@ import { onStep } from '../../maths/numeric/steps.ts';
 import { demoBarrel, demoClearance } from '../../demo-engine.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { expansions } from '../../maths/cylinder/expansion.ts';
+import { FIT } from '../fits.ts';
 
 /** Share of the bore: a piston with more clearance belongs to another barrel. */
 const NO_PISTON = 0.01;
@@ -103,7 +104,7 @@ export const inputs = {
     min: 0,
     max: 20,
     why: 'less is none, and more is the wrong piston',
-    default: 1,
+    default: FIT.least,
     step: 0.1,
   },
   most: {
@@ -117,7 +118,7 @@ export const inputs = {
     min: 0.1,
     max: 30,
     why: 'less leaves no room to hone, and more is the wrong piston',
-    default: 1.5,
+    default: FIT.most,
     step: 0.1,
   },
   'bore-expansion': {

@@ -1,10 +1,9 @@
 import { fixed, showFixed } from '../../frame/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { boreWear } from '../../maths/cylinder/bore-wear.ts';
+import { RING_IS_USUAL, ringGapDoubt } from '../fits.ts';
 import type { Computed, Values } from './compute.ts';
 
-/** Per cent of the bore; common practice. */
-const RING = { least: 0.3, most: 0.5 } as const;
 /** Over the standard bore, mm: beyond it a barrel’s metal and ports are to be asked about. */
 const LARGE_OVERSIZE = 1;
 
@@ -61,12 +60,7 @@ function ofTheRing(computed: Computed, { spreads, isAssumed }: Known): string {
   if (hot <= 0) {
     return `Fail: the ring’s ends would meet hot, jam it and score the bore.${at}${doubt(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
   }
-  const usual = `${fixed(RING.least, 1)} to ${fixed(RING.most, 1)}% of the bore is common practice.`;
-  if (share < RING.least)
-    return `The ring gap is narrow: ${usual} Narrow is the worse side, since ends that meet break the ring.`;
-  if (share > RING.most)
-    return `The ring gap is wide: ${usual} Wide only leaks; look at how far the bore has worn.`;
-  return `The ring gap is usual: ${usual}`;
+  return ringGapDoubt(share) ?? RING_IS_USUAL;
 }
 
 function ofTheWear(v: Values, computed: Computed, known: Known): string {

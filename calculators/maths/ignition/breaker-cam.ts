@@ -98,7 +98,7 @@ export function assertCam(cam: BreakerCam): void {
 }
 
 /** Throws unless the gap lies above 0 and below the full lift, so that the points open and shut. */
-export function assertGap(cam: BreakerCam, gap: number): void {
+export function assertGap(cam: Pick<BreakerCam, 'lift'>, gap: number): void {
   if (!(gap > 0)) {
     throw new MathsError(
       'never-open',

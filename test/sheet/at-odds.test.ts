@@ -1,0 +1,120 @@
+import { expect, it } from 'vitest';
+import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import type { FigureKey } from '../../calculators/sheet/figures.ts';
+import { judge } from '../../calculators/sheet/judge.ts';
+import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
+import type { StepId } from '../../calculators/sheet/steps.ts';
+
+type Figures = Partial<Record<FigureKey, number>>;
+
+const engine = (figures: Figures): Engine => ({ ...newEngine('e-1', 'Odd'), figures });
+const read = (figures: Figures, id: StepId, value: number): Engine =>
+  setEntry(engine(figures), id, 'found', 0, value);
+
+/** Each within its own figure, and against another one of the sheet. */
+const within: readonly (readonly [string, StepId, Figures, number, string, RegExp])[] = [
+  [
+    'a gap as large as the lift',
+    'gap',
+    { gap: 0.4, 'gap-tolerance': 0.05, lift: 0.4 },
+    0.4,
+    'unjudged',
+    /within its limits, but another figure of the sheet speaks against it\. A gap of 0\.4 mm is not less than the lift of 0\.4 mm, so the points never shut/,
+  ],
+  [
+    'more volts lost than the battery has',
+    'wiring',
+    { 'feed-drop': 7, volts: 6 },
+    6,
+    'unjudged',
+    /battery of 6 V, and with 6 V lost on the way nothing is left for the coil/,
+  ],
+  [
+    // 0.1 of 54 mm is 0.19 per cent.
+    'a narrow ring gap',
+    'ring-gap',
+    { bore: 54, 'ring-gap': 0.1, 'ring-gap-tolerance': 0.05 },
+    0.1,
+    'pass',
+    /^within its limits, but: The ring gap is narrow: 0\.3 to 0\.5% of the bore/,
+  ],
+  [
+    // 0.02 of 50 mm is 0.4 thousandths.
+    'a tight piston',
+    'clearance',
+    { bore: 50, 'piston-clearance': 0.02, 'piston-clearance-tolerance': 0.01 },
+    0.02,
+    'pass',
+    /that is 0\.4‰: tight against 1\.0 to 1\.5‰/,
+  ],
+  [
+    // 12 V through 1.5 ohm are 8 A.
+    'a coil for another voltage',
+    'coil',
+    { volts: 12, resistance: 1.5, 'resistance-tolerance': 0.2 },
+    1.5,
+    'pass',
+    /it draws 8\.0 A on the 12 V of the sheet/,
+  ],
+  [
+    'less squish than the crown stands below the deck',
+    'squish',
+    { squish: 1, 'squish-tolerance': 0.2, deck: 1.5 },
+    1,
+    'pass',
+    /1\.5 mm below the deck in the sheet, and 1 mm is less/,
+  ],
+];
+
+it.each(within)('%s is said beside the reading', (_, id, figures, value, result, words) => {
+  const [row] = judge(read(figures, id, value), id, 'mm').rows;
+  expect(row!.words).toMatch(words);
+  expect(row!.result).toBe(result);
+});
+
+it('what is to be corrected is told its correction alone', () => {
+  const wide = read({ gap: 0.3, 'gap-tolerance': 0.05, lift: 0.4 }, 'gap', 0.45);
+  expect(judge(wide, 'gap', 'mm').rows[0]!.words).toBe(
+    'Close the gap, which makes it fire later, by 0.15 mm.',
+  );
+});
+
+it('what goes together is passed without a word', () => {
+  const sound = { gap: 0.35, 'gap-tolerance': 0.05, lift: 0.7, lobes: 1, rise: 60, top: 20 };
+  const gap = read({ ...sound, 'dwell-angle': 230 }, 'gap', 0.35);
+  expect(judge(gap, 'gap', 'mm')).toEqual({
+    rows: [{ result: 'pass', words: 'within its limits' }],
+    whole: [],
+    missing: [],
+  });
+  const ring = read({ bore: 50, 'ring-gap': 0.2, 'ring-gap-tolerance': 0.05 }, 'ring-gap', 0.2);
+  expect(judge(ring, 'ring-gap', 'mm').rows[0]!.words).toBe('within its limits');
+});
+
+it('a gap is held against the lift also where the sheet has no gap yet, and counts as no pass', () => {
+  const bare = read({ lift: 0.3 }, 'gap', 0.35);
+  expect(judge(bare, 'gap', 'mm').rows[0]!.words).toMatch(/never shut/);
+  const inches = judge(read({ lift: 0.3556 }, 'gap', 0.3556), 'gap', 'in').rows[0]!.words;
+  expect(inches).toMatch(/14\.\d* thou is not less than the lift of 14\.\d* thou/);
+  expect(progressOf(read(within[0]![2], 'gap', 0.4)).gap.state).toBe('unjudged');
+});
+
+it('figures that the calculator refuses together are told of before anything is read', () => {
+  const whole = (figures: Figures, id: StepId): string =>
+    judge(engine(figures), id, 'mm').whole.join(' ');
+  expect(whole({ gap: 0.5, lift: 0.4 }, 'gap')).toMatch(/do not go together.*never shut/);
+  expect(whole({ 'dwell-angle': 200, lobes: 2 }, 'gap')).toMatch(/below 180 cam degrees/);
+  const cam = { lift: 0.7, lobes: 2, rise: 60, top: 20 };
+  // 180 less twice 60 less 20 is 40, and 180 less 20 is 160.
+  expect(whole({ ...cam, 'dwell-angle': 30 }, 'gap')).toMatch(/between 40°.*and 160°/);
+  expect(whole({ ...cam, top: 90 }, 'gap')).toMatch(/run into the next/);
+  expect(whole({ 'needle-diameter': 2.6, 'needle-jet': 2.5 }, 'clip')).toMatch(/does not go into/);
+  expect(whole({ ...cam, 'dwell-angle': 100 }, 'gap')).toBe('');
+});
+
+it('the reading stays as it was read', () => {
+  const odd = read(within[0]![2], 'gap', 0.4);
+  expect(setFigure(odd, 'lift', 0.8).readings).toEqual(odd.readings);
+  expect(judge(setFigure(odd, 'lift', 0.8), 'gap', 'mm').rows[0]!.result).toBe('pass');
+});
