@@ -34,7 +34,8 @@ export function mendedFragment(fragment: string): string {
   return plain
     .replaceAll(LINES, '')
     .replaceAll(BREAKS, '')
-    .replace(/^engine=3D(?=\d\.)/u, 'engine=')
+    // A line broken right behind the key has lost its `=`; a mail codes it as `=3D`.
+    .replace(/^engine=?(?:3D)?(?=\d\.)/u, 'engine=')
     .replace(HUNG_ON, '')
     .replace(TRAILING, '');
 }
