@@ -31,11 +31,13 @@ function decoded(text: string): string {
  */
 export function mendedFragment(fragment: string): string {
   const plain = decoded(fragment).replaceAll(/&amp;/gi, '&').replaceAll(CODES, '');
-  return plain
-    .replaceAll(LINES, '')
-    .replaceAll(BREAKS, '')
-    // A line broken right behind the key has lost its `=`; a mail codes it as `=3D`.
-    .replace(/^engine=?(?:3D)?(?=\d\.)/u, 'engine=')
-    .replace(HUNG_ON, '')
-    .replace(TRAILING, '');
+  return (
+    plain
+      .replaceAll(LINES, '')
+      .replaceAll(BREAKS, '')
+      // A line broken right behind the key has lost its `=`; a mail codes it as `=3D`.
+      .replace(/^engine=?(?:3D)?(?=\d\.)/u, 'engine=')
+      .replace(HUNG_ON, '')
+      .replace(TRAILING, '')
+  );
 }

@@ -11,7 +11,9 @@ describe.each(['carburettors', 'geometry', 'plate', 'points', 'position', 'start
         for (const size of await typeSizes(page, '.bench-sheet')) {
           expect(size).toBeGreaterThanOrEqual(12);
         }
-        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+        await expect
+          .poll(() => page.evaluate(() => document.documentElement.scrollWidth))
+          .toBe(360);
 
         await page.setViewportSize({ width: 1280, height: 900 });
         const bare = await page.evaluate(() =>
