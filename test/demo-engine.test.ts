@@ -30,6 +30,11 @@ function figure(place: string): number {
   const found = Array.isArray(value)
     ? (value as readonly number[])[Number(member ?? 1) - 1]
     : value;
+  // An answer is kept by its place among those that may be chosen.
+  if (typeof found === 'string') {
+    const input = calculators.find(({ slug }) => place.startsWith(`${slug} `))!.inputs[key]!;
+    return Object.keys('options' in input ? input.options : {}).indexOf(found);
+  }
   if (typeof found !== 'number') throw new Error(`${place} is no figure`);
   return found;
 }

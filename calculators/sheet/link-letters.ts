@@ -2,8 +2,11 @@
 const BREAKS = /[\s\u00AD\u200B-\u200F\u202A-\u202E\u2060-\u2064\uFEFF]/gu;
 /** Codes of a page for what breaks a line or is not seen, and for the `&` of what was hung on. */
 const CODES = /&(?:nbsp|shy|zwnj|zwj|ensp|emsp|thinsp|NewLine|Tab|#\d+|#x[\da-f]+);/gi;
-/** A line of mail that was broken within a word ends in `=`, and its quoted lines begin with `>`. */
-const LINES = /=(?=[ \t]*[\r\n])|(?<=[\r\n])[ \t]*(?:>[ \t]*)+/gu;
+/**
+ * A line of mail that was broken within a word ends in `=`, and its quoted lines begin with `>`. The
+ * `=` of the key itself may end a line too.
+ */
+const LINES = /(?<!^\s*engine)=(?=[ \t]*[\r\n])|(?<=[\r\n])[ \t]*(?:>[ \t]*)+/gu;
 /** What a tracker hangs on. */
 const HUNG_ON = /[&?].*$/su;
 /** What follows a link in a sentence and is taken into it: no letter of a link but `-` and `_` ends one. */
@@ -31,13 +34,10 @@ function decoded(text: string): string {
  */
 export function mendedFragment(fragment: string): string {
   const plain = decoded(fragment).replaceAll(/&amp;/gi, '&').replaceAll(CODES, '');
-  return (
-    plain
-      .replaceAll(LINES, '')
-      .replaceAll(BREAKS, '')
-      // A line broken right behind the key has lost its `=`; a mail codes it as `=3D`.
-      .replace(/^engine=?(?:3D)?(?=\d\.)/u, 'engine=')
-      .replace(HUNG_ON, '')
-      .replace(TRAILING, '')
-  );
+  return plain
+    .replaceAll(LINES, '')
+    .replaceAll(BREAKS, '')
+    .replace(/^engine=3D(?=\d\.)/u, 'engine=')
+    .replace(HUNG_ON, '')
+    .replace(TRAILING, '');
 }

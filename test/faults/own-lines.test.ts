@@ -17,7 +17,7 @@ describe('what an answer of the fault finder says of the reader’s own engine',
     ['leak', [], /^Test crankcase and cylinder under pressure: at most 3 kPa$/],
     ['wiring', ['volts'], /^Prove the wiring: at most 0\.5 V, Battery: 12 V$/],
     ['reeds', [], /^Try the reeds: not on this engine, no reeds are entered$/],
-    ['polarity', [], /^$/],
+    ['polarity', [], /^Prove the polarity of each coil: − of each coil to its points$/],
   ] as const)('%s', (step, keys, words) => {
     expect(ownLines(demo, step, keys, 'mm').join(', ')).toMatch(words);
   });
