@@ -356,7 +356,7 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   readonly ready?: ReadyTable;
   readonly downloads?: readonly Download<I>[];
   /** The gist of the cautions in one line, to stand under the answer. */
-  readonly care?: string;
+  readonly care: string;
   /** Usual cautions shown with the calculator. */
   readonly cautions?: readonly string[];
   /** What the model leaves out, how far to trust it. */

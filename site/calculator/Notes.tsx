@@ -19,11 +19,9 @@ export function Notes({ calculator, evaluation: latest, ...engine }: Props) {
   return (
     <div class="calc-notes">
       <OwnEngine evaluation={evaluation} whose={whose} {...engine} />
-      {care === undefined ? null : (
-        <p class="care">
-          <b>Take care.</b> {care}
-        </p>
-      )}
+      <p class="care">
+        <b>Take care.</b> {care}
+      </p>
     </div>
   );
 }

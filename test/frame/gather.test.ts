@@ -37,6 +37,7 @@ const fitted: AnyCalculator = {
   fieldOf: {},
   compute: () => ({}),
   picture: () => null!,
+  care: 'A sample burns nobody.',
   limits: [],
   articles: [],
 };

@@ -160,6 +160,7 @@ export const sample = defineCalculator({
     ...(v.corner > 4 ? ['Round it off.'] : []),
   ],
   picture: () => h('svg', {}),
+  care: 'A sample burns nobody.',
   limits: ['It is a sample.'],
   articles: [],
 });

@@ -33,6 +33,7 @@ const turn = defineCalculator({
     return { within, plain: within, step: Math.floor(angle) };
   },
   picture: () => h('svg', {}),
+  care: 'A sample burns nobody.',
   limits: [],
   articles: [],
 });

@@ -55,6 +55,7 @@ export default defineCalculator({
   compute,
   remarks,
   picture: Picture,
+  care: 'Flow jets with water or paraffin, never petrol.',
   cautions: [
     'Flow jets with water or paraffin, never with petrol: its vapour creeps along the bench to any flame. Dry them before they go back.',
     'Glasses on when you blow a jet through: it spits back.',

@@ -61,6 +61,7 @@ export default defineCalculator({
     over: [20, 80, 100, 110, 120, 130, 140, 160, 180],
     show: ['hot'],
   },
+  care: 'A piston that seizes locks the wheel.',
   cautions: [
     'A piston that seizes locks the wheel without warning. After any new fit run in gently, hand on the clutch, and stop at the first loss of power or change of note.',
     'Barrel, piston and exhaust stay hot enough to burn for half an hour. Heat a piston for its gudgeon pin with warm oil or a heat gun, never with a flame beside petrol.',

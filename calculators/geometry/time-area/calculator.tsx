@@ -40,6 +40,7 @@ export default defineCalculator({
     over: [3000, 4000, 5000, 5500, 6000, 6500, 7000, 8000],
     show: ['exhaust-time-area', 'blowdown-time-area', 'transfer-time-area'],
   },
+  care: 'Metal cut from a port cannot be put back.',
   limits: [
     'It sums the open area over the time, as G. P. Blair does (The Basic Design of Two-Stroke Engines, SAE R-104, 1990, chapter 6; method recalled from memory). How gas really flows goes by pressure, by the shape of the passages and by the exhaust pipe, none of which is in it.',
     'The window is taken as flat, with straight sides and rounded corners, seen square to the bore. A passage that meets the bore at a slant offers less; leave it out alike on both engines that you compare.',

@@ -82,6 +82,7 @@ export default defineCalculator({
     over: STANDARD_WIRES.map(({ area }) => area),
     show: ['drop', 'drop-percent', 'at-load', 'energy-left'],
   },
+  care: 'Fuse at the battery; no spark near it.',
   cautions: [
     'Never leave the ignition on with the engine still: a coil whose points are shut takes its full current, cooks, and can burst or start a fire. Its points burn as well.',
     'Fuse beside the battery, within a hand’s breadth of its live post. Whatever wire lies before the fuse has no guard: a short there sets fire to it, and to the petrol above it. Never fit a larger fuse, or foil, to cure one that blows.',
