@@ -12,6 +12,8 @@ const BELOW: Readonly<Record<string, number>> = {
   'find-tdc': 16,
   'float-level': 18,
   'plate-layout': 32,
+  'firing-order': 44,
+  'hole-pattern': 26,
 };
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 

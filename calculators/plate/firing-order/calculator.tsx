@@ -67,7 +67,7 @@ export default defineCalculator({
     show: ['primary', 'primary-left', 'secondary'],
     set: { cylinders: '1' },
   },
-  care: 'Plugs out, ignition off; fingers off the webs.',
+  care: 'Plugs out; fingers off the webs.',
   cautions: [
     'Turn the crank by hand with ignition and fuel off and the plugs out. Keep fingers away from webs, rods, gears and chains: a crank that comes round past its balance takes a finger off.',
     'A pressed crank that was put together at another angle, or drilled for balance, can part at speed. Have it pressed, trued and crack-tested by somebody with the tools for it, and stand out of the plane of the flywheel when it first runs.',

@@ -78,7 +78,7 @@ export default defineCalculator({
   onwards,
   picture: Picture,
   downloads,
-  care: 'Old gaskets may hold asbestos: never dry.',
+  care: 'Old gaskets: asbestos. Never dry.',
   cautions: [
     'Old gaskets and their dust may hold asbestos. Never scrape, sand, wire-brush or blow one off dry: wet it, lift it off whole, bag it, and follow the rules of your country.',
     'A cover that seals fuel, oil or exhaust may leak by a hole that is only a little out. Offer the first copy up dry on the part before you trust it.',
