@@ -45,6 +45,8 @@ describe('who hears the page', () => {
       await listenTo(page);
       const step = async (): Promise<void> => {
         await box.press('ArrowUp');
+        // What waits for a pause begins to wait once the key is painted.
+        await painted(page);
         await pass(page, BETWEEN_KEYS_MS);
         await painted(page);
       };
