@@ -165,7 +165,12 @@ async function wholeJob(page: Page, hands: Hands): Promise<Cost[]> {
 }
 
 /** By keyboard the way to a place counts too, where it does not come by itself. */
-const MOST_PRESSES: Readonly<Record<string, number>> = { 'a new engine': 45, print: 14 };
+const MOST_PRESSES: Readonly<Record<string, number>> = {
+  'a new engine': 45,
+  // The choice of the earthed pole stands before its tick.
+  polarity: 4,
+  print: 14,
+};
 
 /** The table of a run, and its sum. */
 function table(name: string, costs: readonly Cost[]): string {
