@@ -42,7 +42,7 @@ interface Figures {
 
 /** The last figures of a calculator and whose they are; nothing where none are kept. */
 function lastOf(slug: string): Figures | undefined {
-  const last = Object.entries(all()).find(([key]) => key === slug)?.[1];
+  const last = all()[slug];
   if (!isLast(last)) return undefined;
   return { texts: fromQuery(last.query), origins: withOwn(originsIn(last.query), last.own) };
 }

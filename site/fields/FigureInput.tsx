@@ -11,6 +11,7 @@ import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { inSentence } from '../../calculators/frame/sentence.ts';
 import { bringsUnit, isLongWithUnit, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
+import { leaveFocus } from './leave-focus.ts';
 import { useDraft } from './use-draft.ts';
 
 interface Props {
@@ -148,8 +149,6 @@ export function FigureInput(props: Props) {
   const name = inSentence(spec.label);
   const stepBy = (by: number) => (event: TargetedMouseEvent<HTMLButtonElement>) =>
     step(by, event.currentTarget.parentElement?.querySelector('input'));
-  /** A press leaves the focus, and a phone's keyboard, where they are. */
-  const holdFocus = (event: MouseEvent): void => event.preventDefault();
 
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>
@@ -164,7 +163,7 @@ export function FigureInput(props: Props) {
           type="button"
           class="step"
           aria-label={`Less ${name}`}
-          onMouseDown={holdFocus}
+          onMouseDown={leaveFocus}
           onClick={stepBy(-1)}
         >
           −
@@ -180,7 +179,7 @@ export function FigureInput(props: Props) {
           type="button"
           class="step"
           aria-label={`More ${name}`}
-          onMouseDown={holdFocus}
+          onMouseDown={leaveFocus}
           onClick={stepBy(1)}
         >
           +

@@ -1,5 +1,6 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { units, type Quantity, type UnitName } from '../../calculators/frame/units.ts';
+import { leaveFocus } from './leave-focus.ts';
 
 interface Props {
   readonly box: HTMLInputElement;
@@ -51,7 +52,7 @@ export function KeyRow({ box, unit, sums = true }: Props) {
           key={key}
           type="button"
           tabIndex={-1}
-          onMouseDown={(event) => event.preventDefault()}
+          onMouseDown={leaveFocus}
           onClick={() => press(/^\p{L}/u.test(key) ? ` ${key}` : key)}
         >
           {key}

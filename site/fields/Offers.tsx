@@ -1,4 +1,5 @@
 import { offeredIn } from '../../calculators/frame/offered.ts';
+import { leaveFocus } from './leave-focus.ts';
 
 interface Props {
   /** A sentence about the field that may say what to type. */
@@ -6,9 +7,6 @@ interface Props {
   /** Types it; nothing is offered where nothing can be. */
   readonly onType: ((text: string) => void) | undefined;
 }
-
-/** A press leaves the focus, and a phone's keyboard, where they are. */
-const holdFocus = (event: MouseEvent): void => event.preventDefault();
 
 /** A button for each text that a sentence tells the reader to type: one thumb puts it in. */
 export function Offers({ sentence, onType }: Props) {
@@ -18,7 +16,7 @@ export function Offers({ sentence, onType }: Props) {
   return (
     <p class="offers">
       {texts.map((text) => (
-        <button key={text} type="button" onMouseDown={holdFocus} onClick={() => onType(text)}>
+        <button key={text} type="button" onMouseDown={leaveFocus} onClick={() => onType(text)}>
           <span class="spoken">Put in </span>
           {text}
         </button>
