@@ -4,6 +4,8 @@ export function quantile(figures: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
 }
 
+export const most = (figures: Iterable<number>): number => Math.max(0, ...figures);
+
 export const kilobytes = (bytes: number): string => (bytes / 1000).toFixed(1);
 export const milliseconds = (time: number): string => time.toFixed(1);
 

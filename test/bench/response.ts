@@ -66,13 +66,20 @@ async function slowed<T>(
 }
 
 /**
+ * The boxes of measured figures: those with a unit, and those of a row that are no number of a thing.
+ * (Another counts cylinders, sets or holes, and changes what the page holds.)
+ */
+const MEASURED =
+  ':is(.field:has(.field-unit), .field-in-row .field-box:not(.field-short)) input[type="text"]';
+
+/**
  * From a key press's own time stamp to the end of the frame that shows its result, while the first
- * field with a unit is stepped up and down by the arrow keys: each press works everything out anew.
- * (A field without one counts cylinders or sets, and changes what the page holds.)
+ * measured figure in sight is stepped up and down by the arrow keys: each press works everything out
+ * anew.
  */
 export function typing(browser: Browser, address: string): Promise<Times> {
   return slowed(browser, address, async (page) => {
-    await page.locator('.field:has(.field-unit) input[type="text"]').first().focus();
+    await page.locator(MEASURED).filter({ visible: true }).first().focus();
     await inUse(page);
     await watch(page, 'keydown');
     for (let i = 0; i < EVENTS; i += 1) {

@@ -1,25 +1,32 @@
-import { coldBuild } from './cold-build.ts';
+import { coldBuild, type ColdBuild } from './cold-build.ts';
 
-/** The parts of the benchmark. The first builds the site for itself, since it times that. */
+/** The parts of the benchmark. */
 const parts = {
-  site: () => import('./bench.ts'),
+  bytes: async () => {
+    const { bytes } = await import('./bytes.ts');
+    await bytes(await built());
+  },
+  times: async () => {
+    const { times } = await import('./times.ts');
+    await times(await built());
+  },
   compare: async () => {
     const { compare } = await import('./compare/compare.ts');
-    await compare(await built());
+    await compare((await built()).dist);
   },
   lighthouse: async () => {
     const { lighthouse } = await import('./lighthouse.ts');
-    await lighthouse(await built());
+    await lighthouse((await built()).dist);
   },
 } as const satisfies Record<string, () => Promise<unknown>>;
 
 await using stack = new AsyncDisposableStack();
-let building: Promise<string> | undefined;
-const built = (): Promise<string> => (building ??= buildOnce());
-async function buildOnce(): Promise<string> {
-  const { dist, remove } = await coldBuild();
-  stack.defer(remove);
-  return dist;
+let building: Promise<ColdBuild> | undefined;
+const built = (): Promise<ColdBuild> => (building ??= buildOnce());
+async function buildOnce(): Promise<ColdBuild> {
+  const cold = await coldBuild();
+  stack.defer(cold.remove);
+  return cold;
 }
 
 const asked = process.argv.slice(2);
