@@ -14,6 +14,27 @@ export const labelOf = (field: Field): string =>
 
 const member = /-\d+$/;
 
+type Places = ReadonlyMap<string, readonly Field[]>;
+const placed = new WeakMap<readonly Field[], Places>();
+
+/** The fields under their keys, and the members of a series under its key; made once for each state. */
+function placesOf(fields: readonly Field[]): Places {
+  const known = placed.get(fields);
+  if (known) return known;
+  const places = new Map<string, Field[]>();
+  const put = (key: string, field: Field): void => {
+    const there = places.get(key);
+    if (there) there.push(field);
+    else places.set(key, [field]);
+  };
+  for (const field of fields) {
+    put(field.key, field);
+    if (member.test(field.key)) put(field.key.replace(member, ''), field);
+  }
+  placed.set(fields, places);
+  return places;
+}
+
 /** The fields of an input: itself, or the members of a series. */
 function fieldsOf(
   input: Input | undefined,
@@ -21,13 +42,8 @@ function fieldsOf(
   fields: readonly Field[],
   index?: number,
 ): readonly Field[] {
-  if (input?.kind !== 'series') return fields.filter((field) => field.key === key);
-  const only = index === undefined ? undefined : `${key}-${index + (input.first ?? 1)}`;
-  return fields.filter((field) =>
-    only === undefined
-      ? field.key.startsWith(`${key}-`) && field.key.replace(member, '') === key
-      : field.key === only,
-  );
+  const one = input?.kind === 'series' && index !== undefined;
+  return placesOf(fields).get(one ? `${key}-${index + (input.first ?? 1)}` : key) ?? [];
 }
 
 /**

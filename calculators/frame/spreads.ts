@@ -143,16 +143,24 @@ export function measuredUncertainty(
       return Object.fromEntries(
         found.map(({ name, from, contributions }) => [
           name,
-          [
-            ...keys.map((key, m) => ({ key, contribution: contributions[m]! })),
-            ...(from === undefined ? [] : [{ key: from, contribution: ownOf(from) }]),
-          ]
-            .filter(({ contribution }) => contribution > 0)
-            .sort((one, other) => other.contribution - one.contribution),
+          partsOf(
+            from === undefined ? keys : [...keys, from],
+            from === undefined ? contributions : [...contributions, ownOf(from)],
+          ),
         ]),
       );
     },
   };
+}
+
+/** Those that add anything, the largest first. */
+function partsOf(keys: readonly string[], contributions: readonly number[]): readonly Part[] {
+  const parts: Part[] = [];
+  keys.forEach((key, i) => {
+    const contribution = contributions[i]!;
+    if (contribution > 0) parts.push({ key, contribution });
+  });
+  return parts.sort((one, other) => other.contribution - one.contribution);
 }
 
 /** The key of a reading's field: members of a series have a number each. */

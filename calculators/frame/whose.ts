@@ -27,14 +27,10 @@ export const examplesBehind = (
   reads: Iterable<Read>,
 ): readonly Field[] => rests(calculator, evaluation, reads).filter(isExample);
 
-type Kept = Set<string>;
+/** What was read, each once. */
+type Kept = Map<string, Read>;
 
-const keyOf = ({ kind, name, index }: Read): string => JSON.stringify([kind, name, index ?? null]);
-
-function readOf(key: string): Read {
-  const [kind, name, index] = JSON.parse(key) as [Read['kind'], string, number | null];
-  return index === null ? { kind, name } : { kind, name, index };
-}
+const keyOf = ({ kind, name, index }: Read): string => `${kind} ${name} ${index ?? ''}`;
 
 /** A proxy of an object that records which of its members are read. */
 function watched<T extends object>(
@@ -45,7 +41,7 @@ function watched<T extends object>(
   hasMembers: (name: string) => boolean = () => true,
 ): T {
   const note = (read: Read | undefined): void => {
-    if (read) into().add(keyOf(read));
+    if (read) into().set(keyOf(read), read);
   };
   return new Proxy(target, {
     get: (of, property, receiver) => {
@@ -84,7 +80,7 @@ function resultRead(calculator: AnyCalculator, flat: string): Read {
 
 /** A calculator's state that records which of its figures are read. */
 class Watch {
-  private kept: Kept = new Set();
+  private kept: Kept = new Map();
   readonly values;
   readonly results;
   readonly known: Known;
@@ -107,10 +103,10 @@ class Watch {
   /** What `run` returns, and all that it read. */
   run<T>(run: () => T): { readonly said: T; readonly reads: readonly Read[] } {
     const before = this.kept;
-    this.kept = new Set();
+    this.kept = new Map();
     try {
       const said = run();
-      return { said, reads: [...this.kept].map(readOf) };
+      return { said, reads: [...this.kept.values()] };
     } finally {
       this.kept = before;
     }

@@ -176,6 +176,28 @@ describe('places of holes', () => {
   });
 });
 
+describe('places beside known ones', () => {
+  const read = (error: number): Pattern =>
+    pattern(corners.slice(0, 5), undefined, 'inside', (k) => error * Math.sin(1 + k));
+
+  it('are those that are found without', () => {
+    const { places } = fitHoles(read(0));
+    for (const error of [-0.3, 0.02, 0.3]) {
+      isAt(fitHoles(read(error), places).places, fitHoles(read(error)).places);
+    }
+  });
+
+  it('leave each hole on its side, also where no distance tells', () => {
+    const open = pattern(corners.slice(0, 4), without(4, [2, 3]));
+    expect(thrown(() => fitHoles(open)).code).toBe('mirrored');
+    const [first, second, third, { x, y }] = corners as readonly [Place, Place, Place, Place];
+    for (const side of [1, -1]) {
+      const beside = [first, second, third, { x: x + 0.2, y: side * y }];
+      isAt(fitHoles(open, beside).places, beside.with(3, { x, y: side * y }));
+    }
+  });
+});
+
 describe('a network that leaves something open says what to measure', () => {
   const refuse = (pairs: readonly Pair[], places: readonly Place[] = corners.slice(0, 4)) =>
     thrown(() => fitHoles(pattern(places, pairs)));

@@ -171,6 +171,16 @@ describe('propagateAll', () => {
     expect(times).toBe(1 + 2 * 2);
   });
 
+  it('works the model out once more where the reading lies at the edge of the possible, not forty times', () => {
+    let times = 0;
+    const model = ([mass]: readonly number[]) => {
+      times += 1;
+      return mass! < 0 ? undefined : [mass!];
+    };
+    expect(propagateAll(model, [0], [0.5])[0]!.plusMinus).toBeCloseTo(0.5, 12);
+    expect(times).toBe(1 + 2 + 1);
+  });
+
   it('goes on where the model makes no engine, and has nothing where it makes none at all', () => {
     const model = ([x]: readonly number[]) => (x! < 0 ? undefined : [x!]);
     expect(propagateAll(model, [0], [1])[0]!.plusMinus).toBeCloseTo(1, 12);

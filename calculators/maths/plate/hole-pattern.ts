@@ -373,6 +373,13 @@ function unfolded(net: Net, start: readonly Place[]): Laid {
 /** Below this misfit nobody with a caliper tells one place of a hole from the other, mm. */
 const SAME_TO_A_CALIPER = 0.15;
 
+/** The places that fit best; refused where others fit as well. */
+function soundPlaces(holes: number, net: Net): readonly Place[] {
+  const best = bestPlaces(holes, net);
+  assertSides(net, best);
+  return best.places;
+}
+
 /** The places that fit best of all that both starts lead to. */
 function bestPlaces(holes: number, net: Net): Laid {
   const off = ({ places }: Laid): number => sumOfSquares(misfitsOf(net, places));
@@ -459,18 +466,17 @@ const netOf = (pattern: Pattern): Net => ({
  * that is left in its misfit is its redundancy number, as in chapter 21 (blunder detection).
  * Chapters named from memory.
  *
+ * @param beside Places of nearly the same readings: each hole stays on the side on which it lies there.
  * @throws MathsError `out-of-range`, `no-such-hole`, `same-hole`, `no-distance` for figures that are
  *   none; `hanging`, `loose`, `mirrored`, `twofold` where the distances leave places open, with the
  *   distances to measure next; `in-line`, `no-triangle`, `either-side` where the places themselves do.
  */
-export function fitHoles(pattern: Pattern): Fitted {
+export function fitHoles(pattern: Pattern, beside?: readonly Place[]): Fitted {
   assertSound(pattern);
-  assertNetwork(pattern);
   const holes = pattern.diameters.length;
   const net = netOf(pattern);
-  const best = bestPlaces(holes, net);
-  assertSides(net, best);
-  const { places } = best;
+  if (!beside) assertNetwork(pattern);
+  const places = beside ? settled(net, beside) : soundPlaces(holes, net);
   const misfits = misfitsOf(net, places);
   const slopes = slopesOf(places, net.pairs);
   const spread = inverseNormal(slopes)!;

@@ -1,5 +1,5 @@
 import { defineCalculator } from '../../frame/define.ts';
-import { compute } from './compute.ts';
+import { compute, decide } from './compute.ts';
 import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
@@ -73,6 +73,7 @@ export default defineCalculator({
     'not-in-opening': ['span', 'hole', 'distance', 'land', 'outside', 'band'],
     'places-in-line': ['span', 'hole', 'distance'],
   },
+  decide,
   compute,
   remarks,
   onwards,

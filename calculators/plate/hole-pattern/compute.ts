@@ -114,7 +114,10 @@ export function atFields<T>(work: () => T): T {
 }
 
 /** The holes as fitted: asked for by results, picture, remarks and files alike. */
-export const fitted = memoize(fitHoles, 200);
+export const fitted = memoize((pattern: Pattern) => fitHoles(pattern), 200);
+
+/** On which side of the others each hole lies is decided by the readings as they are. */
+export const decide = (v: Values): readonly Place[] => atFields(() => fitted(patternOf(v)).places);
 
 const holesReach = (places: readonly Place[], v: Values): Reach =>
   reachOf(
@@ -129,10 +132,13 @@ const holesReach = (places: readonly Place[], v: Values): Reach =>
     })),
   );
 
-export function compute(v: Values): ComputedOf<typeof results> {
+/** @param decided The places that the readings as they are lead to, while a ± moves one of them. */
+export function compute(v: Values, decided?: unknown): ComputedOf<typeof results> {
   return atFields(() => {
     const pattern = patternOf(v);
-    const { places, misfits, checked, rms, spare } = fitted(pattern);
+    const { places, misfits, checked, rms, spare } = decided
+      ? fitHoles(pattern, decided as readonly Place[])
+      : fitted(pattern);
     const centre = centreOf(v, places);
     const polar = polarOf(places, centre);
     const edges = edgesOf(v, places, centre);
