@@ -114,7 +114,7 @@ export function atFields<T>(work: () => T): T {
 }
 
 /** The holes as fitted: asked for by results, picture, remarks and files alike. */
-export const fitted = memoize((pattern: Pattern) => fitHoles(pattern), 200);
+export const fitted = memoize(fitHoles, 200);
 
 /** On which side of the others each hole lies is decided by the readings as they are. */
 export const decide = (v: Values): readonly Place[] => atFields(() => fitted(patternOf(v)).places);
@@ -136,9 +136,10 @@ const holesReach = (places: readonly Place[], v: Values): Reach =>
 export function compute(v: Values, decided?: unknown): ComputedOf<typeof results> {
   return atFields(() => {
     const pattern = patternOf(v);
-    const { places, misfits, checked, rms, spare } = decided
-      ? fitHoles(pattern, decided as readonly Place[])
-      : fitted(pattern);
+    const { places, misfits, checked, rms, spare } = fitted(
+      pattern,
+      decided as readonly Place[] | undefined,
+    );
     const centre = centreOf(v, places);
     const polar = polarOf(places, centre);
     const edges = edgesOf(v, places, centre);
