@@ -1,4 +1,4 @@
-import { propagateAll } from '../maths/numeric/uncertainty.ts';
+import { propagateAll, type Uncertain } from '../maths/numeric/uncertainty.ts';
 import type { Measured } from './gather.ts';
 import {
   Absent,
@@ -38,9 +38,12 @@ const nameOf = ([name, ...at]: Place): string => [name, ...at.map((n) => n! + 1)
 export const flatten = (results: Results): Flat =>
   new Map(placesOf(results).map((place) => [nameOf(place), figureAt(results, place)!]));
 
+/** The end of a figure's name that says where in a table it stands. */
+const OF_A_ROW = /(-\d+)+$/;
+
 /** What the definition says of a figure by its name, whichever row of a table it stands in. */
 const specOf = (calculator: AnyCalculator, name: string): ResultSpec | undefined =>
-  calculator.results[name.replace(/(-\d+)+$/, '')] ?? calculator.results[name];
+  calculator.results[name.replace(OF_A_ROW, '')] ?? calculator.results[name];
 
 const reading = (values: AnyValues, { key, index }: Measured): number =>
   index === undefined ? (values[key] as number) : (values[key] as readonly number[])[index]!;
@@ -97,13 +100,13 @@ export function measuredUncertainty(
   measured: readonly Measured[],
   results: Results,
 ): Uncertainty {
-  const known = flatten(results);
-  const names = [...known.keys()];
+  const figures = flatten(results);
+  const names = [...figures.keys()];
   const specs = names.map((name) => specOf(calculator, name));
   const places = placesOf(results);
   const decided = calculator.decide?.(values);
-  const model = (figures: readonly number[]) => {
-    const computed = calculator.compute(withReadings(values, measured, figures), decided) as Record<
+  const model = (moved: readonly number[]) => {
+    const computed = calculator.compute(withReadings(values, measured, moved), decided) as Record<
       string,
       ResultValue
     >;
@@ -112,7 +115,7 @@ export function measuredUncertainty(
       const cyclic = specs[i]?.cyclic;
       if (cyclic === undefined || figure === undefined) return figure;
       // On the same round as the figure that is moved: 359.5 is half a degree from 0.
-      return figure - cyclic * Math.round((figure - known.get(names[i]!)!) / cyclic);
+      return figure - cyclic * Math.round((figure - figures.get(names[i]!)!) / cyclic);
     });
   };
   const uncertain = withoutTraces(() =>
@@ -127,12 +130,13 @@ export function measuredUncertainty(
     const own = from === undefined ? 0 : results[from];
     return typeof own === 'number' ? Math.abs(own) : 0;
   };
-  const found = names.flatMap((name, i) => {
+  const known = names.flatMap((name, i) => {
     const spec = specs[i];
     const one = uncertain[i];
     if (one === undefined || spec?.bare || spec?.jumps || spec?.standard) return [];
     return [{ name, from: spec?.spreadFrom, ...one }];
   });
+  const found = widenedIn(calculator, results, known);
   return {
     spreads: Object.fromEntries(
       found.map(({ name, from, plusMinus }) => [name, Math.hypot(plusMinus, ownOf(from))]),
@@ -151,6 +155,29 @@ export function measuredUncertainty(
       );
     },
   };
+}
+
+type Found = Uncertain & { readonly name: string; readonly from: string | undefined };
+
+/** The same, wider where the readings contradict each other. */
+function widenedIn(
+  { widened }: AnyCalculator,
+  results: Results,
+  found: readonly Found[],
+): readonly Found[] {
+  if (!widened) return found;
+  const spreads = Object.fromEntries(found.map(({ name, plusMinus }) => [name, plusMinus]));
+  const times = widened.by(results as never, spreads);
+  if (times === 1) return found;
+  return found.map((one) =>
+    widened.results.includes(one.name.replace(OF_A_ROW, ''))
+      ? {
+          ...one,
+          plusMinus: one.plusMinus * times,
+          contributions: one.contributions.map((contribution) => contribution * times),
+        }
+      : one,
+  );
 }
 
 /** Those that add anything, the largest first. */

@@ -334,6 +334,14 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
    */
   decide?(values: ValuesOf<I>): unknown;
   compute(values: ValuesOf<I>, decided?: unknown): ComputedOf<R>;
+  /**
+   * How many times wider the ± of these results is than the ± of the readings makes it, where the
+   * readings contradict each other; 1 where they agree.
+   */
+  readonly widened?: {
+    by(computed: ComputedOf<R>, spreads: Known['spreads']): number;
+    readonly results: readonly (string & keyof NoInfer<R>)[];
+  };
   readonly restsOn?: RestsOn<NoInfer<I>, NoInfer<R>>;
   /**
    * Remarks for people that follow from the result: pass or fail, what to do next. What is read

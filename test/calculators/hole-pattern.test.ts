@@ -107,6 +107,41 @@ describe('a plate copied by caliper', () => {
   });
 });
 
+describe('distances that contradict each other alike', () => {
+  const square: [number, number][] = [
+    [0, 0],
+    [60, 0],
+    [60, 40],
+    [0, 40],
+  ];
+  const right = textsOf(square);
+  const wrong = { ...right, 'distance-5': String(Number(right['distance-5']) + 1) };
+  const said = (texts: Texts): string => remarksOf(holePattern, stateOf(texts)).join(' ');
+
+  it('are all told, so that nobody measures the good ones alone', () => {
+    expect(said(wrong)).toContain('all 6 of them stand out alike');
+    expect(said(right)).toContain('none looks misread');
+  });
+
+  it('make the ± of the places as wide as the textbook’s reference deviation has it', () => {
+    const [found, agreed] = [stateOf(wrong), stateOf(right)];
+    const misfits = found.results.misfit as readonly number[];
+    const each = 0.05;
+    const spare = 6 - 5;
+    const reference = Math.sqrt(misfits.reduce((sum, v) => sum + (v / each) ** 2, 0) / spare);
+    const wider = (name: string): number => found.spreads[name]! / agreed.spreads[name]!;
+    for (const name of ['x-2', 'x-3', 'y-3', 'y-4']) {
+      expect(wider(name) / reference, name).toBeGreaterThan(0.98);
+      expect(wider(name) / reference, name).toBeLessThan(1.02);
+    }
+    // What is still wrong with a place lies within it: 60 mm is the true one.
+    const x = (found.results.x as readonly number[])[1]!;
+    expect(Math.abs(x - 60)).toBeGreaterThan(agreed.spreads['x-2']!);
+    expect(Math.abs(x - 60)).toBeLessThan(found.spreads['x-2']!);
+    expect(wider('misfit-1')).toBeCloseTo(1, 1);
+  });
+});
+
 describe('a misread distance', () => {
   const places: [number, number][] = [
     [0, 0],

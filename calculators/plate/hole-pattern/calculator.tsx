@@ -3,9 +3,10 @@ import { compute, decide } from './compute.ts';
 import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
-import { remarks, suspects } from './remarks.ts';
+import { remarks } from './remarks.ts';
 import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
+import { contradiction, suspects } from './suspects.ts';
 import { onwards } from './to-plate.ts';
 
 const numberIn = (list: unknown, index: number): string =>
@@ -52,7 +53,7 @@ export default defineCalculator({
         heading: 'Look again',
         say: (_, computed, index, __, known) => {
           const found = suspects(computed as never, known);
-          return found && found.times > 3 && found.which.includes(index - 1)
+          return found?.contradict && found.which.includes(index - 1)
             ? 'it contradicts the others by more than its ±.'
             : '';
         },
@@ -75,6 +76,25 @@ export default defineCalculator({
   },
   decide,
   compute,
+  widened: {
+    by: contradiction,
+    results: [
+      'least-metal',
+      'x',
+      'y',
+      'radius',
+      'angle',
+      'fitted',
+      'centre-x',
+      'centre-y',
+      'pitch-radius',
+      'off-circle',
+      'across',
+      'upright',
+      'opening-across',
+      'opening-upright',
+    ],
+  },
   remarks,
   onwards,
   picture: Picture,
@@ -88,7 +108,7 @@ export default defineCalculator({
     'All distances count alike, and holes are taken as round and square to the face. A hole that is drawn oval has no one centre: measure to it over the nearest and the furthest edge, and give both.',
     'Nearest and furthest edges together cancel the error of the diameters: give both as two distances, and name the odd ones under “Distances taken another way”.',
     'The pattern is seen from the side on which it was measured. For the other side turn the template over; the numbers run the other way round.',
-    'The ± comes of the readings alone. It says nothing of a part that is bent, or a gasket that has shrunk: steel rule readings over the longest distance show that.',
+    'The ± comes of the readings’ own ±, and where they contradict each other of how far they do. It says nothing of a part that is bent, or a gasket that has shrunk: steel rule readings over the longest distance show that.',
   ],
   articles: ['making-a-breaker-plate', 'gaskets-and-tags'],
 });

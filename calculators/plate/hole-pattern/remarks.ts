@@ -5,42 +5,13 @@ import { centreOf, fitted, patternOf, type Values } from './compute.ts';
 import { openingsOf } from './opening.ts';
 import { edgesOf, thinnest } from './part.ts';
 import type { results } from './results.ts';
+import { contradiction, suspects } from './suspects.ts';
 import { setsOf } from './to-plate.ts';
 
 type Computed = ComputedOf<typeof results>;
 
-/** A misfit beyond so many times its own ± is no chance: one in some hundreds. */
-const DOUBTFUL = 3;
-/** Two that stand out by nearly the same cannot be told apart. */
-const AS_MUCH = 0.95;
-
 /** A distance whose misreading leaves less than this share over is hardly checked, per cent. */
 const LITTLE = 4;
-
-interface Suspects {
-  /** Numbers of the distances that stand out most, from 0. */
-  readonly which: readonly number[];
-  /** How many times its own ± the misfit of the first is. */
-  readonly times: number;
-}
-
-/** The distances whose misfit is furthest beyond its ±; nothing without a ± or a check. */
-export function suspects(
-  computed: Computed,
-  { spreads }: Pick<Known, 'spreads'>,
-): Suspects | undefined {
-  const misfits = computed.misfit as readonly number[];
-  const checked = computed.checked as readonly number[];
-  const spreadOf = (k: number): number =>
-    checked[k]! > 0.01 ? (spreads[`misfit-${k + 1}`] ?? 0) : 0;
-  if (!misfits.some((_, k) => spreadOf(k) > 0)) return undefined;
-  const times = misfits.map((misfit, k) => (spreadOf(k) > 0 ? Math.abs(misfit) / spreadOf(k) : 0));
-  const most = Math.max(...times);
-  return {
-    which: times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : [])),
-    times: most,
-  };
-}
 
 const named = (v: Values, k: number): string => `distance ${k + 1} (hole ${v.a[k]!} to ${v.b[k]!})`;
 
@@ -55,10 +26,15 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
   }
   const found = suspects(computed, known);
   if (!found) return 'Give the distances a ±: without one nothing says whether they agree.';
-  const { which, times } = found;
-  if (times <= DOUBTFUL) return 'The distances agree within their ±: none looks misread.';
+  const { which, times, contradict } = found;
+  if (!contradict) return 'The distances agree within their ±: none looks misread.';
+  const wider = `Until they agree, the ± of the places is ${fixed(contradiction(computed, known.spreads), 1)} times as wide as the readings alone would make it.`;
   if (which.length > 1) {
-    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${together(which.slice(0, 4).map((k) => named(v, k)))} stand out alike. Measure these again, or one more.`;
+    const alike =
+      which.length === v.distance.length
+        ? `all ${which.length} of them stand out alike, so that any one may be misread. Measure them all again`
+        : `${together(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
+    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none. ${wider}`;
   }
   const k = which[0]!;
   const without = withoutDistance(patternOf(v), k);
@@ -70,7 +46,7 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
     without && without.read < v.distance[k]!
       ? 'a caliper held askew or over a burr'
       : 'a slip of the jaw';
-  return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others} It may be misread, belong to another pair of holes, or come of ${tilted}.`;
+  return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others} It may be misread, belong to another pair of holes, or come of ${tilted}. ${wider}`;
 }
 
 /** Distances that hardly any other checks. */
