@@ -212,6 +212,10 @@ function compare(
   const whole = draw(calculator, state, 1, trials, seed);
   const tenth = draw(calculator, state, 0.1, trials, seed);
   const figures: Figures = Object.fromEntries(flatten(state.results));
+  // Trials know nothing of readings that contradict each other: what that adds has a check of its own.
+  const times = calculator.widened?.by(state.results as never, state.spreads) ?? 1;
+  const widenedBy = (name: string): number =>
+    calculator.widened?.results.includes(name.replace(/(-\d+)+$/, '')) ? times : 1;
   return Object.entries(state.spreads).flatMap(([name, spread]) => {
     const own = ownOf(calculator, state, name);
     const [one, small] = [whole.get(name)!, tenth.get(name)!];
@@ -219,7 +223,7 @@ function compare(
     if (one.deviation < dust && spread <= own + dust) return [];
     const bent = Math.abs(one.deviation / (10 * small.deviation) - 1) > STRAIGHT;
     const straight = !bent && one.count === trials && small.count === trials;
-    return [{ name, straight, ratio: spread / Math.hypot(one.deviation, own) }];
+    return [{ name, straight, ratio: spread / widenedBy(name) / Math.hypot(one.deviation, own) }];
   });
 }
 
