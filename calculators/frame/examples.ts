@@ -45,18 +45,24 @@ function inside({ min, max, whole }: Ranged): number {
   return Math.min(max, Math.max(min, round));
 }
 
-const short = (value: number): string => String(Number(value.toPrecision(3))).replace('-', '−');
+const short = (value: number, digits = 3): string =>
+  String(Number(value.toPrecision(digits))).replace('-', '−');
 
-/** Figures that a field would take, written in its own units: “45, 45 mm, 1.77 in or 1770 thou”. */
-export function exampleWords(spec: Ranged, lengths: LengthDisplay): string {
-  const value = inside(spec);
+/**
+ * Figures that a field would take, written in its own units: “45, 45 mm, 1.77 in or 1770 thou”.
+ *
+ * @param usual About what is read there, so that the example is no figure to set by mistake.
+ */
+export function exampleWords(spec: Ranged, lengths: LengthDisplay, usual?: number): string {
+  const isUsual = usual !== undefined && usual !== 0 && usual >= spec.min && usual <= spec.max;
+  const value = isUsual ? usual : inside(spec);
   const [own, ...others] = writings[spec.unit] ?? [undefined];
   if (own === undefined) return short(value);
   const home = units[spec.unit].factor!;
   const written = [
     short(toShown(value, fieldUnit(spec, lengths))),
     `${short(value)} ${own}`,
-    ...others.map((other) => `${short(convert(value, home, other))} ${other}`),
+    ...others.map((other) => `${short(convert(value, home, other), isUsual ? 2 : 3)} ${other}`),
   ];
   return `${written.slice(0, -1).join(', ')} or ${written.at(-1)!}`;
 }

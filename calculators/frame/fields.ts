@@ -318,7 +318,7 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in” or “${fraction.typed} ${fraction.unit}”.`,
     );
   }
-  const like = () => exampleWords(spec, lengths);
+  const like = () => exampleWords(spec, lengths, reading.usual);
   const parsed = parse(figure, spec.unit, like, sums);
   const thousands = inThousands(figure, spec, reading);
   if (parsed.kind !== 'value') {

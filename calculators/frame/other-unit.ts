@@ -13,6 +13,8 @@ export const TAKEN_FOR: Partial<Record<UnitName, readonly Unit[]>> = {
 
 /** A figure so many times the usual one, or so small a part of it, is seldom meant. */
 const FAR = 8;
+/** The same of pressures: 7 times apart are kPa and psi. */
+const FAR_OFF: Partial<Record<UnitName, number>> = { kPa: 4 };
 /** In another unit it was meant where it comes as near as this to the usual one. */
 const NEAR = 3.2;
 
@@ -45,7 +47,8 @@ export function doubtOf(
   const names = TAKEN_FOR[spec.unit];
   const home = units[spec.unit].factor;
   if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
-  if (usual === undefined || usual === 0 || timesApart(value, usual) < FAR) return undefined;
+  if (usual === undefined || usual === 0 || timesApart(value, usual) < (FAR_OFF[spec.unit] ?? FAR))
+    return undefined;
   const bare = bareIn(kept, spec.unit);
   // Typed with the other choice of lengths, it stands in the box turned into these.
   if (bare?.unit !== fieldUnit(spec, lengths)) return undefined;

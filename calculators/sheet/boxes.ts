@@ -178,10 +178,11 @@ function known(
   box: Extract<Box, { kind: 'figure' | 'reading' }>,
 ): number | undefined {
   if (box.kind === 'figure') return engine.figures[box.key];
-  const { target } = steps[box.step].reading!;
+  const { target, usual: commonly } = steps[box.step].reading!;
   const entries = entriesOf(engine, box.step).filter((value) => value !== null && value !== 0);
   return [
     target === undefined ? undefined : engine.figures[target],
+    commonly,
     // The middle one: a slip among three is far from the other two, and not they from it.
     entries.sort((a, b) => a! - b!)[Math.floor(entries.length / 2)],
   ].find((value): value is number => value !== undefined && value !== null && value !== 0);

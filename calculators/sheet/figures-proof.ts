@@ -24,6 +24,7 @@ export const proofFigures = {
     max: 1,
     why: 'with less it seizes, and with more it is the wrong piston',
     step: 0.01,
+    usual: 0.06,
   },
   'piston-clearance-tolerance': within(
     'Piston clearance within\u00A0±',
@@ -39,6 +40,7 @@ export const proofFigures = {
     max: 5,
     why: 'with less the ends meet when hot, and with more the ring is worn out',
     step: 0.05,
+    usual: 0.3,
   },
   'ring-gap-tolerance': within(
     'Ring gap within\u00A0±',
@@ -68,6 +70,7 @@ export const proofFigures = {
     max: 10,
     why: 'with less the piston strikes the head when hot and stretched',
     step: 0.05,
+    usual: 1,
     fills: { 'squish-velocity': 'squish', compression: 'solder' },
     chooses: { compression: ['squish-from', 'solder'] },
     takes: { compression: 'squish' },

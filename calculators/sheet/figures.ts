@@ -8,6 +8,7 @@ import { ignitionFigures } from './figures-ignition.ts';
 import { proofFigures } from './figures-proof.ts';
 
 /** A figure of the engine sheet: defined like an input of a calculator, and always optional. */
+/** The figures that are said to be usual are common practice: for an example, and to ask about a slip of the unit. */
 export interface SheetFigure extends FieldSpec {
   readonly group: string;
   /** Inputs that mean the same, by calculator. */
@@ -71,8 +72,19 @@ const engineFigures = {
       'time-area': 'bore',
     },
   },
-  stroke: { ...engineInputs.stroke, group: engine, everywhere: true },
-  rod: { ...engineInputs.rod, group: engine, everywhere: true },
+  stroke: {
+    ...engineInputs.stroke,
+    group: engine,
+    everywhere: true,
+    usual: engineInputs.stroke.default,
+  },
+  rod: {
+    ...engineInputs.rod,
+    help: `${engineInputs.rod.help} One length for all cylinders: rods that differ lift their pistons to different heights. Fit rods alike, or keep a sheet for each length.`,
+    group: engine,
+    everywhere: true,
+    usual: engineInputs.rod.default,
+  },
   offset: { ...engineInputs.offset, group: engine, everywhere: true },
 } as const satisfies Record<string, SheetFigure>;
 

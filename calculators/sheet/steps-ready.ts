@@ -52,6 +52,7 @@ export const readySteps = {
       max: 3000,
       why: 'no such engine holds more',
       step: 10,
+      usual: 850,
       judging: 'alike',
       tolerance: 'compression-tolerance',
       tooHigh: '',

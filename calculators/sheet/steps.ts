@@ -59,6 +59,8 @@ export interface StepReading {
   readonly whole?: boolean;
   /** What is counted, one of it and several. */
   readonly counted?: readonly [one: string, several: string];
+  /** About what is read (common practice), where no figure of the sheet says it: another unit is asked about. */
+  readonly usual?: number;
   readonly judging: Judging;
   readonly target?: FigureKey;
   readonly tolerance?: FigureKey;

@@ -56,7 +56,7 @@ describe('a field of one figure', () => {
 
   it('holds its last good value where a text cannot be read; without one it is not read', () => {
     const bad =
-      /^“wide” cannot be read as a length\. Type a figure such as 0\.71, 0\.71 mm, 0\.028 in or 28 thou\.$/;
+      /^“wide” cannot be read as a length\. Type a figure such as 0\.35, 0\.35 mm, 0\.014 in or 14 thou\.$/;
     expect(figure('wide', gap, 0.4)).toMatchObject({ value: 0.4, heldOver: true, unread: false });
     expect(figure('wide', gap, 0.4).problem).toMatch(bad);
     expect(figure('wide')).toMatchObject({ value: 0.35, heldOver: false, unread: true });

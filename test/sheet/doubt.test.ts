@@ -125,6 +125,22 @@ describe('a reading far from the usual that would be near it in another unit', (
     expect(doubt(back, '0.945')).toMatch(/far from what is usual here, about 24 mm/);
   });
 
+  it('is asked about where no figure of the sheet says what is usual: a gauge in bar or psi read as kPa', () => {
+    const gauge = { kind: 'reading', step: 'compression', moment: 'found', index: 0 } as const;
+    expect(doubt(base, '7.6', gauge)).toMatch(/If it is 7\.6 bar, type/);
+    expect(doubt(base, '110', gauge)).toMatch(/If it is 110 psi, type/);
+    expect(doubt(base, '45', gauge)).toMatch(/If it is 45 psi, type/);
+    for (const right of ['760', '1100', '7.6 bar', '300']) {
+      expect(doubt(base, right, gauge), right).toBeUndefined();
+    }
+    // All alike in the wrong unit hide nothing.
+    const all = [7.6, 7.4, 2, 7.5].reduce(
+      (engine, value, i) => setEntry(engine, 'compression', 'found', i, value),
+      base,
+    );
+    expect(doubt(all, '7.6', gauge)).toMatch(/bar/);
+  });
+
   it('is doubted no more once it is typed with its unit, read again the same, or read anew', () => {
     expect(doubt(stands, '0.945 mm')).toBeUndefined();
     expect(doubt(confirmOne(stands, 'float', 0), '0.945')).toBeUndefined();

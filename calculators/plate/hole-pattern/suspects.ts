@@ -1,4 +1,4 @@
-import type { ComputedOf, Known } from '../../frame/types.ts';
+import { Absent, type ComputedOf, type Known } from '../../frame/types.ts';
 import type { results } from './results.ts';
 
 type Computed = ComputedOf<typeof results>;
@@ -20,6 +20,7 @@ export interface Suspects {
 
 /** How many times its own ± each misfit is; nothing without a ± or a check. */
 function timesOf(computed: Computed, spreads: Spreads): readonly number[] | undefined {
+  if (computed.misfit instanceof Absent) return undefined;
   const misfits = computed.misfit as readonly number[];
   const checked = computed.checked as readonly number[];
   const times = misfits.map((misfit, k) => {
