@@ -1,4 +1,5 @@
-import { demoBarrel, demoClearance } from '../calculators/demo-engine.ts';
+import { demoBarrel } from '../calculators/demo/barrel.ts';
+import { demoClearance } from '../calculators/demo/clearance.ts';
 import { inputs } from '../calculators/geometry/piston-clearance/inputs.ts';
 import { expansions, grown } from '../calculators/maths/cylinder/expansion.ts';
 import {

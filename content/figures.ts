@@ -1,4 +1,4 @@
-import { fixed } from '../calculators/frame/format.ts';
+import { fixed } from '../calculators/frame/text/format.ts';
 
 /** A length for a sentence, which no line end parts from its unit: all its digits, or so many. */
 export function mm(value: number, decimals?: number): string {

@@ -61,12 +61,12 @@ describe('the rooms of the site', () => {
 it('one file alone touches what the sheet keeps in the browser', () => {
   const touching = files.filter((file) => /\blocalStorage\./.test(read(file)));
   expect(touching).toEqual([
-    // Asks whether there is a sheet at all, so that its code need not be fetched for it.
-    'site/browser/keeps-sheet.ts',
-    // The choice of lengths, which is no part of the sheet.
-    'site/browser/preferences.ts',
     // The last figures of each calculator, which are no part of the sheet.
     'site/calculator/last-time.ts',
+    // Asks whether there is a sheet at all, so that its code need not be fetched for it.
+    'site/opening/keeps-sheet.ts',
+    // The choice of lengths, which is no part of the sheet.
+    'site/opening/preferences.ts',
     // Best results of the practice bench, which are no part of the sheet either.
     'site/practice/best.ts',
     'site/sheet/keeper.ts',

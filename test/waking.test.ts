@@ -28,7 +28,7 @@ const NO_STATE = ['lengths', 'reload'];
 function set(): string[] {
   const files = [
     ...globSync('site/waking/*.ts'),
-    'site/browser/answering.ts',
+    'site/opening/answering.ts',
     'site/figures/set-from-text.ts',
   ];
   const marks = files.flatMap((file) =>

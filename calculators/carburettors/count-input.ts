@@ -1,5 +1,5 @@
-import { DEMO_CYLINDERS } from '../demo-engine.ts';
-import { MOST_CYLINDERS } from '../maths/crank/firing-order.ts';
+import { DEMO_CYLINDERS } from '../demo/engine.ts';
+import { MOST_CYLINDERS } from '../maths/limits/cylinder-count.ts';
 
 /** How many carburettors, or their slides, are set alike. */
 export const countInput = {

@@ -1,6 +1,6 @@
-import { textWidth } from '../picture/text-width.ts';
+import { textWidth } from '../picture/common/text-width.ts';
 import type { Drawing } from './shapes.ts';
-import { CAPITAL } from './to-svg.ts';
+import { CAPITAL } from './svg-element.ts';
 
 /** How wide words of some height of capitals are at most, in any of the faces they may be shown in, mm. */
 export const wordsWidth = (words: string, height: number): number =>

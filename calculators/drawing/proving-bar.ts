@@ -1,6 +1,6 @@
-import { inputDigits } from '../frame/format.ts';
-import { metric } from '../frame/prose.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import { inputDigits } from '../frame/text/format.ts';
+import { metric } from '../frame/text/prose.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
 import { line, text, type Shape } from './shapes.ts';
 

@@ -1,5 +1,5 @@
 import { barRoom, provingBars } from './proving-bar.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { line, text, type Drawing, type Shape } from './shapes.ts';
 
 export interface Size {

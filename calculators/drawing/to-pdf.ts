@@ -1,22 +1,13 @@
 import { MathsError } from '../maths/numeric/errors.ts';
 import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
+import { MARGIN, papers, placing, type Paper } from './papers.ts';
 import { pathOf } from './paths.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 import { tilesOf, type Size } from './tiles.ts';
-import { CAPITAL } from './to-svg.ts';
-
-/** Sheets of paper, mm, upright. A4: ISO 216. Letter: 8.5 × 11 in (ANSI/ASME Y14.1, size A). */
-export const papers = {
-  a4: { name: 'A4', width: 210, height: 297 },
-  letter: { name: 'Letter', width: 215.9, height: 279.4 },
-} as const;
-export type Paper = keyof typeof papers;
-
-/** What most printers cannot print on, at every edge, mm (common practice). */
-export const MARGIN = 10;
+import { CAPITAL } from './svg-element.ts';
 
 /** A PDF is measured in points of 1/72 in (ISO 32000-1, 8.3.2.3). */
 const POINTS_PER_MM = 72 / MILLIMETRES_PER.in;
@@ -31,17 +22,6 @@ const widths: Readonly<Record<Layer, { width: number; dash?: number[]; grey?: nu
   dimension: { width: 0.13 },
   proving: { width: 0.2 },
 };
-
-/** Whether the drawing goes on the sheet at true scale: upright, across, or not at all. */
-export function placing(
-  { width, height }: Pick<Drawing, 'width' | 'height'>,
-  paper: Paper,
-): 'upright' | 'across' | undefined {
-  const slack = 1e-9;
-  const [short, long] = [papers[paper].width - 2 * MARGIN, papers[paper].height - 2 * MARGIN];
-  const fits = (w: number, h: number): boolean => width <= w + slack && height <= h + slack;
-  return fits(short, long) ? 'upright' : fits(long, short) ? 'across' : undefined;
-}
 
 /**
  * Throws a MathsError `too-large-for-paper` unless the drawing goes on one sheet at true scale.

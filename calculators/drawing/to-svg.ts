@@ -1,51 +1,7 @@
-import { figure, pathOf } from './paths.ts';
-import { SITE_NAME } from '../frame/site-name.ts';
+import { figure } from './paths.ts';
+import { DUBLIN_CORE, SITE_NAME } from '../frame/site-name.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
-
-/** Namespace of the Dublin Core's elements (ISO 15836-1), whose `creator` says who made a file. */
-export const DUBLIN_CORE = 'http://purl.org/dc/elements/1.1/';
-
-/** Height of a capital letter as a share of the type size, in the usual sans-serif faces. */
-export const CAPITAL = 0.72;
-
-export interface SvgElement {
-  readonly tag: 'circle' | 'line' | 'path' | 'text';
-  readonly attributes: Readonly<Record<string, string>>;
-  readonly words?: string;
-}
-
-/** One shape as an SVG element in mm, Y down, without colours. */
-export function svgElement(shape: Shape): SvgElement {
-  switch (shape.kind) {
-    case 'circle':
-      return {
-        tag: 'circle',
-        attributes: { cx: figure(shape.x), cy: figure(-shape.y), r: figure(shape.radius) },
-      };
-    case 'line':
-      return {
-        tag: 'line',
-        attributes: {
-          x1: figure(shape.x1),
-          y1: figure(-shape.y1),
-          x2: figure(shape.x2),
-          y2: figure(-shape.y2),
-        },
-      };
-    case 'text':
-      return {
-        tag: 'text',
-        attributes: {
-          'font-size': figure(shape.height / CAPITAL),
-          'text-anchor': shape.anchor,
-          transform: `translate(${figure(shape.x)} ${figure(-shape.y)}) rotate(${figure(-shape.turn)})`,
-        },
-        words: shape.text,
-      };
-    default:
-      return { tag: 'path', attributes: { d: pathOf(shape) } };
-  }
-}
+import { svgElement } from './svg-element.ts';
 
 /** The `viewBox` that shows the whole drawing, in mm. */
 export function viewBoxOf({ left, bottom, width, height }: Drawing): string {

@@ -1,10 +1,10 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
-import { cutText, LONGEST, plainText, type Field } from './fields.ts';
-import { numberAndUnit, withoutMarks } from './parse.ts';
-import { isHomeUnit } from './typed-units.ts';
+import { cutText, LONGEST, plainText, type Field } from './field/fields.ts';
+import { numberAndUnit, withoutMarks } from './field/parse.ts';
+import { isHomeUnit } from './field/typed-units.ts';
 import { isAssumedLimit, isExample } from './whose-field.ts';
-import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './readings.ts';
-import { units, type UnitName } from './units.ts';
+import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './field/readings.ts';
+import { units, type UnitName } from './text/units.ts';
 
 /**
  * The key that names those figures of an address which nobody gave, so that a link makes nobody

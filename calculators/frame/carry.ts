@@ -1,5 +1,5 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
-import { mayBeThousands } from './thousands.ts';
+import { mayBeThousands } from './field/thousands.ts';
 import type { AnyCalculator, Input } from './types.ts';
 
 interface CarriedOver {

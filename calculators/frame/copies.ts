@@ -1,13 +1,13 @@
 /** The calculation in words to take away: fetched when somebody wants one. */
 import { csv } from './csv.ts';
 import type { Evaluation } from './evaluate.ts';
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import { rests } from './rests-on.ts';
 import { flatten } from './spreads.ts';
 import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
 import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
-import { units, type LengthDisplay } from './units.ts';
+import { units, type LengthDisplay } from './text/units.ts';
 import { isAssumed, isAssumedLimit, isExample } from './whose-field.ts';
 import { remarksOf, touched, whoseAnswer, whoseBeside, whoseLeads } from './whose.ts';
 

@@ -1,5 +1,5 @@
 import { MathsError } from '../maths/numeric/errors.ts';
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import {
   errorKey,
   gatherAll,
@@ -11,8 +11,8 @@ import {
 } from './gather.ts';
 import { rests, type Read } from './rests-on.ts';
 import { isExample, namesOf } from './whose-field.ts';
-import { quote } from './parse.ts';
-import { sentenceIn } from './sentence.ts';
+import { quote } from './field/parse.ts';
+import { sentenceIn } from './text/sentence.ts';
 import { measuredUncertainty, type Part, type Uncertainty } from './spreads.ts';
 import {
   Absent,
@@ -24,7 +24,7 @@ import {
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
-import type { LengthDisplay } from './units.ts';
+import type { LengthDisplay } from './text/units.ts';
 
 /** The same origin for every text. */
 export const allFrom = (texts: Texts, origin: Origin): Origins =>

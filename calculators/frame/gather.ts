@@ -9,7 +9,7 @@ import {
   type Given,
   type Held,
   type Reading,
-} from './fields.ts';
+} from './field/fields.ts';
 import { statedAndRead } from '../maths/numeric/stated-and-read.ts';
 import type { AnyCalculator, AnyValue, Input, NumberInput, Origin, SeriesInput } from './types.ts';
 import { isExample } from './whose-field.ts';
@@ -115,11 +115,13 @@ function gatherInput(
     return;
   }
   if (input.kind === 'list') {
-    const { orderOf, ...plain } = input;
+    const { order, ...plain } = input;
     const spec: FieldSpec = {
       ...plain,
       list: input.most,
-      ...(orderOf === undefined ? {} : { orderOf: between(1, orderOf(values), input.most) }),
+      ...(order === undefined
+        ? {}
+        : { order: { cylinders: between(1, order.of(values), input.most), read: order.read } }),
     };
     const read = (from: Given) => listField(key, spec, from, input.default, options);
     values[key] = take(key, read).value;

@@ -1,5 +1,5 @@
 import type { AnyCalculator, Input, ResultSpec } from './types.ts';
-import { hasInchTwin } from './units.ts';
+import { hasInchTwin } from './text/units.ts';
 
 /** Whether a calculator has any figure that looks different when lengths are shown in inches. */
 export function showsLengths(calculator: AnyCalculator): boolean {

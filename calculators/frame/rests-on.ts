@@ -1,4 +1,4 @@
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import type { AnyCalculator, AnyValues, Input } from './types.ts';
 
 /** Something that a remark or a table has read: an input or a result, or one member of it. */

@@ -1,8 +1,8 @@
-import { proseIn } from './prose.ts';
-import { orderFigure } from './firing-order.ts';
-import { showFigure, type Shown } from './format.ts';
+import { proseIn } from './text/prose.ts';
+import { orderFigure } from './text/order.ts';
+import { showFigure, type Shown } from './text/format.ts';
 import type { ResultSpec, ResultValue } from './types.ts';
-import type { LengthDisplay } from './units.ts';
+import type { LengthDisplay } from './text/units.ts';
 
 /** A result's label and help, and the figure for one of them, in the reader's lengths. */
 export function wordsOf(

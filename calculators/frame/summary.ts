@@ -1,8 +1,8 @@
 import type { Evaluation } from './evaluate.ts';
-import { shownText, showIn, withUnit } from './format.ts';
-import { fieldUnit } from './field-unit.ts';
-import { orderText } from './firing-order.ts';
-import type { Field } from './fields.ts';
+import { shownText, showIn, withUnit } from './text/format.ts';
+import { fieldUnit } from './field/field-unit.ts';
+import { orderText } from './text/order.ts';
+import type { Field } from './field/fields.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import {
   Absent,
@@ -11,7 +11,7 @@ import {
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
-import type { LengthDisplay } from './units.ts';
+import type { LengthDisplay } from './text/units.ts';
 import { restsOnExample } from './whose.ts';
 
 /** One figure with its ± and the word that follows it. */
@@ -81,7 +81,7 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
   const shown = fieldUnit(field.spec, lengths);
   if (field.kind === 'list') {
     if (field.value.length === 0) return undefined;
-    return field.spec.orderOf === undefined
+    return field.spec.order === undefined
       ? { label, text: field.value.map((v) => showIn(v, shown, step)).join(', ') }
       : { label, text: orderText(field.value) };
   }

@@ -1,7 +1,7 @@
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import { labelOf } from './rests-on.ts';
 import type { AnyCalculator, Input } from './types.ts';
-import { inSentence } from './sentence.ts';
+import { inSentence } from './text/sentence.ts';
 import { listed } from './whose-field.ts';
 
 const seriesOf = (calculator: AnyCalculator, { key }: Field): string =>

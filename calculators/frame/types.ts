@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
-import type { LengthDisplay, UnitName } from './units.ts';
+import type { OrderReader } from './field/fields.ts';
+import type { LengthDisplay, UnitName } from './text/units.ts';
 
 /** Whose figure a field holds. An `example` is nobody's: the invented engine's, until it is touched. */
 export type Origin = 'yours' | 'link' | 'sheet' | 'example';
@@ -84,7 +85,7 @@ export interface ListInput extends Omit<NumberInput, 'kind' | 'default' | 'error
    * Set where it is a firing order, read in any common way of writing it (`1-3-2`, `1,3,2`, `132`): of
    * how many cylinders. It names each of them once, or is empty.
    */
-  readonly orderOf?: (values: AnyValues) => number;
+  readonly order?: { readonly of: (values: AnyValues) => number; readonly read: OrderReader };
   readonly default: readonly number[];
 }
 

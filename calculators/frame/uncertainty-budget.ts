@@ -1,11 +1,11 @@
 import type { Evaluation } from './evaluate.ts';
-import { shownText, showIn } from './format.ts';
-import { fieldUnit } from './field-unit.ts';
+import { shownText, showIn } from './text/format.ts';
+import { fieldUnit } from './field/field-unit.ts';
 import { showResult } from './show-result.ts';
 import { flatten } from './spreads.ts';
 import { resultLines } from './summary.ts';
 import type { AnyCalculator } from './types.ts';
-import type { LengthDisplay } from './units.ts';
+import type { LengthDisplay } from './text/units.ts';
 import { joined, sharesOf, type Share } from './budget-line.ts';
 
 /** What the ± of one result is made of. */

@@ -1,6 +1,6 @@
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import { labelOf } from './rests-on.ts';
-import { inSentence } from './sentence.ts';
+import { inSentence } from './text/sentence.ts';
 
 const assumed = (field: Field): boolean =>
   (field.kind === 'choice' ? field.assumed : field.spec.assumed) ?? false;

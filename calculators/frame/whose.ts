@@ -1,9 +1,9 @@
 import type { Evaluation } from './evaluate.ts';
-import type { Field } from './fields.ts';
+import type { Field } from './field/fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import { toGiveWords } from './to-give.ts';
-import type { LengthDisplay } from './units.ts';
+import type { LengthDisplay } from './text/units.ts';
 import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 
 /** Whether anybody has given a figure at all. */

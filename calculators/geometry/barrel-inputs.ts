@@ -1,4 +1,5 @@
-import { DEMO_SPEED, demoBarrel, demoEngine } from '../demo-engine.ts';
+import { DEMO_SPEED, demoEngine } from '../demo/engine.ts';
+import { demoBarrel } from '../demo/barrel.ts';
 import type { AnyValues, NumberInput } from '../frame/types.ts';
 
 export { demoBarrel };

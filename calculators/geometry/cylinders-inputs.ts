@@ -1,4 +1,4 @@
-import { DEMO_CYLINDERS } from '../demo-engine.ts';
+import { DEMO_CYLINDERS } from '../demo/engine.ts';
 import type { AnyValues, NumberInput, SeriesInput } from '../frame/types.ts';
 
 /** Heading of what is asked about the cylinders other than the first. */

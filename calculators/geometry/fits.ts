@@ -1,4 +1,4 @@
-import { fixed } from '../frame/format.ts';
+import { fixed } from '../frame/text/format.ts';
 
 /** Clearance of an aluminium piston in air-cooled iron, thousandths of the bore; common practice. */
 export const FIT = { least: 1, most: 1.5 } as const;

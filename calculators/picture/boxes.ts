@@ -1,12 +1,5 @@
-import { textWidth } from './text-width.ts';
-
-/** An upright rectangle on the sheet, in user units. */
-export interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
+import { overlap, type Box } from './common/overlap.ts';
+import { textWidth } from './common/text-width.ts';
 
 const UP = 11;
 const DOWN = 3;
@@ -18,9 +11,6 @@ export const textBox = (words: string, x: number, y: number, wide = textWidth(wo
   top: y - UP,
   bottom: y + DOWN,
 });
-
-export const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 export const inside = (box: Box, sheet: Box): boolean =>
   box.left >= sheet.left &&

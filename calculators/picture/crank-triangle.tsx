@@ -1,4 +1,4 @@
-import { fixed } from '../frame/format.ts';
+import { fixed } from '../frame/text/format.ts';
 import { arrowHead } from './label.tsx';
 import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { hundredth } from '../maths/numeric/steps.ts';

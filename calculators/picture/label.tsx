@@ -1,5 +1,5 @@
 import { hundredth } from '../maths/numeric/steps.ts';
-import { textWidth } from './text-width.ts';
+import { textWidth } from './common/text-width.ts';
 
 type Place = readonly [x: number, y: number];
 

@@ -1,5 +1,5 @@
-import type { LengthDisplay } from '../frame/units.ts';
-import { fixed, showFixed } from '../frame/format.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
+import { fixed, showFixed } from '../frame/text/format.ts';
 import { travelBefore, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { hundredth } from '../maths/numeric/steps.ts';
 

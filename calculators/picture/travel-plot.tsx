@@ -1,11 +1,11 @@
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/units.ts';
-import { fixed, showFixed } from '../frame/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../frame/text/units.ts';
+import { fixed, showFixed } from '../frame/text/format.ts';
 import { travelBefore, velocityAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
-import { Chart, Guides } from './chart.tsx';
-import { Band, Curve } from './curve.tsx';
-import { Handle } from './handle.tsx';
-import type { KeyEntry } from './key.tsx';
-import { useFrozen } from './frozen.ts';
+import { Chart, Guides } from './chart/chart.tsx';
+import { Band, Curve } from './chart/curve.tsx';
+import { Handle } from './common/handle.tsx';
+import type { KeyEntry } from './common/key.tsx';
+import { useFrozen } from './redraw/frozen.ts';
 import { evenly } from '../maths/numeric/steps.ts';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { inRow, type RowLabel } from './labels.ts';
+import { inRow, type RowLabel } from './common/labels.ts';
 
 interface Props {
   readonly labels: readonly RowLabel[];

@@ -1,4 +1,4 @@
-import { demoCam } from '../demo-engine.ts';
+import { demoCam } from '../demo/cam.ts';
 import type { AnyValues, NumberInput } from '../frame/types.ts';
 
 const group = 'The cam';

@@ -1,4 +1,5 @@
-import { DEMO_SPEED, demoCoil } from '../demo-engine.ts';
+import { DEMO_SPEED } from '../demo/engine.ts';
+import { demoCoil } from '../demo/coil.ts';
 import type { NumberInput } from '../frame/types.ts';
 
 /** A number that each calculator puts under a heading of its own, and may tell of in its own words. */

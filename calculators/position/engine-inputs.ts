@@ -1,4 +1,5 @@
-import { demoEngine, demoTiming } from '../demo-engine.ts';
+import { demoEngine } from '../demo/engine.ts';
+import { demoTiming } from '../demo/timing.ts';
 import type { NumberInput } from '../frame/types.ts';
 
 export { demoEngine };

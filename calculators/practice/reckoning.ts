@@ -1,5 +1,6 @@
 /** The truth, once the work is done: how far off it is, and what it was that cost the most. */
-import { demoCoil, DEMO_SPEED } from '../demo-engine.ts';
+import { demoCoil } from '../demo/coil.ts';
+import { DEMO_SPEED } from '../demo/engine.ts';
 import { dwellAngle, dwellPercent, opensBefore } from '../maths/ignition/breaker-cam.ts';
 import { chargeTime, currentAfter, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { positionAt } from '../maths/plate/plate-setting.ts';

@@ -1,5 +1,5 @@
-import { proseIn } from '../frame/prose.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import { proseIn } from '../frame/text/prose.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { spotOf, type Spot } from './due.ts';
 import type { FigureKey } from './figures.ts';
 import { leadWords } from './firing-order.ts';

@@ -1,4 +1,4 @@
-import { fixed } from '../frame/format.ts';
+import { fixed } from '../frame/text/format.ts';
 import { FIT, ringGapDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
 import { assertCam, assertGap, gapForDwell } from '../maths/ignition/breaker-cam.ts';

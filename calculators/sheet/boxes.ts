@@ -1,10 +1,11 @@
+import { readOrder as inOrder } from '../plate/order-reader.ts';
 import { attempt } from '../frame/attempt.ts';
-import { bareFraction, doubtOf, readIn } from '../frame/other-unit.ts';
-import { IMPLIED, quote, withoutMarks } from '../frame/parse.ts';
-import { sentenceIn } from '../frame/sentence.ts';
-import { looksLikeSum } from '../frame/sums.ts';
-import { mayBeThousands } from '../frame/thousands.ts';
-import type { UnitName } from '../frame/units.ts';
+import { bareFraction, doubtOf, readIn } from '../frame/field/other-unit.ts';
+import { IMPLIED, quote, withoutMarks } from '../frame/field/parse.ts';
+import { sentenceIn } from '../frame/text/sentence.ts';
+import { looksLikeSum } from '../frame/field/sums.ts';
+import { mayBeThousands } from '../frame/field/thousands.ts';
+import type { UnitName } from '../frame/text/units.ts';
 import {
   IN_OR_THOU,
   plainText,
@@ -14,7 +15,7 @@ import {
   type FigureField,
   type ListField,
   type Reading as HowToRead,
-} from '../frame/fields.ts';
+} from '../frame/field/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
 import { readDisc } from './disc-places.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
@@ -333,7 +334,8 @@ const orderSpec: FieldSpec = {
 
 /** The firing order as its field reads it: every cylinder once, or nothing. */
 export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
-  const spec = { ...orderSpec, orderOf: cylindersOf(engine), orderSets: setsOf(engine) };
+  const order = { cylinders: cylindersOf(engine), sets: setsOf(engine), read: inOrder };
+  const spec = { ...orderSpec, order };
   const field = readList('firing-order', spec, text, [], [], how);
   const { problem } = field;
   return {

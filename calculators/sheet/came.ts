@@ -1,5 +1,5 @@
 import { orderWords } from './firing-order.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { figureWords } from './figure-words.ts';
 import { figureKeys, sheetFigures } from './figures.ts';
 import type { LogEntry } from './log-entry.ts';

@@ -1,18 +1,14 @@
-import {
-  DEMO_CYLINDERS,
-  DEMO_RATIO,
-  demoBarrel,
-  demoCam,
-  demoCoil,
-  demoCrankcase,
-  demoEngine,
-  demoFloat,
-  demoHead,
-  demoJets,
-  demoPlate,
-  demoSlides,
-  demoTiming,
-} from '../demo-engine.ts';
+import { DEMO_CYLINDERS, DEMO_RATIO, demoEngine } from '../demo/engine.ts';
+import { demoBarrel } from '../demo/barrel.ts';
+import { demoCam } from '../demo/cam.ts';
+import { demoCoil } from '../demo/coil.ts';
+import { demoCrankcase } from '../demo/crankcase.ts';
+import { demoFloat } from '../demo/float.ts';
+import { demoHead } from '../demo/head.ts';
+import { demoJets } from '../demo/jets.ts';
+import { demoPlate } from '../demo/plate.ts';
+import { demoSlides } from '../demo/slides.ts';
+import { demoTiming } from '../demo/timing.ts';
 import { setDone, setEntry, type Moment } from './edit.ts';
 import { newEngine, type Engine } from './model.ts';
 import type { StepId } from './steps.ts';

@@ -1,4 +1,4 @@
-import { fixed, withUnit } from '../frame/format.ts';
+import { fixed, withUnit } from '../frame/text/format.ts';
 import { setsOf, sharesSets, type Engine } from './model.ts';
 
 /** A reading of a disc is of the mark within so many degrees of it. */

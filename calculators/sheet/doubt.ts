@@ -1,7 +1,7 @@
-import { withUnit } from '../frame/format.ts';
-import { TAKEN_FOR } from '../frame/other-unit.ts';
+import { withUnit } from '../frame/text/format.ts';
+import { TAKEN_FOR } from '../frame/field/other-unit.ts';
 import { convert } from '../maths/units/units.ts';
-import { units, type UnitName } from '../frame/units.ts';
+import { units, type UnitName } from '../frame/text/units.ts';
 
 /** Beyond so many tolerances, and beyond the figure's own half, a reading is more likely a slip. */
 const MANY_TOLERANCES = 10;

@@ -1,5 +1,5 @@
-import { showInput } from '../frame/format.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import { showInput } from '../frame/text/format.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { answerOf, sheetFigures, type FigureKey } from './figures.ts';
 
 /** A figure of the sheet as people read it: with its unit, or the answer that it stands for. */

@@ -1,4 +1,4 @@
-import { floatHeight, mainJet, needleTaper } from '../ranges.ts';
+import { floatHeight, mainJet, needleTaper } from '../frame/ranges.ts';
 import type { SheetFigure } from './figures.ts';
 
 const bowl = 'Float and jets';

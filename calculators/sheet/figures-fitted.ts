@@ -1,5 +1,5 @@
-import { MOST_CYLINDERS } from '../maths/crank/firing-order.ts';
-import { MOST_COILS } from '../ranges.ts';
+import { MOST_CYLINDERS } from '../maths/limits/cylinder-count.ts';
+import { MOST_COILS } from '../frame/ranges.ts';
 import type { SheetFigure } from './figures.ts';
 
 const group = 'What it has';

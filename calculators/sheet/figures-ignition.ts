@@ -1,5 +1,5 @@
 import type { SheetFigure } from './figures.ts';
-import { plateOutside } from '../ranges.ts';
+import { plateOutside } from '../frame/ranges.ts';
 
 const cam = 'Cam and points';
 const plate = 'Breaker plate and timing';

@@ -1,6 +1,6 @@
 import { engineInputs } from '../position/engine-inputs.ts';
-import type { FieldSpec } from '../frame/fields.ts';
-import { MOST_CYLINDERS } from '../maths/crank/firing-order.ts';
+import type { FieldSpec } from '../frame/field/fields.ts';
+import { MOST_CYLINDERS } from '../maths/limits/cylinder-count.ts';
 import { carburettorFigures } from './figures-carburettor.ts';
 import { crankFigures } from './figures-crank.ts';
 import { fittedFigures } from './figures-fitted.ts';

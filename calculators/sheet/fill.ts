@@ -1,5 +1,5 @@
 import { readDisc } from './disc-places.ts';
-import { units, type UnitName } from '../frame/units.ts';
+import { units, type UnitName } from '../frame/text/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
 import { answerOf, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
@@ -34,17 +34,16 @@ function readingInput(id: StepId, slug: string, index: number, known: ReadonlySe
 /** Figures that a calculator asks for as they were measured on cylinder 1, where they were. */
 const isMeasuredOnce: ReadonlySet<FigureKey> = new Set(['squish', 'head-volume', 'exhaust-opens']);
 
-/** Series of calculators that go on from each set to the next, from set 2. */
-const spacings: Readonly<Record<string, string>> = { 'plate-layout': 'spacing' };
+/** A series of this key goes on from each set to the next, from set 2, in every calculator that has it. */
+const SPACING = 'spacing';
 
 /** The way on from each set to the next, where the sheet says where they belong. */
-function onwards(engine: Engine, slug: string): (readonly [key: string, angle: number])[] {
-  const base = spacings[slug];
+function onwards(engine: Engine): (readonly [key: string, angle: number])[] {
   const directions = directionsOf(engine);
-  if (base === undefined || directions === undefined) return [];
+  if (directions === undefined) return [];
   // The first is from the last set to set 1, which the layout makes out for itself.
   return spacingsOf(directions)
-    .map((angle, i) => [`${base}-${String(i + 1)}`, angle] as const)
+    .map((angle, i) => [`${SPACING}-${String(i + 1)}`, angle] as const)
     .slice(1);
 }
 
@@ -91,7 +90,7 @@ export function fillFrom(
       put(`${others}-${String(i)}`, text);
     }
   }
-  for (const [key, angle] of onwards(engine, slug)) put(key, withToken(angle, 'deg'));
+  for (const [key, angle] of onwards(engine)) put(key, withToken(angle, 'deg'));
   for (const id of order) {
     const { reading } = steps[id];
     if (!reading) continue;
@@ -125,7 +124,7 @@ export function fillableKeys(slug: string, keys: Iterable<string>): string[] {
   const bases = [
     ...order.flatMap((id) => steps[id].series?.[slug] ?? []),
     ...figureKeys.flatMap((key) => sheetFigures[key].fillsOthers?.[slug] ?? []),
-    ...[spacings[slug] ?? []].flat(),
+    SPACING,
   ];
   return [...keys].filter(
     (key) => own.has(key) || bases.some((base) => new RegExp(`^${base}-\\d+$`).test(key)),

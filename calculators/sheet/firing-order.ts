@@ -1,4 +1,4 @@
-import { firedByEach, inGroups, orderText } from '../frame/firing-order.ts';
+import { firedByEach, inGroups, orderText } from '../frame/text/order.ts';
 import { boxName, cylindersOf, perOf, setsOf, sharesSets, type Engine } from './model.ts';
 import type { StepReading } from './steps.ts';
 

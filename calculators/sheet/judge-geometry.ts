@@ -1,4 +1,4 @@
-import { showInput } from '../frame/format.ts';
+import { showInput } from '../frame/text/format.ts';
 import { skimFor } from '../maths/cylinder/compression.ts';
 import { angleAfter, travelAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
 import { readingOf } from './edit.ts';

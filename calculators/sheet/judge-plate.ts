@@ -1,4 +1,4 @@
-import { fixed, withUnit } from '../frame/format.ts';
+import { fixed, withUnit } from '../frame/text/format.ts';
 import { setPlaces, spacingsOf } from '../maths/plate/set-places.ts';
 import {
   against,

@@ -1,5 +1,5 @@
 import { boxName } from './model.ts';
-import { fixed, withUnit } from '../frame/format.ts';
+import { fixed, withUnit } from '../frame/text/format.ts';
 import {
   setMoves,
   settlePlate,

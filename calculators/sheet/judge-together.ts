@@ -1,4 +1,4 @@
-import { fixed } from '../frame/format.ts';
+import { fixed } from '../frame/text/format.ts';
 import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
 import { doubtWords, meant } from './doubt.ts';
 import { readingOf } from './edit.ts';

@@ -1,5 +1,5 @@
-import { fixed, withUnit } from '../frame/format.ts';
-import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
+import { fixed, withUnit } from '../frame/text/format.ts';
+import { toShown, type LengthDisplay, type UnitName } from '../frame/text/units.ts';
 import { MathsError } from '../maths/numeric/errors.ts';
 import { doubtWords, isDoubtful, meant } from './doubt.ts';
 import type { FigureKey } from './figures.ts';

@@ -1,7 +1,7 @@
-import { fixed, showInput } from '../frame/format.ts';
-import { proseIn } from '../frame/prose.ts';
-import { sentenceIn } from '../frame/sentence.ts';
-import type { LengthDisplay } from '../frame/units.ts';
+import { fixed, showInput } from '../frame/text/format.ts';
+import { proseIn } from '../frame/text/prose.ts';
+import { sentenceIn } from '../frame/text/sentence.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { againstSheet } from './at-odds.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';

@@ -1,5 +1,5 @@
 import { csv } from '../frame/csv.ts';
-import { units } from '../frame/units.ts';
+import { units } from '../frame/text/units.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { answerOf, sheetFigures } from './figures.ts';
 import { isReading, type LogEntry } from './log-entry.ts';

@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { readingOf } from './edit.ts';
 import { figureWords } from './figure-words.ts';
 import { sheetFigures } from './figures.ts';

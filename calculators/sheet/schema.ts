@@ -4,7 +4,7 @@ import { SITE_NAME } from '../frame/site-name.ts';
 import type { LogEntry } from './log-entry.ts';
 import { FORMAT, LIMITS, VERSION } from './model.ts';
 import { order, steps } from './steps.ts';
-import { units } from '../frame/units.ts';
+import { units } from '../frame/text/units.ts';
 import { ENTRY_KEYS, PATTERNS } from './validate.ts';
 
 const count = { type: 'integer', minimum: 0, maximum: Number.MAX_SAFE_INTEGER };

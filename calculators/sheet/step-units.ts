@@ -1,6 +1,6 @@
-import { fieldUnit, type Ranged } from '../frame/field-unit.ts';
-import { inputDigits, isTurned, placesOfTenth, withUnit } from '../frame/format.ts';
-import { toShown, type LengthDisplay, type UnitName } from '../frame/units.ts';
+import { fieldUnit, type Ranged } from '../frame/field/field-unit.ts';
+import { inputDigits, isTurned, placesOfTenth, withUnit } from '../frame/text/format.ts';
+import { toShown, type LengthDisplay, type UnitName } from '../frame/text/units.ts';
 
 /**
  * The unit of a step's boxes. What is wanted, judged and written down of its readings is said in the

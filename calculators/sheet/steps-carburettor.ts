@@ -1,4 +1,4 @@
-import { floatHeight } from '../ranges.ts';
+import { floatHeight } from '../frame/ranges.ts';
 import type { Step } from './steps.ts';
 
 /** Float, jets, slides and needles. */

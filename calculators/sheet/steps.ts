@@ -1,5 +1,5 @@
 import type { Stage } from '../frame/stages.ts';
-import type { UnitName } from '../frame/units.ts';
+import type { UnitName } from '../frame/text/units.ts';
 import type { FigureKey } from './figures.ts';
 import { cableSteps } from './steps-cables.ts';
 import { carburettorSteps } from './steps-carburettor.ts';

@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import type { Engine } from './model.ts';
 import { summaryTable, type SummaryRow } from './summary-table.ts';
 

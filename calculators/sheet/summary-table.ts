@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../frame/units.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys } from './figures.ts';
 import { leadWords, orderWords } from './firing-order.ts';

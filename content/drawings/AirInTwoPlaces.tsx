@@ -1,5 +1,5 @@
 import { inputs } from '../../calculators/carburettors/air-and-jet/inputs.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { airDensity, standardPressure } from '../../calculators/maths/carburettor/air.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,4 +1,4 @@
-import { demoPlate } from '../../calculators/demo-engine.ts';
+import { demoPlate } from '../../calculators/demo/plate.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,5 +1,5 @@
-import { demoCam } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoCam } from '../../calculators/demo/cam.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import {
   liftAt,
   openingAt,
@@ -7,7 +7,7 @@ import {
   type BreakerCam,
 } from '../../calculators/maths/ignition/breaker-cam.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
-import { Line } from '../../calculators/picture/curve.tsx';
+import { Line } from '../../calculators/picture/chart/curve.tsx';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,12 +1,12 @@
-import { demoCoil } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoCoil } from '../../calculators/demo/coil.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import {
   currentAfter,
   finalCurrent,
   timeConstant,
 } from '../../calculators/maths/ignition/coil-charge.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
-import { Line } from '../../calculators/picture/curve.tsx';
+import { Line } from '../../calculators/picture/chart/curve.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
 

@@ -1,5 +1,5 @@
-import { demoEngine } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoEngine } from '../../calculators/demo/engine.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';

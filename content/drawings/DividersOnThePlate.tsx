@@ -1,5 +1,6 @@
-import { DEMO_CYLINDERS, demoPlate } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { DEMO_CYLINDERS } from '../../calculators/demo/engine.ts';
+import { demoPlate } from '../../calculators/demo/plate.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { chord } from '../../calculators/maths/plate/plate-layout.ts';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,4 +1,4 @@
-import { DEMO_CYLINDERS } from '../../calculators/demo-engine.ts';
+import { DEMO_CYLINDERS } from '../../calculators/demo/engine.ts';
 import { headPlan } from '../../calculators/maths/plate/dividing.ts';
 import { evenly } from '../../calculators/maths/numeric/steps.ts';
 import { Label } from '../../calculators/picture/label.tsx';

@@ -1,9 +1,9 @@
-import { demoEngine } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoEngine } from '../../calculators/demo/engine.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { dwellAtTop } from '../../calculators/maths/crank/find-tdc.ts';
 import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
-import { Line } from '../../calculators/picture/curve.tsx';
+import { Line } from '../../calculators/picture/chart/curve.tsx';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,4 +1,4 @@
-import { demoPlate } from '../../calculators/demo-engine.ts';
+import { demoPlate } from '../../calculators/demo/plate.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';

@@ -1,5 +1,5 @@
-import { demoJets } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoJets } from '../../calculators/demo/jets.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { needleDiameterAt, needleRise } from '../../calculators/maths/carburettor/needle.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';

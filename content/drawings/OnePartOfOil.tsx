@@ -1,4 +1,4 @@
-import { DEMO_RATIO } from '../../calculators/demo-engine.ts';
+import { DEMO_RATIO } from '../../calculators/demo/engine.ts';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

@@ -1,4 +1,5 @@
-import { demoBarrel, demoEngine } from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoEngine } from '../../calculators/demo/engine.ts';
 import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';

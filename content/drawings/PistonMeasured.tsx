@@ -1,4 +1,4 @@
-import { demoBarrel } from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';

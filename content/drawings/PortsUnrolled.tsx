@@ -1,5 +1,6 @@
-import { demoBarrel, demoEngine } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoEngine } from '../../calculators/demo/engine.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { crownPort } from '../../calculators/maths/cylinder/port-timing.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Dimension } from '../../calculators/picture/dimension.tsx';

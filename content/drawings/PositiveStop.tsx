@@ -1,5 +1,6 @@
-import { demoEngine, demoTop } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoEngine } from '../../calculators/demo/engine.ts';
+import { demoTop } from '../../calculators/demo/top.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { angleBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';

@@ -1,4 +1,4 @@
-import { demoCam } from '../../calculators/demo-engine.ts';
+import { demoCam } from '../../calculators/demo/cam.ts';
 import { liftAt, type BreakerCam } from '../../calculators/maths/ignition/breaker-cam.ts';
 import { evenly } from '../../calculators/maths/numeric/steps.ts';
 import { Label } from '../../calculators/picture/label.tsx';

@@ -1,5 +1,6 @@
-import { demoBarrel, demoHead } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoHead } from '../../calculators/demo/head.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { Label } from '../../calculators/picture/label.tsx';

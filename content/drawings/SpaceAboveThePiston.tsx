@@ -1,4 +1,5 @@
-import { demoBarrel, demoHead } from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoHead } from '../../calculators/demo/head.ts';
 import { findRoot } from '../../calculators/maths/numeric/find-root.ts';
 import { evenly } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';

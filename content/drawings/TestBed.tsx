@@ -1,8 +1,8 @@
 import { Dimension } from '../../calculators/picture/dimension.tsx';
 import { arrowHead, Label } from '../../calculators/picture/label.tsx';
 import { LineDrawing } from '../../calculators/picture/line-drawing.tsx';
-import { demoFloat } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoFloat } from '../../calculators/demo/float.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { bed } from '../test-bed.ts';
 
 /** User units for a millimetre. */

@@ -1,4 +1,5 @@
-import { demoBarrel, demoHead } from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoHead } from '../../calculators/demo/head.ts';
 import { evenly, hundredth } from '../../calculators/maths/numeric/steps.ts';
 import { Cut, Hatching } from '../../calculators/picture/cut.tsx';
 import { Label } from '../../calculators/picture/label.tsx';

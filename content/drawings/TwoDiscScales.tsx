@@ -1,5 +1,5 @@
-import { demoTop } from '../../calculators/demo-engine.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { demoTop } from '../../calculators/demo/top.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { tdcReading } from '../../calculators/maths/crank/find-tdc.ts';
 import { evenly } from '../../calculators/maths/numeric/steps.ts';
 import { Label } from '../../calculators/picture/label.tsx';

@@ -1,4 +1,4 @@
-import { demoCam } from '../../calculators/demo-engine.ts';
+import { demoCam } from '../../calculators/demo/cam.ts';
 import {
   liftAt,
   opensBefore,

@@ -1,5 +1,5 @@
-import { FOREIGN, foreignTwin } from '../../calculators/frame/foreign.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { FOREIGN, foreignTwin } from '../../calculators/frame/text/foreign.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { inTexts } from './in-texts.ts';
 
 /** What holds no running text, or is drawn anew in the reader's lengths by its own script. */

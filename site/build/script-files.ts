@@ -1,9 +1,10 @@
 import type { Rolldown } from 'vite';
 
-/** A file of script, and the folders and files of the project whose code travels in it. */
+/** A file of script, and the folders of the project, or packages, whose code travels in it. */
 interface ScriptFile {
   readonly name: string;
-  readonly from: readonly string[];
+  /** Each ends with a slash, so that a module is placed by the folder it lies in. */
+  readonly from: readonly `${string}/`[];
   /** How many of the pages' starting points must use a module before it goes there. */
   readonly sharedBy: number;
 }
@@ -17,18 +18,7 @@ export const plan: readonly ScriptFile[] = [
   {
     // What every page has, and what decides whether anything more is to be fetched.
     name: 'start',
-    from: [
-      'site/layouts/Page',
-      'preload-helper',
-      'site/offline/kept-work',
-      'site/browser/typed-before',
-      'site/browser/answering',
-      'site/browser/load-failure',
-      'site/browser/preferences',
-      'site/browser/keeps-sheet',
-      'site/figures/wanted',
-      'site/waking/signs',
-    ],
+    from: ['site/layouts/', 'site/opening/'],
     sharedBy: 1,
   },
   {
@@ -36,69 +26,52 @@ export const plan: readonly ScriptFile[] = [
     name: 'base',
     from: [
       'node_modules/preact/',
-      'calculators/frame/fields',
-      'calculators/frame/format',
-      'calculators/frame/prose',
-      'calculators/frame/sentence',
-      'calculators/picture/memo',
-      'calculators/position/engine-inputs',
-      'calculators/maths/numeric/find-root',
-      'calculators/maths/numeric/steps',
-      'calculators/maths/numeric/within',
+      'calculators/demo/',
+      'calculators/frame/field/',
+      'calculators/frame/text/',
+      'calculators/maths/limits/',
+      'calculators/maths/numeric/',
       'calculators/maths/units/',
-      'calculators/maths/crank/slider-crank',
-      'calculators/maths/crank/rim-arc',
-      'site/fields/FigureInput',
-      'site/fields/LengthsChoice',
-      'site/fields/ListInput',
-      'site/browser/CopyState',
-      'site/browser/Spoken',
-      'site/browser/hydrate',
-      'site/browser/measures',
-      'site/browser/one-line',
-      'site/browser/save',
-      'site/browser/site-address',
+      'calculators/picture/redraw/',
+      'site/browser/',
     ],
     sharedBy: 2,
   },
   {
-    // Shared by a calculator's page and a figure of an article, and needed by no other page.
+    // Shared by a calculator's page and a figure of an article, and needed by few other pages.
     name: 'live',
     from: [
       'calculators/frame/',
-      'calculators/maths/numeric/uncertainty',
-      'calculators/picture/axis',
-      'calculators/picture/chart',
-      'calculators/picture/curve',
-      'calculators/picture/field',
-      'calculators/picture/handle',
-      'calculators/picture/key',
+      'calculators/picture/chart/',
+      'calculators/picture/common/',
       'site/calculator/',
       'site/fields/',
-      'site/waking/until-touched',
-      'site/waking/when-touched',
+      'site/waking/',
     ],
+    sharedBy: 2,
+  },
+  {
+    // Shared by the calculators that know where the piston is.
+    name: 'crank',
+    from: ['calculators/maths/crank/', 'calculators/position/'],
+    sharedBy: 2,
+  },
+  {
+    // Shared by the calculators that draw what is made at true scale.
+    name: 'drawing',
+    from: ['calculators/drawing/'],
     sharedBy: 2,
   },
   {
     // Shared by the calculators that know the barrel.
     name: 'barrel',
-    from: [
-      'calculators/maths/cylinder/',
-      'calculators/maths/numeric/integrate',
-      'calculators/picture/ports',
-      'calculators/geometry/',
-    ],
+    from: ['calculators/maths/cylinder/', 'calculators/geometry/'],
     sharedBy: 2,
   },
   {
     // Shared by the calculators that know the cam.
     name: 'cam',
-    from: [
-      'calculators/maths/ignition/breaker-cam',
-      'calculators/points/cam-inputs',
-      'calculators/points/coil-inputs',
-    ],
+    from: ['calculators/maths/ignition/', 'calculators/points/'],
     sharedBy: 2,
   },
 ];

@@ -1,6 +1,6 @@
 import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
 import { percent } from '../../calculators/frame/budget-line.ts';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import type { BudgetProps } from './UncertaintyBudget.tsx';
 
 /** For each result the readings that make up its ±, the worst first, and what a better one would do. */

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whyNotShared } from '../../calculators/frame/whose.ts';
-import { memo } from '../../calculators/picture/memo.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
 import { addressOf } from './address-of.ts';

@@ -1,8 +1,8 @@
 import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
-import { withUnit } from '../../calculators/frame/format.ts';
+import { withUnit } from '../../calculators/frame/text/format.ts';
 import { showResult } from '../../calculators/frame/show-result.ts';
 import type { AnyValues, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
-import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 
 interface Props {
   readonly value: number;

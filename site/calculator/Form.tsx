@@ -1,4 +1,4 @@
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { stillToGive } from '../../calculators/frame/whose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';

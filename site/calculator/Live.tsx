@@ -4,7 +4,7 @@ import type { Evaluation, Origins, Texts } from '../../calculators/frame/evaluat
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import '../browser/one-line.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
-import { failureWords } from '../browser/load-failure.ts';
+import { failureWords } from '../opening/load-failure.ts';
 import { Answer } from './Answer.tsx';
 import { CopyLink } from './CopyLink.tsx';
 import { Form } from './Form.tsx';

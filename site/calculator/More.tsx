@@ -1,5 +1,5 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { LaterPart } from '../browser/LaterPart.tsx';
 import { Onwards } from './Onwards.tsx';

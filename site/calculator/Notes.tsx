@@ -1,6 +1,6 @@
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { whoseBrief } from '../../calculators/frame/whose.ts';
-import { useFrozen } from '../../calculators/picture/frozen.ts';
+import { useFrozen } from '../../calculators/picture/redraw/frozen.ts';
 import { OwnEngine, type OwnEngineProps } from './OwnEngine.tsx';
 import type { State } from './state.ts';
 

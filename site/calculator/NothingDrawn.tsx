@@ -1,6 +1,6 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { labelOf } from '../../calculators/frame/rests-on.ts';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { fieldId } from '../fields/FieldNotes.tsx';
 
 interface Props {

@@ -1,7 +1,7 @@
 import { wordsOf } from '../../calculators/frame/show-result.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import { whoseBeside } from '../../calculators/frame/whose.ts';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { Help } from '../fields/Help.tsx';
 import { Figure } from './Figure.tsx';
 import type { State } from './state.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
-import { keepsSheet } from '../browser/keeps-sheet.ts';
+import { keepsSheet } from '../opening/keeps-sheet.ts';
 
 export interface OwnEngineProps {
   readonly evaluation: Evaluation;

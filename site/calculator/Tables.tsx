@@ -1,6 +1,6 @@
 import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
 import {
   Absent,
@@ -8,7 +8,7 @@ import {
   type ResultSpec,
   type TableSpec,
 } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import {
   assumedLimits,
   restsOnExample,

@@ -2,7 +2,7 @@ import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { budgetLine } from '../../calculators/frame/budget-line.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { failureWords } from '../browser/load-failure.ts';
+import { failureWords } from '../opening/load-failure.ts';
 import type { State } from './state.ts';
 
 export interface BudgetProps extends State {

@@ -1,5 +1,5 @@
 import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
-import { isUnreadable, type Held } from '../../calculators/frame/fields.ts';
+import { isUnreadable, type Held } from '../../calculators/frame/field/fields.ts';
 
 /**
  * What each field held when it was last read well, kept for when it cannot be read. The field that

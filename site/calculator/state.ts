@@ -1,5 +1,5 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 
 /** What a calculator in use shows. */
 export interface State {

@@ -7,12 +7,12 @@ import {
   type Origins,
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
-import type { Field, Held } from '../../calculators/frame/fields.ts';
+import type { Field, Held } from '../../calculators/frame/field/fields.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
-import { onRoundStep } from '../../calculators/frame/round-steps.ts';
+import { onRoundStep } from '../../calculators/frame/field/round-steps.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
 import { lastGood, letGo } from './last-good.ts';
 import type { Now, State } from './state.ts';
 import { useSums } from './use-sums.ts';

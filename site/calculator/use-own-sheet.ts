@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { keepsSheet } from '../browser/keeps-sheet.ts';
+import { keepsSheet } from '../opening/keeps-sheet.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
 
 /** What the engine in use fills into a calculator, or nothing; its code is fetched when it is asked for. */

@@ -1,6 +1,6 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
-import { withoutMarks } from '../../calculators/frame/parse.ts';
-import { looksLikeSum, type Sums } from '../../calculators/frame/sums.ts';
+import { withoutMarks } from '../../calculators/frame/field/parse.ts';
+import { looksLikeSum, type Sums } from '../../calculators/frame/field/sums.ts';
 import { useSumReader } from '../fields/use-sum-reader.ts';
 
 /** The texts that nothing has read yet and that look like sums. */

@@ -1,5 +1,5 @@
 import { activeEngine } from '../../calculators/sheet/store.ts';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
 import { keptStore } from '../sheet/keeper.ts';
 import { contradiction, ownLines } from './own-lines.ts';
 

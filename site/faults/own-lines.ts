@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { isBegun } from '../../calculators/sheet/edit.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';

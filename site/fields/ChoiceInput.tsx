@@ -1,8 +1,8 @@
-import type { ChoiceField } from '../../calculators/frame/fields.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { ChoiceField } from '../../calculators/frame/field/fields.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { Help } from './Help.tsx';
 
 interface Props {

@@ -1,4 +1,4 @@
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { Offers } from './Offers.tsx';
 
 export const fieldId = (idPrefix: string, key: string): string => `${idPrefix}${key}`;

@@ -1,7 +1,7 @@
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import type { Field, FigureField } from '../../calculators/frame/fields.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
-import { units } from '../../calculators/frame/units.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import type { Field, FigureField } from '../../calculators/frame/field/fields.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import { fieldId, FieldNotes } from './FieldNotes.tsx';
 import type { FieldHandlers } from './Fields.tsx';
 import { FigureInRow } from './FigureInput.tsx';

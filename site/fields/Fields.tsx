@@ -1,6 +1,6 @@
-import type { Field } from '../../calculators/frame/fields.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { memo } from '../../calculators/picture/memo.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { ChoiceInput } from './ChoiceInput.tsx';
 import { FieldRows, inRows } from './FieldRows.tsx';
 import { FigureInput } from './FigureInput.tsx';

@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { labelOf } from '../../calculators/frame/rests-on.ts';
 import { inputLines } from '../../calculators/frame/summary.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { marksOf } from './whose-mark.ts';
 
 interface Props {

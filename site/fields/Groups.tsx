@@ -1,5 +1,5 @@
-import type { Field } from '../../calculators/frame/fields.ts';
-import { memo } from '../../calculators/picture/memo.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { Fields, type FieldsProps } from './Fields.tsx';
 import { Group } from './Group.tsx';
 

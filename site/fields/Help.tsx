@@ -1,5 +1,5 @@
-import { proseIn } from '../../calculators/frame/prose.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 
 interface Props {
   readonly id: string;

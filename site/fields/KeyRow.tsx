@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { units, type Quantity, type UnitName } from '../../calculators/frame/units.ts';
+import { units, type Quantity, type UnitName } from '../../calculators/frame/text/units.ts';
 import { leaveFocus } from './leave-focus.ts';
 
 interface Props {

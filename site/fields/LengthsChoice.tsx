@@ -1,5 +1,5 @@
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { rememberLengths } from '../browser/preferences.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { rememberLengths } from '../opening/preferences.ts';
 
 /** Lengths in mm or inches, for every page. */
 export function LengthsChoice({

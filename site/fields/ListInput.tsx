@@ -1,9 +1,9 @@
-import type { ListField } from '../../calculators/frame/fields.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { inputDigits, showIn } from '../../calculators/frame/format.ts';
-import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import type { ListField } from '../../calculators/frame/field/fields.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import { inputDigits, showIn } from '../../calculators/frame/text/format.ts';
+import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { useState } from 'preact/hooks';
-import { inSentence } from '../../calculators/frame/sentence.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { bringsUnit, listToKeep, textInList } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';

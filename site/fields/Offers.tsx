@@ -1,4 +1,4 @@
-import { offeredIn } from '../../calculators/frame/offered.ts';
+import { offeredIn } from '../../calculators/frame/field/offered.ts';
 import { leaveFocus } from './leave-focus.ts';
 
 interface Props {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { inputLines } from '../../calculators/frame/summary.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
-import { memo } from '../../calculators/picture/memo.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { Fields, type FieldHandlers } from './Fields.tsx';
 
 interface Props extends FieldHandlers {

@@ -5,22 +5,38 @@ import {
   type FieldSpec,
   type FigureField,
   type ListField,
-} from '../../calculators/frame/fields.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { fixed, inputDigits, showIn, shownUnit, withUnit } from '../../calculators/frame/format.ts';
-import { BETWEEN, inOneUnit, readingParts, withoutEnd } from '../../calculators/frame/readings.ts';
+} from '../../calculators/frame/field/fields.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import {
+  fixed,
+  inputDigits,
+  showIn,
+  shownUnit,
+  withUnit,
+} from '../../calculators/frame/text/format.ts';
+import {
+  BETWEEN,
+  inOneUnit,
+  readingParts,
+  withoutEnd,
+} from '../../calculators/frame/field/readings.ts';
 import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readings.ts';
 import { statedAndRead } from '../../calculators/maths/numeric/stated-and-read.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
-import { IMPLIED, numberAndUnit, parse, withoutMarks } from '../../calculators/frame/parse.ts';
-import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
-import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
+import {
+  IMPLIED,
+  numberAndUnit,
+  parse,
+  withoutMarks,
+} from '../../calculators/frame/field/parse.ts';
+import { looksLikeSum, sumWithUnit } from '../../calculators/frame/field/sums.ts';
+import { isHomeUnit } from '../../calculators/frame/field/typed-units.ts';
 import {
   toShown,
   units,
   type LengthDisplay,
   type UnitName,
-} from '../../calculators/frame/units.ts';
+} from '../../calculators/frame/text/units.ts';
 
 /** Figure and unit as typed together, apart by a space: “18 thou”. */
 const apart = ({ number, unit }: { number: string; unit: string }): string =>

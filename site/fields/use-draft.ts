@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { FigureField } from '../../calculators/frame/fields.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { FigureField } from '../../calculators/frame/field/fields.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { textInField } from './field-text.ts';
 
 interface Draft {

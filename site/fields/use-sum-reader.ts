@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { SumReader, Sums } from '../../calculators/frame/sums.ts';
+import type { SumReader, Sums } from '../../calculators/frame/field/sums.ts';
 
 /** A fraction whose unit is still being typed looks like a sum for a moment. */
 const PAUSE_MS = 400;
@@ -15,7 +15,7 @@ export function useSumReader(): [Sums, (waiting: string) => void] {
     if (wanted === '' || typeof sums === 'object') return undefined;
     let stale = false;
     const timer = setTimeout(() => {
-      import('../../calculators/frame/sum-reader.ts').then(
+      import('../../calculators/frame/field/sum-reader.ts').then(
         ({ readSum }) => stale || setSums({ read: readSum }),
         () => stale || setSums('failed'),
       );

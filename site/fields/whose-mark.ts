@@ -1,4 +1,4 @@
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { isAssumed, isExample } from '../../calculators/frame/whose-field.ts';
 
 /** Whose a field's figure is, in a word; none for a setting that is nobody's to give. */

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { toQuery } from '../../calculators/frame/address.ts';
 import type { Evaluation, Texts } from '../../calculators/frame/evaluate.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import '../browser/one-line.ts';
 import { Answer } from '../calculator/Answer.tsx';
@@ -10,7 +10,7 @@ import { anExample, useCalculation, type Given } from '../calculator/use-calcula
 import { usePicture } from '../calculator/use-picture.tsx';
 import { Fields } from '../fields/Fields.tsx';
 import { Problems } from '../fields/Problems.tsx';
-import { takeWanted, WANTED } from './wanted.ts';
+import { takeWanted, WANTED } from '../opening/wanted.ts';
 
 export interface FigureProps {
   readonly calculator: AnyCalculator;

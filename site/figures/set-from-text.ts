@@ -1,4 +1,4 @@
-import { WANTED, type Wanted } from './wanted.ts';
+import { WANTED, type Wanted } from '../opening/wanted.ts';
 
 /** A press that is meant for the page itself, and not for another tab. */
 const plain = (event: MouseEvent): boolean =>

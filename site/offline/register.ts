@@ -1,4 +1,4 @@
-import { keepWork } from './kept-work.ts';
+import { keepWork } from '../opening/kept-work.ts';
 import { clearNotice, showNotice } from './notice.ts';
 
 const TAKE_OVER = 'take-over';

@@ -1,4 +1,4 @@
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 
 export type Row = readonly [name: string, value: string];

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { floatWords, slidesWords } from '../../calculators/practice/acts.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import {
   gaugeShows,
   inventFloat,

@@ -1,4 +1,4 @@
-import { memo } from '../../calculators/picture/memo.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import type { Act, Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';

@@ -1,6 +1,6 @@
 import type { Bench } from '../../calculators/practice/bench.ts';
 import { degreesAlong, type Engine } from '../../calculators/practice/engine.ts';
-import { memo } from '../../calculators/picture/memo.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { hundredth } from '../../calculators/maths/numeric/steps.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import type { Cost, Line, Reckoning } from '../../calculators/practice/reckoning.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { copyText, type Copied } from '../browser/copy.ts';

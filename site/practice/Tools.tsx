@@ -1,7 +1,7 @@
 import { MOST, type Act, type Bench, type InHole } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { fitOf, LEAVES } from '../../calculators/practice/instruments.ts';
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import { PlateDrawing } from './PlateDrawing.tsx';
 import { Press } from './Press.tsx';
 import { mm, signed, standsWords } from './words.ts';

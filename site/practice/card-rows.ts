@@ -1,4 +1,4 @@
-import { fixed } from '../../calculators/frame/format.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 import type { Row } from './Asked.tsx';

@@ -1,5 +1,5 @@
 import { h, render } from 'preact';
-import { addressRead, pageAnswers } from '../browser/answering.ts';
+import { addressRead, pageAnswers } from '../opening/answering.ts';
 import { App } from './App.tsx';
 import type { Places } from './places.ts';
 

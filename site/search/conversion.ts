@@ -1,7 +1,7 @@
-import { parse } from '../../calculators/frame/parse.ts';
-import { unitTyped } from '../../calculators/frame/typed-units.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
+import { unitTyped } from '../../calculators/frame/field/typed-units.ts';
 import { convert, type Unit } from '../../calculators/maths/units/units.ts';
-import type { UnitName } from '../../calculators/frame/units.ts';
+import type { UnitName } from '../../calculators/frame/text/units.ts';
 
 /** For each quantity asked about: the unit that it is read in, and those that it is told in. */
 const TOLD = [

@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { lastAsked, type Asked as WasAsked } from '../../calculators/sheet/judge.ts';
 import { dayWords } from '../../calculators/sheet/log.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';

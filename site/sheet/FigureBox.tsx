@@ -1,5 +1,5 @@
-import { plainText, type FigureField } from '../../calculators/frame/fields.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { plainText, type FigureField } from '../../calculators/frame/field/fields.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { useContext } from 'preact/hooks';
 import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
 import { enter } from '../../calculators/sheet/enter.ts';

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
-import { failureWords } from '../browser/load-failure.ts';
+import { failureWords } from '../opening/load-failure.ts';
 
 interface Props<Given extends object> {
   readonly name: string;

@@ -1,4 +1,4 @@
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { cameWords } from '../../calculators/sheet/came.ts';
 import type { KeptBoth } from '../../calculators/sheet/store.ts';
 import { save } from '../browser/save.ts';

@@ -1,6 +1,6 @@
 import type { ComponentProps } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { failureWords } from '../browser/load-failure.ts';
+import { failureWords } from '../opening/load-failure.ts';
 
 type View = typeof import('./OneReading.tsx').OneReading;
 

@@ -1,7 +1,7 @@
 import type { TargetedKeyboardEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { proseIn } from '../../calculators/frame/prose.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { isUnread, momentWords, placeOf, readNumber } from '../../calculators/sheet/boxes.ts';
 import {
   isDue,

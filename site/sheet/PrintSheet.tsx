@@ -1,6 +1,6 @@
-import { units, type LengthDisplay } from '../../calculators/frame/units.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { showIn } from '../../calculators/frame/format.ts';
+import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import { showIn } from '../../calculators/frame/text/format.ts';
 import { readingOf } from '../../calculators/sheet/edit.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { firedByBox, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';

@@ -1,6 +1,6 @@
 import { useContext, useState } from 'preact/hooks';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { units } from '../../calculators/frame/units.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
 import { readingOf, type Manner } from '../../calculators/sheet/edit.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
 import { engineFragment, type LinkHolds } from '../../calculators/sheet/link.ts';
@@ -7,7 +7,7 @@ import type { Engine } from '../../calculators/sheet/model.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
-import { failureWords } from '../browser/load-failure.ts';
+import { failureWords } from '../opening/load-failure.ts';
 import { save } from '../browser/save.ts';
 import { today } from '../browser/today.ts';
 

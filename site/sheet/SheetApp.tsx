@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { nextDue, spotAt, spotFragment } from '../../calculators/sheet/due.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
@@ -13,7 +13,7 @@ import '../browser/one-line.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
 import { holdFocus } from '../browser/hold-focus.ts';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
+import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
 import { asTyped } from './as-typed.ts';
 import { EngineBar } from './EngineBar.tsx';
 import { Figures } from './Figures.tsx';

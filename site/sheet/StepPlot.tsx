@@ -1,9 +1,9 @@
 import { max, min } from 'd3-array';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { inputDigits } from '../../calculators/frame/format.ts';
-import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
-import { Chart } from '../../calculators/picture/chart.tsx';
-import { Line, type Point } from '../../calculators/picture/curve.tsx';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import { inputDigits } from '../../calculators/frame/text/format.ts';
+import { toShown, units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { Chart } from '../../calculators/picture/chart/chart.tsx';
+import { Line, type Point } from '../../calculators/picture/chart/curve.tsx';
 import { dayWords, type Round } from '../../calculators/sheet/log.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { boxName, perOf, type Engine } from '../../calculators/sheet/model.ts';

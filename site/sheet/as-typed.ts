@@ -1,6 +1,6 @@
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { isTypedInInches } from '../../calculators/sheet/typed-in.ts';
-import { hasChosenLengths, rememberedLengths, rememberLengths } from '../browser/preferences.ts';
+import { hasChosenLengths, rememberedLengths, rememberLengths } from '../opening/preferences.ts';
 
 /**
  * Shows lengths as a brought engine has them, where nobody has chosen on this device yet; else says

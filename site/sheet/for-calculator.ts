@@ -7,11 +7,11 @@ import {
 } from '../../calculators/frame/evaluate.ts';
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
 import { wordsOf } from '../../calculators/frame/show-result.ts';
-import { showInput } from '../../calculators/frame/format.ts';
+import { showInput } from '../../calculators/frame/text/format.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { whoseResults } from '../../calculators/frame/whose.ts';
 import { keep, setEntry, setFigure, wound } from '../../calculators/sheet/edit.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';

@@ -5,7 +5,7 @@ import { dayWords, tickedLines } from '../../calculators/sheet/log.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { activeEngine, withEngine } from '../../calculators/sheet/store.ts';
-import { rememberedLengths } from '../browser/preferences.ts';
+import { rememberedLengths } from '../opening/preferences.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { secondsNow, today } from '../browser/today.ts';
 import { Keeper, KEY, keptStore } from './keeper.ts';

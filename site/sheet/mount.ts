@@ -1,6 +1,6 @@
 import { h } from 'preact';
 import { hydrateInPlace } from '../browser/hydrate.ts';
-import { addressRead, pageAnswers } from '../browser/answering.ts';
+import { addressRead, pageAnswers } from '../opening/answering.ts';
 import type { Places } from './places.ts';
 import { SheetApp } from './SheetApp.tsx';
 

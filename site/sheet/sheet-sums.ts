@@ -2,7 +2,7 @@ import { createContext } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { waitingSums } from '../../calculators/sheet/boxes.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
-import type { Sums } from '../../calculators/frame/sums.ts';
+import type { Sums } from '../../calculators/frame/field/sums.ts';
 import { useSumReader } from '../fields/use-sum-reader.ts';
 
 /** What reads the sums in the boxes of the sheet. */

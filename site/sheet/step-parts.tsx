@@ -1,6 +1,6 @@
-import { showInput } from '../../calculators/frame/format.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { showInput } from '../../calculators/frame/text/format.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { againstWords } from '../../calculators/sheet/against.ts';
 import { spotFragment } from '../../calculators/sheet/due.ts';
 import { confirm, readingOf } from '../../calculators/sheet/edit.ts';

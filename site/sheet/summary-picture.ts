@@ -1,8 +1,8 @@
 import { SITE_NAME } from '../../calculators/frame/site-name.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { summaryTable } from '../../calculators/sheet/summary-table.ts';
-import { withMaker } from '../browser/png-maker.ts';
+import { withMaker } from '../../calculators/picture/png-maker.ts';
 
 /** Dots: a forum shows no more, and a phone holds it. */
 const MARGIN = 28;

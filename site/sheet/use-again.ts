@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { withoutMarks } from '../../calculators/frame/parse.ts';
-import { looksLikeSum, type Sums } from '../../calculators/frame/sums.ts';
+import { withoutMarks } from '../../calculators/frame/field/parse.ts';
+import { looksLikeSum, type Sums } from '../../calculators/frame/field/sums.ts';
 
 /**
  * Types a text again that waited for the reader of sums, once that has come, in the manner in which

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { Sums } from '../../calculators/frame/sums.ts';
+import type { Sums } from '../../calculators/frame/field/sums.ts';
 import { reenter } from '../../calculators/sheet/enter.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { today } from '../browser/today.ts';

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { KEY } from '../browser/preferences.ts';
+import { KEY } from '../opening/preferences.ts';
 
 /**
  * What stands in the head of a page whose address may hold figures, within the page itself: it has

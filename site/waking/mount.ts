@@ -1,9 +1,9 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { keepWork, keptWork } from '../offline/kept-work.ts';
-import { pageAnswers, pageFailed } from '../browser/answering.ts';
-import { didNotCome } from '../browser/load-failure.ts';
-import { rememberedLengths, rememberLengths, watchLengths } from '../browser/preferences.ts';
+import { keepWork, keptWork } from '../opening/kept-work.ts';
+import { pageAnswers, pageFailed } from '../opening/answering.ts';
+import { didNotCome } from '../opening/load-failure.ts';
+import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
 import { whenStirred } from './when-stirred.ts';
 import { keepDeeds, whenSetAbout } from './while-coming.ts';
 

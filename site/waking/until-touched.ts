@@ -6,10 +6,10 @@ import {
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { pageAnswers } from '../browser/answering.ts';
+import { pageAnswers } from '../opening/answering.ts';
 import { hydrateInPlace } from '../browser/hydrate.ts';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
-import { typedBefore } from '../browser/typed-before.ts';
+import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
+import { typedBefore } from '../opening/typed-before.ts';
 import { whenTouched } from './when-touched.ts';
 
 const whenIdle = globalThis.requestIdleCallback as typeof requestIdleCallback | undefined;

@@ -1,8 +1,8 @@
 import { h } from 'preact';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { addressRead } from '../browser/answering.ts';
-import { keepsSheet } from '../browser/keeps-sheet.ts';
+import { addressRead } from '../opening/answering.ts';
+import { keepsSheet } from '../opening/keeps-sheet.ts';
 import { Live } from '../calculator/Live.tsx';
 import { answerWhenTouched } from './until-touched.ts';
 

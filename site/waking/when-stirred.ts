@@ -1,7 +1,7 @@
-import { keepsSheet } from '../browser/keeps-sheet.ts';
-import { rememberedLengths, watchLengths } from '../browser/preferences.ts';
-import { typedBefore } from '../browser/typed-before.ts';
-import { onSigns } from './signs.ts';
+import { keepsSheet } from '../opening/keeps-sheet.ts';
+import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
+import { typedBefore } from '../opening/typed-before.ts';
+import { onSigns } from '../opening/signs.ts';
 
 const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
 

@@ -1,5 +1,5 @@
 import { TOUCHES } from '../browser/touches.ts';
-import { onSigns } from './signs.ts';
+import { onSigns } from '../opening/signs.ts';
 
 /**
  * Calls back at a touch of the place, before the touch reaches what it is meant for, so that

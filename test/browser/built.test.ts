@@ -3,7 +3,7 @@ import { join, posix } from 'node:path';
 import { parseHTML } from 'linkedom';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { demoTiming } from '../../calculators/demo-engine.ts';
+import { demoTiming } from '../../calculators/demo/timing.ts';
 import { foreignName } from '../drawing/foreign-names.ts';
 import { standing } from '../outside/standing.ts';
 import { alongside, outside, overlaps, pierced, strikes } from '../pictures/support/faults.ts';

@@ -8,6 +8,7 @@ import { readStore } from '../../calculators/sheet/store.ts';
 import { parseDocument } from '../../calculators/sheet/validate.ts';
 import { alertText, field, settled } from './support/calculator.ts';
 import { CLIPBOARD, copied } from './support/clipboard.ts';
+import { painted } from './support/handles.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
 
@@ -270,8 +271,8 @@ describe('a hand quicker than the machine', () => {
       await settled(page);
       await field(page, 'stroke').fill('');
       await field(page, 'stroke').pressSequentially('58.5', { delay: 60 });
-      // As long as the quickest hand needs from one key to the next.
-      await page.waitForTimeout(100);
+      // Drawn, as it is before the quickest hand comes to the keys that load the page again.
+      await painted(page);
       await page.reload();
       await settled(page);
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('58.5');

@@ -1,3 +1,4 @@
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { documentOf, slugs } from './support/built.ts';
 import { settled } from './support/calculator.ts';
@@ -20,50 +21,65 @@ const dragged = slugs.flatMap((slug) =>
   ),
 );
 
-describe('a handle stays under the finger', () => {
-  it.each(dragged)('$slug: $label', async ({ slug, index, along }) => {
-    await visit(
-      { path: `calculators/${slug}/`, viewport: { width: 800, height: 1600 } },
-      async (page) => {
-        await settled(page);
-        const handle = page.getByRole('slider').nth(index);
-        const start = await take(page, handle);
-        for (const by of [10, 20, 30, 20, 0, -10, -20]) {
-          const finger = { ...start, [along]: start[along] + by };
-          await page.mouse.move(finger.x, finger.y);
-          await painted(page);
-          const off = (await middleOf(handle))[along] - finger[along];
-          expect(Math.abs(off), `${by} pixels away`).toBeLessThan(NEAR);
-        }
-        await page.mouse.up();
-      },
-    );
-  });
-});
+/** Shows the page as it was served once more, as a step back leads to another address of it. */
+const asServed = async (page: Page, path: string): Promise<void> => {
+  await page.evaluate((to) => {
+    history.pushState(null, '', to);
+    dispatchEvent(new PopStateEvent('popstate'));
+  }, `/${path}`);
+  await painted(page);
+};
 
-describe('the arrow keys move a handle the way they point, and enlarge what it says', () => {
-  // The angle of a hole goes round the plate, anticlockwise.
-  const straight = dragged.filter(({ label }) => !label.startsWith('Hole'));
-  it.each(straight)('$slug: $label', async ({ slug, index, along }) => {
-    await visit(
-      { path: `calculators/${slug}/`, viewport: { width: 800, height: 1600 } },
-      async (page) => {
-        await settled(page);
+/** By the arrow keys, and what it says goes the way that they point. */
+async function steps(page: Page, handle: Locator, along: 'x' | 'y', label: string): Promise<void> {
+  const says = async (): Promise<number> => Number(await handle.getAttribute('aria-valuenow'));
+  await handle.focus();
+  const [place, value] = [(await middleOf(handle))[along], await says()];
+  for (let i = 0; i < 3; i += 1) {
+    await page.keyboard.press(along === 'x' ? 'ArrowRight' : 'ArrowUp');
+    await painted(page);
+  }
+  expect(await says(), label).toBeGreaterThan(value);
+  const moved = (await middleOf(handle))[along] - place;
+  if (along === 'x') expect(moved, label).toBeGreaterThan(0);
+  else expect(moved, label).toBeLessThan(0);
+}
+
+/** Dragged to and fro, it stays where the finger is. */
+async function follows(
+  page: Page,
+  handle: Locator,
+  along: 'x' | 'y',
+  label: string,
+): Promise<void> {
+  const start = await take(page, handle);
+  for (const by of [10, 20, 30, 20, 0, -10, -20]) {
+    const finger = { ...start, [along]: start[along] + by };
+    await page.mouse.move(finger.x, finger.y);
+    await painted(page);
+    const off = (await middleOf(handle))[along] - finger[along];
+    expect.soft(Math.abs(off), `${label}, ${by} pixels away`).toBeLessThan(NEAR);
+  }
+  await page.mouse.up();
+}
+
+describe('every handle stays under the finger, and the arrow keys move it the way they point and enlarge what it says', () => {
+  it.each([...Map.groupBy(dragged, ({ slug }) => slug)])('%s', async (slug, handles) => {
+    const path = `calculators/${slug}/`;
+    await visit({ path, viewport: { width: 800, height: 1600 } }, async (page) => {
+      await settled(page);
+      for (const { index, label, along } of handles) {
         const handle = page.getByRole('slider').nth(index);
-        const says = async (): Promise<number> =>
-          Number(await handle.getAttribute('aria-valuenow'));
-        await handle.focus();
-        const [place, value] = [(await middleOf(handle))[along], await says()];
-        for (let i = 0; i < 3; i += 1) {
-          await page.keyboard.press(along === 'x' ? 'ArrowRight' : 'ArrowUp');
-          await painted(page);
+        expect(await handle.getAttribute('aria-label')).toBe(label);
+        // The angle of a hole goes round the plate, anticlockwise.
+        if (!label.startsWith('Hole')) {
+          await steps(page, handle, along, label);
+          await asServed(page, path);
         }
-        expect(await says()).toBeGreaterThan(value);
-        const moved = (await middleOf(handle))[along] - place;
-        if (along === 'x') expect(moved).toBeGreaterThan(0);
-        else expect(moved).toBeLessThan(0);
-      },
-    );
+        await follows(page, handle, along, label);
+        await asServed(page, path);
+      }
+    });
   });
 });
 

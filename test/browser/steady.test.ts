@@ -9,10 +9,15 @@ const movedSoFar = (): Promise<number> =>
       for (const entry of list.getEntries()) moved += (entry as unknown as { value: number }).value;
     });
     observer.observe({ type: 'layout-shift', buffered: true });
-    setTimeout(() => {
-      observer.disconnect();
-      resolve(moved);
-    }, 500);
+    // What has moved is told of once the frame in which it moved is painted.
+    requestAnimationFrame(() =>
+      requestAnimationFrame(() =>
+        setTimeout(() => {
+          observer.disconnect();
+          resolve(moved);
+        }),
+      ),
+    );
   });
 
 describe('nothing moves as a page comes to life', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
 import { plainSummary } from '../../calculators/frame/copies.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import type { Input, Origin } from '../../calculators/frame/types.ts';
 import { assumedLimits, remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
 import { calculators } from '../../site/all-calculators.ts';

@@ -7,7 +7,7 @@ import { flatten } from '../../calculators/frame/spreads.ts';
 import { Live } from '../../site/calculator/Live.tsx';
 import { FigureInText } from '../../site/figures/FigureInText.tsx';
 import { calculators } from '../../site/all-calculators.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import type { Input } from '../../calculators/frame/types.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { isAssumed, isExample } from '../../calculators/frame/whose-field.ts';

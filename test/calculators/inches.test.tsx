@@ -1,7 +1,7 @@
 import { render } from 'preact-render-to-string';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { figureKeys, figureSpec } from '../../calculators/sheet/figures.ts';

@@ -2,14 +2,18 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { addressText } from '../../calculators/frame/address.ts';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import { exampleWords } from '../../calculators/frame/examples.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
-import { readFigure, type FieldSpec, type FigureField } from '../../calculators/frame/fields.ts';
-import { edgeIn } from '../../calculators/frame/format.ts';
+import { exampleWords } from '../../calculators/frame/field/examples.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
+import {
+  readFigure,
+  type FieldSpec,
+  type FigureField,
+} from '../../calculators/frame/field/fields.ts';
+import { edgeIn } from '../../calculators/frame/text/format.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
 import { inputLines, resultLines } from '../../calculators/frame/summary.ts';
 import { Absent, type ResultSpec, type TableSpec } from '../../calculators/frame/types.ts';
-import { toShown, units, type LengthDisplay } from '../../calculators/frame/units.ts';
+import { toShown, units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { figureKeys, figureSpec } from '../../calculators/sheet/figures.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';

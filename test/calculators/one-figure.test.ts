@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { Absent, type Origin } from '../../calculators/frame/types.ts';
 import { remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
 import { isExample } from '../../calculators/frame/whose-field.ts';

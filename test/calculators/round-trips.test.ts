@@ -8,7 +8,7 @@ import {
   type Texts,
 } from '../../calculators/frame/evaluate.ts';
 import { Absent, type Input } from '../../calculators/frame/types.ts';
-import { units } from '../../calculators/frame/units.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import { calculators } from '../../site/all-calculators.ts';
 import { expectSame } from '../same.ts';
 import { pick, reading, someOrder, spreader, type Next } from './states.ts';
@@ -42,7 +42,7 @@ function textFor(input: Input, isError: boolean, next: Next): string {
     }
     return next() < 0.3 ? `${value}${typed}` : next() < 0.1 ? value.replace('.', ',') : value;
   };
-  if (input.kind === 'list' && input.orderOf) return someOrder(1 + Math.floor(next() * 5), next);
+  if (input.kind === 'list' && input.order) return someOrder(1 + Math.floor(next() * 5), next);
   return input.kind === 'list'
     ? Array.from({ length: Math.floor(next() * 5) }, figure).join(' ')
     : figure();

@@ -2,7 +2,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import { fromQuery, originsIn } from '../../calculators/frame/address.ts';
-import type { FigureField } from '../../calculators/frame/fields.ts';
+import type { FigureField } from '../../calculators/frame/field/fields.ts';
 import { Absent } from '../../calculators/frame/types.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { fillableKeys, fillFrom, leftOut, queryFor } from '../../calculators/sheet/fill.ts';

@@ -1,5 +1,5 @@
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import { Absent, type AnyCalculator, type ResultValue } from '../../calculators/frame/types.ts';
 
 export type Next = () => number;
@@ -36,8 +36,8 @@ export function someText(field: Field, next: Next): string {
     const legal = Math.min(max, Math.max(min, value));
     return String(whole ? Math.round(legal) : Number(legal.toPrecision(5)));
   };
-  if (field.kind === 'list' && field.spec.orderOf !== undefined) {
-    return next() < 0.5 ? '' : someOrder(field.spec.orderOf, next);
+  if (field.kind === 'list' && field.spec.order !== undefined) {
+    return next() < 0.5 ? '' : someOrder(field.spec.order.cylinders, next);
   }
   if (field.kind === 'list') return field.value.map(one).join(' ');
   return one(field.value ?? (min + max) / 2);

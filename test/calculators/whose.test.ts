@@ -2,7 +2,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { csvSummary } from '../../calculators/frame/copies.ts';
 import { fromQuery, originsIn, toQuery } from '../../calculators/frame/address.ts';
 import { allFrom, evaluate, type Evaluation } from '../../calculators/frame/evaluate.ts';
-import type { Field } from '../../calculators/frame/fields.ts';
+import type { Field } from '../../calculators/frame/field/fields.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
 import {
   remarksOf,

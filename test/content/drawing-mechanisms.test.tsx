@@ -6,15 +6,12 @@ import { parseHTML } from 'linkedom';
 import type { FunctionComponent } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import {
-  demoBarrel,
-  demoCam,
-  demoEngine,
-  demoFloat,
-  demoHead,
-  demoPlate,
-  DEMO_CYLINDERS,
-} from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoCam } from '../../calculators/demo/cam.ts';
+import { demoEngine, DEMO_CYLINDERS } from '../../calculators/demo/engine.ts';
+import { demoFloat } from '../../calculators/demo/float.ts';
+import { demoHead } from '../../calculators/demo/head.ts';
+import { demoPlate } from '../../calculators/demo/plate.ts';
 import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { inputs as plate } from '../../calculators/plate/plate-layout/inputs.ts';
 import { gasket } from '../../content/cover-gasket.ts';

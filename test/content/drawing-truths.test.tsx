@@ -2,15 +2,12 @@ import { parseHTML } from 'linkedom';
 import type { FunctionComponent } from 'preact';
 import { render } from 'preact-render-to-string';
 import { expect, it } from 'vitest';
-import {
-  demoBarrel,
-  demoCoil,
-  demoEngine,
-  demoHead,
-  demoJets,
-  demoTop,
-  DEMO_RATIO,
-} from '../../calculators/demo-engine.ts';
+import { demoBarrel } from '../../calculators/demo/barrel.ts';
+import { demoCoil } from '../../calculators/demo/coil.ts';
+import { demoEngine, DEMO_RATIO } from '../../calculators/demo/engine.ts';
+import { demoHead } from '../../calculators/demo/head.ts';
+import { demoJets } from '../../calculators/demo/jets.ts';
+import { demoTop } from '../../calculators/demo/top.ts';
 import { airDensity, standardPressure } from '../../calculators/maths/carburettor/air.ts';
 import { inputs as air } from '../../calculators/carburettors/air-and-jet/inputs.ts';
 import AirInTwoPlaces from '../../content/drawings/AirInTwoPlaces.tsx';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing, Shape } from '../../calculators/drawing/shapes.ts';
-import { CAPITAL } from '../../calculators/drawing/to-svg.ts';
-import { textWidth } from '../../calculators/picture/text-width.ts';
+import { CAPITAL } from '../../calculators/drawing/svg-element.ts';
+import { textWidth } from '../../calculators/picture/common/text-width.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
 import { discOf, tapeOf } from '../../calculators/plate/degree-disc/files.ts';

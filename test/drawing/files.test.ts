@@ -3,13 +3,8 @@ import { parseHTML } from 'linkedom';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { toDxf } from '../../calculators/drawing/to-dxf.ts';
-import {
-  assertFits,
-  MARGIN,
-  placing,
-  toPdf,
-  toTiledPdf,
-} from '../../calculators/drawing/to-pdf.ts';
+import { MARGIN, placing } from '../../calculators/drawing/papers.ts';
+import { assertFits, toPdf, toTiledPdf } from '../../calculators/drawing/to-pdf.ts';
 import { toSvg } from '../../calculators/drawing/to-svg.ts';
 import { discDrawing, strips, tapeDrawing } from '../../calculators/plate/degree-disc/drawing.ts';
 import { holePlaces } from '../../calculators/maths/plate/plate-layout.ts';

@@ -9,7 +9,7 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { calculators } from '../../site/all-calculators.ts';
-import { withMaker } from '../../site/browser/png-maker.ts';
+import { withMaker } from '../../calculators/picture/png-maker.ts';
 import { foreignName } from './foreign-names.ts';
 
 const files = calculators.flatMap((calculator) =>

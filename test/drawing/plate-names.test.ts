@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from '../../calculators/drawing/shapes.ts';
-import { CAPITAL } from '../../calculators/drawing/to-svg.ts';
-import { textWidth } from '../../calculators/picture/text-width.ts';
+import { CAPITAL } from '../../calculators/drawing/svg-element.ts';
+import { textWidth } from '../../calculators/picture/common/text-width.ts';
 import { equalSpacing, setAngles } from '../../calculators/maths/plate/plate-layout.ts';
 import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
 import { pointsOf } from '../../calculators/plate/plate-layout/set-labels.ts';

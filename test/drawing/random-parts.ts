@@ -1,5 +1,5 @@
 import { evaluate, type Evaluation, type Texts } from '../../calculators/frame/evaluate.ts';
-import type { LengthDisplay } from '../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import type { Values } from '../../calculators/plate/hole-pattern/compute.ts';
 import { spreader } from '../calculators/states.ts';

@@ -1,7 +1,7 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
-import { CAPITAL } from '../../calculators/drawing/to-svg.ts';
+import { CAPITAL } from '../../calculators/drawing/svg-element.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { calculators } from '../../site/all-calculators.ts';
 

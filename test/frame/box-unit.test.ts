@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import type { FigureField } from '../../calculators/frame/fields.ts';
+import type { FigureField } from '../../calculators/frame/field/fields.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { bringsUnit, isLongWithUnit } from '../../site/fields/field-text.ts';
 import { FigureInput } from '../../site/fields/FigureInput.tsx';

@@ -8,7 +8,8 @@ import {
   readFigure,
   readList,
   type FieldSpec,
-} from '../../calculators/frame/fields.ts';
+} from '../../calculators/frame/field/fields.ts';
+import { readOrder } from '../../calculators/plate/order-reader.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 import { fieldNamed, run, sample } from './sample.ts';
 
@@ -146,9 +147,9 @@ describe('a field of several figures', () => {
 });
 
 describe('a field of a firing order', () => {
-  const order = { ...gap, unit: 'count', label: 'Firing order', list: 8, orderOf: 4 } as const;
-  const read = (text: string | undefined, held?: readonly number[], orderOf = 4) =>
-    readList('order', { ...order, orderOf }, text, [], held, reading);
+  const order = { ...gap, unit: 'count', label: 'Firing order', list: 8 } as const;
+  const read = (text: string | undefined, held?: readonly number[], cylinders = 4) =>
+    readList('order', { ...order, order: { cylinders, read: readOrder } }, text, [], held, reading);
 
   it.each(['1-3-2-4', '1,3,2,4', '1324', '1 3 2 4', ' 1 – 3 – 2 – 4 ', '1, 3, 2, 4', '1/3/2/4'])(
     'is read from “%s”',

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { orderFigure, orderProblem } from '../../calculators/frame/firing-order.ts';
+import { readOrder } from '../../calculators/plate/order-reader.ts';
+import { orderFigure } from '../../calculators/frame/text/order.ts';
 
 it.each([
   [132, '1-3-2'],
@@ -12,6 +13,8 @@ it.each([
 });
 
 it('an order that takes one cylinder after the other says what to do about two at once', () => {
-  expect(orderProblem('1+4-2+3', 4)).toContain('Leave it empty, and give each its angle instead.');
-  expect(orderProblem('1-4-2-3', 4)).toBeUndefined();
+  expect(readOrder('1+4-2+3', 4)).toMatchObject({
+    problem: expect.stringContaining('Leave it empty, and give each its angle instead.'),
+  });
+  expect(readOrder('1-4-2-3', 4)).toEqual({ order: [1, 4, 2, 3] });
 });

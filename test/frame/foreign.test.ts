@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { foreignIn } from '../../calculators/frame/foreign.ts';
-import { proseIn } from '../../calculators/frame/prose.ts';
+import { foreignIn } from '../../calculators/frame/text/foreign.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { calculators } from '../../site/all-calculators.ts';

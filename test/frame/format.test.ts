@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { displayUnit, type LengthDisplay, type UnitName } from '../../calculators/frame/units.ts';
+import {
+  displayUnit,
+  type LengthDisplay,
+  type UnitName,
+} from '../../calculators/frame/text/units.ts';
 import {
   edgeIn,
   fixed,
@@ -12,7 +16,7 @@ import {
   shownUnit,
   unbroken,
   withUnit,
-} from '../../calculators/frame/format.ts';
+} from '../../calculators/frame/text/format.ts';
 import { showResult, wordsOf } from '../../calculators/frame/show-result.ts';
 
 it('a sentence on a page parts no length from its unit', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { offeredIn } from '../../calculators/frame/offered.ts';
+import { offeredIn } from '../../calculators/frame/field/offered.ts';
 
 describe('what a sentence offers to type', () => {
   it.each([

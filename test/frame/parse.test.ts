@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { numberAndUnit, parse, quote } from '../../calculators/frame/parse.ts';
-import type { UnitName } from '../../calculators/frame/units.ts';
+import { numberAndUnit, parse, quote } from '../../calculators/frame/field/parse.ts';
+import type { UnitName } from '../../calculators/frame/text/units.ts';
 
 const read = (text: string, home: UnitName): number => {
   const parsed = parse(text, home);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { metric, proseIn } from '../../calculators/frame/prose.ts';
+import { metric, proseIn } from '../../calculators/frame/text/prose.ts';
 
 // 25.4 mm to the inch, 0.3048 m to the foot: NIST SP 811 (2008), B.8.
 it('is turned more exactly where figures are worked out of it', () => {

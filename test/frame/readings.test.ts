@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
-import type { FieldSpec, FigureField } from '../../calculators/frame/fields.ts';
-import { readFigure } from '../../calculators/frame/fields.ts';
-import { inOneUnit, readingParts, withoutEnd } from '../../calculators/frame/readings.ts';
-import { withoutMarks } from '../../calculators/frame/parse.ts';
+import type { FieldSpec, FigureField } from '../../calculators/frame/field/fields.ts';
+import { readFigure } from '../../calculators/frame/field/fields.ts';
+import { inOneUnit, readingParts, withoutEnd } from '../../calculators/frame/field/readings.ts';
+import { withoutMarks } from '../../calculators/frame/field/parse.ts';
 import { inputLines } from '../../calculators/frame/summary.ts';
 import { readAs, textInField, textToKeep } from '../../site/fields/field-text.ts';
 import { fieldNamed, run } from './sample.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { onRoundStep, roundStep } from '../../calculators/frame/round-steps.ts';
+import { onRoundStep, roundStep } from '../../calculators/frame/field/round-steps.ts';
 
 const gap = { unit: 'mm', min: 0.1, max: 5, step: 0.05 } as const;
 const stroke = { unit: 'mm', min: 10, max: 200, step: 0.5 } as const;

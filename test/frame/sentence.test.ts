@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { sentenceIn } from '../../calculators/frame/sentence.ts';
+import { sentenceIn } from '../../calculators/frame/text/sentence.ts';
 import breakerCam from '../../calculators/points/breaker-cam/calculator.tsx';
 import pistonPosition from '../../calculators/position/piston-position/calculator.tsx';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { parse } from '../../calculators/frame/parse.ts';
-import { readSum } from '../../calculators/frame/sum-reader.ts';
-import { looksLikeSum, sumWithUnit } from '../../calculators/frame/sums.ts';
-import type { UnitName } from '../../calculators/frame/units.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
+import { readSum } from '../../calculators/frame/field/sum-reader.ts';
+import { looksLikeSum, sumWithUnit } from '../../calculators/frame/field/sums.ts';
+import type { UnitName } from '../../calculators/frame/text/units.ts';
 
 const read = (text: string, home: UnitName = 'mm') => parse(text, home, undefined, readSum);
 

@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { readFigure, readList, type FieldSpec } from '../../calculators/frame/fields.ts';
+import { readFigure, readList, type FieldSpec } from '../../calculators/frame/field/fields.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { readSum } from '../../calculators/frame/sum-reader.ts';
-import { asDecimals, asThousands, mayBeThousands } from '../../calculators/frame/thousands.ts';
+import { readSum } from '../../calculators/frame/field/sum-reader.ts';
+import {
+  asDecimals,
+  asThousands,
+  mayBeThousands,
+} from '../../calculators/frame/field/thousands.ts';
 import { readNumber } from '../../calculators/sheet/boxes.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';

@@ -5,9 +5,9 @@
  */
 import { evaluate, type Unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { parse } from '../../calculators/frame/parse.ts';
-import { typedUnits, unitTyped } from '../../calculators/frame/typed-units.ts';
-import { units, type Quantity, type UnitName } from '../../calculators/frame/units.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
+import { typedUnits, unitTyped } from '../../calculators/frame/field/typed-units.ts';
+import { units, type Quantity, type UnitName } from '../../calculators/frame/text/units.ts';
 
 /** What one of each spelling is in mathjs' words, by home unit. */
 const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {

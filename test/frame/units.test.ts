@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { exampleWords } from '../../calculators/frame/examples.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { exampleWords } from '../../calculators/frame/field/examples.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { showsLengths } from '../../calculators/frame/lengths.ts';
-import { parse } from '../../calculators/frame/parse.ts';
-import { isHomeUnit } from '../../calculators/frame/typed-units.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
+import { isHomeUnit } from '../../calculators/frame/field/typed-units.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import {
   displayUnit,
@@ -15,7 +15,7 @@ import {
   units,
   type LengthDisplay,
   type UnitName,
-} from '../../calculators/frame/units.ts';
+} from '../../calculators/frame/text/units.ts';
 import { sample } from './sample.ts';
 
 describe('home units and what stands for them in inches', () => {

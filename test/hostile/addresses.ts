@@ -1,8 +1,8 @@
 import fc, { type Arbitrary } from 'fast-check';
 import { knownKeys } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Input } from '../../calculators/frame/types.ts';
-import { typedUnits } from '../../calculators/frame/typed-units.ts';
-import { units, type UnitName } from '../../calculators/frame/units.ts';
+import { typedUnits } from '../../calculators/frame/field/typed-units.ts';
+import { units, type UnitName } from '../../calculators/frame/text/units.ts';
 
 /** Texts that would run, break out of markup or break a parser, if anything took them as such. */
 export const HOSTILE = [
@@ -79,7 +79,7 @@ function textFor(input: Input): Arbitrary<string> {
       ...rest,
     );
   }
-  if (input.kind === 'list' && input.orderOf) {
+  if (input.kind === 'list' && input.order) {
     const order = fc
       .uniqueArray(fc.integer({ min: 0, max: 12 }), { maxLength: 9 })
       .map((parts) => parts.join('-'));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ticks } from 'd3-array';
-import { figured } from '../../calculators/picture/axis.tsx';
-import { textWidth } from '../../calculators/picture/text-width.ts';
+import { figured } from '../../calculators/picture/chart/axis.tsx';
+import { textWidth } from '../../calculators/picture/common/text-width.ts';
 
 const field = { left: 46, right: 338 };
 const figures = (from: number, to: number, count = 6) =>

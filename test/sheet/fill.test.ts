@@ -3,7 +3,7 @@ import { evaluate, knownKeys, type Texts } from '../../calculators/frame/evaluat
 import { fromQuery } from '../../calculators/frame/address.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { Input } from '../../calculators/frame/types.ts';
-import { units } from '../../calculators/frame/units.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import {
   fillFrom,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
-import type { FieldSpec } from '../../calculators/frame/fields.ts';
+import type { FieldSpec } from '../../calculators/frame/field/fields.ts';
 import { setFigure } from '../../calculators/sheet/edit.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';

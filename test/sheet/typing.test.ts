@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parse } from '../../calculators/frame/parse.ts';
-import { readSum } from '../../calculators/frame/sum-reader.ts';
-import type { Sums } from '../../calculators/frame/sums.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
+import { readSum } from '../../calculators/frame/field/sum-reader.ts';
+import type { Sums } from '../../calculators/frame/field/sums.ts';
 import { placeOf, readNumber, waitingSums, type Box } from '../../calculators/sheet/boxes.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import {

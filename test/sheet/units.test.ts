@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { readFigure } from '../../calculators/frame/fields.ts';
+import { readFigure } from '../../calculators/frame/field/fields.ts';
 import { textToKeep } from '../../site/fields/field-text.ts';
 import { readNumber } from '../../calculators/sheet/boxes.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
-import { fieldUnit } from '../../calculators/frame/field-unit.ts';
+import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 
 /** Worked by hand from NIST SP 811 (2008), Appendix B.8. */

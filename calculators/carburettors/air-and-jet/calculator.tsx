@@ -1,6 +1,6 @@
-import { demoJets } from '../../demo-engine.ts';
+import { demoJets } from '../../demo/jets.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { fixed, showInput, withUnit } from '../../frame/format.ts';
+import { fixed, showInput, withUnit } from '../../frame/text/format.ts';
 import { compute, inOrder, sizeDecimals, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';

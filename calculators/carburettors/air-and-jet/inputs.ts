@@ -1,8 +1,8 @@
-import { demoJets } from '../../demo-engine.ts';
+import { demoJets } from '../../demo/jets.ts';
 import { choice } from '../../frame/define.ts';
 import { AIR_TEMPERATURES } from '../../maths/carburettor/air.ts';
 import type { Inputs, NumberInput, OptionalInput } from '../../frame/types.ts';
-import { mainJet } from '../../ranges.ts';
+import { mainJet } from '../../frame/ranges.ts';
 
 export const groups = {
   now: 'The air now',

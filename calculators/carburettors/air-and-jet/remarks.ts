@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { inOrder, nextTo, type Computed, type Values } from './compute.ts';
 

@@ -1,5 +1,5 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { fixed } from '../../frame/text/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { arrowHead } from '../../picture/label.tsx';

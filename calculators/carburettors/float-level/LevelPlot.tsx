@@ -1,18 +1,18 @@
-import { showFixed } from '../../frame/format.ts';
+import { showFixed } from '../../frame/text/format.ts';
 import {
   displayUnit,
   fromDisplay,
   toDisplay,
   units,
   type LengthDisplay,
-} from '../../frame/units.ts';
-import { Chart, Guides, type ChartFrame } from '../../picture/chart.tsx';
-import { Band, Curve } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import { inRow } from '../../picture/labels.ts';
-import { useFrozen } from '../../picture/frozen.ts';
-import { proseIn } from '../../frame/prose.ts';
+} from '../../frame/text/units.ts';
+import { Chart, Guides, type ChartFrame } from '../../picture/chart/chart.tsx';
+import { Band, Curve } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import { inRow } from '../../picture/common/labels.ts';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
+import { proseIn } from '../../frame/text/prose.ts';
 
 interface Props {
   readonly height: number;

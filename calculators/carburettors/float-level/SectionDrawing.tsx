@@ -1,5 +1,5 @@
-import { fixed, showFixed } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import type { FloatLever } from '../../maths/carburettor/float-level.ts';
 import { arrowHead } from '../../picture/label.tsx';
 import { ForceArrow } from '../../picture/force-arrow.tsx';

@@ -1,4 +1,4 @@
-import { demoFloat } from '../../demo-engine.ts';
+import { demoFloat } from '../../demo/float.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { compute, type Computed, type Values } from './compute.ts';
 import { groups, inputs } from './inputs.ts';

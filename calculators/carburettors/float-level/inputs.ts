@@ -1,4 +1,5 @@
-import { DEMO_RATIO, demoFloat } from '../../demo-engine.ts';
+import { DEMO_RATIO } from '../../demo/engine.ts';
+import { demoFloat } from '../../demo/float.ts';
 import { choice } from '../../frame/define.ts';
 import {
   FUEL_TEMPERATURES,
@@ -8,8 +9,8 @@ import {
 } from '../../maths/fuel/fuel-density.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { countInput } from '../count-input.ts';
-import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
-import { floatHeight } from '../../ranges.ts';
+import { MOST_CYLINDERS } from '../../maths/limits/cylinder-count.ts';
+import { floatHeight } from '../../frame/ranges.ts';
 
 export const groups = {
   setting: 'The setting',

@@ -1,4 +1,4 @@
-import { showFixed } from '../../frame/format.ts';
+import { showFixed } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import type { Computed, Values } from './compute.ts';

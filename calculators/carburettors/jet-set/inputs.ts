@@ -1,8 +1,10 @@
-import { DEMO_CYLINDERS, demoDrawer, demoJets } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS } from '../../demo/engine.ts';
+import { demoDrawer } from '../../demo/drawer.ts';
+import { demoJets } from '../../demo/jets.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs, SeriesInput } from '../../frame/types.ts';
 import { aboutSize, type Bench } from './readings.ts';
-import { mainJet } from '../../ranges.ts';
+import { mainJet } from '../../frame/ranges.ts';
 
 export const MOST_JETS = 24;
 export const MOST_NUMBER = 1000;

@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { chosenOf, isRejected, type Computed, type Values } from './compute.ts';

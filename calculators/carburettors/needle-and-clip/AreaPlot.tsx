@@ -1,10 +1,10 @@
-import { fixed, showFixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { Chart, type ChartFrame } from '../../picture/chart.tsx';
-import { Curve, type Point } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
+import { Chart, type ChartFrame } from '../../picture/chart/chart.tsx';
+import { Curve, type Point } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 import { inSeries } from '../../maths/carburettor/needle.ts';
 import { circuitAt, circuits } from './circuits.ts';

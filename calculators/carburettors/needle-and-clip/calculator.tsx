@@ -1,6 +1,6 @@
-import { demoJets } from '../../demo-engine.ts';
+import { demoJets } from '../../demo/jets.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import { circuitAt } from './circuits.ts';
 import { compute, throttles } from './compute.ts';
 import { groups, inputs } from './inputs.ts';

@@ -1,6 +1,6 @@
-import { demoJets } from '../../demo-engine.ts';
+import { demoJets } from '../../demo/jets.ts';
 import type { Inputs } from '../../frame/types.ts';
-import { mainJet, needleTaper } from '../../ranges.ts';
+import { mainJet, needleTaper } from '../../frame/ranges.ts';
 
 export const groups = {
   needle: 'Jet and needle',

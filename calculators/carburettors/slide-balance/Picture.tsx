@@ -1,11 +1,11 @@
-import { fixed, showFixed, shownUnit } from '../../frame/format.ts';
+import { fixed, showFixed, shownUnit } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { units, fromShown, toShown } from '../../frame/units.ts';
-import { Chart } from '../../picture/chart.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import type { LinearScale } from '../../picture/scale.ts';
-import { useFrozen } from '../../picture/frozen.ts';
+import { units, fromShown, toShown } from '../../frame/text/units.ts';
+import { Chart } from '../../picture/chart/chart.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import type { LinearScale } from '../../picture/chart/scale.ts';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { targetOf } from './compute.ts';
 import type { inputs } from './inputs.ts';

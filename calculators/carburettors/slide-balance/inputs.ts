@@ -1,8 +1,8 @@
-import { demoSlides } from '../../demo-engine.ts';
+import { demoSlides } from '../../demo/slides.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { countInput } from '../count-input.ts';
-import { MOST_CYLINDERS } from '../../maths/crank/firing-order.ts';
+import { MOST_CYLINDERS } from '../../maths/limits/cylinder-count.ts';
 
 export const groups = {
   slides: 'The slides as found',

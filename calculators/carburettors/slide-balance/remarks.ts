@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { targetOf, type Computed, type Values } from './compute.ts';

@@ -1,11 +1,11 @@
-import { fixed, showFixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
 import { geometricRatio } from '../../maths/cylinder/compression.ts';
-import { Chart, Guides } from '../../picture/chart.tsx';
-import { Curve } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { Chart, Guides } from '../../picture/chart/chart.tsx';
+import { Curve } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { evenly } from '../../maths/numeric/steps.ts';
 
 interface Props {

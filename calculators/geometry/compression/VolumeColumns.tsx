@@ -1,7 +1,7 @@
-import { showFixed } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
-import { Key, type KeyEntry } from '../../picture/key.tsx';
-import { Plot } from '../../picture/plot.tsx';
+import { showFixed } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
+import { Key, type KeyEntry } from '../../picture/common/key.tsx';
+import { Plot } from '../../picture/common/plot.tsx';
 import { hundredth } from '../../maths/numeric/steps.ts';
 
 interface Props {

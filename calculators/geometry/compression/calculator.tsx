@@ -1,4 +1,5 @@
-import { demoBarrel, demoEngine } from '../../demo-engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
+import { demoEngine } from '../../demo/engine.ts';
 import { engineFields } from '../../position/engine-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { compute } from './compute.ts';

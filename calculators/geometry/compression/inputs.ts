@@ -1,10 +1,12 @@
-import { demoBarrel, demoHead, demoUnevenness } from '../../demo-engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
+import { demoHead } from '../../demo/head.ts';
+import { demoUnevenness } from '../../demo/unevenness.ts';
 import { barrelInputs } from '../barrel-inputs.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { cylindersInput, ofOthers, others, several } from '../cylinders-inputs.ts';
-import { metric } from '../../frame/prose.ts';
+import { metric } from '../../frame/text/prose.ts';
 
 const head = 'The volume measured';
 const plug = 'Plug hole';

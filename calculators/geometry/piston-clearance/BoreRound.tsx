@@ -1,8 +1,8 @@
-import { fixed, showFixed } from '../../frame/format.ts';
-import { toDisplay, units, displayUnit, type LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import { toDisplay, units, displayUnit, type LengthDisplay } from '../../frame/text/units.ts';
 import { boreWear } from '../../maths/cylinder/bore-wear.ts';
 import { evenly, hundredth } from '../../maths/numeric/steps.ts';
-import { belowKey, Key, type KeyEntry } from '../../picture/key.tsx';
+import { belowKey, Key, type KeyEntry } from '../../picture/common/key.tsx';
 
 interface Props {
   readonly heights: readonly number[];

@@ -1,12 +1,12 @@
-import { fixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
+import { fixed } from '../../frame/text/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
 import { pistonClearance } from '../../maths/cylinder/piston-clearance.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
-import { Chart, Guides } from '../../picture/chart.tsx';
-import { Band, Curve } from '../../picture/curve.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
+import { Chart, Guides } from '../../picture/chart/chart.tsx';
+import { Band, Curve } from '../../picture/chart/curve.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
 import { partsOf, type Values } from './compute.ts';
 
 interface Props {

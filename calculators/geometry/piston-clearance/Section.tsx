@@ -1,5 +1,5 @@
-import { showFixed } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { showFixed } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 
 interface Props {

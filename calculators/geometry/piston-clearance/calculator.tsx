@@ -1,6 +1,6 @@
 import { defineCalculator } from '../../frame/define.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
-import { showFixed } from '../../frame/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
+import { showFixed } from '../../frame/text/format.ts';
 import { compute } from './compute.ts';
 import { folded, inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';

@@ -1,5 +1,6 @@
 import { onStep } from '../../maths/numeric/steps.ts';
-import { demoBarrel, demoClearance } from '../../demo-engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
+import { demoClearance } from '../../demo/clearance.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { expansions } from '../../maths/cylinder/expansion.ts';
 import { FIT } from '../fits.ts';

@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { boreWear } from '../../maths/cylinder/bore-wear.ts';
 import { RING_IS_USUAL, ringGapDoubt } from '../fits.ts';

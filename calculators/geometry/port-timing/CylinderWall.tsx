@@ -1,12 +1,12 @@
-import { showFixed } from '../../frame/format.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { AxisLeft } from '../../picture/axis.tsx';
-import { InField, type Field } from '../../picture/field.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import { Plot } from '../../picture/plot.tsx';
-import { portArea, type PortKind } from '../../picture/ports.ts';
-import { scaleLinear } from '../../picture/scale.ts';
-import { useFrozen } from '../../picture/frozen.ts';
+import { showFixed } from '../../frame/text/format.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
+import { AxisLeft } from '../../picture/chart/axis.tsx';
+import { InField, type Field } from '../../picture/chart/field.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import { Plot } from '../../picture/common/plot.tsx';
+import { portArea, type PortKind } from '../port-looks.ts';
+import { scaleLinear } from '../../picture/chart/scale.ts';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { wallLayout, type Strip } from './wall-layout.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 

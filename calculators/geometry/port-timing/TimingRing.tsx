@@ -1,11 +1,11 @@
 import { arc } from 'd3-shape';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { PortEvents } from '../../maths/cylinder/port-timing.ts';
-import { Handle } from '../../picture/handle.tsx';
-import { Key, type KeyEntry } from '../../picture/key.tsx';
-import { spreadOut } from '../../picture/labels.ts';
-import { Plot } from '../../picture/plot.tsx';
-import { portArea, portKey } from '../../picture/ports.ts';
+import { Handle } from '../../picture/common/handle.tsx';
+import { Key, type KeyEntry } from '../../picture/common/key.tsx';
+import { spreadOut } from '../../picture/common/labels.ts';
+import { Plot } from '../../picture/common/plot.tsx';
+import { portArea, portKey } from '../port-looks.ts';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 
 interface Props {

@@ -1,4 +1,5 @@
-import { demoBarrel, demoUnevenness } from '../../demo-engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
+import { demoUnevenness } from '../../demo/unevenness.ts';
 import { barrelInputs, edge, inletGivesWay, portGivesWay } from '../barrel-inputs.ts';
 import { discInputs } from '../disc-inputs.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';

@@ -1,4 +1,4 @@
-import { showFixed } from '../../frame/format.ts';
+import { showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import type { Values } from './compute.ts';
 import { portName } from './inputs.ts';

@@ -1,13 +1,13 @@
 import { sliderCrank } from '../../position/engine-inputs.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { squishVelocityAt } from '../../maths/cylinder/squish-velocity.ts';
-import { Chart, Guides } from '../../picture/chart.tsx';
-import { Band, Curve } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { Chart, Guides } from '../../picture/chart/chart.tsx';
+import { Band, Curve } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 import type { inputs, results } from './calculator.tsx';
 import { headOf } from './head.ts';
 

@@ -1,4 +1,6 @@
-import { DEMO_SPEED, demoBarrel, demoEngine, demoHead } from '../../demo-engine.ts';
+import { DEMO_SPEED, demoEngine } from '../../demo/engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
+import { demoHead } from '../../demo/head.ts';
 import { barrelInputs, speedInput } from '../barrel-inputs.ts';
 import { engineFields, engineInputs, sliderCrank } from '../../position/engine-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';

@@ -1,10 +1,10 @@
 import type { PistonInBarrel } from '../../maths/cylinder/port-timing.ts';
 import { uncoveredArea, type PortWindow } from '../../maths/cylinder/port-area.ts';
 import { travelAt } from '../../maths/crank/slider-crank.ts';
-import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/units.ts';
-import { Chart, type ChartFrame } from '../../picture/chart.tsx';
-import { Line, Patch } from '../../picture/curve.tsx';
-import { portArea, portCurve, portKey } from '../../picture/ports.ts';
+import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
+import { Chart, type ChartFrame } from '../../picture/chart/chart.tsx';
+import { Line, Patch } from '../../picture/chart/curve.tsx';
+import { portArea, portCurve, portKey } from '../port-looks.ts';
 import { evenly } from '../../maths/numeric/steps.ts';
 
 interface Props {

@@ -1,9 +1,9 @@
-import { Chart, Guides } from '../../picture/chart.tsx';
-import { Line } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import { portCurve, portKey, type PortKind } from '../../picture/ports.ts';
-import { useFrozen } from '../../picture/frozen.ts';
+import { Chart, Guides } from '../../picture/chart/chart.tsx';
+import { Line } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import { portCurve, portKey, type PortKind } from '../port-looks.ts';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 
 interface Props {

@@ -1,4 +1,4 @@
-import { demoBarrel } from '../../demo-engine.ts';
+import { demoBarrel } from '../../demo/barrel.ts';
 import {
   barrelInputs,
   edge as portEdge,

@@ -16,6 +16,7 @@
  * The float is taken as a prism: straight walls, the same area at every height, its weight in the
  * middle. All lengths in mm, masses in g, areas in mm², densities in kg/m³.
  */
+import { GAUGE_READINGS } from '../limits/gauge-readings.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertNumber, assertWithin, type Limits } from '../numeric/within.ts';
@@ -132,9 +133,6 @@ const feedLimits: readonly (Limits & { readonly quantity: keyof FuelFeed })[] = 
     why: 'Petrol lies between about 700 and 790. 0.74 g/cc is 740 kg/m³.',
   },
 ];
-
-/** What a gauge can show from the gasket face to the float, mm: a level asked for is set by such a reading. */
-export const GAUGE_READINGS = { min: -50, max: 100 } as const;
 
 const tiltLimits: Limits = {
   quantity: 'tilt',

@@ -2,7 +2,7 @@
  * Several throttle slides brought to the same opening by their adjusters. Lengths in mm, turns
  * positive where they lift the slide.
  */
-import { MOST_CYLINDERS } from '../crank/firing-order.ts';
+import { MOST_CYLINDERS } from '../limits/cylinder-count.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { assertWithin } from '../numeric/within.ts';
 

@@ -18,7 +18,7 @@
  * section 14.3 (page 646), couples 14.5 (650), vees 14.7 (661), balancing 14.9 (675; the secondary of a
  * row of four, 679), by the contents of the edition whose chapter 14 begins on page 639.
  */
-import { assertCylinderCount } from './firing-order.ts';
+import { assertCylinderCount } from '../limits/cylinder-count.ts';
 import { assertGeometry } from './slider-crank.ts';
 import { assertWithin } from '../numeric/within.ts';
 

@@ -9,33 +9,17 @@
  * Source: the geometry above; no approximation.
  */
 import { MathsError } from '../numeric/errors.ts';
+import { assertCylinderCount } from '../limits/cylinder-count.ts';
 import { assertWithin } from '../numeric/within.ts';
 
 const TURN = 360;
 /** Rounding error of a sum of angles, degrees: less than this from a whole turn is the whole turn. */
 const EPSILON = 1e-9;
-/** Most cylinders of one engine, and sets of points on one plate: this kind has no more. */
-export const MOST_CYLINDERS = 8;
 
 /** An angle brought into 0 ≤ angle < 360. */
 export function withinTurn(angle: number): number {
   const within = ((angle % TURN) + TURN) % TURN;
   return within < EPSILON || TURN - within < EPSILON ? 0 : within;
-}
-
-/** Throws unless there are 1 to 8 cylinders. */
-export function assertCylinderCount(count: number): void {
-  assertWithin(
-    {
-      quantity: 'cylinders',
-      words: 'The number of cylinders',
-      unit: '',
-      min: 1,
-      max: MOST_CYLINDERS,
-      why: 'A crank has a pin at least, and no more than eight are reckoned here.',
-    },
-    count,
-  );
 }
 
 function assertAngle(quantity: string, words: string, angle: number): void {

@@ -2,7 +2,7 @@
  * Where the holes of a plate go: several sets of the same holes round one centre. X points right, Y
  * up, and angles are counted anticlockwise from X, as on a readout and in a drawing file.
  */
-import { MOST_CYLINDERS } from '../crank/firing-order.ts';
+import { MOST_CYLINDERS } from '../limits/cylinder-count.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertNumber } from '../numeric/within.ts';

@@ -1,6 +1,6 @@
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
-import { MOST_CYLINDERS } from '../crank/firing-order.ts';
+import { MOST_CYLINDERS } from '../limits/cylinder-count.ts';
 import { angleAfter, angleBefore, travelBefore, type SliderCrank } from '../crank/slider-crank.ts';
 
 /**

@@ -1,6 +1,6 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
 import {
   BarLengths,
@@ -8,10 +8,10 @@ import {
   millimetresOf,
   placeOf,
   sizeOf,
-} from '../../picture/drawing.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import { memo } from '../../picture/memo.ts';
-import { textWidth } from '../../picture/text-width.ts';
+} from '../../drawing/on-screen.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import { memo } from '../../picture/redraw/memo.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { marksOf, type TapeValues } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';

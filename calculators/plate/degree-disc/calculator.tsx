@@ -1,7 +1,7 @@
-import { demoEngine } from '../../demo-engine.ts';
+import { demoEngine } from '../../demo/engine.ts';
 import { engineFields } from '../../position/engine-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { showInput } from '../../frame/format.ts';
+import { showInput } from '../../frame/text/format.ts';
 import { compute, marksOf, type Values } from './compute.ts';
 import { downloads } from './files.ts';
 import { folded, inputs } from './inputs.ts';

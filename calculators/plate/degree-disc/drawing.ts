@@ -10,8 +10,8 @@ import {
   type Shape,
   type Text,
 } from '../../drawing/shapes.ts';
-import { showInput } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { showInput } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { scaleMarks, tapeLength, type Numbering } from '../../maths/crank/degree-disc.ts';
 import { clearOnDisc, clearOnTape, rowsWithin, wordsWide } from './lettering.ts';
 

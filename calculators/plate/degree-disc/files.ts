@@ -1,9 +1,8 @@
 import { holdingWords } from '../../drawing/holding-words.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
-import { toPdf } from '../../drawing/to-pdf.ts';
-import { toSvg } from '../../drawing/to-svg.ts';
-import { inputDigits, showIn, showInput, shownUnit } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { pdf, svg } from '../../drawing/writers.ts';
+import { inputDigits, showIn, showInput, shownUnit } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { marksOf, type TapeValues, type Values } from './compute.ts';
 import { discDrawing, tapeDrawing, type ScaleSheet } from './drawing.ts';
 
@@ -50,21 +49,21 @@ export const downloads = [
     name: 'degree-disc.pdf',
     label: 'Disc and tape to print, PDF',
     type: 'application/pdf',
-    make: (v: Values, lengths: LengthDisplay) =>
-      toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper),
+    make: async (v: Values, lengths: LengthDisplay) =>
+      (await pdf()).toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper),
   },
   {
     name: 'degree-disc-true-scale.svg',
     label: 'Disc at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values, lengths: LengthDisplay) =>
-      Promise.resolve(toSvg(holdingWords(discOf(v, lengths)))),
+    make: async (v: Values, lengths: LengthDisplay) =>
+      (await svg()).toSvg(holdingWords(discOf(v, lengths))),
   },
   {
     name: 'rim-tape-true-scale.svg',
     label: 'Tape at true scale, SVG',
     type: 'image/svg+xml',
-    make: (v: Values, lengths: LengthDisplay) =>
-      Promise.resolve(toSvg(holdingWords(tapeOf(v, lengths)))),
+    make: async (v: Values, lengths: LengthDisplay) =>
+      (await svg()).toSvg(holdingWords(tapeOf(v, lengths))),
   },
 ] as const;

@@ -1,4 +1,4 @@
-import { demoTiming } from '../../demo-engine.ts';
+import { demoTiming } from '../../demo/timing.ts';
 import { BAR_ACROSS, BAR_UP, barLength } from '../../drawing/proving-bar.ts';
 import { engineInputs, rotorInput } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';

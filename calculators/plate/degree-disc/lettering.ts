@@ -1,5 +1,5 @@
-import { CAPITAL } from '../../drawing/to-svg.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { CAPITAL } from '../../drawing/svg-element.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 
 const RADIANS_PER_DEGREE = Math.PI / 180;
 

@@ -1,5 +1,5 @@
-import { papers, placing } from '../../drawing/to-pdf.ts';
-import { fixed, showFixed } from '../../frame/format.ts';
+import { papers, placing } from '../../drawing/papers.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import type { Values } from './compute.ts';
 import { discOf, tapeOf } from './files.ts';

@@ -1,10 +1,10 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import { withinTurn } from '../../maths/crank/firing-order.ts';
 import type { Throw } from '../../maths/crank/engine-balance.ts';
-import { Handle } from '../../picture/handle.tsx';
-import { Key, type KeyEntry } from '../../picture/key.tsx';
-import { spreadRound } from '../../picture/labels.ts';
-import { Plot } from '../../picture/plot.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import { Key, type KeyEntry } from '../../picture/common/key.tsx';
+import { spreadRound } from '../../picture/common/labels.ts';
+import { Plot } from '../../picture/common/plot.tsx';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { BADGE, CylinderBadge, PinBadge, polar } from './marks.tsx';
 

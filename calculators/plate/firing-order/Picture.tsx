@@ -1,4 +1,4 @@
-import { demoCrank } from '../../demo-engine.ts';
+import { demoCrank } from '../../demo/crank.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { firingOf, withinTurn } from '../../maths/crank/firing-order.ts';
 import { Presets } from '../../picture/presets.tsx';

@@ -1,9 +1,9 @@
-import { orderFigure } from '../../frame/firing-order.ts';
-import { fixed } from '../../frame/format.ts';
+import { orderFigure } from '../../frame/text/order.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { Firing } from '../../maths/crank/firing-order.ts';
-import { overlap, type Box } from '../../picture/boxes.ts';
-import { spreadRound } from '../../picture/labels.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { overlap, type Box } from '../../picture/common/overlap.ts';
+import { spreadRound } from '../../picture/common/labels.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 import { sequenceOf } from './compute.ts';
 import { BADGE, CylinderBadge, polar } from './marks.tsx';
 

@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import {
   cranks,
   fromMiddle,
@@ -7,7 +7,7 @@ import {
   type Throw,
   type Vector,
 } from '../../maths/crank/engine-balance.ts';
-import { belowKey, Key, type KeyEntry } from '../../picture/key.tsx';
+import { belowKey, Key, type KeyEntry } from '../../picture/common/key.tsx';
 import { evenly, hundredth } from '../../maths/numeric/steps.ts';
 
 interface Props {

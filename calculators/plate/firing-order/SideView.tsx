@@ -1,8 +1,8 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { Throw } from '../../maths/crank/engine-balance.ts';
 import { travelBefore } from '../../maths/crank/slider-crank.ts';
-import { Key, type KeyEntry } from '../../picture/key.tsx';
-import { spreadOut } from '../../picture/labels.ts';
+import { Key, type KeyEntry } from '../../picture/common/key.tsx';
+import { spreadOut } from '../../picture/common/labels.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { pinDirections } from './EndView.tsx';
 import { BADGE, CylinderBadge } from './marks.tsx';

@@ -1,8 +1,12 @@
-import { DEMO_CYLINDERS, DEMO_SPEED, demoCrank, demoTiming } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS, DEMO_SPEED } from '../../demo/engine.ts';
+import { demoCrank } from '../../demo/crank.ts';
+import { demoTiming } from '../../demo/timing.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
+import { readOrder } from '../order-reader.ts';
 import type { Inputs } from '../../frame/types.ts';
-import { evenTops, MOST_CYLINDERS, withinTurn } from '../../maths/crank/firing-order.ts';
+import { evenTops, withinTurn } from '../../maths/crank/firing-order.ts';
+import { MOST_CYLINDERS } from '../../maths/limits/cylinder-count.ts';
 
 const crank = 'The crank';
 const leans = 'A vee or a boxer: lean of the cylinders';
@@ -51,7 +55,7 @@ export const inputs = {
     why: 'cylinders are counted from 1',
     whole: true,
     most: MOST_CYLINDERS,
-    orderOf: count,
+    order: { of: count, read: readOrder },
     default: [],
     step: 1,
   },

@@ -1,5 +1,5 @@
-import { orderFigure } from '../../frame/firing-order.ts';
-import { fixed } from '../../frame/format.ts';
+import { orderFigure } from '../../frame/text/order.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { Remark } from '../../frame/types.ts';
 import { sharing } from '../../maths/crank/firing-order.ts';
 import type { Computed, Values } from './compute.ts';

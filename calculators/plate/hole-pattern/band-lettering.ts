@@ -1,9 +1,10 @@
-import { CAPITAL } from '../../drawing/to-svg.ts';
+import { CAPITAL } from '../../drawing/svg-element.ts';
 import { line, text, type Shape, type Text } from '../../drawing/shapes.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import { lengthOf } from '../../maths/plate/edge-parts.ts';
 import type { Edge, Reach } from '../../maths/plate/land-outline.ts';
-import { round, textBox, type Box } from '../../picture/boxes.ts';
+import { round, textBox } from '../../picture/boxes.ts';
+import type { Box } from '../../picture/common/overlap.ts';
 import { LETTERING } from '../../picture/label.tsx';
 import { bandMark, pointsAlong, type Point } from './band-mark.ts';
 

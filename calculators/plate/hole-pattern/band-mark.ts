@@ -1,7 +1,8 @@
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import { lengthOf, placeAlong } from '../../maths/plate/edge-parts.ts';
 import type { Edge } from '../../maths/plate/land-outline.ts';
-import { beside, inside, overlap, round, type Box } from '../../picture/boxes.ts';
+import { beside, inside, round } from '../../picture/boxes.ts';
+import { overlap, type Box } from '../../picture/common/overlap.ts';
 
 export type Point = readonly [x: number, y: number];
 

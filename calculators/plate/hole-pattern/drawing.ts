@@ -1,8 +1,8 @@
 import { holdingWords, wordsWidth } from '../../drawing/holding-words.ts';
 import { barRoom, provingBars } from '../../drawing/proving-bar.ts';
 import { circle, line, text, type Drawing, type Shape } from '../../drawing/shapes.ts';
-import { showInput } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { showInput } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import type { Place } from '../../maths/plate/hole-pattern.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';

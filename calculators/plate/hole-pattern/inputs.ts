@@ -1,4 +1,4 @@
-import { demoCover } from '../../demo-engine.ts';
+import { demoCover } from '../../demo/cover.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { MOST_DISTANCES, MOST_HOLES, type Span } from '../../maths/plate/hole-pattern.ts';

@@ -1,8 +1,9 @@
 import type { Drawing } from '../../drawing/shapes.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import type { Edge, StraightEdge } from '../../maths/plate/land-outline.ts';
-import { textBox, round, type Box } from '../../picture/boxes.ts';
-import { millimetresOf, placeOf } from '../../picture/drawing.tsx';
+import { textBox, round } from '../../picture/boxes.ts';
+import type { Box } from '../../picture/common/overlap.ts';
+import { millimetresOf, placeOf } from '../../drawing/on-screen.tsx';
 import { TO_THE_MM } from './band-lettering.ts';
 import { pointsAlong } from './band-mark.ts';
 import { namesThatFit, type Named } from './hole-names.ts';

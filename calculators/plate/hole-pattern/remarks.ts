@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import { nextDistance, withoutDistance } from '../../maths/plate/hole-pattern.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
-import { fixed, showFixed, unbroken } from '../../frame/format.ts';
+import { fixed, showFixed, unbroken } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { arrowHead } from '../../picture/label.tsx';
 import {
   BarLengths,
@@ -10,11 +10,12 @@ import {
   millimetresOf,
   placeOf,
   sizeOf,
-} from '../../picture/drawing.tsx';
-import { Handle } from '../../picture/handle.tsx';
+} from '../../drawing/on-screen.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
 import { hundredth, onStep } from '../../maths/numeric/steps.ts';
-import { beside, round, type Box } from '../../picture/boxes.ts';
-import { useAtRest } from '../../picture/frozen.ts';
+import { beside, round } from '../../picture/boxes.ts';
+import type { Box } from '../../picture/common/overlap.ts';
+import { useAtRest } from '../../picture/redraw/frozen.ts';
 import { plateOf } from './compute.ts';
 import { diameterLabels } from './diameters.ts';
 import { lettered, plateLines, slotSize } from './drawing.ts';

@@ -1,6 +1,7 @@
 import type { Shape } from '../../drawing/shapes.ts';
-import { inside, overlap, textBox, type Box } from '../../picture/boxes.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { inside, textBox } from '../../picture/boxes.ts';
+import { overlap, type Box } from '../../picture/common/overlap.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 import type { Struck } from './set-labels.ts';
 
 interface Point {

@@ -3,9 +3,9 @@ import { circle, line, spoke, text, type Drawing, type Shape } from '../../drawi
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
-import { showInput } from '../../frame/format.ts';
+import { showInput } from '../../frame/text/format.ts';
 import { memoize } from '../../frame/memoize.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { namesOnPaper } from './names-on-paper.ts';
 
 /** What is drawn: the plate, in the square of stock it is to be cut from. */

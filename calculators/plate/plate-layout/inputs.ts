@@ -1,9 +1,12 @@
-import { DEMO_CYLINDERS, demoCam, demoPlate } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS } from '../../demo/engine.ts';
+import { demoCam } from '../../demo/cam.ts';
+import { demoPlate } from '../../demo/plate.ts';
 import { choice } from '../../frame/define.ts';
+import { readOrder } from '../order-reader.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { evenTops, withinTurn } from '../../maths/crank/firing-order.ts';
 import { equalSpacing, MOST_SETS } from '../../maths/plate/plate-layout.ts';
-import { plateOutside } from '../../ranges.ts';
+import { plateOutside } from '../../frame/ranges.ts';
 import { MOST_SWEEP } from '../../maths/plate/plate-walls.ts';
 
 const sets = 'The sets';
@@ -131,7 +134,7 @@ export const inputs = {
     why: 'cylinders are counted from 1',
     whole: true,
     most: MOST_SETS,
-    orderOf: setCount,
+    order: { of: setCount, read: readOrder },
     default: [],
     step: 1,
     when: (v) => setCount(v) > 1,

@@ -1,8 +1,9 @@
-import { CAPITAL } from '../../drawing/to-svg.ts';
+import { CAPITAL } from '../../drawing/svg-element.ts';
 import { text, type Drawing, type Shape, type Text } from '../../drawing/shapes.ts';
 import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
-import { beside, round, textBox, type Box } from '../../picture/boxes.ts';
+import { beside, round, textBox } from '../../picture/boxes.ts';
+import type { Box } from '../../picture/common/overlap.ts';
 import { feltOf, setLabels, strikesOf } from './set-labels.ts';
 
 /** Height of capitals, mm: the least that ISO 3098-1 has for drawings. */

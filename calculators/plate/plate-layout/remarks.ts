@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/format.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import { walls } from '../../maths/plate/plate-walls.ts';
 import { plateOf, type Values } from './compute.ts';

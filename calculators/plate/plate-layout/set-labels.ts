@@ -1,7 +1,8 @@
 import { lengthOf, placeAlong } from '../../maths/plate/edge-parts.ts';
 import { slotOutline, type Shape } from '../../drawing/shapes.ts';
-import { inside, overlap, round, textBox, type Box } from '../../picture/boxes.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { inside, round, textBox } from '../../picture/boxes.ts';
+import { overlap, type Box } from '../../picture/common/overlap.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 
 interface Point {
   readonly x: number;

@@ -1,5 +1,5 @@
-import { fixed, showFixed } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { liftAt, openingAt, type BreakerCam } from '../../maths/ignition/breaker-cam.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import { Enlarged } from './Enlarged.tsx';

@@ -1,5 +1,5 @@
-import { fixed, showFixed, shownUnit } from '../../frame/format.ts';
-import { units, type LengthDisplay, fromShown, toShown } from '../../frame/units.ts';
+import { fixed, showFixed, shownUnit } from '../../frame/text/format.ts';
+import { units, type LengthDisplay, fromShown, toShown } from '../../frame/text/units.ts';
 import {
   liftAt,
   lobePitch,
@@ -7,12 +7,12 @@ import {
   opensBefore,
   type BreakerCam,
 } from '../../maths/ignition/breaker-cam.ts';
-import { Chart } from '../../picture/chart.tsx';
-import { Curve, type Point } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
+import { Chart } from '../../picture/chart/chart.tsx';
+import { Curve, type Point } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
 import { evenly } from '../../maths/numeric/steps.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 
 interface Props {
   readonly cam: BreakerCam;

@@ -1,4 +1,4 @@
-import { demoCam } from '../../demo-engine.ts';
+import { demoCam } from '../../demo/cam.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { compute, gapOf } from './compute.ts';
 import { inputs } from './inputs.ts';

@@ -1,4 +1,4 @@
-import { demoCam } from '../../demo-engine.ts';
+import { demoCam } from '../../demo/cam.ts';
 import { camInputs, dwellInput } from '../cam-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';

@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import {
   chargeTime,
@@ -6,12 +6,12 @@ import {
   finalCurrent,
   timeConstant,
 } from '../../maths/ignition/coil-charge.ts';
-import { Chart, type EndLabel } from '../../picture/chart.tsx';
-import { Curve, type Point } from '../../picture/curve.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
+import { Chart, type EndLabel } from '../../picture/chart/chart.tsx';
+import { Curve, type Point } from '../../picture/chart/curve.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
 import { SpeedLabels, SPEED_ROWS } from './SpeedLabels.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
 import type { results } from './results.ts';
 import { primaryOf, type Inputs } from './values.ts';

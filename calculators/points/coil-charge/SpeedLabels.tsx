@@ -1,7 +1,7 @@
 import { hundredth } from '../../maths/numeric/steps.ts';
-import { inRow, type RowLabel } from '../../picture/labels.ts';
-import { PLOT_WIDTH } from '../../picture/plot.tsx';
-import { textWidth } from '../../picture/text-width.ts';
+import { inRow, type RowLabel } from '../../picture/common/labels.ts';
+import { PLOT_WIDTH } from '../../picture/common/plot.tsx';
+import { textWidth } from '../../picture/common/text-width.ts';
 
 /** Room above the field for both rows, user units. */
 export const SPEED_ROWS = 36;

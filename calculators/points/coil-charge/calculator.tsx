@@ -1,7 +1,8 @@
-import { demoCam, demoCoil } from '../../demo-engine.ts';
+import { demoCam } from '../../demo/cam.ts';
+import { demoCoil } from '../../demo/coil.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { defineCalculator } from '../../frame/define.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import { whoseLimit } from '../../frame/whose-limit.ts';
 import { assertSpeedRatio } from '../../maths/ignition/breaker-cam.ts';
 import {

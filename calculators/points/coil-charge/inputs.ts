@@ -1,4 +1,4 @@
-import { demoCoil } from '../../demo-engine.ts';
+import { demoCoil } from '../../demo/coil.ts';
 import { dwellInput } from '../cam-inputs.ts';
 import { crankSpeeds, currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import type { Inputs } from '../../frame/types.ts';

@@ -1,11 +1,11 @@
 import { sliderCrank } from '../../position/engine-inputs.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { positionAt } from '../../maths/plate/plate-setting.ts';
-import { Chart } from '../../picture/chart.tsx';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { Chart } from '../../picture/chart/chart.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 import { timingsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';

@@ -1,4 +1,6 @@
-import { DEMO_CYLINDERS, demoPlate, demoTiming } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS } from '../../demo/engine.ts';
+import { demoPlate } from '../../demo/plate.ts';
+import { demoTiming } from '../../demo/timing.ts';
 import { engineInputs } from '../../position/engine-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';

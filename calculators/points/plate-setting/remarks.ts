@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
 import { listed } from '../../frame/whose-field.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';

@@ -1,5 +1,5 @@
-import { fixed, inputDigits, showInput } from '../../frame/format.ts';
-import type { LengthDisplay } from '../../frame/units.ts';
+import { fixed, inputDigits, showInput } from '../../frame/text/format.ts';
+import type { LengthDisplay } from '../../frame/text/units.ts';
 import { Absent } from '../../frame/types.ts';
 import {
   fixedContact,
@@ -7,7 +7,7 @@ import {
   SWITCH_RING,
   switchLever,
 } from '../../picture/circuit-signs.ts';
-import { textWidth } from '../../picture/text-width.ts';
+import { textWidth } from '../../picture/common/text-width.ts';
 import type { Computed, Values } from './compute.ts';
 
 export const WIDTH = 360;

@@ -1,13 +1,13 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
 import { evenly, onStep } from '../../maths/numeric/steps.ts';
-import { Chart } from '../../picture/chart.tsx';
-import { Curve, type Point } from '../../picture/curve.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
-import { Handle } from '../../picture/handle.tsx';
-import type { KeyEntry } from '../../picture/key.tsx';
+import { Chart } from '../../picture/chart/chart.tsx';
+import { Curve, type Point } from '../../picture/chart/curve.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
+import { Handle } from '../../picture/common/handle.tsx';
+import type { KeyEntry } from '../../picture/common/key.tsx';
 import { WordsInRow } from '../../picture/words-in-row.tsx';
-import { PLOT_WIDTH } from '../../picture/plot.tsx';
+import { PLOT_WIDTH } from '../../picture/common/plot.tsx';
 import { runningCurrent, type Inputs } from './compute.ts';
 import type { results } from './results.ts';
 

@@ -1,5 +1,5 @@
 import { defineCalculator } from '../../frame/define.ts';
-import { inputDigits } from '../../frame/format.ts';
+import { inputDigits } from '../../frame/text/format.ts';
 import { STANDARD_WIRES } from '../../maths/wiring/wire.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { compute, SIDES, type Values } from './compute.ts';

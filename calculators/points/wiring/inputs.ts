@@ -1,8 +1,10 @@
-import { DEMO_CYLINDERS, demoCoil, demoWiring } from '../../demo-engine.ts';
+import { DEMO_CYLINDERS } from '../../demo/engine.ts';
+import { demoCoil } from '../../demo/coil.ts';
+import { demoWiring } from '../../demo/wiring.ts';
 import { currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
-import { MOST_COILS } from '../../ranges.ts';
+import { MOST_COILS } from '../../frame/ranges.ts';
 
 export const groups = {
   way: 'From the battery to the coils',

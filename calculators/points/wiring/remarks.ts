@@ -1,5 +1,5 @@
 import { attempt } from '../../frame/attempt.ts';
-import { fixed, inputDigits } from '../../frame/format.ts';
+import { fixed, inputDigits } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed, whoseLimit } from '../../frame/whose-limit.ts';
 import { standardWithin, STANDARD_WIRES } from '../../maths/wiring/wire.ts';

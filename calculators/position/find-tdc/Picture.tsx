@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { PictureProps } from '../../frame/types.ts';
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import { discScale } from '../../maths/crank/find-tdc.ts';
-import { Handle } from '../../picture/handle.tsx';
-import { belowKey, Key, type KeyEntry } from '../../picture/key.tsx';
+import { Handle } from '../../picture/common/handle.tsx';
+import { belowKey, Key, type KeyEntry } from '../../picture/common/key.tsx';
 import { onStep } from '../../maths/numeric/steps.ts';
-import { Plot } from '../../picture/plot.tsx';
-import { useFrozen } from '../../picture/frozen.ts';
+import { Plot } from '../../picture/common/plot.tsx';
+import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { Barrel } from './Barrel.tsx';
 import type { inputs, results } from './calculator.tsx';
 import { Disc } from './Disc.tsx';

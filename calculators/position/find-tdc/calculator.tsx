@@ -1,6 +1,6 @@
-import { demoTop } from '../../demo-engine.ts';
+import { demoTop } from '../../demo/top.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
-import { fixed, showIn, shownUnit } from '../../frame/format.ts';
+import { fixed, showIn, shownUnit } from '../../frame/text/format.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
 import type { Inputs, Results } from '../../frame/types.ts';
 import {

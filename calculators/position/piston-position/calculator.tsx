@@ -1,4 +1,6 @@
-import { demoEngine, demoOther, demoTiming } from '../../demo-engine.ts';
+import { demoEngine } from '../../demo/engine.ts';
+import { demoOther } from '../../demo/other.ts';
+import { demoTiming } from '../../demo/timing.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
 import {

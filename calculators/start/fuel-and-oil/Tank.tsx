@@ -1,6 +1,6 @@
-import { fixed } from '../../frame/format.ts';
-import { belowKey, Key } from '../../picture/key.tsx';
-import { scaleLinear } from '../../picture/scale.ts';
+import { fixed } from '../../frame/text/format.ts';
+import { belowKey, Key } from '../../picture/common/key.tsx';
+import { scaleLinear } from '../../picture/chart/scale.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 
 interface Part {

@@ -1,4 +1,4 @@
-import { DEMO_RATIO } from '../../demo-engine.ts';
+import { DEMO_RATIO } from '../../demo/engine.ts';
 import { defineCalculator } from '../../frame/define.ts';
 import { percentOfRatio } from '../../maths/fuel/fuel-and-oil.ts';
 import { compute, ratioOf } from './compute.ts';

@@ -1,4 +1,4 @@
-import { DEMO_RATIO } from '../../demo-engine.ts';
+import { DEMO_RATIO } from '../../demo/engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 

@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/format.ts';
+import { fixed } from '../../frame/text/format.ts';
 import type { Remark } from '../../frame/types.ts';
 import { ratioOf, type Computed, type Values } from './compute.ts';
 

@@ -1,9 +1,9 @@
 import { useRef, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
-import { failureWords } from '../../browser/load-failure.ts';
+import { failureWords } from '../../opening/load-failure.ts';
 import { save } from '../../browser/save.ts';
 import type { Now } from '../state.ts';
-import { memo } from '../../../calculators/picture/memo.ts';
+import { memo } from '../../../calculators/picture/redraw/memo.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;

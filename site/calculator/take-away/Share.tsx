@@ -3,10 +3,10 @@ import type { AnyCalculator } from '../../../calculators/frame/types.ts';
 import { whyNotShared } from '../../../calculators/frame/whose.ts';
 import { copyText, type Copied } from '../../browser/copy.ts';
 import { CopyState } from '../../browser/CopyState.tsx';
-import { failureWords } from '../../browser/load-failure.ts';
+import { failureWords } from '../../opening/load-failure.ts';
 import { addressOf } from '../address-of.ts';
 import type { Now } from '../state.ts';
-import { memo } from '../../../calculators/picture/memo.ts';
+import { memo } from '../../../calculators/picture/redraw/memo.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;

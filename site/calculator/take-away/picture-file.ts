@@ -1,6 +1,5 @@
-import { DUBLIN_CORE } from '../../../calculators/drawing/to-svg.ts';
-import { SITE_NAME } from '../../../calculators/frame/site-name.ts';
-import { withMaker } from '../../browser/png-maker.ts';
+import { DUBLIN_CORE, SITE_NAME } from '../../../calculators/frame/site-name.ts';
+import { withMaker } from '../../../calculators/picture/png-maker.ts';
 
 /** Looks that a picture takes from the page's style sheet and must carry with it in a file. */
 const LOOKS = [

@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import { textWidth } from '../../../calculators/picture/text-width.ts';
+import { textWidth } from '../../../calculators/picture/common/text-width.ts';
 import { flatten, type Point } from './paths.ts';
 
 /** An upright rectangle, in the user units of the picture. */

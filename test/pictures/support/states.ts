@@ -1,6 +1,6 @@
 import { evaluate, knownKeys, type Evaluation } from '../../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Input } from '../../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../../calculators/frame/units.ts';
+import type { LengthDisplay } from '../../../calculators/frame/text/units.ts';
 
 /** Numbers from 0 to 1 that are the same in every run (mulberry32). */
 export function dice(seed: number): () => number {
@@ -37,7 +37,7 @@ function figure(input: Exclude<Input, { kind: 'choice' }>, roll: () => number): 
 function textOf(input: Input, roll: () => number): string {
   if (input.kind === 'choice') return pick(Object.keys(input.options), roll);
   if (input.kind !== 'list') return String(figure(input, roll));
-  if (input.orderOf) return pick(['123', '1-3-2', '3, 1, 2', '1 2', '1-3-2-4', '1-4-2-3'], roll);
+  if (input.order) return pick(['123', '1-3-2', '3, 1, 2', '1 2', '1-3-2-4', '1-4-2-3'], roll);
   const count = 1 + Math.floor(roll() * Math.min(input.most, 8));
   return Array.from({ length: count }, () => String(figure(input, roll))).join(' ');
 }

@@ -1,0 +1,122 @@
+import { convert, type Unit } from '../../maths/units/units.ts';
+import { fieldUnit, type Ranged } from './field-unit.ts';
+import { withUnit } from '../text/format.ts';
+import { IMPLIED, numberAndUnit, parse, writtenOut } from './parse.ts';
+import { toShown, units, type LengthDisplay, type UnitName } from '../text/units.ts';
+
+/** Units of one quantity that are taken for one another, or typed and not seen, by home unit. */
+export const TAKEN_FOR: Partial<Record<UnitName, readonly Unit[]>> = {
+  mm: ['mm', 'in', 'thou'],
+  uF: ['µF', 'nF', 'pF'],
+  kPa: ['kPa', 'psi', 'bar'],
+};
+
+/** A figure so many times the usual one, or so small a part of it, is seldom meant. */
+const FAR = 8;
+/** The same of pressures: 7 times apart are kPa and psi. */
+const FAR_OFF: Partial<Record<UnitName, number>> = { kPa: 4 };
+/** In another unit it was meant where it comes as near as this to the usual one. */
+const NEAR = 3.2;
+
+/** How many times as large as another a figure is, or as small. */
+export const timesApart = (value: number, other: number): number =>
+  Math.exp(Math.abs(Math.log(Math.abs(value / other))));
+
+/** A figure typed without its unit, and the unit in which it is read; nothing of any other text. */
+function bareIn(kept: string, home: UnitName): { typed: string; unit: UnitName } | undefined {
+  const [typed = '', implied] = kept.split(IMPLIED);
+  if (numberAndUnit(typed)?.unit !== '') return undefined;
+  if (implied === undefined) return { typed: typed.trim(), unit: home };
+  const unit = (['in', 'thou', 'psi', 'ft'] as const).find((name) => units[name].token === implied);
+  return unit === undefined ? undefined : { typed: typed.trim(), unit };
+}
+
+/**
+ * A doubt about a figure that was typed bare: it is far from what is usual, and the same digits in
+ * another unit would be near. Nothing where there is none, or where nothing is usual.
+ *
+ * @param usual About what is read there, in the home unit; nothing known where 0 or missing.
+ */
+export function doubtOf(
+  spec: Ranged,
+  value: number,
+  kept: string,
+  lengths: LengthDisplay,
+  usual: number | undefined,
+): string | undefined {
+  const names = TAKEN_FOR[spec.unit];
+  const home = units[spec.unit].factor;
+  if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
+  if (usual === undefined || usual === 0 || timesApart(value, usual) < (FAR_OFF[spec.unit] ?? FAR))
+    return undefined;
+  const bare = bareIn(kept, spec.unit);
+  // Typed with the other choice of lengths, it stands in the box turned into these.
+  if (bare?.unit !== fieldUnit(spec, lengths)) return undefined;
+  const read = units[bare.unit].factor;
+  const digits = read === home ? value : convert(value, home, read ?? home);
+  const [meant] = names
+    .filter((name) => name !== read)
+    .map((name) => ({ name, as: convert(digits, name, home) }))
+    .filter(({ as }) => as >= spec.min && as <= spec.max && timesApart(as, usual) <= NEAR)
+    .sort((a, b) => timesApart(a.as, usual) - timesApart(b.as, usual));
+  if (meant === undefined) return undefined;
+  const about = Number(toShown(usual, fieldUnit(spec, lengths)).toPrecision(2));
+  const mostly = withUnit(String(about).replace('-', '−'), fieldUnit(spec, lengths));
+  const as = `${bare.typed} ${units[bare.unit].label}`;
+  return `Read as ${as}, far from what is usual here, about ${mostly}. If it is ${bare.typed} ${meant.name}, type “${bare.typed} ${meant.name}”. If it is right, type “${as}”.`;
+}
+
+/** A fraction smaller than one, or with a whole number before it, as of an inch. */
+const OF_AN_INCH = /^[+\-−]?\s*(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+)$/u;
+
+/** A bare fraction in a box of millimetres or thou, which are not divided so; nothing of any other text. */
+export function bareFraction(
+  kept: string,
+  home: UnitName,
+): { readonly typed: string; readonly unit: string } | undefined {
+  if (home !== 'mm') return undefined;
+  const bare = bareIn(kept, home);
+  if (bare === undefined || (bare.unit !== 'mm' && bare.unit !== 'thou')) return undefined;
+  const [found, whole, above, below] = OF_AN_INCH.exec(writtenOut(bare.typed)) ?? [];
+  // What is larger than one is as likely a reading that is shared out, as 181/2.
+  if (found === undefined || (whole === undefined && Number(above) >= Number(below))) {
+    return undefined;
+  }
+  return { typed: bare.typed, unit: bare.unit };
+}
+
+/** Units of length in which a bare figure may have been meant. */
+const MEANT = ['thou', 'mm', 'in'] as const;
+const IN_WORDS: Partial<Record<UnitName, string>> = {
+  mm: 'millimetres',
+  in: 'inches',
+  m: 'metres',
+  ft: 'feet',
+};
+
+/** What a refused bare length is told: in which unit it was read, and in which other one it would be taken. */
+export interface ReadIn {
+  readonly sentence: string;
+  /** Whether it would be taken in another. */
+  readonly remedy: boolean;
+}
+
+/**
+ * In which unit a bare length was read, and the unit in which it would be taken and come the nearest to
+ * the usual figure; nothing of any other text.
+ */
+export function readIn(spec: Ranged, kept: string, usual: number): ReadIn | undefined {
+  const { quantity, factor: home } = units[spec.unit];
+  const bare = quantity === 'length' && home !== undefined ? bareIn(kept, spec.unit) : undefined;
+  if (bare === undefined || home === undefined) return undefined;
+  const parsed = parse(bare.typed, spec.unit);
+  if (parsed.kind !== 'value') return undefined;
+  const [found] = MEANT.filter((name) => name !== bare.unit)
+    .map((name) => ({ name, as: convert(parsed.value, name, home) }))
+    .filter(({ as }) => as >= spec.min && as <= spec.max)
+    .sort((a, b) => timesApart(a.as, usual) - timesApart(b.as, usual));
+  const read = `This box reads a bare figure in ${IN_WORDS[bare.unit] ?? units[bare.unit].label}`;
+  if (found === undefined) return { sentence: `${read}.`, remedy: false };
+  const other = `${bare.typed} ${found.name}`;
+  return { sentence: `${read}: for ${other} type “${other}”.`, remedy: true };
+}
