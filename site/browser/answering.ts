@@ -14,12 +14,18 @@ export function pageFailed(): void {
 /** Steps of painting in which a calculator draws what it was given: answer, picture, tables. */
 const STEPS = 3;
 
-/** The address has been read: what the page shows is of it, once that has been painted. */
-export function addressRead(): void {
-  if (page.asked === undefined) return;
+/** Shows what was held back until it has been painted anew; guard.ts says what is. */
+const showOnce = (held: 'asked' | 'kept') => (): void => {
+  if (page[held] === undefined) return;
   const after = (steps: number): void => {
-    if (steps === 0) delete page.asked;
+    if (steps === 0) delete page[held];
     else requestAnimationFrame(() => setTimeout(() => after(steps - 1)));
   };
   after(STEPS);
-}
+};
+
+/** The address has been read: what the page shows is of it. */
+export const addressRead = showOnce('asked');
+
+/** The reader's own sheet has been read, or cannot be. */
+export const sheetRead = showOnce('kept');

@@ -168,7 +168,9 @@ export function FigureInput(props: Props) {
         >
           −
         </button>
-        <span class={`field-box${isLongWithUnit(typing.text) ? ' field-long' : ''}`}>
+        <span
+          class={`field-box${isLongWithUnit(typing.text) ? ' field-long' : typing.text === '' ? ' field-empty' : ''}`}
+        >
           <FigureBox {...props} typing={typing} />
           {units[shown].label === '' || bringsUnit(typing.text) ? null : (
             <span class="field-unit">{units[shown].label}</span>
