@@ -1,14 +1,14 @@
-const page = document.documentElement.dataset;
+const page = (): DOMStringMap => document.documentElement.dataset;
 
 /** The page answers: nothing has failed that still stands in its way. */
 export function pageAnswers(): void {
-  page.ready = '';
-  delete page.failed;
+  page().ready = '';
+  delete page().failed;
 }
 
 /** A part of the page that it cannot do without did not come. */
 export function pageFailed(): void {
-  page.failed = '';
+  page().failed = '';
 }
 
 /** Steps of painting in which a calculator draws what it was given: answer, picture, tables. */
@@ -16,9 +16,9 @@ const STEPS = 3;
 
 /** Shows what was held back until it has been painted anew; guard.ts says what is. */
 const showOnce = (held: 'asked' | 'kept') => (): void => {
-  if (page[held] === undefined) return;
+  if (page()[held] === undefined) return;
   const after = (steps: number): void => {
-    if (steps === 0) delete page[held];
+    if (steps === 0) delete page()[held];
     else requestAnimationFrame(() => setTimeout(() => after(steps - 1)));
   };
   after(STEPS);
