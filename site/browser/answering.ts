@@ -1,14 +1,16 @@
-const page = (): DOMStringMap => document.documentElement.dataset;
+const marks = (): DOMStringMap => document.documentElement.dataset;
 
 /** The page answers: nothing has failed that still stands in its way. */
 export function pageAnswers(): void {
-  page().ready = '';
-  delete page().failed;
+  const page = marks();
+  page.ready = '';
+  delete page.failed;
 }
 
 /** A part of the page that it cannot do without did not come. */
 export function pageFailed(): void {
-  page().failed = '';
+  const page = marks();
+  page.failed = '';
 }
 
 /** Steps of painting in which a calculator draws what it was given: answer, picture, tables. */
@@ -16,9 +18,10 @@ const STEPS = 3;
 
 /** Shows what was held back until it has been painted anew; guard.ts says what is. */
 const showOnce = (held: 'asked' | 'kept') => (): void => {
-  if (page()[held] === undefined) return;
+  const page = marks();
+  if (page[held] === undefined) return;
   const after = (steps: number): void => {
-    if (steps === 0) delete page()[held];
+    if (steps === 0) delete page[held];
     else requestAnimationFrame(() => setTimeout(() => after(steps - 1)));
   };
   after(STEPS);

@@ -94,7 +94,7 @@ export const bringsUnit = (shownText: string): boolean =>
 
 /** A text with its unit that is longer than this is set smaller, so that a phone's box holds it. */
 const LONG = 6;
-const isLongWithUnit = (shownText: string): boolean =>
+export const isLongWithUnit = (shownText: string): boolean =>
   bringsUnit(shownText) && shownText.length > LONG;
 
 /** The classes of the box round a figure. */
