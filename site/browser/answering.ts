@@ -21,7 +21,7 @@ const showOnce = (held: 'asked' | 'kept') => (): void => {
   const page = marks();
   if (page[held] === undefined) return;
   const after = (steps: number): void => {
-    if (steps === 0) delete page[held];
+    if (steps === 0) document.documentElement.removeAttribute(`data-${held}`);
     else requestAnimationFrame(() => setTimeout(() => after(steps - 1)));
   };
   after(STEPS);
