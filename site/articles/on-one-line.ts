@@ -1,4 +1,4 @@
-import { measuresApart } from '../browser/measures.ts';
+import { measuresApart, UNITS } from '../browser/measures.ts';
 import { inTexts } from './in-texts.ts';
 
 /** What holds no running text. */
@@ -6,7 +6,7 @@ const NO_TEXT = new Set(['svg', 'math', 'script', 'style', 'textarea', 'pre', 'c
 /** Where components write, which see to it themselves. */
 const COMPONENTS = /\sdata-(?:calculator|sheet|practice)[=\s>]/;
 
-const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:mm|cc|ml|ms|A|V)(?!\p{L}))?`;
+const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:${UNITS})(?![\p{L}\d²³/]))?`;
 /** Terms with what is done to them between: `(40.0 − 44.0) / 2`. */
 const SUM = new RegExp(
   String.raw`(?<![\p{L}\d.,/])(\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+)(?![\p{L}\d]|\.\d)`,

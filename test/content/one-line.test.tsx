@@ -27,6 +27,7 @@ describe('a figure and its unit stand on one line', () => {
     ['from 360 − 2 × 97.9 = 164.2°.', 'from [360 − 2 × 97.9] = 164.2°.'],
     ['3.2 mm + 0.3 mm is 3.5 mm', '[3.2 mm + 0.3 mm] is [3.5 mm]'],
     ['1 mm + 2 mm + 3 mm + 4 mm + 5 mm', '[1 mm] + [2 mm] + [3 mm] + [4 mm] + [5 mm]'],
+    ['across −0.05 + 0.15 m: 3', 'across [−0.05 + 0.15 m]: 3'],
     ['a plug of M14 × 1.25, 1 to 3', 'a plug of M14 × 1.25, 1 to 3'],
     ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
   ])('%s', (text, expected) => {
