@@ -166,7 +166,7 @@ export function remarksOf(
   return [...new Set(lines)];
 }
 
-/** The words of a table's verdict on a row, as they may be said. */
+/** The words of a table's verdict on a row, as they may be said; of the example, as its caption says. */
 export function verdictOf(
   calculator: AnyCalculator,
   evaluation: Evaluation,
@@ -181,7 +181,7 @@ export function verdictOf(
   const { said, reads } = watch.run(() =>
     verdict.say(watch.values, watch.results, index, inner, watch.known),
   );
-  if (said === '') return '';
+  if (said === '' || worked(evaluation)) return said;
   return told(
     calculator,
     evaluation,
@@ -190,6 +190,13 @@ export function verdictOf(
     (missing) => `not judged yet: ${namesOf(missing)} ${are(missing)} still the example’s.`,
   );
 }
+
+/** Whether a table's verdicts judge the worked example, to be said once above them all. */
+export const judgesExample = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  table: string,
+): boolean => calculator.tables?.[table]?.verdict !== undefined && worked(evaluation);
 
 /**
  * The figures by which a table's verdicts judge and which nobody gave; none beside a worked example,

@@ -51,12 +51,18 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
     : undefined;
 }
 
+const gapOdds = (gap: number | undefined, lift: number | undefined): string | undefined =>
+  gap === undefined || lift === undefined ? undefined : refused(() => assertGap({ lift }, gap));
+
 /** A reading against the figures of the sheet that its step is not judged by. */
 function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefined {
-  const { lift, bore, deck, volts } = figures;
+  const { lift, gap, bore, deck, volts } = figures;
   switch (id) {
-    case 'gap':
-      return lift === undefined ? undefined : never(refused(() => assertGap({ lift }, value)));
+    case 'gap': {
+      const said = gapOdds(value, lift);
+      // What is said of the figure itself is not said again in full.
+      return never(said && gapOdds(gap, lift) ? 'Like its figure it is not below the lift.' : said);
+    }
     case 'ring-gap':
       return bore === undefined ? undefined : doubt(ringGapDoubt((100 * value) / bore));
     case 'clearance':
@@ -89,7 +95,7 @@ function figureOdds(figures: Figures, id: StepId): string[] {
   };
   const said: (string | undefined)[] = [];
   if (id === 'gap') {
-    if (lift !== undefined && gap !== undefined) said.push(refused(() => assertGap({ lift }, gap)));
+    said.push(gapOdds(gap, lift));
     const beyond =
       dwell === undefined || lobes === undefined
         ? undefined

@@ -1,4 +1,4 @@
-import { measuresApart } from '../browser/measures.ts';
+import { measuresApart, UNITS } from '../browser/measures.ts';
 import { inTexts } from './in-texts.ts';
 
 /** What holds no running text. */
@@ -6,13 +6,32 @@ const NO_TEXT = new Set(['svg', 'math', 'script', 'style', 'textarea', 'pre', 'c
 /** Where components write, which see to it themselves. */
 const COMPONENTS = /\sdata-(?:calculator|sheet|practice)[=\s>]/;
 
-/** The HTML of a page in which no line's end parts a figure from its unit. The text stays as it is. */
+const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:${UNITS})(?![\p{L}\d²³/]))?`;
+/** Terms with what is done to them between: `(40.0 − 44.0) / 2`. */
+const SUM = new RegExp(
+  String.raw`(?<![\p{L}\d.,/])(\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+)(?![\p{L}\d]|\.\d)`,
+  'u',
+);
+/** A longer one would be wider than a narrow phone. */
+const LONGEST = 24;
+
+const held = (text: string): string => `<one-line>${text}</one-line>`;
+
+const withMeasures = (text: string): string =>
+  measuresApart(text)
+    .map((piece, i) => (i % 2 === 0 ? piece : held(piece)))
+    .join('');
+
+/** The HTML of a page in which no line's end parts a figure from its unit, nor a short sum. The text stays as it is. */
 export const onOneLine = (html: string): string =>
   inTexts(
     html,
     (name, tag) => NO_TEXT.has(name) || COMPONENTS.test(tag),
     (text) =>
-      measuresApart(text)
-        .map((piece, i) => (i % 2 === 0 ? piece : `<one-line>${piece}</one-line>`))
+      text
+        .split(SUM)
+        .map((piece, i) =>
+          i % 2 === 0 || piece.length > LONGEST ? withMeasures(piece) : held(piece),
+        )
         .join(''),
   );

@@ -1,5 +1,5 @@
 /** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
-const UNITS = [
+export const UNITS = [
   'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
   'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',

@@ -45,10 +45,10 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       onSubmit={(event) => event.preventDefault()}
       {...watch}
     >
+      <p class="sideways">Push the drawing sideways for the next.</p>
       <div class="in-hand">
         <Fields fields={inHand} {...shared} />
       </div>
-      <p class="sideways">Push the drawing sideways for the next.</p>
       {toGive === undefined ? null : <p class="to-give">{toGive}</p>}
       <Problems evaluation={evaluation} idPrefix={idPrefix} />
       <Groups

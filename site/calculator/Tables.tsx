@@ -11,6 +11,7 @@ import {
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import {
   assumedLimits,
+  judgesExample,
   restsOnExample,
   verdictOf,
   whoseBeside,
@@ -77,7 +78,8 @@ function captionOf(
   id: string,
   table: TableSpec,
 ): string {
-  const caption = proseIn(table.caption, lengths);
+  const said = proseIn(table.caption, lengths);
+  const caption = judgesExample(calculator, evaluation, id) ? `${said}, in this example` : said;
   const assumed = inputLines(assumedLimits(calculator, evaluation, id, lengths), lengths);
   return assumed.length === 0
     ? caption

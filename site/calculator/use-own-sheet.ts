@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { fromQuery } from '../../calculators/frame/address.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { sheetRead } from '../opening/answering.ts';
 import { keepsSheet } from '../opening/keeps-sheet.ts';
 import type { Filled } from '../sheet/for-calculator.ts';
 
@@ -26,16 +27,18 @@ export function useOwnSheet(
     const linked = (): boolean => givesFigures(calculator, location.search);
     const byLink = linked();
     let stale = false;
-    takeOwnSheet(calculator).then(
-      (own) => {
-        if (stale) return;
-        // Figures that the reader has typed meanwhile have made an address: it holds them.
-        setFilled(own && (byLink || linked()) ? { ...own, texts: {}, origins: {} } : own);
-      },
-      () => {
-        // Without the sheet's code the defaults stand; nothing typed is touched.
-      },
-    );
+    void takeOwnSheet(calculator)
+      .then(
+        (own) => {
+          if (stale) return;
+          // Figures that the reader has typed meanwhile have made an address: it holds them.
+          setFilled(own && (byLink || linked()) ? { ...own, texts: {}, origins: {} } : own);
+        },
+        () => {
+          // Without the sheet's code the defaults stand; nothing typed is touched.
+        },
+      )
+      .then(sheetRead);
     return () => {
       stale = true;
     };

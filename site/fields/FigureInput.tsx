@@ -9,7 +9,7 @@ import { toShown, units, type LengthDisplay } from '../../calculators/frame/text
 import { FieldName } from './FieldName.tsx';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 import { inSentence } from '../../calculators/frame/text/sentence.ts';
-import { bringsUnit, isLongWithUnit, readAs, textToKeep } from './field-text.ts';
+import { boxClass, bringsUnit, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { leaveFocus } from './leave-focus.ts';
 import { useDraft } from './use-draft.ts';
@@ -168,7 +168,7 @@ export function FigureInput(props: Props) {
         >
           −
         </button>
-        <span class={`field-box${isLongWithUnit(typing.text) ? ' field-long' : ''}`}>
+        <span class={boxClass(typing.text)}>
           <FigureBox {...props} typing={typing} />
           {units[shown].label === '' || bringsUnit(typing.text) ? null : (
             <span class="field-unit">{units[shown].label}</span>

@@ -47,7 +47,7 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
         <Mark id={id} mark={mark} />
       </span>
       <span class="field-row">
-        <span class="field-box">
+        <span class={text === '' ? 'field-box field-empty' : 'field-box'}>
           <input
             id={id}
             name={field.key}

@@ -113,6 +113,14 @@ const LONG = 6;
 export const isLongWithUnit = (shownText: string): boolean =>
   bringsUnit(shownText) && shownText.length > LONG;
 
+/** The classes of the box round a figure. */
+export const boxClass = (shownText: string): string =>
+  shownText === ''
+    ? 'field-box field-empty'
+    : isLongWithUnit(shownText)
+      ? 'field-box field-long'
+      : 'field-box';
+
 /** Whether a bare figure in a field of thou looks like one in inches: 0.014 for 14 thou. */
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
   shown === 'thou' && !spec.isError && /^[+−-]?0?[.,]0\d{1,3}$/.test(number);

@@ -1,25 +1,34 @@
-const page = document.documentElement.dataset;
+const marks = (): DOMStringMap => document.documentElement.dataset;
 
 /** The page answers: nothing has failed that still stands in its way. */
 export function pageAnswers(): void {
+  const page = marks();
   page.ready = '';
   delete page.failed;
 }
 
 /** A part of the page that it cannot do without did not come. */
 export function pageFailed(): void {
+  const page = marks();
   page.failed = '';
 }
 
 /** Steps of painting in which a calculator draws what it was given: answer, picture, tables. */
 const STEPS = 3;
 
-/** The address has been read: what the page shows is of it, once that has been painted. */
-export function addressRead(): void {
-  if (page.asked === undefined) return;
+/** Shows what was held back until it has been painted anew; guard.ts says what is. */
+const showOnce = (held: 'asked' | 'kept') => (): void => {
+  const page = marks();
+  if (page[held] === undefined) return;
   const after = (steps: number): void => {
-    if (steps === 0) delete page.asked;
+    if (steps === 0) document.documentElement.removeAttribute(`data-${held}`);
     else requestAnimationFrame(() => setTimeout(() => after(steps - 1)));
   };
   after(STEPS);
-}
+};
+
+/** The address has been read: what the page shows is of it. */
+export const addressRead = showOnce('asked');
+
+/** The reader's own sheet has been read, or cannot be. */
+export const sheetRead = showOnce('kept');

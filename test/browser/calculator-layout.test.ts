@@ -7,14 +7,6 @@ import { typeSizes } from './support/type-sizes.ts';
 
 const screen = { width: 390, height: 844 } as const;
 const low = { width: 360, height: 740 } as const;
-/** How far the first reading reaches below a low screen where the drawing is as small as its type allows, px. */
-const BELOW: Readonly<Record<string, number>> = {
-  'find-tdc': 16,
-  'float-level': 18,
-  'plate-layout': 32,
-  'firing-order': 44,
-  'hole-pattern': 26,
-};
 const touch = { viewport: screen, hasTouch: true, isMobile: true } as const;
 
 /** How long each page was when its form stood before its picture, in px on the same screen. */
@@ -67,6 +59,69 @@ const placesOf = (page: Page): Promise<Places> =>
       more: top('.calc-more'),
     };
   });
+
+/** The strip of the answer, far down the page. */
+async function stuckStrip(page: Page): Promise<{ y: number; height: number }> {
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
+  return (await page.locator('[data-part="answer"]').boundingBox())!;
+}
+
+/** Figures in hand that their boxes do not show whole. */
+const cutInBoxes = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<HTMLInputElement>('.in-hand input[type="text"]')]
+      // A list of readings is as long as it likes.
+      .filter((box) => box.closest('.field-list') === null)
+      .filter((box) => box.scrollWidth > box.clientWidth)
+      .map(({ name, value }) => `${name}: ${value}`),
+  );
+
+/** How far below the picture it is said that there is another one, px; nothing where there is none. */
+const hintBelowPicture = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const hint = document.querySelector('.calc .sideways')!;
+    if (!hint.checkVisibility()) return 0;
+    const picture = document.querySelector('.calc-picture')!.getBoundingClientRect();
+    return Math.abs(hint.getBoundingClientRect().top - picture.bottom);
+  });
+
+/** Figures of a card that stand beside one another and not level. */
+const unlevelFigures = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.stacks tr')].flatMap((row) => {
+      const cells = [...row.querySelectorAll('td:not(.row-words)')].flatMap((cell) => {
+        const ends = [cell.firstElementChild, cell.lastElementChild];
+        if (ends.includes(null) || !cell.checkVisibility()) return [];
+        const box = cell.getBoundingClientRect();
+        const [first, last] = ends.map((end) => end!.getBoundingClientRect());
+        return [{ cell, first: first!.top, last: last!.bottom, top: box.top, bottom: box.bottom }];
+      });
+      const apart = (one: number, other: number): boolean => Math.abs(one - other) > 3;
+      return cells.flatMap(({ cell, first, last, top }) =>
+        cells.some(
+          (other) =>
+            other.top < top + 4 &&
+            other.bottom > top + 4 &&
+            apart(other.first, first) &&
+            apart(other.last, last),
+        )
+          ? [cell.textContent]
+          : [],
+      );
+    }),
+  );
+
+/** Units on paper beside which no figure stands. */
+const unitsAlone = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('.field-unit')]
+      .filter((unit) => unit.checkVisibility())
+      .filter((unit) => unit.parentElement!.querySelector('input')!.value === '')
+      .map(
+        (unit) =>
+          `${unit.closest('.field')!.querySelector('label')!.textContent}: ${unit.textContent}`,
+      ),
+  );
 
 /** What reaches beyond the screen's sides, but for what is scrolled sideways within the page. */
 const cutOff = (page: Page): Promise<string[]> =>
@@ -183,12 +238,14 @@ describe.each(slugs)('%s', (slug) => {
       expect(at.length).toBeLessThanOrEqual((LONG[slug] ?? USUAL) / 2);
 
       await page.setViewportSize(low);
-      const hand = (await placesOf(page)).inHand;
-      expect(hand).toBeLessThanOrEqual(low.height + (BELOW[slug] ?? 0));
+      await expect.poll(async () => (await placesOf(page)).inHand).toBeLessThanOrEqual(low.height);
+      await expect.poll(() => cutInBoxes(page)).toEqual([]);
+      const atLow = await stuckStrip(page);
+      expect(atLow.height, 'at 360').toBeLessThanOrEqual(96);
       await page.setViewportSize(screen);
+      await expect.poll(() => hintBelowPicture(page)).toBeLessThanOrEqual(4);
 
-      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2.5));
-      const strip = (await page.locator('[data-part="answer"]').boundingBox())!;
+      const strip = await stuckStrip(page);
       expect(Math.abs(strip.y)).toBeLessThanOrEqual(1);
       expect(strip.height).toBeLessThanOrEqual(96);
 
@@ -205,6 +262,7 @@ describe.each(slugs)('%s', (slug) => {
         return [...boxes, ...rows].map(({ textContent }) => textContent);
       });
       expect(beyond).toEqual([]);
+      await expect.poll(() => unlevelFigures(page)).toEqual([]);
     });
   });
 
@@ -213,6 +271,10 @@ describe.each(slugs)('%s', (slug) => {
       for (const { over, bare } of await scrolledThrough(page)) {
         expect(over, 'the picture over the form, at 1280').toBeLessThanOrEqual(1);
         expect(bare, 'bare below the picture, at 1280').toBeLessThanOrEqual(0.5);
+      }
+      await page.setViewportSize({ width: 1920, height: 1080 });
+      for (const { bare } of await scrolledThrough(page)) {
+        expect(bare, 'bare below the picture, at 1920').toBeLessThanOrEqual(0.5);
       }
       await page.setViewportSize({ width: 768, height: 1024 });
       for (const { over } of await scrolledThrough(page)) {
@@ -240,6 +302,7 @@ describe.each(slugs)('%s', (slug) => {
       await expect.poll(() => choicesPast(page)).toEqual([]);
       await expect.poll(() => brokenNames(page)).toEqual([]);
       await expect.poll(() => saidTwice(page)).toEqual([]);
+      await expect.poll(() => unitsAlone(page)).toEqual([]);
       await page.emulateMedia({ media: 'screen' });
 
       await page.setViewportSize({ width: 768, height: 1024 });

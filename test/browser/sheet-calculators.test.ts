@@ -42,6 +42,28 @@ describe('a calculator and the engine sheet', () => {
     });
   });
 
+  it('shows no figure of the example before the sheet’s have come', async () => {
+    await withSheet('calculators/piston-position/', async (page) => {
+      await page.addInitScript(() => {
+        const seen = new Set<string>();
+        Object.assign(window, { seen });
+        const look = (): void => {
+          const answer = document.querySelector('.lead output');
+          if (answer?.checkVisibility({ visibilityProperty: true })) seen.add(answer.textContent);
+          requestAnimationFrame(look);
+        };
+        look();
+      });
+      await page.reload();
+      await settled(page);
+      await page.getByText(/\d figures are from your sheet: Mine\./).waitFor();
+      const answer = await page.locator('.lead output').first().textContent();
+      await expect
+        .poll(() => page.evaluate(() => [...(window as unknown as { seen: Set<string> }).seen]))
+        .toEqual([answer]);
+    });
+  });
+
   it('knows after a reload whose figures it holds, and a link knows only its own', async () => {
     await withSheet('calculators/piston-position/', async (page) => {
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');

@@ -23,6 +23,12 @@ describe('a figure and its unit stand on one line', () => {
     ['The angle is 21.52 ± 0.10°, and', 'The angle is [21.52 ± 0.10°], and'],
     ['24.1° before 87.', '24.1° before 87.'],
     ['M14 × 1.25 and 3 cylinders', 'M14 × 1.25 and 3 cylinders'],
+    ['or (40.0 − 44.0) / 2 is −2.0°, so', 'or [(40.0 − 44.0) / 2] is −2.0°, so'],
+    ['from 360 − 2 × 97.9 = 164.2°.', 'from [360 − 2 × 97.9] = 164.2°.'],
+    ['3.2 mm + 0.3 mm is 3.5 mm', '[3.2 mm + 0.3 mm] is [3.5 mm]'],
+    ['1 mm + 2 mm + 3 mm + 4 mm + 5 mm', '[1 mm] + [2 mm] + [3 mm] + [4 mm] + [5 mm]'],
+    ['across −0.05 + 0.15 m: 3', 'across [−0.05 + 0.15 m]: 3'],
+    ['a plug of M14 × 1.25, 1 to 3', 'a plug of M14 × 1.25, 1 to 3'],
     ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
   ])('%s', (text, expected) => {
     expect(read(text)).toBe(expected);

@@ -13,6 +13,12 @@ describe('a sentence of the maths follows the reader’s lengths', () => {
     expect(sentenceIn('From 12.70 mm.', 'mm')).toBe('From 12.70 mm.');
   });
 
+  it('a figure typed in thou as it was typed', () => {
+    expect(sentenceIn('A gap of 0.3556 mm, the lift of 0.41 mm.', 'in')).toBe(
+      'A gap of 14 thou, the lift of 16.1 thou.',
+    );
+  });
+
   it('on the page, beside the field and in place of the result', () => {
     const short = evaluate(pistonPosition, { rod: '20' }, { lengths: 'in' });
     expect(short.problems[0]?.sentence).toMatch(/ in\b/);

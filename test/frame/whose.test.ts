@@ -301,9 +301,9 @@ describe('the verdict of a row', () => {
   const of = (state: ReturnType<typeof run>, row: number, table = 'gaps') =>
     verdictOf(calculator, state, table, 'mm', row);
 
-  it('is said, called the example’s, or not yet', () => {
+  it('is said, or not yet; of the example as its table says', () => {
     expect([of(allBut(), 1), of(allBut(), 2)]).toEqual(['', 'too wide']);
-    expect([of(run(), 1), of(run(), 2)]).toEqual(['', 'In this example: too wide']);
+    expect([of(run(), 1), of(run(), 2)]).toEqual(['', 'too wide']);
     expect(of(allBut('gap-1'), 1)).toBe('');
     expect(of(allBut('gap-2'), 2)).toBe('not judged yet: gap 2 is still the example’s.');
     expect(of(allBut('gap-2', 'width'), 2)).toBe(

@@ -17,7 +17,7 @@ const within: readonly (readonly [string, StepId, Figures, number, string, RegEx
   [
     'a gap as large as the lift',
     'gap',
-    { gap: 0.4, 'gap-tolerance': 0.05, lift: 0.4 },
+    { gap: 0.39, 'gap-tolerance': 0.05, lift: 0.4 },
     0.4,
     'unjudged',
     /within its limits, but another figure of the sheet speaks against it\. A gap of 0\.4 mm is not less than the lift of 0\.4 mm, so the points never shut/,
@@ -73,6 +73,16 @@ it.each(within)('%s is said beside the reading', (_, id, figures, value, result,
   expect(row!.result).toBe(result);
 });
 
+it('what is said of the figure is not said of its reading again', () => {
+  const { rows, whole } = judge(
+    read({ gap: 0.42, 'gap-tolerance': 0.05, lift: 0.4 }, 'gap', 0.41),
+    'gap',
+    'mm',
+  );
+  expect(whole.join()).toMatch(/A gap of 0\.42 mm is not less than the lift of 0\.4 mm/);
+  expect(rows[0]!.words).toMatch(/speaks against it\. Like its figure it is not below the lift\.$/);
+});
+
 it('what is to be corrected is told its correction alone', () => {
   const wide = read({ gap: 0.3, 'gap-tolerance': 0.05, lift: 0.4 }, 'gap', 0.45);
   expect(judge(wide, 'gap', 'mm').rows[0]!.words).toBe(
@@ -96,7 +106,7 @@ it('a gap is held against the lift also where the sheet has no gap yet, and coun
   const bare = read({ lift: 0.3 }, 'gap', 0.35);
   expect(judge(bare, 'gap', 'mm').rows[0]!.words).toMatch(/never shut/);
   const inches = judge(read({ lift: 0.3556 }, 'gap', 0.3556), 'gap', 'in').rows[0]!.words;
-  expect(inches).toMatch(/14\.\d* thou is not less than the lift of 14\.\d* thou/);
+  expect(inches).toMatch(/14 thou is not less than the lift of 14 thou/);
   expect(progressOf(read(within[0]![2], 'gap', 0.4)).gap.state).toBe('unjudged');
 });
 

@@ -114,7 +114,7 @@ describe('a reading further off than anything that happens', () => {
 describe('a reading far from the usual that would be near it in another unit', () => {
   const box = (index = 0, moment: 'found' | 'left' = 'found') =>
     ({ kind: 'reading', step: 'float', moment, index }) as const;
-  const doubt = (engine: Engine, text: string, of = box()) =>
+  const doubt = (engine: Engine, text: string, of: Parameters<typeof readNumber>[1] = box()) =>
     readNumber(engine, of, text, { lengths: 'mm' }).doubt;
   const stands = setEntry(with_({ height: 24 }), 'float', 'found', 0, 0.945);
 

@@ -1,4 +1,4 @@
-import { showFigure, withUnit } from './format.ts';
+import { inputDigits, showFigure, withUnit, type Shown } from './format.ts';
 import type { LengthDisplay } from './units.ts';
 
 /** A label within a sentence: it keeps its capital where it is one of several, as TDC. */
@@ -12,6 +12,9 @@ const MILLIMETRES = new RegExp(
   'gu',
 );
 
+/** Decimals of the finest millimetre that anybody reads. */
+const FINEST = 3;
+
 /**
  * A sentence of the maths package, which knows millimetres only, in the reader's lengths: each figure
  * of it with as many digits as it was written with.
@@ -22,10 +25,15 @@ export function sentenceIn(sentence: string, lengths: LengthDisplay): string {
     const valueOf = (figure: string): number => Number(figure.replace('−', '-'));
     const parts = figures.match(new RegExp(FIGURE, 'gu'))!;
     const among = parts.map(valueOf);
-    const show = (figure: string) =>
-      showFigure(valueOf(figure), 'mm', figure.split('.')[1]?.length ?? 0, lengths, undefined, {
-        among,
-      });
+    const show = (figure: string): Shown => {
+      const value = valueOf(figure);
+      const decimals = figure.split('.')[1]?.length ?? 0;
+      const shown = showFigure(value, 'mm', decimals, lengths, undefined, { among });
+      // So fine a figure was typed in inches: it goes back to what was typed.
+      return decimals > FINEST
+        ? { ...shown, figure: inputDigits(value, shown.unit).replace('-', '−') }
+        : shown;
+    };
     const turned = figures.replaceAll(new RegExp(FIGURE, 'gu'), (figure) => show(figure).figure);
     return withUnit(turned, show(parts[0]!).unit);
   });

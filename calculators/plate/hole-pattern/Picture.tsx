@@ -169,8 +169,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         {v.band === undefined || openings.length === 0
           ? ''
           : ` The band is ${unbroken(withLabel(v.band, lengths))} wide.`}{' '}
-        Pick a hole to see its place. Dimensions in {lengths === 'in' ? 'inches' : 'millimetres'},
-        from hole 1.
+        <span class="hint">Pick a hole to see its place. </span>
+        Dimensions in {lengths === 'in' ? 'inches' : 'millimetres'}, from hole 1.
       </p>
     </div>
   );
