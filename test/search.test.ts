@@ -49,6 +49,13 @@ describe('search', () => {
     expect(titles('how do I mix oil with my fuel')[0]).toBe('Fuel and oil');
   });
 
+  it('knows a name within the question, whatever it is asked with', () => {
+    for (const question of ['what does desaxe mean', 'what is an old engine’s desaxe']) {
+      expect(titles(question)[0]).toBe('Desaxé');
+    }
+    expect(titles('how much oil in fuel')[0]).toBe('Fuel and oil');
+  });
+
   it('finds what a question holds the whole name of, first', () => {
     const finder = makeFinder({
       documents: [

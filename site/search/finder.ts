@@ -33,10 +33,21 @@ const plain = (text: string): string =>
 
 /** Words that say nothing of what is asked for. "On" and "no" do: "runs on two", "no spark". */
 const LITTLE = new Set(
-  'a an and are can do does for from how i in is it me my of or please that the this to what when where which why with'.split(
+  'a an and are can do does for from get gets how i in is it me mean means much my of or please should that the this to what when where which why with'.split(
     ' ',
   ),
 );
+
+/** What everybody asks about here: no name of a thing hangs on it. */
+const UNDERSTOOD = new Set(['bike', 'engine', 'motor', 'old']);
+
+/** The words that tell one thing from another, each with a space about it. */
+const said = (text: string): string =>
+  ` ${plain(text)
+    .split(' ')
+    .filter((word) => !LITTLE.has(word) && !UNDERSTOOD.has(word))
+    .map(singular)
+    .join(' ')} `;
 
 /** A measured figure says nothing of what is asked about: "0.094 in before top". */
 const MEASURED = /^\d*\.\d+$/;
@@ -64,8 +75,8 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
   const search = new MiniSearch<Found>({
     fields: ['title', 'also', 'purpose', 'text'],
     processTerm: (term) => {
-      const word = singular(plain(term));
-      return word === '' || LITTLE.has(word) || MEASURED.test(word) ? null : word;
+      const word = plain(term);
+      return word === '' || LITTLE.has(word) || MEASURED.test(word) ? null : singular(word);
     },
     searchOptions: {
       boost: { title: 6, also: 4, purpose: 2 },
@@ -88,13 +99,14 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
     const ways = waysOfAsking(question, alike);
     const all = ask(ways, 'AND');
     const found = (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
-    const asked = ` ${plain(question)} `;
-    const names = ({ title, also }: Found): string[] => [title, ...also.split(',')].map(plain);
-    const called = (thing: Found): boolean => names(thing).some((name) => ` ${name} ` === asked);
+    const asked = said(question);
+    const names = ({ title, also }: Found): string[] =>
+      [title, ...also.split(',')].map(said).filter((name) => name.trim() !== '');
+    const called = (thing: Found): boolean => names(thing).includes(asked);
     /** A name of two words or more within the question: "my engine kicks back". */
     const named = (thing: Found): boolean =>
       thing.kind !== 'term' &&
-      names(thing).some((name) => name.includes(' ') && asked.includes(` ${name} `));
+      names(thing).some((name) => name.trim().includes(' ') && asked.includes(name));
     // What is called exactly as it was typed stands first, then what the question holds the name of.
     const first = [...found.filter(called), ...documents.filter(named)];
     return [...new Set([...first, ...found])];

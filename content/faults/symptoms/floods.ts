@@ -4,7 +4,18 @@ import type { Symptom } from '../types.ts';
 export const floods: Symptom = {
   id: 'floods',
   title: 'It floods: fuel runs out of a carburettor or into the crankcase',
-  also: ['floods', 'flooded', 'flooding', 'overflows', 'fuel runs out', 'crankcase full of petrol'],
+  also: [
+    'floods',
+    'flooded',
+    'flooding',
+    'overflows',
+    'fuel runs out',
+    'crankcase full of petrol',
+    'carb floods',
+    'carburettor floods',
+    'carb overflows',
+    'petrol runs out',
+  ],
   atOnce:
     'Tap shut, ignition off, leads off the plugs and earthed. Wipe up, and let the vapour go. A flooded crankcase: plugs out, drain screw out where there is one, twistgrip full open, and turn it over by hand until the plug holes blow dry, faces and every spark away from them. Never kick an engine that is full: fuel does not compress, and a rod bends.',
   first: {

@@ -12,6 +12,10 @@ export const leaks: Symptom = {
     'petrol leak',
     'smokes from gearbox oil',
     'blowing gasket',
+    'leaks petrol',
+    'petrol leaks',
+    'carb leaks',
+    'carburettor leaks',
   ],
   atOnce:
     'Petrol: tap shut, no switch, flame or hot pipe near. Wipe up, and let the vapour go before you make a spark.',

@@ -14,6 +14,9 @@ export const overheats: Symptom = {
     'tightens',
     'nips up',
     'red exhaust pipe',
+    'too hot',
+    'runs too hot',
+    'gets too hot',
   ],
   atOnce:
     'Stop before it seizes. If it tightens, pull the clutch lever (the drive is free) and switch off.',

@@ -4,7 +4,17 @@ import type { Symptom } from '../types.ts';
 export const poorSpark: Symptom = {
   id: 'poor-spark',
   title: 'A poor spark: thin, yellow or orange, without a snap',
-  also: ['yellow spark', 'thin spark', 'orange spark', 'faint spark'],
+  also: [
+    'yellow spark',
+    'thin spark',
+    'orange spark',
+    'faint spark',
+    'points burn',
+    'burnt points',
+    'points pitted',
+    'points arc',
+    'sparks at the points',
+  ],
   first: {
     ask: 'Is it good with a new dry plug, its gap set?',
     how: 'Fuel shut, the plug in its cap on bare metal away from the plug holes. Good is short, fat, blue-white and with a snap.',
