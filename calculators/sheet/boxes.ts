@@ -1,7 +1,9 @@
 import { readOrder as inOrder } from '../plate/order-reader.ts';
 import { attempt } from '../frame/attempt.ts';
+import { fieldUnit } from '../frame/field/field-unit.ts';
 import { bareFraction, doubtOf, readIn } from '../frame/field/other-unit.ts';
 import { IMPLIED, quote, withoutMarks } from '../frame/field/parse.ts';
+import { showIn } from '../frame/text/format.ts';
 import { sentenceIn } from '../frame/text/sentence.ts';
 import { looksLikeSum } from '../frame/field/sums.ts';
 import { mayBeThousands } from '../frame/field/thousands.ts';
@@ -208,13 +210,14 @@ const usual = (engine: Engine, box: Extract<Box, { kind: 'figure' | 'reading' }>
  * which unit a bare figure is read here, and the unit in which it would be of the usual size.
  */
 function inFull(
+  engine: Engine,
+  box: Extract<Box, { kind: 'figure' | 'reading' }>,
   problem: string,
-  spec: FieldSpec,
   kept: string,
   how: HowToRead,
-  about: number,
 ): string {
   const typed = typedText(kept);
+  const spec = specOf(engine, box);
   if (how.sums === undefined && looksLikeSum(typed)) {
     return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
   }
@@ -222,8 +225,33 @@ function inFull(
   if (kept.endsWith(IN_OR_THOU) || mayBeThousands(typed) || bareFraction(kept, spec.unit)) {
     return problem;
   }
-  const read = readIn(spec, kept, about);
+  const share = box.kind === 'figure' ? shareOf(engine, box.key, spec, typed, how) : undefined;
+  if (share !== undefined) return share;
+  const read = readIn(spec, kept, usual(engine, box));
   return read === undefined ? problem : `${problem} ${read.sentence}`;
+}
+
+const PERCENT = /^(\d+(?:[.,]\d+)?)\s*%$/u;
+
+/** What a tolerance typed per cent comes to, as parts are marked with it; nothing of any other text. */
+function shareOf(
+  engine: Engine,
+  key: FigureKey,
+  spec: FieldSpec,
+  typed: string,
+  { lengths }: HowToRead,
+): string | undefined {
+  const of = key.replace(/-tolerance$/, '');
+  const [, percent] = PERCENT.exec(typed) ?? [];
+  if (of === key || !isFigureKey(of) || percent === undefined) return undefined;
+  const whole = engine.figures[of];
+  const label = figureSpec(of).label.toLowerCase();
+  if (whole === undefined) {
+    return `${quote(typed)} of what? Give the figure “${label}” first, or type the tolerance in its unit.`;
+  }
+  const part = (Number(percent.replace(',', '.')) / 100) * Math.abs(whole);
+  const type = showIn(part, fieldUnit(spec, lengths));
+  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(figureSpec(of), lengths))} is ${type}. Type “${type}”.`;
 }
 
 /** What a sum comes to, without the rest that binary fractions leave: 0.1 + 0.2 is 0.3. */
@@ -295,7 +323,7 @@ function readPlainly(
       ? origin === 'yours'
         ? crankProblem(engine, box, field.value, how)
         : undefined
-      : inFull(field.problem, spec, text, how, usual(engine, box));
+      : inFull(engine, box, field.problem, text, how);
   const isSum = looksLikeSum(withoutMarks(text));
   const doubt =
     problem === undefined &&

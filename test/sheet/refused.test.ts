@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
-import { isUnread } from '../../calculators/sheet/boxes.ts';
+import { isUnread, readNumber } from '../../calculators/sheet/boxes.ts';
 import { setEntry } from '../../calculators/sheet/edit.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { lastGoodWords } from '../../calculators/sheet/log-words.ts';
-import { entriesOf } from '../../calculators/sheet/model.ts';
+import { entriesOf, type Engine } from '../../calculators/sheet/model.ts';
 import { figured } from './job.ts';
 
 it('a step knows of a refused text in either box of a cylinder, and what stands there', () => {
@@ -22,4 +22,21 @@ it('a step knows of a refused text in either box of a cylinder, and what stands 
   const [held = null] = entriesOf(read, 'timing');
   expect(lastGoodWords('timing', held, 'mm')).toBe('The last good reading, 2.27 mm, stands.');
   expect(lastGoodWords('timing', null, 'mm')).toBe('');
+});
+
+it('a tolerance typed per cent is told what it comes to, and of what', () => {
+  const box = { kind: 'figure', key: 'resistance-tolerance' } as const;
+  const problem = (engine: Engine, text: string) =>
+    readNumber(engine, box, text, { lengths: 'mm' }).problem;
+  const given = figured({ cylinders: 2, resistance: 3.4 });
+  // A tenth of 3.4 ohm.
+  expect(problem(given, '10%')).toMatch(/10%.* of 3\.4 Ω is 0\.34 Ω\. Type “0\.34 Ω”/u);
+  const { resistance: _, ...figures } = given.figures;
+  expect(problem({ ...given, figures }, '20 %')).toMatch(/of what\?/);
+});
+
+it('a bare figure out of range is told the unit in which it would be taken: nF as well as thou', () => {
+  const box = { kind: 'figure', key: 'condenser' } as const;
+  const { problem } = readNumber(figured({ cylinders: 2 }), box, '220', { lengths: 'mm' });
+  expect(problem).toMatch(/type “220 nF”/);
 });

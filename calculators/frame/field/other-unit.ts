@@ -85,8 +85,6 @@ export function bareFraction(
   return { typed: bare.typed, unit: bare.unit };
 }
 
-/** Units of length in which a bare figure may have been meant. */
-const MEANT = ['thou', 'mm', 'in'] as const;
 const IN_WORDS: Partial<Record<UnitName, string>> = {
   mm: 'millimetres',
   in: 'inches',
@@ -94,7 +92,7 @@ const IN_WORDS: Partial<Record<UnitName, string>> = {
   ft: 'feet',
 };
 
-/** What a refused bare length is told: in which unit it was read, and in which other one it would be taken. */
+/** What a refused bare figure is told: in which unit it was read, and in which other one it would be taken. */
 export interface ReadIn {
   readonly sentence: string;
   /** Whether it would be taken in another. */
@@ -102,16 +100,18 @@ export interface ReadIn {
 }
 
 /**
- * In which unit a bare length was read, and the unit in which it would be taken and come the nearest to
- * the usual figure; nothing of any other text.
+ * In which unit a bare figure was read, and the unit in which it would be taken and come the nearest to
+ * the usual figure; nothing of any other text, and of a quantity that is told in one unit.
  */
 export function readIn(spec: Ranged, kept: string, usual: number): ReadIn | undefined {
-  const { quantity, factor: home } = units[spec.unit];
-  const bare = quantity === 'length' && home !== undefined ? bareIn(kept, spec.unit) : undefined;
-  if (bare === undefined || home === undefined) return undefined;
+  const names = TAKEN_FOR[spec.unit];
+  const home = units[spec.unit].factor;
+  const bare = bareIn(kept, spec.unit);
+  if (names === undefined || bare === undefined || home === undefined) return undefined;
   const parsed = parse(bare.typed, spec.unit);
   if (parsed.kind !== 'value') return undefined;
-  const [found] = MEANT.filter((name) => name !== bare.unit)
+  const [found] = names
+    .filter((name) => name !== (units[bare.unit].factor ?? bare.unit))
     .map((name) => ({ name, as: convert(parsed.value, name, home) }))
     .filter(({ as }) => as >= spec.min && as <= spec.max)
     .sort((a, b) => timesApart(a.as, usual) - timesApart(b.as, usual));
