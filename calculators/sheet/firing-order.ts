@@ -46,7 +46,7 @@ export function boxTitle(reading: StepReading, index: number, engine: Engine): s
 }
 
 /** Which sets fire in turn, by the cylinders that each fires. */
-const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
+export const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
   inGroups(engine.firingOrder, togetherOn(engine)).map(
     ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
   );
@@ -55,18 +55,4 @@ const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly
 export function setOrderOf(engine: Engine): readonly number[] | undefined {
   const fired = firedBySet(engine);
   return fired && inTurn(engine, fired);
-}
-
-/** Which lead goes where, in the order of firing; nothing while that order is not known. */
-export function leadWords(engine: Engine): string | undefined {
-  if (engine.firingOrder.length === 0) return undefined;
-  const fired = firedBySet(engine);
-  if (fired === undefined || fired.length === engine.firingOrder.length) {
-    const leads = engine.firingOrder.map((n) => `coil ${String(n)} to plug ${String(n)}`);
-    return `Leads in firing order: ${leads.join(', ')}`;
-  }
-  const leads = inTurn(engine, fired).map(
-    (set) => `set ${String(set)} fires plugs ${fired[set - 1]!.join(' and ')}`,
-  );
-  return `Leads in firing order: ${leads.join(', ')}`;
 }

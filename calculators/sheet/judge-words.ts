@@ -14,7 +14,7 @@ export interface Verdict {
 }
 
 export interface Judgement {
-  /** What comes before any correction of a single box: the one turn that moves them all. */
+  /** Of `whole` the sentence that comes before any correction of a single box: the one turn that moves them all. */
   readonly first?: string;
   /** One for each box. */
   readonly rows: readonly Verdict[];
@@ -85,6 +85,20 @@ export function against(
   return {
     result: 'fail',
     words: `${off > 0 ? tooHigh : tooLow} ${much}${what}${more}${doubt}.`,
+  };
+}
+
+/** A correction in words: the turn that moves all before what is asked for at one box, and what else is said, each once. */
+export function correctionWords(
+  { first, rows, whole }: Judgement,
+  index: number,
+  name: string,
+): { readonly words: string; readonly rest: readonly string[] } {
+  const { words } = rows[index]!;
+  if (first === undefined) return { words, rest: whole };
+  return {
+    words: `First ${first.charAt(0).toLowerCase()}${first.slice(1)} ${name} is now ${words}`,
+    rest: whole.filter((sentence) => sentence !== first),
   };
 }
 

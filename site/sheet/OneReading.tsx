@@ -19,7 +19,7 @@ import {
   type Manner,
 } from '../../calculators/sheet/edit.ts';
 import { firedByBox } from '../../calculators/sheet/firing-order.ts';
-import { isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
+import { correctionWords, isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import {
   kindWords,
@@ -112,8 +112,10 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   const progress = progressOf(engine);
   const held = heldAt(engine, spot);
   const stale = progress[step].stale.includes(index);
-  const { rows, whole, first } = judge(engine, step, lengths);
+  const judgement = judge(engine, step, lengths);
+  const { rows, whole } = judgement;
   const row = rows[index]!;
+  const correction = correctionWords(judgement, index, boxName(reading, index, engine));
   /** What is said of a reading that is not judged: why, and what to do. */
   const isLeftOut = row.result === 'unjudged' && row.words !== '';
   const unread = (['found', 'left'] as const).find(
@@ -147,7 +149,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     ofBefore || isUnread(engine, step)
       ? []
       : row.result === 'fail'
-        ? whole
+        ? correction.rest
         : whole.filter((one) => !isMoves(step, one, lengths));
   const passed = row.result === 'pass' && (!stale || wrote);
   const verdict = ofBefore
@@ -155,7 +157,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     : row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
-        ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index, engine)} is now `}${row.words}`
+        ? `✕ Correct ${correction.words}`
         : row.words;
   return (
     <>
