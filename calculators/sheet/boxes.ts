@@ -16,6 +16,7 @@ import {
   type Reading as HowToRead,
 } from '../frame/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
+import { ofDegrees } from './degrees-typed.ts';
 import { readDisc } from './disc-places.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { boxTitle } from './firing-order.ts';
@@ -293,7 +294,8 @@ function readPlainly(
       ? origin === 'yours'
         ? crankProblem(engine, box, field.value, how)
         : undefined
-      : inFull(field.problem, spec, text, how, usual(engine, box));
+      : ((isTravel(box) ? ofDegrees(engine, spec, text, how.lengths) : undefined) ??
+        inFull(field.problem, spec, text, how, usual(engine, box)));
   const isSum = looksLikeSum(withoutMarks(text));
   const doubt =
     problem === undefined &&

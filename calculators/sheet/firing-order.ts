@@ -28,6 +28,9 @@ export function firedBySet(engine: Engine): readonly (readonly number[])[] | und
     .sort(([a], [b]) => a! - b!);
 }
 
+const allOf = (engine: Engine): readonly number[] =>
+  Array.from({ length: cylindersOf(engine) }, (_, i) => i + 1);
+
 /** The cylinders that a box of a set stands for, where one set fires several and the sheet says which. */
 export function firedByBox(
   reading: StepReading,
@@ -35,8 +38,13 @@ export function firedByBox(
   engine: Engine,
 ): readonly number[] | undefined {
   if (perOf(reading, engine) !== 'Set' || !sharesSets(engine)) return undefined;
-  return firedBySet(engine)?.[index];
+  // One set fires them all, in whatever order.
+  return setsOf(engine) === 1 ? allOf(engine) : firedBySet(engine)?.[index];
 }
+
+/** At which of the cylinders that a set fires the piston is read, which comes to each of their tops. */
+export const readAtWords = ({ judging }: StepReading, fired: readonly number[]): string =>
+  judging === 'timing' ? `, read at cylinder ${String(fired[0]!)}` : '';
 
 /** A box with the cylinders that it stands for: "Set 1 (cylinders 1, 4)". */
 export function boxTitle(reading: StepReading, index: number, engine: Engine): string {

@@ -25,7 +25,9 @@ function orderAsked(engine: Engine): string {
 /** Sets that stand evenly, for pistons that come to the top in turn. */
 function evenOffer(engine: Engine, lengths: LengthDisplay): SetOffer {
   const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
-  const each = sharesSets(engine) ? 'those of one set together, set after set' : 'one after another';
+  const each = sharesSets(engine)
+    ? 'those of one set together, set after set'
+    : 'one after another';
   return {
     ask: `Do its pistons come to the top ${each}${orderAsked(engine)}, evenly, with the cam on the crankshaft? Then the sets belong at 0°, ${even.join(', ')}:`,
     answer: 'Evenly, in turn: enter these',

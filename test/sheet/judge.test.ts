@@ -208,7 +208,7 @@ describe('a step says pass or the least correction', () => {
     // Sets 1-3-2: from each to the next by number is 240°, three times, which is two turns.
     const swapped = setFigure(setFigure(base, 'set-2', 240), 'set-3', 120);
     const read3 = (...angles: number[]): Engine =>
-      angles.reduce((so, angle, i) => setEntry(so, 'plate', 'found', i, angle), {
+      angles.reduce<Engine>((so, angle, i) => setEntry(so, 'plate', 'found', i, angle), {
         ...swapped,
         firingOrder: [1, 3, 2],
       });

@@ -26,7 +26,9 @@ it('even places are asked for pistons that come to the top in turn, and not only
 it('the order in which the places are offered is asked with them', () => {
   const asked = (engine: Engine): string => setOffers(engine, 'mm')[0]!.ask;
   expect(asked(of(4))).toMatch(/in the order 1-2-3-4, evenly.*0°, 90°, 180°, 270°/);
-  expect(asked(told(of(4), '1-3-2-4'))).toMatch(/in the order 1-3-2-4, evenly.*0°, 180°, 90°, 270°/);
+  expect(asked(told(of(4), '1-3-2-4'))).toMatch(
+    /in the order 1-3-2-4, evenly.*0°, 180°, 90°, 270°/,
+  );
   const pairs = setFigure(of(6), 'sets', 3);
   expect(asked(told(pairs, '1+6-3+4-2+5'))).toMatch(
     /those of one set together, set after set in the order 1\+6-3\+4-2\+5, evenly.*0°, 240°, 120°/,
