@@ -87,9 +87,7 @@ export function judgeTiming(given: Case): Judgement {
   if (setting === undefined) return { rows, whole: [], missing: [] };
   if (typeof setting === 'string') return { rows, whole: [setting], missing: [] };
   const whole = plateWords(given, setting);
-  // The plate before any set, where there is more than one: a set may be early, and the plate still go earlier.
-  const isPlateFirst = !isLeft(setting) && setting.errors.length > 1;
-  return { rows, whole, missing: [], ...(isPlateFirst ? { first: whole[0]! } : {}) };
+  return { rows, whole, missing: [], ...plateFirst(given, setting, whole[0]!) };
 }
 
 const isLeft = ({ move }: Turn): boolean => Math.abs(move) < 0.05;
@@ -149,6 +147,24 @@ function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }
   ];
 }
 
+/** How far the plate is turned: in crank degrees, and in its own where they are others. */
+function turnWords({ engine }: Case, { move }: Turn): string {
+  const ratio = engine.figures['speed-ratio'];
+  return `${degrees(move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(move * ratio)} of the plate`}`;
+}
+
+/** The plate before any set, where there is more than one: a set may be early, and the plate still go earlier. */
+const plateFirst = (given: Case, setting: Turn, inFull: string): Pick<Judgement, 'first'> =>
+  isLeft(setting) || setting.errors.length < 2
+    ? {}
+    : {
+        first: {
+          order: `First turn the plate ${setting.move > 0 ? 'earlier, against the way the cam turns' : 'later, the way the cam turns'}, by ${turnWords(given, setting)}.`,
+          inFull,
+          rest: `Of this turn of the plate: ${setting.why}.`,
+        },
+      };
+
 /** The one turn of the plate, and what is then left for the sets. */
 function plateWords(given: Case, setting: Turn): string[] {
   const { engine, reading, tolerance, unit } = given;
@@ -158,7 +174,7 @@ function plateWords(given: Case, setting: Turn): string[] {
   const radius = ratio === undefined ? undefined : engine.figures['slot-radius'];
   const turn = stays
     ? 'Leave the plate where it is, and move only the sets that are out.'
-    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}${isOne ? '' : `: ${setting.why}`}.`;
+    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${turnWords(given, setting)}${isOne ? '' : `: ${setting.why}`}.`;
   if (setting.errors.every((error) => isWithin(error, tolerance))) {
     return isOne
       ? [turn, 'It is then within its limits.']

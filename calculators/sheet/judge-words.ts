@@ -14,8 +14,13 @@ export interface Verdict {
 }
 
 export interface Judgement {
-  /** Of `whole` the sentence that comes before any correction of a single box: the one turn that moves them all. */
-  readonly first?: string;
+  /** What comes before any correction of a single box: the one turn that moves them all. */
+  readonly first?: {
+    readonly order: string;
+    /** The sentence of `whole` that says the same in full, and what of it the order leaves out. */
+    readonly inFull: string;
+    readonly rest: string;
+  };
   /** One for each box. */
   readonly rows: readonly Verdict[];
   /** What concerns all boxes together. */
@@ -97,8 +102,8 @@ export function correctionWords(
   const { words } = rows[index]!;
   if (first === undefined) return { words, rest: whole };
   return {
-    words: `First ${first.charAt(0).toLowerCase()}${first.slice(1)} ${name} is now ${words}`,
-    rest: whole.filter((sentence) => sentence !== first),
+    words: `${first.order} ${name} is now ${words}`,
+    rest: whole.map((sentence) => (sentence === first.inFull ? first.rest : sentence)),
   };
 }
 

@@ -452,9 +452,7 @@ export function OneReading(props: Props) {
       ) : (
         <Tick {...props} next={next} />
       )}
-      {isHad ? (
-        <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} />
-      ) : null}
+      {isHad ? <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} /> : null}
       <nav class="one-on" aria-label="On and back">
         {previous ? <a href={`#${spotFragment(previous)}`}>Back</a> : <span />}
         <a

@@ -315,10 +315,13 @@ describe('a step says pass or the least correction', () => {
     const plateFirst = judge(read('timing', 2.8, 1.6, 1.6), 'timing', 'mm');
     const asked = correctionWords(plateFirst, 0, 'Cylinder 1');
     expect(asked.words).toMatch(
-      /^First turn the plate against the way the cam turns, which is earlier \(advances\), by 3\.\d° of crank: .*\. Cylinder 1 is now 2\.8°, or 0\.6 mm, early/,
+      /^First turn the plate earlier, against the way the cam turns, by 3\.\d° of crank\. Cylinder 1 is now 2\.8°, or 0\.6 mm, early/,
     );
     expect([asked.words, ...asked.rest].join(' ').match(/turn the plate/gi)).toHaveLength(1);
-    expect(asked.rest).toEqual(plateFirst.whole.slice(1));
+    expect(asked.rest).toEqual([
+      'Of this turn of the plate: that leaves the fewest sets to be moved.',
+      ...plateFirst.whole.slice(1),
+    ]);
     const only = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm');
     expect(correctionWords(only, 0, 'Cylinder 1')).toEqual({
       words: only.rows[0]!.words,
