@@ -2,7 +2,7 @@ import { proseIn } from '../frame/text/prose.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { spotOf, type Spot } from './due.ts';
 import type { FigureKey } from './figures.ts';
-import { leadWords } from './firing-order.ts';
+import { leadWords } from './leads.ts';
 import { judge } from './judge.ts';
 import { boxName, type Engine } from './model.ts';
 import { jobOf, progressOf, type Progress } from './progress.ts';

@@ -86,6 +86,13 @@ function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefi
   }
 }
 
+/** Whether the figure that a step's readings are judged by is itself among those that refuse one another. */
+const isOwnFigureRefused = ({ lift, gap }: Figures, id: StepId): boolean =>
+  id === 'gap' &&
+  lift !== undefined &&
+  gap !== undefined &&
+  refused(() => assertGap({ lift }, gap)) !== undefined;
+
 /** What the calculator of a step refuses of the figures in the sheet, before anything is read. */
 function figureOdds(figures: Figures, id: StepId): string[] {
   const { lift, gap, lobes, rise, top, needle, dwell } = {
@@ -144,9 +151,17 @@ export function againstSheet(
   entries: readonly Entry[],
   judged: Judgement,
 ): Judgement {
-  const rows = judged.rows.map((row, i) => {
+  const waits = isOwnFigureRefused(figures, id);
+  const rows = judged.rows.map<Verdict>((row, i) => {
     const entry = entries[i] ?? null;
-    return entry === null ? row : beside(row, readingOdds(figures, id, entry));
+    if (entry === null) return row;
+    const held = beside(row, readingOdds(figures, id, entry));
+    return waits && held.result !== 'unjudged'
+      ? {
+          result: 'unjudged',
+          words: 'not judged: the figure that it would be held against is first to be put right',
+        }
+      : held;
   });
   return { ...judged, rows, whole: [...figureOdds(figures, id), ...judged.whole] };
 }

@@ -19,6 +19,7 @@ import {
   type Reading as HowToRead,
 } from '../frame/field/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
+import { ofDegrees } from './degrees-typed.ts';
 import { readDisc } from './disc-places.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { boxTitle } from './firing-order.ts';
@@ -323,7 +324,8 @@ function readPlainly(
       ? origin === 'yours'
         ? crankProblem(engine, box, field.value, how)
         : undefined
-      : inFull(engine, box, field.problem, text, how);
+      : ((isTravel(box) ? ofDegrees(engine, spec, text, how.lengths) : undefined) ??
+        inFull(engine, box, field.problem, text, how));
   const isSum = looksLikeSum(withoutMarks(text));
   const doubt =
     problem === undefined &&

@@ -28,6 +28,9 @@ export function firedBySet(engine: Engine): readonly (readonly number[])[] | und
     .sort(([a], [b]) => a! - b!);
 }
 
+const allOf = (engine: Engine): readonly number[] =>
+  Array.from({ length: cylindersOf(engine) }, (_, i) => i + 1);
+
 /** The cylinders that a box of a set stands for, where one set fires several and the sheet says which. */
 export function firedByBox(
   reading: StepReading,
@@ -35,8 +38,13 @@ export function firedByBox(
   engine: Engine,
 ): readonly number[] | undefined {
   if (perOf(reading, engine) !== 'Set' || !sharesSets(engine)) return undefined;
-  return firedBySet(engine)?.[index];
+  // One set fires them all, in whatever order.
+  return setsOf(engine) === 1 ? allOf(engine) : firedBySet(engine)?.[index];
 }
+
+/** At which of the cylinders that a set fires the piston is read, which comes to each of their tops. */
+export const readAtWords = ({ judging }: StepReading, fired: readonly number[]): string =>
+  judging === 'timing' ? `, read at cylinder ${String(fired[0]!)}` : '';
 
 /** A box with the cylinders that it stands for: "Set 1 (cylinders 1, 4)". */
 export function boxTitle(reading: StepReading, index: number, engine: Engine): string {
@@ -46,7 +54,7 @@ export function boxTitle(reading: StepReading, index: number, engine: Engine): s
 }
 
 /** Which sets fire in turn, by the cylinders that each fires. */
-const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
+export const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
   inGroups(engine.firingOrder, togetherOn(engine)).map(
     ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
   );
@@ -55,18 +63,4 @@ const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly
 export function setOrderOf(engine: Engine): readonly number[] | undefined {
   const fired = firedBySet(engine);
   return fired && inTurn(engine, fired);
-}
-
-/** Which lead goes where, in the order of firing; nothing while that order is not known. */
-export function leadWords(engine: Engine): string | undefined {
-  if (engine.firingOrder.length === 0) return undefined;
-  const fired = firedBySet(engine);
-  if (fired === undefined || fired.length === engine.firingOrder.length) {
-    const leads = engine.firingOrder.map((n) => `coil ${String(n)} to plug ${String(n)}`);
-    return `Leads in firing order: ${leads.join(', ')}`;
-  }
-  const leads = inTurn(engine, fired).map(
-    (set) => `set ${String(set)} fires plugs ${fired[set - 1]!.join(' and ')}`,
-  );
-  return `Leads in firing order: ${leads.join(', ')}`;
 }

@@ -4,6 +4,7 @@ import {
   against,
   allOf,
   amount,
+  empty,
   isWithin,
   unfinished,
   unjudged,
@@ -41,6 +42,16 @@ const UNSEEN = 0.05;
 /** Sets nearer than this stand on one spot, degrees on the plate. */
 const ONE_SPOT = 1;
 
+/** Whole turns in words, with their degrees: "twice round is 720°". */
+function roundWords(turns: number): string {
+  const times = turns === 1 ? 'once' : turns === 2 ? 'twice' : `${String(turns)} times`;
+  return `${times} round is ${say(360 * turns)}`;
+}
+
+/** How many turns these angles come to, one at the least. */
+const turnsOf = (angles: readonly number[]): number =>
+  Math.max(1, Math.round(angles.reduce((all, angle) => all + angle, 0) / 360));
+
 /** Sets that the sheet wants on one spot, where there is room for one. */
 function sharedPlaces(directions: readonly number[], lobes: number): string[] {
   const apart = (a: number, b: number): number => {
@@ -61,7 +72,7 @@ function sharedPlaces(directions: readonly number[], lobes: number): string[] {
     const way =
       lobes > 1
         ? `With ${String(lobes)} lobes one of them may stand a lobe further on, ${say(360 / lobes)} of the plate: enter that in the sheet.`
-        : 'Check their directions in the sheet. Cylinders that do fire together are fired by one set, with a coil of two ends or two coils: say under “Sets of points” how many sets there are.';
+        : 'Check their directions in the sheet. Cylinders that do fire together are fired by one set, with a coil of two leads or a coil for each: say under “Sets of points” how many sets there are.';
     return [
       `By the sheet, sets ${sets} belong on one spot of the plate, at ${at}, where there is room for one. ${way}`,
     ];
@@ -71,18 +82,23 @@ function sharedPlaces(directions: readonly number[], lobes: number): string[] {
 /**
  * Sets round a plate: each against its own place, since one that is out shows in two angles. Only
  * where the sets stand to one another counts: the plate itself turns, so the whole pattern is laid
- * where it fits best, and that is said.
+ * where it fits best, and that is said. Against places that cannot all be right nothing is judged.
  */
 export function judgeSpacing(given: Case): Judgement {
   const { engine, reading, entries, tolerance } = given;
   const directions = directionsOf(engine)!;
   const lobes = engine.figures.lobes ?? 1;
-  const shared = [...sharedPlaces(directions, lobes), ...[orderAgainstSets(engine) ?? []].flat()];
-  const known = allOf(entries);
-  if (!known) {
-    const open = unfinished(entries);
-    return { ...open, whole: [...shared, ...open.whole] };
+  const doubted = [...sharedPlaces(directions, lobes), ...[orderAgainstSets(engine) ?? []].flat()];
+  if (doubted.length > 0) {
+    const words = 'not judged: where the sets belong is first to be put right in the sheet';
+    return {
+      rows: entries.map((entry) => (entry === null ? empty : { result: 'unjudged', words })),
+      whole: doubted,
+      missing: [],
+    };
   }
+  const known = allOf(entries);
+  if (!known) return unfinished(entries);
   const { closing, places } = setPlaces(known, directions, lobes);
   const sum = withUnit(
     fixed(
@@ -95,8 +111,7 @@ export function judgeSpacing(given: Case): Judgement {
     return {
       rows: unjudged(entries),
       whole: [
-        ...shared,
-        `These angles add up to ${sum}, and once round is 360°. Measure them again, each from the set before, the first from the last.`,
+        `These angles add up to ${sum}, and ${roundWords(turnsOf(spacingsOf(directions)))}. Measure them again, each from the set before, the first from the last.`,
       ],
       missing: [],
     };
@@ -114,10 +129,10 @@ export function judgeSpacing(given: Case): Judgement {
         : `${out} ${off > 0 ? 'past' : 'short of'} its place`,
     };
   });
-  const whole = [...shared];
+  const whole: string[] = [];
   if (!isWithin(closing, UNSEEN)) {
     whole.push(
-      `These angles add up to ${sum}, and once round is 360°: the ${say(Math.abs(closing))} ${closing > 0 ? 'too much' : 'too little'} are an error of measuring. It is shared out evenly among them; no place is surer than half of it.`,
+      `These angles add up to ${sum}, and ${roundWords(turnsOf(known))}: the ${say(Math.abs(closing))} ${closing > 0 ? 'too much' : 'too little'} are an error of measuring. It is shared out evenly among them; no place is surer than half of it.`,
     );
   }
   if (known.length > 1) {

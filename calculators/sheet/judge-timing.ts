@@ -86,18 +86,11 @@ export function judgeTiming(given: Case): Judgement {
   const setting = settled ? bestTurn(known, wanted, tolerance) : undefined;
   if (setting === undefined) return { rows, whole: [], missing: [] };
   if (typeof setting === 'string') return { rows, whole: [setting], missing: [] };
-  return { rows, whole: plateWords(given, setting), missing: [], ...plateFirst(setting) };
+  const whole = plateWords(given, setting);
+  return { rows, whole, missing: [], ...plateFirst(given, setting, whole[0]!) };
 }
 
 const isLeft = ({ move }: Turn): boolean => Math.abs(move) < 0.05;
-
-/** The plate before any set, where there is more than one: a set may be early, and the plate still go earlier. */
-const plateFirst = (setting: Turn): Pick<Judgement, 'first'> =>
-  isLeft(setting) || setting.errors.length < 2
-    ? {}
-    : {
-        first: `First turn the plate ${setting.move > 0 ? 'earlier, against the way the cam turns' : 'later, the way the cam turns'}, by ${degrees(setting.move)} of crank.`,
-      };
 
 /** A turn of the plate in crank degrees (+ earlier) and what it leaves of each cylinder's error. */
 interface Turn {
@@ -137,8 +130,8 @@ const inWords = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
 
 /**
- * How the calculator of the plate goes about the same readings, where that is another way: it turns
- * the plate to the middle of the earliest and the latest, whatever that leaves for the sets.
+ * How the calculator of the plate goes about the same readings, where that leaves more sets to be
+ * moved: it turns the plate to the middle of the earliest and the latest, whatever it leaves.
  */
 function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }: Turn): string[] {
   if (Math.abs(move - middle.move) < 0.005) return [];
@@ -148,10 +141,29 @@ function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }
       isWithin(error, tolerance) ? [] : [boxName(reading, i, engine).toLowerCase()],
     );
   const [here, there] = [out(errors), out(middle.errors)];
+  if (there.length <= here.length) return [];
   return [
     `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then the sets of ${inWords(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
   ];
 }
+
+/** How far the plate is turned: in crank degrees, and in its own where they are others. */
+function turnWords({ engine }: Case, { move }: Turn): string {
+  const ratio = engine.figures['speed-ratio'];
+  return `${degrees(move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(move * ratio)} of the plate`}`;
+}
+
+/** The plate before any set, where there is more than one: a set may be early, and the plate still go earlier. */
+const plateFirst = (given: Case, setting: Turn, inFull: string): Pick<Judgement, 'first'> =>
+  isLeft(setting) || setting.errors.length < 2
+    ? {}
+    : {
+        first: {
+          order: `First turn the plate ${setting.move > 0 ? 'earlier, against the way the cam turns' : 'later, the way the cam turns'}, by ${turnWords(given, setting)}.`,
+          inFull,
+          rest: `Of this turn of the plate: ${setting.why}.`,
+        },
+      };
 
 /** The one turn of the plate, and what is then left for the sets. */
 function plateWords(given: Case, setting: Turn): string[] {
@@ -162,7 +174,7 @@ function plateWords(given: Case, setting: Turn): string[] {
   const radius = ratio === undefined ? undefined : engine.figures['slot-radius'];
   const turn = stays
     ? 'Leave the plate where it is, and move only the sets that are out.'
-    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${degrees(setting.move)} of crank${ratio === undefined || ratio === 1 ? '' : `, which is ${degrees(setting.move * ratio)} of the plate`}${isOne ? '' : `: ${setting.why}`}.`;
+    : `Turn the plate ${setting.move > 0 ? earlier : later}, by ${turnWords(given, setting)}${isOne ? '' : `: ${setting.why}`}.`;
   if (setting.errors.every((error) => isWithin(error, tolerance))) {
     return isOne
       ? [turn, 'It is then within its limits.']

@@ -15,7 +15,12 @@ export interface Verdict {
 
 export interface Judgement {
   /** What comes before any correction of a single box: the one turn that moves them all. */
-  readonly first?: string;
+  readonly first?: {
+    readonly order: string;
+    /** The sentence of `whole` that says the same in full, and what of it the order leaves out. */
+    readonly inFull: string;
+    readonly rest: string;
+  };
   /** One for each box. */
   readonly rows: readonly Verdict[];
   /** What concerns all boxes together. */
@@ -85,6 +90,20 @@ export function against(
   return {
     result: 'fail',
     words: `${off > 0 ? tooHigh : tooLow} ${much}${what}${more}${doubt}.`,
+  };
+}
+
+/** A correction in words: the turn that moves all before what is asked for at one box, and what else is said, each once. */
+export function correctionWords(
+  { first, rows, whole }: Judgement,
+  index: number,
+  name: string,
+): { readonly words: string; readonly rest: readonly string[] } {
+  const { words } = rows[index]!;
+  if (first === undefined) return { words, rest: whole };
+  return {
+    words: `${first.order} ${name} is now ${words}`,
+    rest: whole.map((sentence) => (sentence === first.inFull ? first.rest : sentence)),
   };
 }
 

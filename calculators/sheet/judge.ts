@@ -5,7 +5,6 @@ import type { LengthDisplay } from '../frame/text/units.ts';
 import { againstSheet } from './at-odds.ts';
 import { readingOf } from './edit.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
-import { leadWords } from './firing-order.ts';
 import { crankFigures } from './geometry.ts';
 import { placeWords } from './disc-places.ts';
 import { doubtWords, meant } from './doubt.ts';
@@ -23,6 +22,7 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
+import { leadWords } from './leads.ts';
 import { roundsOf } from './log.ts';
 import {
   boxName,
@@ -39,7 +39,7 @@ import { showReading, stepUnit } from './step-units.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { widest } from './widest.ts';
 
-export type { Judgement, Verdict } from './judge-words.ts';
+export { correctionWords, type Judgement, type Verdict } from './judge-words.ts';
 
 /** Figures that a step's judgement cannot do without, on this engine. */
 export function wantedFigures(id: StepId, engine: Engine): FigureKey[] {

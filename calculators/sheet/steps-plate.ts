@@ -8,7 +8,7 @@ export const plateSteps = {
     title: 'Prove the breaker plate',
     why: 'Each set must stand where its cylinder fires. What the holes are off, the slots have to take up, and a slot reaches only a few degrees.',
     how: [
-      'Say in the sheet where each set belongs, counted from set 1 the way the cam turns. Only an engine that fires evenly has them evenly round the plate.',
+      'Say in the sheet where each set belongs, counted from set 1 the way the cam turns. Only an engine whose pistons come to the top one after another, evenly, has them evenly round the plate; pistons that come up together are fired by one set.',
       'A vee, or crank pins at odd angles: set the disc, turn forwards from the top of cylinder 1 to the top of each other one, and take those degrees; half of them on a half-speed shaft.',
       'Measure from one point of each set (its fixing hole, or the tip of its heel) to the same point of the next, the way the cam turns, round the whole plate.',
     ],

@@ -1,7 +1,8 @@
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { isBegun, readingOf } from './edit.ts';
 import { appliesTo, figureKeys } from './figures.ts';
-import { leadWords, orderWords } from './firing-order.ts';
+import { orderWords } from './firing-order.ts';
+import { leadWords } from './leads.ts';
 import { targetWords } from './judge.ts';
 import { dayWords, hoursRun, lastDay } from './log.ts';
 import { readingWords } from './log-words.ts';

@@ -1,14 +1,13 @@
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
-import type { Step } from '../../calculators/sheet/steps.ts';
 
 interface Props {
-  readonly step: Step;
+  readonly how: readonly string[];
   readonly lengths: LengthDisplay;
 }
 
 /** What to do at a step, one act after another. */
-export function HowTo({ step: { how }, lengths }: Props) {
+export function HowTo({ how, lengths }: Props) {
   if (how.length === 1) return <p>{proseIn(how[0]!, lengths)}</p>;
   return (
     <ol class="task-how">

@@ -18,8 +18,9 @@ import {
   setDone,
   type Manner,
 } from '../../calculators/sheet/edit.ts';
-import { firedByBox } from '../../calculators/sheet/firing-order.ts';
-import { isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
+import { firedByBox, readAtWords } from '../../calculators/sheet/firing-order.ts';
+import { howOf } from '../../calculators/sheet/how-of.ts';
+import { correctionWords, isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import {
   kindWords,
@@ -112,8 +113,10 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   const progress = progressOf(engine);
   const held = heldAt(engine, spot);
   const stale = progress[step].stale.includes(index);
-  const { rows, whole, first } = judge(engine, step, lengths);
+  const judgement = judge(engine, step, lengths);
+  const { rows, whole } = judgement;
   const row = rows[index]!;
+  const correction = correctionWords(judgement, index, boxName(reading, index, engine));
   /** What is said of a reading that is not judged: why, and what to do. */
   const isLeftOut = row.result === 'unjudged' && row.words !== '';
   const unread = (['found', 'left'] as const).find(
@@ -147,7 +150,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     ofBefore || isUnread(engine, step)
       ? []
       : row.result === 'fail'
-        ? whole
+        ? correction.rest
         : whole.filter((one) => !isMoves(step, one, lengths));
   const passed = row.result === 'pass' && (!stale || wrote);
   const verdict = ofBefore
@@ -155,7 +158,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     : row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
-        ? `✕ Correct ${first === undefined ? '' : `${first} ${boxName(reading, index, engine)} is now `}${row.words}`
+        ? `✕ Correct ${correction.words}`
         : row.words;
   return (
     <>
@@ -307,7 +310,7 @@ function Wanted({ id, engine, edit, lengths }: BoxProps & { readonly id: StepId 
   if (wanted.length === 0) return null;
   return (
     <div class="one-missing">
-      <p>To be judged it needs of the sheet (what is read has its own box, below):</p>
+      <p>To be judged it needs of the sheet (what is read has its own box, above):</p>
       {wanted.map((key) => (
         <FigureBox key={key} figure={key} {...{ engine, edit, lengths }} />
       ))}
@@ -345,11 +348,15 @@ function Awake() {
   );
 }
 
-/** The key that ends a figure of the sheet leads to the next box: no thumb has to leave its pad. */
+/**
+ * The key that ends a figure of the sheet leads to the next box, and the last one back to the reading,
+ * which stands first: no thumb has to leave its pad.
+ */
 function toNextBox({ key, target, currentTarget }: TargetedKeyboardEvent<HTMLElement>): void {
   if (key !== 'Enter' || !(target instanceof HTMLInputElement)) return;
   const boxes = [...currentTarget.querySelectorAll<HTMLInputElement>('input[type="text"]')];
-  if (target.id.startsWith('figure-')) boxes[boxes.indexOf(target) + 1]?.focus();
+  if (target.id.startsWith('figure-'))
+    (boxes[boxes.indexOf(target) + 1] ?? document.getElementById('one-box'))?.focus();
 }
 
 /** One reading of the job on a screen of its own: what to read, to what, the box, the verdict, and on. */
@@ -420,7 +427,9 @@ export function OneReading(props: Props) {
           <span class="one-place">
             {boxName(step.reading, index, engine)}
             {boxesOf(engine, id) > 1 ? ` of ${String(boxesOf(engine, id))}` : ''}
-            {fired === undefined ? '' : ` (cylinders ${fired.join(', ')})`}
+            {fired === undefined
+              ? ''
+              : ` (cylinders ${fired.join(', ')})${readAtWords(step.reading, fired)}`}
           </span>
         ) : null}
         {target === undefined || missing.length > 0 || !isHad ? null : step.reading?.judging ===
@@ -435,7 +444,6 @@ export function OneReading(props: Props) {
       <p class="one-what">
         {step.reading ? `${step.reading.label}. ` : ''}With: {proseIn(step.tool, lengths)}.
       </p>
-      <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} />
       <Against id={id} progress={progress[id]} {...{ engine, lengths }} />
       {!isHad ? (
         <p class="one-verdict">Left out, by what the sheet says: {step.fallsAway!.why}.</p>
@@ -444,6 +452,7 @@ export function OneReading(props: Props) {
       ) : (
         <Tick {...props} next={next} />
       )}
+      {isHad ? <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} /> : null}
       <nav class="one-on" aria-label="On and back">
         {previous ? <a href={`#${spotFragment(previous)}`}>Back</a> : <span />}
         <a
@@ -465,7 +474,7 @@ export function OneReading(props: Props) {
       />
       <Caution id={id} lengths={lengths} />
       <p class="task-why">{proseIn(step.why, lengths)}</p>
-      <HowTo step={step} lengths={lengths} />
+      <HowTo how={howOf(engine, id)} lengths={lengths} />
       <Awake />
       <Links id={id} engine={engine} places={places} />
     </section>

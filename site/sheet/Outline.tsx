@@ -14,7 +14,7 @@ export function Outline() {
       <h2>Order of work</h2>
       <ol class="tasks">
         {order.map((id, i) => {
-          const { stage, title, why, tool, caution } = steps[id];
+          const { stage, title, why, how, tool, caution } = steps[id];
           return (
             <li key={id}>
               {i === 0 || steps[order[i - 1]!].stage !== stage ? (
@@ -26,7 +26,7 @@ export function Outline() {
                   <span class="task-title">{title}</span>
                 </summary>
                 <p>{why}</p>
-                <HowTo step={steps[id]} lengths="mm" />
+                <HowTo how={how} lengths="mm" />
                 <p>With: {tool}.</p>
                 {caution === undefined ? null : <p class="caution">{caution}</p>}
               </details>

@@ -4,6 +4,7 @@ import { isBegun, readingOf, setDone } from '../../calculators/sheet/edit.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
+import { howOf } from '../../calculators/sheet/how-of.ts';
 import { judge, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
@@ -187,7 +188,7 @@ export function StepCard(props: Props) {
         <a href={`#${spotFragment(spotOf(engine, progress, id))}`}>One reading at a time</a>
       </p>
       <p class="task-why">{proseIn(step.why, lengths)}</p>
-      <HowTo step={step} lengths={lengths} />
+      <HowTo how={howOf(engine, id)} lengths={lengths} />
       <dl class="task-facts">
         <div>
           <dt>With</dt>

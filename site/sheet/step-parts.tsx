@@ -1,4 +1,3 @@
-import { showInput } from '../../calculators/frame/text/format.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { againstWords } from '../../calculators/sheet/against.ts';
@@ -9,7 +8,8 @@ import { queryFor } from '../../calculators/sheet/fill.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
 import { boxName, boxesOf, setsOf, type Engine } from '../../calculators/sheet/model.ts';
 import { isLeftFull, type Progress } from '../../calculators/sheet/progress.ts';
-import { evenDirections, setEven, setKeys } from '../../calculators/sheet/sets.ts';
+import { setOffers } from '../../calculators/sheet/set-offers.ts';
+import { setKeys } from '../../calculators/sheet/sets.ts';
 import { needsReading, reopening, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { keepUnmoved, movedOrNot, setsWords } from '../../calculators/sheet/unmoved.ts';
 import { siteAddress } from '../browser/site-address.ts';
@@ -165,19 +165,21 @@ interface EvenlyProps extends BoxProps {
   readonly missing: readonly FigureKey[];
 }
 
-/** Offers the places of sets that stand evenly, where the sheet does not say where they belong. */
+/** Asks how the pistons come to the top, where the sheet does not say where the sets belong. */
 export function Evenly({ missing, engine, lengths, edit }: EvenlyProps) {
   const sets = setKeys(setsOf(engine));
   if (!missing.some((key) => sets.includes(key))) return null;
-  const even = evenDirections(engine).map((direction) => showInput(direction, 'deg', lengths));
   return (
-    <p class="missing">
-      Does it fire evenly, with the cam on the crankshaft? Then the sets belong at 0°,{' '}
-      {even.join(', ')}:{' '}
-      <button type="button" class="plain" onClick={() => edit(setEven)}>
-        It fires evenly: enter these
-      </button>
-    </p>
+    <>
+      {setOffers(engine, lengths).map(({ ask, answer, take }) => (
+        <p key={answer} class="missing">
+          {ask}{' '}
+          <button type="button" class="plain" onClick={() => edit(take)}>
+            {answer}
+          </button>
+        </p>
+      ))}
+    </>
   );
 }
 

@@ -162,6 +162,28 @@ describe('one reading a screen', () => {
     });
   });
 
+  it('shows the box on the first screen also where figures are lacking or refused', async () => {
+    const viewport = { width: 390, height: 844 };
+    await visit({ path, viewport, hasTouch: true, isMobile: true }, async (page) => {
+      await ready(page);
+      const { rod: _, target: __, ...figures } = twin().figures;
+      await keepEngines(page, { ...twin(), figures, unread: { 'figure:target': '22°' } });
+      await goTo(page, 'read-timing-1');
+      await expect
+        .poll(() => page.locator('#figure-target-problem').textContent())
+        .toContain('by a degree disc');
+      const { y, height } = (await oneBox(page).boundingBox())!;
+      expect(y).toBeGreaterThan(0);
+      expect(y + height).toBeLessThan(viewport.height);
+      // The last figure leads back to the box that stands before them.
+      await page.locator('#figure-rod').fill('104');
+      await page.locator('.offers button', { hasText: 'mm' }).first().tap();
+      await expect.poll(() => page.locator('#figure-target').inputValue()).toMatch(/^2\.\d+/);
+      await page.locator('#figure-target').press('Enter');
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('one-box');
+    });
+  });
+
   it('a refused figure takes the verdict back, and names the reading that stands', async () => {
     await visit({ path }, async (page) => {
       await ready(page);

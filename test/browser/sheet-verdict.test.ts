@@ -133,6 +133,10 @@ it('what was read before the plate was turned is said to count for nothing', asy
     await reading(page, found, 'read-timing-2');
     // The plate comes before the set, whatever the set itself is out by.
     await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ Correct First turn the plate/);
+    const said = await page.locator('.one p:not(.spoken), .one li').allTextContents();
+    expect(said.filter((one) => /\bturn the plate .* by [\d.]+° of crank/i.test(one))).toHaveLength(
+      1,
+    );
     const turned = setEntry(found, 'timing', 'left', 0, 2.2, { kind: 'change' });
     await keepEngines(page, turned);
     await goTo(page, 'read-timing-2');

@@ -110,6 +110,16 @@ it('a gap is held against the lift also where the sheet has no gap yet, and coun
   expect(progressOf(read(within[0]![2], 'gap', 0.4)).gap.state).toBe('unjudged');
 });
 
+it('a reading is not passed against a figure that is itself refused', () => {
+  // 0.4 mm of gap on 0.38 mm of lift: 0.37 lies within 0.05 of the gap, and below the lift.
+  const odd = read({ gap: 0.4, 'gap-tolerance': 0.05, lift: 0.38 }, 'gap', 0.37);
+  const { rows, whole } = judge(odd, 'gap', 'mm');
+  expect(whole.join(' ')).toMatch(/do not go together/);
+  expect(rows[0]).toMatchObject({ result: 'unjudged' });
+  expect(rows[0]!.words).toMatch(/^not judged: the figure that it would be held against/);
+  expect(judge(setFigure(odd, 'gap', 0.35), 'gap', 'mm').rows[0]!.result).toBe('pass');
+});
+
 it('figures that the calculator refuses together are told of before anything is read', () => {
   const whole = (figures: Figures, id: StepId): string =>
     judge(engine(figures), id, 'mm').whole.join(' ');

@@ -5,7 +5,8 @@ import { enter } from '../../calculators/sheet/enter.ts';
 import { readingSpec, readOrder } from '../../calculators/sheet/boxes.ts';
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { fillFrom, placesFor } from '../../calculators/sheet/fill.ts';
-import { boxTitle, leadWords, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { boxTitle, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { leadWords } from '../../calculators/sheet/leads.ts';
 import {
   boxesOf,
   boxName,
@@ -13,6 +14,7 @@ import {
   newEngine,
   type Engine,
 } from '../../calculators/sheet/model.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
 import { directionsOf, setEven } from '../../calculators/sheet/sets.ts';
 import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
@@ -112,6 +114,26 @@ describe('sets and the firing order', () => {
     // A set a lobe further on fires at the same moment.
     const lobes = setFigure(setFigure(setFigure(plate, 'lobes', 2), 'set-2', 270), 'set-3', 45);
     expect(said(setFigure(lobes, 'set-4', 135))).not.toContain('firing order');
+  });
+
+  it('that contradict it are judged by nothing, and no leads are told, until one is put right', () => {
+    const even = setFigure(setEven(told(four, '1-3-2-4')), 'plate-tolerance', 1);
+    // Set 2 at 180°, 3 at 90°, 4 at 270°: on from each to the next by number.
+    const measured = [90, 180, 270, 180].reduce(
+      (so, angle, i) => setEntry(so, 'plate', 'found', i, angle),
+      even,
+    );
+    const results = (engine: Engine): string[] =>
+      judge(engine, 'plate', 'mm').rows.map(({ result }) => result);
+    expect(results(measured)).toEqual(['pass', 'pass', 'pass', 'pass']);
+    const odd = told(measured, '1-2-3-4');
+    expect(results(odd)).toEqual(['unjudged', 'unjudged', 'unjudged', 'unjudged']);
+    expect(judge(odd, 'plate', 'mm').rows[0]!.words).toMatch(/^not judged: .* in the sheet$/);
+    expect(progressOf(odd).plate.state).toBe('unjudged');
+    const text = sheetSummary(odd, 'mm', '');
+    expect(text).toContain('One of the two is wrong');
+    expect(text).not.toContain('Leads in firing order');
+    expect(targetWords(odd, 'leads', 'mm')).toMatch(/^No leads are told yet\. The firing order/);
   });
 
   it('of the demo agree', () => {

@@ -2,7 +2,13 @@ import plateSetting from '../../calculators/points/plate-setting/calculator.tsx'
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
-import { judge, lastAsked, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
+import {
+  correctionWords,
+  judge,
+  lastAsked,
+  targetWords,
+  wantedFigures,
+} from '../../calculators/sheet/judge.ts';
 import { balanceSlides } from '../../calculators/maths/carburettor/slide-balance.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
@@ -198,6 +204,23 @@ describe('a step says pass or the least correction', () => {
     expect(closed.whole.join(' ')).not.toContain('add up');
   });
 
+  it('angles from set to set by number may go round twice, and are told so', () => {
+    // Sets 1-3-2: from each to the next by number is 240°, three times, which is two turns.
+    const swapped = setFigure(setFigure(base, 'set-2', 240), 'set-3', 120);
+    const read3 = (...angles: number[]): Engine =>
+      angles.reduce<Engine>((so, angle, i) => setEntry(so, 'plate', 'found', i, angle), {
+        ...swapped,
+        firingOrder: [1, 3, 2],
+      });
+    const near = judge(read3(240, 239.9, 239.8), 'plate', 'mm');
+    expect(near.rows.map(({ result }) => result)).toEqual(['pass', 'pass', 'pass']);
+    expect(near.whole[0]).toContain(
+      'add up to 719.7°, and twice round is 720°: the 0.3° too little',
+    );
+    const far = judge(read3(240, 238, 239), 'plate', 'mm');
+    expect(far.whole[0]).toContain('add up to 717.0°, and twice round is 720°. Measure them again');
+  });
+
   it('sets that are to share one spot are named, before and after they are measured', () => {
     const pairs = (['set-2', 'set-3', 'set-4'] as const).reduce(
       (so, key, i) => setFigure(so, key, [90, 360, 90][i]!),
@@ -210,7 +233,20 @@ describe('a step says pass or the least correction', () => {
       (so, angle, i) => setEntry(so, 'plate', 'found', i, angle),
       pairs,
     );
-    expect(judge(measured, 'plate', 'mm').whole.slice(0, 2)).toEqual([first, second]);
+    // No such plate can be made: no set is passed on it, and none is ordered to be moved.
+    expect(judge(measured, 'plate', 'mm').whole).toEqual([first, second]);
+    expect(results(measured, 'plate')).toEqual(Array.from({ length: 4 }, () => 'unjudged'));
+    for (const set of [0, 360]) {
+      const twin = setFigure(setFigure(base, 'cylinders', 2), 'set-2', set);
+      const both = [359.9, 359.8].reduce(
+        (so, angle, i) => setEntry(so, 'plate', 'found', i, angle),
+        twin,
+      );
+      expect(results(both, 'plate')).toEqual(['unjudged', 'unjudged']);
+      expect(judge(both, 'plate', 'mm').whole).toEqual([
+        expect.stringContaining('sets 1 and 2 belong on one spot of the plate, at 0°'),
+      ]);
+    }
     expect(judge(setFigure(pairs, 'lobes', 2), 'plate', 'mm').whole[0]).toContain(
       'With 2 lobes one of them may stand a lobe further on, 180° of the plate',
     );
@@ -275,10 +311,22 @@ describe('a step says pass or the least correction', () => {
     expect(most[0]).toMatch(/by 2\.8° of crank: that leaves the fewest sets to be moved\.$/);
     expect(most[1]).toMatch(/^Cylinder 3: then move its set against .* by 2\.8° of crank/);
     expect(most).toHaveLength(4);
-    // The plate comes first, also where it goes the other way than the set.
-    expect(judge(read('timing', 2.8, 1.6, 1.6), 'timing', 'mm').first).toMatch(
-      /^First turn the plate earlier, against the way the cam turns, by .* of crank\.$/,
+    // The plate comes first, also where it goes the other way than the set; and is told of once.
+    const plateFirst = judge(read('timing', 2.8, 1.6, 1.6), 'timing', 'mm');
+    const asked = correctionWords(plateFirst, 0, 'Cylinder 1');
+    expect(asked.words).toMatch(
+      /^First turn the plate earlier, against the way the cam turns, by 3\.\d° of crank\. Cylinder 1 is now 2\.8°, or 0\.6 mm, early/,
     );
+    expect([asked.words, ...asked.rest].join(' ').match(/turn the plate/gi)).toHaveLength(1);
+    expect(asked.rest).toEqual([
+      'Of this turn of the plate: that leaves the fewest sets to be moved.',
+      ...plateFirst.whole.slice(1),
+    ]);
+    const only = judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm');
+    expect(correctionWords(only, 0, 'Cylinder 1')).toEqual({
+      words: only.rows[0]!.words,
+      rest: only.whole,
+    });
     expect(judge(read('timing', 2.8, 2.2, 2.2), 'timing', 'mm').first).toBeUndefined();
     // One cylinder has no other to be best among.
     const single = judge(setFigure(read('timing', 2.8), 'cylinders', 1), 'timing', 'mm');
@@ -326,6 +374,23 @@ describe('a step says pass or the least correction', () => {
     expect(said[2]).toContain('it turns the plate 0.84° earlier');
     expect(said[2]).toContain('the sets of cylinder 1 and cylinder 2 are still to be moved');
     expect(said[2]).toContain('Here one set is moved and not 2');
+    // Nor where both ways leave as many: a four with rods of its own, ± 0.5°, of which two are out either way.
+    const four = [2.05, 1.7, 2.4, 2.0066].reduce(
+      (so, entry, i) => setEntry(so, 'timing', 'found', i, entry),
+      [
+        ['cylinders', 4],
+        ['stroke', 44],
+        ['rod', 90.75],
+        ['target', 2.0066],
+        ['timing-tolerance', 0.5],
+      ].reduce<Engine>(
+        (so, [key, value]) => setFigure(so, key as FigureKey, value as number),
+        base,
+      ),
+    );
+    const both = judge(four, 'timing', 'mm').whole;
+    expect(both.filter((sentence) => /^Cylinder \d: /.test(sentence))).toHaveLength(2);
+    expect(both.join()).not.toMatch(/calculator|and not/);
     // Where both go the same way there is nothing to explain.
     expect(judge(read('timing', 2.8, 2.8, 2.8), 'timing', 'mm').whole.join()).not.toContain(
       'calculator',

@@ -484,7 +484,7 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(openBefore(none, progressOf(none))).toEqual(
       jobOf(none).slice(0, jobOf(none).indexOf('start')),
     );
-    const words = figuresAtHand({ ...figured(), firingOrder: [1, 3, 2] }, 'mm').join('; ');
+    const words = figuresAtHand({ ...figured(), firingOrder: [1, 2, 3] }, 'mm').join('; ');
     expect(words).toContain('Points gap: 0.4 mm');
     expect(words).toContain('Leads in firing order: coil 1 to plug 1');
     expect(figuresAtHand(newEngine('e-9', 'New'), 'mm')).toContain('Points gap: not entered');

@@ -147,7 +147,7 @@ export const inputs = {
     member: (index) => `From set ${String(index)} on to set ${String(index + 1)}`,
     help: 'The way the cam turns. Equal for even firing; from top to top of the cylinders if not.',
     measure:
-      'On an engine that fires evenly: 360° divided by the cylinders, with the cam on the crankshaft. Otherwise measure top to top with the disc: set it to 0 at the top of one cylinder, turn forwards to the top of the next, and read; half of it on a half-speed shaft. In a vee the tops stand apart by the angle of the barrels as well as that of the crank pins, and the disc takes both in. Sets are numbered by their cylinders: where set 3 comes before set 2, the way on to it goes past set 1.',
+      'On an engine whose pistons come to the top one after another, evenly: 360° divided by the cylinders, with the cam on the crankshaft. Pistons that come up together share a set. Otherwise measure top to top with the disc: set it to 0 at the top of one cylinder, turn forwards to the top of the next, and read; half of it on a half-speed shaft. In a vee the tops stand apart by the angle of the barrels as well as that of the crank pins, and the disc takes both in. Sets are numbered by their cylinders: where set 3 comes before set 2, the way on to it goes past set 1.',
     unit: 'deg',
     min: 0.1,
     max: 359.9,
