@@ -29,7 +29,7 @@ export const engineInputs = {
     label: 'Rod length',
     help: 'Between the centres of the big end and the little end.',
     measure:
-      'Measure the gap between the two bores and add half of each bore. On a rod still in the engine: find the piston position at 90° of a disc set to true top dead centre, and try lengths in the calculator Piston position until the travel agrees. A disc read to a quarter of a degree leaves the rod unknown by some millimetres, which moves the timing by little.',
+      'Measure the gap between the two bores and add half of each bore. On a rod still in the engine: find the piston position at 90° of a disc set to true top dead centre, and try lengths in the calculator Piston position until the travel agrees. A disc read to a quarter of a degree leaves the rod unknown by some three parts in a hundred, which moves the timing by little.',
     unit: 'mm',
     min: 10,
     max: 500,

@@ -158,7 +158,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
     : row.result === 'pass'
       ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
       : row.result === 'fail'
-        ? `✕ Correct ${correction.words}`
+        ? `✕ To correct: ${correction.words}`
         : row.words;
   return (
     <>

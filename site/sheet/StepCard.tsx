@@ -53,7 +53,7 @@ const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
   empty: '',
   unjudged: '',
   pass: '✓ Pass',
-  fail: '✕ Correct',
+  fail: '✕ To correct:',
 };
 
 /** The day and the manner of what stands, after its verdict. */

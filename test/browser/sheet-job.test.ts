@@ -180,7 +180,7 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
       await box(page, 'found', 'plate', 2).fill('89.8');
       await expect.poll(() => plate.textContent()).not.toContain('Pass');
       await button(page, 'Evenly, in turn: enter these').click();
-      await expect.poll(() => plate.textContent()).toContain('Correct');
+      await expect.poll(() => plate.textContent()).toContain('To correct');
       await enter(page, 'Breaker plate and timing', { 'set-2': '90' });
       await expect.poll(() => state(page, 'plate').textContent()).toContain('Done');
       await expect.poll(() => plate.textContent()).toContain('Judged by best-fit places');

@@ -190,7 +190,7 @@ describe('one reading a screen', () => {
       await keepEngines(page, twin());
       await goTo(page, 'read-gap-1');
       await oneBox(page).fill('0.31');
-      await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ Correct/);
+      await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ To correct:/);
       await button(page, 'Corrected: read it again').click();
       await oneBox(page).fill('81');
       await page.locator('#one-box-problem').waitFor();

@@ -102,7 +102,7 @@ describe('a figure in millimetres, shown in inches and typed back', () => {
         expect(keep(end).problem, end).toBeUndefined();
         expect(digitsOf(end)).toBeLessThanOrEqual(shown === spec.unit ? 12 : IN_A_FIELD);
       }
-      const examples = exampleWords(spec, lengths).split(/, | or /);
+      const examples = exampleWords(spec, lengths, spec.usual).split(/, | or /);
       for (const example of examples) expect(keep(example).problem, example).toBeUndefined();
       const own = units[spec.unit];
       expect(read(spec, 'abc', lengths).problem).toContain(own.label === '' ? '' : examples[1]);
