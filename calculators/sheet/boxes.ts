@@ -19,7 +19,7 @@ import {
   type Reading as HowToRead,
 } from '../frame/field/fields.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
-import { ofDegrees } from './degrees-typed.ts';
+import { maybeDegrees, ofDegrees } from './degrees-typed.ts';
 import { readDisc } from './disc-places.ts';
 import { figureSpec, isFigureKey, MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { boxTitle } from './firing-order.ts';
@@ -334,9 +334,14 @@ function readPlainly(
     !(field.value === stands && isSettled(engine, box))
       ? doubtOf(spec, field.value, text, how.lengths, known(engine, box))
       : undefined;
+  const deep =
+    problem === undefined && origin === 'yours' && isTravel(box) && field.value !== undefined
+      ? maybeDegrees(spec, field.value, text, how.lengths)
+      : undefined;
   return {
     ...field,
     ...(doubt === undefined ? {} : { doubt }),
+    ...(deep === undefined ? {} : { doubt: deep }),
     heldOver: false,
     // A figure of −0 is 0: files have no other.
     value:

@@ -1,6 +1,6 @@
 import { fieldUnit, type Ranged } from '../frame/field/field-unit.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
-import { parse, quote, withoutMarks } from '../frame/field/parse.ts';
+import { numberAndUnit, parse, quote, withoutMarks } from '../frame/field/parse.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { positionAt, timingAt } from '../maths/plate/plate-setting.ts';
 import { sheetFigures } from './figures.ts';
@@ -64,4 +64,21 @@ export function ofDegrees(
   const labels = missing.map((key) => `“${sheetFigures[key].label}”`).join(' and ');
   const at = `${withUnit(String(Number(fixed(Math.abs(angle), 2))), 'deg')} ${angle < 0 ? 'after' : 'before'} it`;
   return `${is} With ${labels} in the sheet the length is offered here; the calculator Piston position turns it too.${about} Without, set the points by a degree disc, zeroed on the true top, to open at ${at}: that needs no rod. Write the degrees in the notes; nothing is judged against them here.`;
+}
+
+/** Further down than this such engines do not fire, common practice, mm. */
+const DEEPEST = 10;
+
+/** What speaks against a bare figure that puts the piston deep: degrees are often noted without their sign. */
+export function maybeDegrees(
+  spec: Ranged,
+  value: number,
+  kept: string,
+  lengths: LengthDisplay,
+): string | undefined {
+  const typed = withoutMarks(kept).trim();
+  if (value <= DEEPEST || fieldUnit(spec, lengths) !== 'mm' || numberAndUnit(typed)?.unit !== '') {
+    return undefined;
+  }
+  return `Read as ${typed} mm, further down than such engines fire. If the note means degrees, type “${typed}°”. If it is right, type “${typed} mm”.`;
 }

@@ -67,3 +67,13 @@ it('what comes to no place of this box is refused as elsewhere', () => {
   // A bare figure, and feet and inches, are lengths.
   for (const text of ['2.5', '0.1 in', '']) expect(problem(known, target, text)).toBe('');
 });
+
+it('a bare figure deeper than engines fire is asked about: degrees lose their sign in a note', () => {
+  const engine = setFigure(setFigure(newEngine('a', 'A'), 'stroke', 58), 'rod', 110);
+  const doubt = (text: string, lengths: LengthDisplay = 'mm') =>
+    readNumber(engine, { kind: 'figure', key: 'target' }, text, { lengths }).doubt;
+  expect(offeredIn(doubt('22')!)).toEqual(['22°', '22 mm']);
+  expect(doubt('22 mm')).toBeUndefined();
+  expect(doubt('2.3')).toBeUndefined();
+  expect(doubt('0.09', 'in')).toBeUndefined();
+});
