@@ -48,3 +48,18 @@ it('puts nothing on paper that is fixed to a screen', () => {
     expect(paper).toMatch(new RegExp(`\\${name}[^{}]*\\{\\s*display: none`));
   }
 });
+
+it('marks danger and worked examples by lines, not by a tint with a coloured bar', () => {
+  const rules = sheets.flatMap((sheet) => [
+    ...readFileSync(new URL(sheet, root), 'utf8').matchAll(/([^{}]*)\{([^{}]*)\}/g),
+  ]);
+  const of = (name: string): string =>
+    rules
+      .filter(([, selector]) => new RegExp(`\\${name}(?![\\w-])(?!::)`).test(selector!))
+      .map(([, , body]) => body!)
+      .join('\n');
+  for (const name of ['.caution', '.at-once', '.worked']) {
+    expect(of(name), name).not.toMatch(/-soft\)|border-inline-start: 0\.4rem/);
+  }
+  for (const name of ['.caution', '.at-once']) expect(of(name), name).toMatch(/var\(--hatch\)/);
+});
