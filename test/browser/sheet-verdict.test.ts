@@ -132,7 +132,9 @@ it('what was read before the plate was turned is said to count for nothing', asy
     const found = [1.6, 2.6].reduce((so, mm, i) => setEntry(so, 'timing', 'found', i, mm), twin());
     await reading(page, found, 'read-timing-2');
     // The plate comes before the set, whatever the set itself is out by.
-    await expect.poll(() => verdict(page).textContent()).toMatch(/^✕ To correct: First turn the plate/);
+    await expect
+      .poll(() => verdict(page).textContent())
+      .toMatch(/^✕ To correct: First turn the plate/);
     const said = await page.locator('.one p:not(.spoken), .one li').allTextContents();
     expect(said.filter((one) => /\bturn the plate .* by [\d.]+° of crank/i.test(one))).toHaveLength(
       1,
