@@ -37,6 +37,9 @@ function earlierThan(engine: Engine, id: StepId, now: number): readonly number[]
   ) as number[];
 }
 
+/** Where the best reading is so small a part of the usual one, it was typed in another unit, or none holds. */
+const NOWHERE_NEAR = 1 / 4;
+
 /**
  * Readings of which none should lie far below the best: what is low has a fault, and the highest is
  * what the others could be.
@@ -45,6 +48,12 @@ export function judgeAlike(given: Case): Judgement {
   const { engine, id, reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
   if (!known) return unfinished(entries);
+  const { usual } = reading;
+  if (usual !== undefined && Math.max(...known) < usual * NOWHERE_NEAR) {
+    const about = amount(usual, unit, reading.step);
+    const words = `not judged: far below the usual ${about} or so. Check the unit it was typed in, and the gauge.`;
+    return { rows: known.map(() => ({ result: 'unjudged', words })), whole: [], missing: [] };
+  }
   // One cylinder has no other beside it, but its own earlier days.
   const beside = known.length === 1 ? earlierThan(engine, id, known[0]!) : known;
   const highest = Math.max(...beside);

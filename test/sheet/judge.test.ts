@@ -108,6 +108,15 @@ describe('a step says pass or the least correction', () => {
       'unjudged',
       'empty',
     ]);
+    // In bar or psi, typed bare, a dead cylinder would pass beside the others: none is judged.
+    for (const slip of [
+      [7.6, 7.4, 2],
+      [110, 107, 45],
+    ]) {
+      const slipped = read('compression', ...slip);
+      expect(results(slipped, 'compression')).toEqual(['unjudged', 'unjudged', 'unjudged']);
+      expect(words(slipped, 'compression')[0]).toMatch(/far below the usual 850 kPa/);
+    }
     const single = setFigure(read('compression', 500), 'cylinders', 1);
     expect(words(single, 'compression')).toEqual(['written down, to be compared later']);
     // One cylinder is held against its own earlier days.
