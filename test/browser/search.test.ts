@@ -39,6 +39,25 @@ describe('the search page', () => {
     });
   });
 
+  it('is a box in the head of every other page where there is room, and a link where there is none', async () => {
+    await visit(
+      { path: 'articles/clearances/', viewport: { width: 1280, height: 900 } },
+      async (page) => {
+        const head = page.getByRole('banner');
+        expect(await head.getByRole('link', { name: 'Search' }).count()).toBe(0);
+        await head.getByRole('searchbox').fill('no spark');
+        await page.keyboard.press('Enter');
+        await page.getByRole('status').filter({ hasText: 'found' }).waitFor();
+        expect((await links(page))[0]).toMatch(/faults\/#no-spark$/);
+        await page.getByRole('searchbox').waitFor();
+        await page.setViewportSize(phone);
+        await page.goBack();
+        await head.getByRole('link', { name: 'Search' }).waitFor();
+        await head.getByRole('searchbox').waitFor({ state: 'hidden' });
+      },
+    );
+  });
+
   it.each(slugs)('finds the calculator %s by its title', async (slug) => {
     await visit({ path: `calculators/${slug}/` }, async (page) => {
       const title = (await page.locator('h1').textContent())!;
