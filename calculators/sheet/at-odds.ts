@@ -88,10 +88,7 @@ function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefi
 
 /** Whether the figure that a step's readings are judged by is itself among those that refuse one another. */
 const isOwnFigureRefused = ({ lift, gap }: Figures, id: StepId): boolean =>
-  id === 'gap' &&
-  lift !== undefined &&
-  gap !== undefined &&
-  refused(() => assertGap({ lift }, gap)) !== undefined;
+  id === 'gap' && gapOdds(gap, lift) !== undefined;
 
 /** What the calculator of a step refuses of the figures in the sheet, before anything is read. */
 function figureOdds(figures: Figures, id: StepId): string[] {

@@ -327,21 +327,19 @@ function readPlainly(
       : ((isTravel(box) ? ofDegrees(engine, spec, text, how.lengths) : undefined) ??
         inFull(engine, box, field.problem, text, how));
   const isSum = looksLikeSum(withoutMarks(text));
-  const doubt =
-    problem === undefined &&
-    box.kind === 'reading' &&
-    field.value !== undefined &&
-    !(field.value === stands && isSettled(engine, box))
-      ? doubtOf(spec, field.value, text, how.lengths, known(engine, box))
+  const far = (value: number): string | undefined =>
+    box.kind === 'reading' && !(value === stands && isSettled(engine, box))
+      ? doubtOf(spec, value, text, how.lengths, known(engine, box))
       : undefined;
-  const deep =
-    problem === undefined && origin === 'yours' && isTravel(box) && field.value !== undefined
-      ? maybeDegrees(spec, field.value, text, how.lengths)
+  const deep = (value: number): string | undefined =>
+    origin === 'yours' && isTravel(box) ? maybeDegrees(spec, value, text, how.lengths) : undefined;
+  const doubt =
+    problem === undefined && field.value !== undefined
+      ? (deep(field.value) ?? far(field.value))
       : undefined;
   return {
     ...field,
     ...(doubt === undefined ? {} : { doubt }),
-    ...(deep === undefined ? {} : { doubt: deep }),
     heldOver: false,
     // A figure of −0 is 0: files have no other.
     value:

@@ -1,4 +1,5 @@
 import { fixed } from '../frame/text/format.ts';
+import { isFar } from '../frame/field/other-unit.ts';
 import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
 import { doubtWords, meant } from './doubt.ts';
 import { readingOf } from './edit.ts';
@@ -37,9 +38,6 @@ function earlierThan(engine: Engine, id: StepId, now: number): readonly number[]
   ) as number[];
 }
 
-/** Where the best reading is so small a part of the usual one, it was typed in another unit, or none holds. */
-const NOWHERE_NEAR = 1 / 4;
-
 /**
  * Readings of which none should lie far below the best: what is low has a fault, and the highest is
  * what the others could be.
@@ -49,7 +47,9 @@ export function judgeAlike(given: Case): Judgement {
   const known = allOf(entries);
   if (!known) return unfinished(entries);
   const { usual } = reading;
-  if (usual !== undefined && Math.max(...known) < usual * NOWHERE_NEAR) {
+  const best = Math.max(...known);
+  // Typed in another unit, or none of them holds.
+  if (usual !== undefined && best < usual && isFar(best, usual, reading.unit)) {
     const about = amount(usual, unit, reading.step);
     const words = `not judged: far below the usual ${about} or so. Check the unit it was typed in, and the gauge.`;
     return { rows: known.map(() => ({ result: 'unjudged', words })), whole: [], missing: [] };

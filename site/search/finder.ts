@@ -86,6 +86,12 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
   });
   search.addAll(documents);
   const byId = new Map(documents.map((found) => [found.id, found]));
+  const namesOf = new Map(
+    documents.map((thing) => [
+      thing,
+      [thing.title, ...thing.also.split(',')].map(said).filter((name) => name.trim() !== ''),
+    ]),
+  );
   const ask = (ways: readonly string[], combineWith: 'AND' | 'OR'): SearchResult[] => {
     const queries: Query[] = ways.map((way, i) => ({
       queries: [way],
@@ -100,13 +106,11 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
     const all = ask(ways, 'AND');
     const found = (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
     const asked = said(question);
-    const names = ({ title, also }: Found): string[] =>
-      [title, ...also.split(',')].map(said).filter((name) => name.trim() !== '');
-    const called = (thing: Found): boolean => names(thing).includes(asked);
+    const called = (thing: Found): boolean => namesOf.get(thing)!.includes(asked);
     /** A name of two words or more within the question: "my engine kicks back". */
     const named = (thing: Found): boolean =>
       thing.kind !== 'term' &&
-      names(thing).some((name) => name.trim().includes(' ') && asked.includes(name));
+      namesOf.get(thing)!.some((name) => name.trim().includes(' ') && asked.includes(name));
     // What is called exactly as it was typed stands first, then what the question holds the name of.
     const first = [...found.filter(called), ...documents.filter(named)];
     return [...new Set([...first, ...found])];

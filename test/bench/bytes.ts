@@ -1,24 +1,15 @@
-import { globSync } from 'node:fs';
-import { chromium } from 'playwright-core';
-import { launch } from '../browser/support/launch.ts';
-import { serve } from '../browser/support/serve.ts';
 import type { ColdBuild } from './cold-build.ts';
 import { critical } from './critical.ts';
+import { openSite, pagesOf } from './open-site.ts';
 import { aims, kilobytes, most, table } from './report.ts';
 import { KINDS, transfer, type Transfer, type Visit } from './transfer.ts';
 
 /** Prints what each page brings over the wire, by kind, and what of it the first screen needs. */
 export async function bytes({ dist, seconds }: ColdBuild): Promise<void> {
-  await using stack = new AsyncDisposableStack();
-  const site = await serve(dist, { compress: true });
-  stack.defer(site.close);
-  const server = await launch();
-  stack.defer(() => server.close());
-  const browser = await chromium.connect(server.wsEndpoint());
+  await using site = await openSite(dist);
+  const { browser } = site;
 
-  const paths = globSync('**/index.html', { cwd: dist })
-    .map((file) => file.replace(/index\.html$/, ''))
-    .sort();
+  const paths = pagesOf(dist, '**/index.html');
   const visits = new Map<string, Visit>();
   const firstScreens = new Map<string, number>();
   for (const path of paths) {
@@ -58,10 +49,11 @@ export async function bytes({ dist, seconds }: ColdBuild): Promise<void> {
   const readTo = (end: RegExp): Transfer[] =>
     [...visits].filter(([path]) => end.test(path)).map(([, { read }]) => read);
   const articles = readTo(/^articles\/./);
-  /** What a reader pays who reads the answer of the example; all that is fetched in use is told above. */
-  const pages = [...visits]
+  const calculators = [...visits]
     .filter(([path]) => /^calculators\/./.test(path))
-    .map(([, { opened }]) => opened);
+    .map(([, visit]) => visit);
+  /** What a reader pays who reads the answer of the example; all that is fetched in use is told above. */
+  const pages = calculators.map(({ opened }) => opened);
   aims([
     {
       what: 'an article read to its end, in all',
@@ -94,7 +86,7 @@ export async function bytes({ dist, seconds }: ColdBuild): Promise<void> {
       aim: 35,
       found: ofKind(
         (t) => t.bytes.js,
-        [...visits].filter(([path]) => /^calculators\/./.test(path)).map(([, { used }]) => used),
+        calculators.map(({ used }) => used),
       ),
       unit: 'kB',
     },

@@ -1,10 +1,8 @@
-import { globSync } from 'node:fs';
 import { availableParallelism, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright-core';
-import { launch } from '../browser/support/launch.ts';
 import { serve } from '../browser/support/serve.ts';
 import type { ColdBuild } from './cold-build.ts';
+import { openSite, pagesOf } from './open-site.ts';
 import { aims, milliseconds, most, quantile, table } from './report.ts';
 import { CRANK, dragging, SLOW_DOWN, touching, typing, type Drag } from './response.ts';
 
@@ -18,19 +16,14 @@ const spread = (times: readonly number[] | undefined): string[] =>
 
 /** Prints how long a press, a key and a drag take to be painted on a slowed-down processor. */
 export async function times({ dist }: ColdBuild): Promise<void> {
-  await using stack = new AsyncDisposableStack();
-  const site = await serve(dist, { compress: true });
-  stack.defer(site.close);
-  const server = await launch();
-  stack.defer(() => server.close());
-  const browser = await chromium.connect(server.wsEndpoint());
+  await using site = await openSite(dist);
+  const { browser } = site;
 
-  const calculators = globSync('calculators/*/index.html', { cwd: dist })
-    .map((file) => file.replace(/index\.html$/, ''))
-    .sort();
+  const calculators = pagesOf(dist, 'calculators/*/index.html');
   /** A page that does next to nothing with a key and with a drag: what this machine itself takes. */
   const bare = await serve(fileURLToPath(new URL('bare/', import.meta.url)));
-  stack.defer(bare.close);
+  await using closing = new AsyncDisposableStack();
+  closing.defer(bare.close);
   const bareTyped = await typing(browser, bare.url);
   const bareDragged = await dragging(browser, bare.url);
   const touched = new Map<string, readonly number[]>();

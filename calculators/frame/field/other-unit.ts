@@ -22,6 +22,10 @@ const NEAR = 3.2;
 export const timesApart = (value: number, other: number): number =>
   Math.exp(Math.abs(Math.log(Math.abs(value / other))));
 
+/** Whether a figure is so far from the usual one that another unit is likely meant. */
+export const isFar = (value: number, usual: number, unit: UnitName): boolean =>
+  timesApart(value, usual) >= (FAR_OFF[unit] ?? FAR);
+
 /** A figure typed without its unit, and the unit in which it is read; nothing of any other text. */
 function bareIn(kept: string, home: UnitName): { typed: string; unit: UnitName } | undefined {
   const [typed = '', implied] = kept.split(IMPLIED);
@@ -47,8 +51,7 @@ export function doubtOf(
   const names = TAKEN_FOR[spec.unit];
   const home = units[spec.unit].factor;
   if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
-  if (usual === undefined || usual === 0 || timesApart(value, usual) < (FAR_OFF[spec.unit] ?? FAR))
-    return undefined;
+  if (usual === undefined || usual === 0 || !isFar(value, usual, spec.unit)) return undefined;
   const bare = bareIn(kept, spec.unit);
   // Typed with the other choice of lengths, it stands in the box turned into these.
   if (bare?.unit !== fieldUnit(spec, lengths)) return undefined;

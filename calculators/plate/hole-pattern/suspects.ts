@@ -56,11 +56,9 @@ export function suspects(
  * memory.
  */
 export function contradiction(computed: Computed, spreads: Spreads): number {
-  if (!suspects(computed, { spreads })?.contradict) return 1;
+  const times = timesOf(computed, spreads);
+  if (!times || Math.max(...times) <= DOUBTFUL) return 1;
   const checked = computed.checked as readonly number[];
-  const squares = timesOf(computed, spreads)!.reduce(
-    (sum, times, k) => sum + (checked[k]! / 100) * times ** 2,
-    0,
-  );
+  const squares = times.reduce((sum, one, k) => sum + (checked[k]! / 100) * one ** 2, 0);
   return Math.max(1, Math.sqrt(squares / (computed.spare as number)));
 }
