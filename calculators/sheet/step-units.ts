@@ -10,20 +10,24 @@ export const stepUnit = (reading: Ranged, lengths: LengthDisplay): UnitName =>
   fieldUnit(reading, lengths);
 
 /**
- * The digits of a reading in the unit of its box: those that it has as it was typed, or to a tenth of
- * its step where it was typed in another unit, since 1 psi is not known to be 6.8948 kPa.
+ * The digits of a figure in `unit`: those that it has as it was typed, or to a tenth of its step where
+ * it was typed in another unit, since 1 psi is not known to be 6.8948 kPa, nor 16 thou to be 0.4064 mm.
  */
-export function readingDigits(
+export function toldDigits(value: number, unit: UnitName, step: number): string {
+  const digits = inputDigits(value, unit, step);
+  if (!isTurned(value, unit)) return digits.replace('-', '−');
+  return String(Number(Number(digits).toFixed(placesOfTenth(toShown(step, unit))))).replace(
+    '-',
+    '−',
+  );
+}
+
+/** The digits of a reading in the unit of its box. */
+export const readingDigits = (
   value: number,
   reading: Ranged & { readonly step: number },
   lengths: LengthDisplay,
-): string {
-  const unit = stepUnit(reading, lengths);
-  const digits = inputDigits(value, unit, reading.step);
-  if (!isTurned(value)) return digits.replace('-', '−');
-  const places = placesOfTenth(toShown(reading.step, unit));
-  return String(Number(Number(digits).toFixed(places))).replace('-', '−');
-}
+): string => toldDigits(value, stepUnit(reading, lengths), reading.step);
 
 /** The same with its unit. */
 export const showReading = (

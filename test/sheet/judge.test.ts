@@ -92,7 +92,9 @@ describe('a step says pass or the least correction', () => {
     expect(targetWords(psi, 'leak', 'mm')).toBe('at most 6.9 kPa');
     expect(readingWords('leak', 6.894757293168361, 'in')).toBe('1 psi');
     expect(targetWords(psi, 'leak', 'in')).toBe('at most 1 psi');
-    expect(readingWords('gap', 0.3556, 'mm')).toBe('0.3556 mm');
+    expect(readingWords('gap', 0.3556, 'mm')).toBe('0.356 mm');
+    expect(targetWords(setFigure(base, 'gap', 0.4064), 'gap', 'mm')).toMatch(/^0\.406 mm/);
+    expect(readingWords('gap', 0.355, 'mm')).toBe('0.355 mm');
     expect(readingWords('gap', 0.3556, 'in')).toBe('14 thou');
     expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
     expect(readingWords('timing', 2.540508, 'in')).toBe('0.1 in');

@@ -133,9 +133,13 @@ function turnedPlaces(value: number, shown: UnitName, step: number | undefined):
   return Math.min(digits, Math.max(0, carried));
 }
 
-/** Whether a value has more digits than anybody types: then it was turned from another unit. */
-export const isTurned = (value: number): boolean =>
-  Number(value.toPrecision(INPUT_DIGITS)) !== value;
+/** Nobody reads a length finer than a thousandth of a millimetre. */
+const FINEST_MM = 3;
+
+/** Whether a value has more digits than anybody types in `shown`: then it was turned from another unit. */
+export const isTurned = (value: number, shown: UnitName): boolean =>
+  Number(value.toPrecision(INPUT_DIGITS)) !== value ||
+  (shown === 'mm' && Number(value.toFixed(FINEST_MM)) !== value);
 
 /** Decimals of a tenth of a step: as fine as a figure is known that was typed in another unit. */
 export const placesOfTenth = (step: number): number =>
@@ -148,7 +152,7 @@ export const placesOfTenth = (step: number): number =>
  */
 export function inputDigits(value: number, shown: UnitName, step?: number): string {
   const turned = toShown(value, shown);
-  if (shown === 'kPa' && step !== undefined && isTurned(value)) {
+  if (shown === 'kPa' && step !== undefined && isTurned(value, shown)) {
     return plainDecimal(Number(turned.toFixed(placesOfTenth(step))));
   }
   const places = turned === 0 ? -1 : turnedPlaces(value, shown, step);

@@ -64,18 +64,29 @@ function ofTheShaking(computed: Computed): string {
     : `What is left to shake the engine: ${left.join(', ')}.`;
 }
 
+/** Whether any two cylinders could share a coil with two leads, firing so. */
+const couldShare = (v: Values, { top }: Computed, how: 'together' | 'opposite'): boolean =>
+  (top as readonly number[]).some(
+    (_, i, tops) => sharing(tops, i + 1, v.tolerance)[how].length > 0,
+  );
+
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
   { about: 'how evenly it fires', say: () => ofTheIntervals(v, computed) },
   { about: 'what shakes', say: () => ofTheShaking(computed) },
   {
     about: 'wasted sparks',
     quiet: true,
-    say: () => {
-      const tops = computed.top as readonly number[];
-      const some = tops.some((_, i) => sharing(tops, i + 1, v.tolerance).opposite.length > 0);
-      return some
+    say: () =>
+      couldShare(v, computed, 'opposite')
         ? `A coil shared by cylinders half a turn apart fires both plugs twice a turn: its points or cam must open twice, and the spare spark falls as far before the other piston’s bottom as the timing is before the top, its ports open. Many two-strokes ran so, common practice; one that spits back through the carburettor should have a coil for each.`
-        : undefined;
-    },
+        : undefined,
+  },
+  {
+    about: 'the plugs of a shared coil',
+    quiet: true,
+    say: () =>
+      couldShare(v, computed, 'together') || couldShare(v, computed, 'opposite')
+        ? 'Of the two plugs of a coil with two leads, one always sparks with its centre electrode positive, whichever way the coil is wired, and needs more voltage for it: common practice. Set both plug gaps at the lower end of their range.'
+        : undefined,
   },
 ];
