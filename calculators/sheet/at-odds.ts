@@ -1,11 +1,12 @@
 import { fixed } from '../frame/text/format.ts';
 import { FIT, ringGapDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
-import { assertCam, assertGap, gapForDwell } from '../maths/ignition/breaker-cam.ts';
+import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { assertDwell, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
-import { attempted, type Judgement, type Verdict } from './judge-words.ts';
+import { gapOdds, refused } from './figures-together.ts';
+import type { Judgement, Verdict } from './judge-words.ts';
 import type { Engine, Entry } from './model.ts';
 import type { StepId } from './steps.ts';
 
@@ -17,12 +18,6 @@ interface Odds {
   /** Set where no engine runs with both, so that within its limits is no pass. */
   readonly never?: true;
 }
-
-/** What the maths package refuses, or nothing. */
-const refused = (check: () => unknown): string | undefined => {
-  const said = attempted(check);
-  return typeof said === 'string' ? said : undefined;
-};
 
 const never = (words: string | undefined): Odds | undefined =>
   words === undefined ? undefined : { words, never: true };
@@ -50,9 +45,6 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
     ? `Standing with the points shut it draws ${fixed(full, 1)} A on the ${sayNumber(volts)} V of the sheet, and contacts stand about ${fixed(limit, 1)} A (common practice): it wants a resistor in series, or it is a coil for another voltage.`
     : undefined;
 }
-
-const gapOdds = (gap: number | undefined, lift: number | undefined): string | undefined =>
-  gap === undefined || lift === undefined ? undefined : refused(() => assertGap({ lift }, gap));
 
 /** A reading against the figures of the sheet that its step is not judged by. */
 function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefined {

@@ -9,7 +9,8 @@ import { demoJets } from '../demo/jets.ts';
 import { demoPlate } from '../demo/plate.ts';
 import { demoSlides } from '../demo/slides.ts';
 import { demoTiming } from '../demo/timing.ts';
-import { setDone, setEntry, type Moment } from './edit.ts';
+import { type Moment } from './box-places.ts';
+import { setDone, setEntry } from './set-entry.ts';
 import { newEngine, type Engine } from './model.ts';
 import type { StepId } from './steps.ts';
 

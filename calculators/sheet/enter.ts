@@ -1,26 +1,10 @@
-import {
-  boxAt,
-  isRefused,
-  nameProblem,
-  notesProblem,
-  readNumber,
-  readOrder,
-  type Box,
-  type HowToRead,
-} from './boxes.ts';
-import {
-  readingOf,
-  refuse,
-  retype,
-  setEntry,
-  setFigure,
-  setName,
-  setNotes,
-  setOrder,
-  type Before,
-  type Manner,
-  type WrittenLast,
-} from './edit.ts';
+import { boxAt, type Box } from './box-places.ts';
+import { isRefused, readNumber, type HowToRead } from './read-number.ts';
+import { readOrder } from './read-order.ts';
+import { nameProblem, notesProblem } from './text-problems.ts';
+import { readingOf } from './readings.ts';
+import { retype, setEntry, type Before, type Manner, type WrittenLast } from './set-entry.ts';
+import { refuse, setFigure, setName, setNotes, setOrder } from './set-figure.ts';
 import type { Engine, Entry } from './model.ts';
 
 /** A run of typing in one reading box: what stood there before it, and what it wrote itself. */

@@ -1,4 +1,5 @@
-import { addNote, readingOf } from './edit.ts';
+import { addNote } from './edit-log.ts';
+import { readingOf } from './readings.ts';
 import { isReading } from './log-entry.ts';
 import { boxName, boxesOf, perOf, type Engine, type Reading } from './model.ts';
 import { order, steps, type StepId } from './steps.ts';

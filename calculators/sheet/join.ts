@@ -1,5 +1,6 @@
-import { boxAt, NAME, NOTES, ORDER, placeOf } from './boxes.ts';
-import { readingOf, settled } from './edit.ts';
+import { boxAt, NAME, NOTES, ORDER, placeOf } from './box-places.ts';
+import { readingOf } from './readings.ts';
+import { settled } from './set-figure.ts';
 import { sheetFigures } from './figures.ts';
 import { isReading, type LogEntry } from './log-entry.ts';
 import { lastAt } from './log.ts';

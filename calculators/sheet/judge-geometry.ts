@@ -1,7 +1,7 @@
 import { showInput } from '../frame/text/format.ts';
 import { skimFor } from '../maths/cylinder/compression.ts';
 import { angleAfter, travelAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
-import { readingOf } from './edit.ts';
+import { readingOf } from './readings.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { crankFigures, sliderCrankOf } from './geometry.ts';
 import {

@@ -98,7 +98,7 @@ export function judgeSpacing(given: Case): Judgement {
     };
   }
   const known = allOf(entries);
-  if (!known) return unfinished(entries);
+  if (!known) return unfinished(given);
   const { closing, places } = setPlaces(known, directions, lobes);
   const sum = withUnit(
     fixed(

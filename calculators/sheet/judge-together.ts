@@ -2,7 +2,7 @@ import { fixed } from '../frame/text/format.ts';
 import { isFar } from '../frame/field/other-unit.ts';
 import { leastWorkOpening } from '../maths/carburettor/slide-balance.ts';
 import { doubtWords, meant } from './doubt.ts';
-import { readingOf } from './edit.ts';
+import { readingOf } from './readings.ts';
 import {
   against,
   allOf,
@@ -45,7 +45,7 @@ function earlierThan(engine: Engine, id: StepId, now: number): readonly number[]
 export function judgeAlike(given: Case): Judgement {
   const { engine, id, reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
-  if (!known) return unfinished(entries);
+  if (!known) return unfinished(given);
   const { usual } = reading;
   const best = Math.max(...known);
   // Typed in another unit, or none of them holds.
@@ -73,7 +73,7 @@ export function judgeAlike(given: Case): Judgement {
 export function judgeTogether(given: Case): Judgement {
   const { engine, reading, entries, tolerance, unit } = given;
   const known = allOf(entries);
-  if (!known) return unfinished(entries);
+  if (!known) return unfinished(given);
   const aim = aimOf(known, tolerance);
   const { thread } = engine.figures;
   const rows = known.map((entry) => {

@@ -3,7 +3,7 @@ import { toShown, type LengthDisplay, type UnitName } from '../frame/text/units.
 import { MathsError } from '../maths/numeric/errors.ts';
 import { doubtWords, isDoubtful, meant } from './doubt.ts';
 import type { FigureKey } from './figures.ts';
-import type { Engine, Entry } from './model.ts';
+import { boxName, type Engine, type Entry } from './model.ts';
 import { stepUnit } from './step-units.ts';
 import { steps, type StepId, type StepReading } from './steps.ts';
 
@@ -107,6 +107,13 @@ export function correctionWords(
   };
 }
 
+/**
+ * What is said of all boxes of a step together. While one of them is refused nothing that rests on what
+ * was read there before, only why the others wait.
+ */
+export const saidOfAll = ({ rows, whole }: Judgement, isRefused: boolean): readonly string[] =>
+  isRefused && rows.some(({ result }) => result === 'pass' || result === 'fail') ? [] : whole;
+
 export const unjudged = (entries: readonly Entry[]): Verdict[] =>
   entries.map((entry) => (entry === null ? empty : { result: 'unjudged', words: '' }));
 
@@ -116,13 +123,26 @@ export function allOf(entries: readonly Entry[]): readonly number[] | undefined 
   return known.length === entries.length ? known : undefined;
 }
 
-export const unfinished = (entries: readonly Entry[]): Judgement => ({
-  rows: unjudged(entries),
-  whole: entries.every((entry) => entry === null)
-    ? []
-    : ['Fill every box: these readings are judged against one another.'],
-  missing: [],
-});
+/** Readings that wait for the others of their step, beside which they are judged. */
+export function unfinished({
+  entries,
+  reading,
+  engine,
+}: Pick<Case, 'entries' | 'reading' | 'engine'>): Judgement {
+  const waits = entries.flatMap((entry, i) =>
+    entry === null ? [boxName(reading, i, engine).toLowerCase()] : [],
+  );
+  return {
+    rows: unjudged(entries),
+    whole:
+      waits.length === entries.length
+        ? []
+        : [
+            `These readings are judged against one another, and there is none yet of ${waits.join(', ')}.`,
+          ],
+    missing: [],
+  };
+}
 
 /** What the maths package says, or its sentence. */
 export function attempted<T>(work: () => T): T | string {

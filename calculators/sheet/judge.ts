@@ -1,9 +1,9 @@
-import { fixed, showInput } from '../frame/text/format.ts';
+import { fixed, isTurned, showInput } from '../frame/text/format.ts';
 import { proseIn } from '../frame/text/prose.ts';
 import { sentenceIn } from '../frame/text/sentence.ts';
-import type { LengthDisplay } from '../frame/text/units.ts';
+import { displayUnit, fromShown, type LengthDisplay } from '../frame/text/units.ts';
 import { againstSheet } from './at-odds.ts';
-import { readingOf } from './edit.ts';
+import { readingOf } from './readings.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { crankFigures } from './geometry.ts';
 import { placeWords } from './disc-places.ts';
@@ -35,11 +35,11 @@ import {
 } from './model.ts';
 import { outdatedAt, standingAfter } from './outdated.ts';
 import { directionsOf, setKeys } from './sets.ts';
-import { showReading, stepUnit } from './step-units.ts';
+import { showReading, stepUnit, toldDigits } from './step-units.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { widest } from './widest.ts';
 
-export { correctionWords, type Judgement, type Verdict } from './judge-words.ts';
+export { correctionWords, saidOfAll, type Judgement, type Verdict } from './judge-words.ts';
 
 /** Figures that a step's judgement cannot do without, on this engine. */
 export function wantedFigures(id: StepId, engine: Engine): FigureKey[] {
@@ -172,15 +172,31 @@ export function tooWide(engine: Engine, id: StepId, lengths: LengthDisplay): str
     : undefined;
 }
 
+/**
+ * The engine with a step's figure as it is told: a reading is judged by what stands beside it, also where
+ * the figure was typed in another unit and has more digits than are shown.
+ */
+function asTold(engine: Engine, id: StepId, lengths: LengthDisplay): Engine {
+  const { target } = steps[id].reading!;
+  const value = target === undefined ? undefined : engine.figures[target];
+  if (target === undefined || value === undefined) return engine;
+  const { unit: home, step } = sheetFigures[target];
+  const unit = displayUnit(home, lengths);
+  if (!isTurned(value, unit)) return engine;
+  const told = fromShown(Number(toldDigits(value, unit, step).replace('−', '-')), unit);
+  return { ...engine, figures: { ...engine.figures, [target]: told } };
+}
+
 /** Each reading against its own figure alone. */
 function againstFigure(
-  engine: Engine,
+  whole: Engine,
   id: StepId,
   entries: readonly Entry[],
   lengths: LengthDisplay,
   past: boolean,
 ): Judgement {
   const reading = steps[id].reading!;
+  const engine = asTold(whole, id, lengths);
   const { figures } = engine;
   const missing = wantedFigures(id, engine).filter((key) => figures[key] === undefined);
   if (missing.length > 0) return { rows: unjudged(entries), whole: [], missing };

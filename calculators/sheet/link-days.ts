@@ -1,4 +1,4 @@
-import { readingOf } from './edit.ts';
+import { readingOf } from './readings.ts';
 import { isReading, type LogEntry, type LoggedReading } from './log-entry.ts';
 import { isRecord } from './migrate.ts';
 import { checkedAt, type Engine } from './model.ts';

@@ -1,5 +1,5 @@
 import { checkSum } from './check-sum.ts';
-import { recounted } from './edit.ts';
+import { recounted } from './clock.ts';
 import { SheetError } from './errors.ts';
 import { linkDays, withLinkDays } from './link-days.ts';
 import { mendedFragment } from './link-letters.ts';

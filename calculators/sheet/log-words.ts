@@ -1,5 +1,5 @@
 import type { LengthDisplay } from '../frame/text/units.ts';
-import { readingOf } from './edit.ts';
+import { readingOf } from './readings.ts';
 import { figureWords } from './figure-words.ts';
 import { sheetFigures } from './figures.ts';
 import { showReading } from './step-units.ts';

@@ -1,4 +1,4 @@
-import { movedSince, readingOf } from './edit.ts';
+import { movedSince, readingOf } from './readings.ts';
 import { judge } from './judge.ts';
 import { boxesOf, entriesOf, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';

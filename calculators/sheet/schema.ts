@@ -1,4 +1,4 @@
-import { longestAt, NAME, NOTES } from './boxes.ts';
+import { longestAt, NAME, NOTES } from './box-places.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from './figures.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
 import type { LogEntry } from './log-entry.ts';

@@ -1,7 +1,7 @@
 import { showInput } from '../frame/text/format.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { orderText } from '../frame/text/order.ts';
-import { setFigure } from './edit.ts';
+import { setFigure } from './set-figure.ts';
 import { orderWords, setOrderOf } from './firing-order.ts';
 import { cylindersOf, setsOf, sharesSets, type Engine } from './model.ts';
 import { evenDirections, setEven } from './sets.ts';

@@ -1,6 +1,6 @@
 import { evenTops } from '../maths/crank/firing-order.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
-import { setFigure } from './edit.ts';
+import { setFigure } from './set-figure.ts';
 import { orderText } from '../frame/text/order.ts';
 import { fromFirst, orderWords, setOrderOf } from './firing-order.ts';
 import { setsOf, type Engine } from './model.ts';

@@ -1,5 +1,5 @@
 import type { LengthDisplay } from '../frame/text/units.ts';
-import { isBegun, readingOf } from './edit.ts';
+import { isBegun, readingOf } from './readings.ts';
 import { appliesTo, figureKeys } from './figures.ts';
 import { orderWords } from './firing-order.ts';
 import { leadWords } from './leads.ts';

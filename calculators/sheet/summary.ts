@@ -1,5 +1,5 @@
 import type { LengthDisplay } from '../frame/text/units.ts';
-import { isBegun, readingOf } from './edit.ts';
+import { isBegun, readingOf } from './readings.ts';
 import { figureWords } from './figure-words.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxTitle, firedByBox, orderWords } from './firing-order.ts';

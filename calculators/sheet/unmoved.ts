@@ -1,4 +1,5 @@
-import { addNote, confirmOne } from './edit.ts';
+import { addNote } from './edit-log.ts';
+import { confirmOne } from './set-entry.ts';
 import { lastAt, readingsAt } from './log.ts';
 import { boxName, boxesOf, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';

@@ -1,5 +1,5 @@
-import { isDraft } from './boxes.ts';
-import { settled } from './edit.ts';
+import { isDraft } from './box-places.ts';
+import { settled } from './set-figure.ts';
 import { SheetError } from './errors.ts';
 import { isFigureKey, MOST_CYLINDERS, sheetFigures } from './figures.ts';
 import type { LogEntry } from './log-entry.ts';

@@ -24,7 +24,8 @@ export function Spoken({ lines }: Props) {
     const timer = setTimeout(() => {
       const fresh = lines.filter((line) => !heard.current.includes(line));
       heard.current = lines;
-      if (fresh.length > 0) say(joined(fresh));
+      // What stands no more is not left behind for who reads line by line.
+      say(fresh.length === 0 ? '' : joined(fresh));
     }, PAUSE_MS);
     return () => clearTimeout(timer);
   }, [text]);

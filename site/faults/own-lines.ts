@@ -1,5 +1,5 @@
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
-import { isBegun } from '../../calculators/sheet/edit.ts';
+import { isBegun } from '../../calculators/sheet/readings.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge, targetWords, wantedFigures } from '../../calculators/sheet/judge.ts';
 import { entriesOf, type Engine } from '../../calculators/sheet/model.ts';

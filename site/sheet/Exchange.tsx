@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { isUntouched, putBack } from '../../calculators/sheet/edit.ts';
+import { isUntouched, putBack } from '../../calculators/sheet/edit-log.ts';
 import { exchange, exchangedWith, type Pair } from '../../calculators/sheet/exchange.ts';
 import { boxTitle } from '../../calculators/sheet/firing-order.ts';
 import { boxName, boxesOf, perOf, type Engine } from '../../calculators/sheet/model.ts';

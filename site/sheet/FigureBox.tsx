@@ -1,7 +1,7 @@
 import { plainText, type FigureField } from '../../calculators/frame/field/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { useContext } from 'preact/hooks';
-import { isRefused, readNumber } from '../../calculators/sheet/boxes.ts';
+import { isRefused, readNumber } from '../../calculators/sheet/read-number.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';

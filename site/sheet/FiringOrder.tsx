@@ -1,5 +1,6 @@
 import { orderWords } from '../../calculators/sheet/firing-order.ts';
-import { isRefused, readOrder } from '../../calculators/sheet/boxes.ts';
+import { isRefused } from '../../calculators/sheet/read-number.ts';
+import { readOrder } from '../../calculators/sheet/read-order.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { ListInput } from '../fields/ListInput.tsx';
 import type { BoxProps } from './FigureBox.tsx';

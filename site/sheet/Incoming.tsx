@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { isBegun } from '../../calculators/sheet/edit.ts';
+import { isBegun } from '../../calculators/sheet/readings.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { engineFromFragment, hasCheckSum, holdsEngine } from '../../calculators/sheet/link.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';

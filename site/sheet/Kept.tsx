@@ -1,4 +1,4 @@
-import { dropKept } from '../../calculators/sheet/edit.ts';
+import { dropKept } from '../../calculators/sheet/kept-results.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { NotesBox } from './NotesBox.tsx';

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { readFigure, type FieldSpec } from '../../calculators/frame/field/fields.ts';
 import { looksLikeSum } from '../../calculators/frame/field/sums.ts';
-import { addHours, addNote } from '../../calculators/sheet/edit.ts';
+import { addHours, addNote } from '../../calculators/sheet/edit-log.ts';
 import { fileName } from '../../calculators/sheet/file-name.ts';
 import { hoursRun, tickedLines } from '../../calculators/sheet/log.ts';
 import { logCsv } from '../../calculators/sheet/log-csv.ts';

@@ -1,4 +1,4 @@
-import { notesProblem } from '../../calculators/sheet/boxes.ts';
+import { notesProblem } from '../../calculators/sheet/text-problems.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { TextProblem } from './TextProblem.tsx';

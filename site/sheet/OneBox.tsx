@@ -1,8 +1,10 @@
 import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { units } from '../../calculators/frame/text/units.ts';
-import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import type { Manner } from '../../calculators/sheet/edit.ts';
+import { placeOf, type Moment } from '../../calculators/sheet/box-places.ts';
+import { readingSpec } from '../../calculators/sheet/box-specs.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import type { Manner } from '../../calculators/sheet/set-entry.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
 import { bringsUnit, readAs, textToKeep } from '../fields/field-text.ts';
 import { Doubt } from '../fields/FieldNotes.tsx';

@@ -2,7 +2,8 @@ import type { TargetedKeyboardEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
-import { isUnread, momentWords, placeOf, readNumber } from '../../calculators/sheet/boxes.ts';
+import { isUnread, momentWords, placeOf } from '../../calculators/sheet/box-places.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import {
   isDue,
   nextDue,
@@ -11,16 +12,17 @@ import {
   spotsOf,
   type Spot,
 } from '../../calculators/sheet/due.ts';
-import {
-  confirm,
-  confirmOne,
-  readingOf,
-  setDone,
-  type Manner,
-} from '../../calculators/sheet/edit.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
+import { confirm, confirmOne, setDone, type Manner } from '../../calculators/sheet/set-entry.ts';
 import { firedByBox, readAtWords } from '../../calculators/sheet/firing-order.ts';
 import { howOf } from '../../calculators/sheet/how-of.ts';
-import { correctionWords, isMoves, judge, targetOrWanted } from '../../calculators/sheet/judge.ts';
+import {
+  correctionWords,
+  isMoves,
+  judge,
+  saidOfAll,
+  targetOrWanted,
+} from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import {
   kindWords,
@@ -114,7 +116,7 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   const held = heldAt(engine, spot);
   const stale = progress[step].stale.includes(index);
   const judgement = judge(engine, step, lengths);
-  const { rows, whole } = judgement;
+  const { rows } = judgement;
   const row = rows[index]!;
   const correction = correctionWords(judgement, index, boxName(reading, index, engine));
   /** What is said of a reading that is not judged: why, and what to do. */
@@ -145,13 +147,14 @@ function Reading({ engine, spot, lengths, edit, next, places: _ }: ReadProps) {
   const ofBefore = (refused || unread !== undefined) && held !== null;
   // What was asked for stays readable while it is turned, until the next reading is typed.
   const judged = !open || wrote || row.result === 'fail' || isLeftOut || ofBefore;
-  // What a correction moves is said to who makes one; nothing where a box of the step is refused.
+  const ofAll = saidOfAll(judgement, isUnread(engine, step));
+  // What a correction moves is said to who makes one.
   const said =
-    ofBefore || isUnread(engine, step)
+    ofBefore || ofAll.length === 0
       ? []
       : row.result === 'fail'
         ? correction.rest
-        : whole.filter((one) => !isMoves(step, one, lengths));
+        : ofAll.filter((one) => !isMoves(step, one, lengths));
   const passed = row.result === 'pass' && (!stale || wrote);
   const verdict = ofBefore
     ? lastGoodWords(step, held, lengths)

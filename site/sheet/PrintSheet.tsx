@@ -1,7 +1,7 @@
 import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { showIn } from '../../calculators/frame/text/format.ts';
-import { readingOf } from '../../calculators/sheet/edit.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
 import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';

@@ -1,8 +1,11 @@
 import { useContext, useState } from 'preact/hooks';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { units } from '../../calculators/frame/text/units.ts';
-import { placeOf, readingSpec, readNumber, type Moment } from '../../calculators/sheet/boxes.ts';
-import { readingOf, type Manner } from '../../calculators/sheet/edit.ts';
+import { placeOf, type Moment } from '../../calculators/sheet/box-places.ts';
+import { readingSpec } from '../../calculators/sheet/box-specs.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
+import { type Manner } from '../../calculators/sheet/set-entry.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 import { textToKeep } from '../fields/field-text.ts';
 import { Doubt } from '../fields/FieldNotes.tsx';

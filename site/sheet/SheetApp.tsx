@@ -4,7 +4,7 @@ import { nextDue, spotAt, spotFragment } from '../../calculators/sheet/due.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { adopt } from '../../calculators/sheet/store.ts';
 import { stepLine } from '../../calculators/sheet/summary.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { unitTypedAt } from '../../calculators/sheet/boxes.ts';
+import { unitTypedAt } from '../../calculators/sheet/box-specs.ts';
 import { KeyRow } from '../fields/KeyRow.tsx';
 import { useTouchedBox } from '../fields/use-touched-box.ts';
 

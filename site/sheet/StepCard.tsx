@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Places } from './places.ts';
-import { isBegun, readingOf, setDone } from '../../calculators/sheet/edit.ts';
+import { isBegun, readingOf } from '../../calculators/sheet/readings.ts';
+import { setDone } from '../../calculators/sheet/set-entry.ts';
 import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
 import { howOf } from '../../calculators/sheet/how-of.ts';
-import { judge, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
+import { judge, saidOfAll, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
@@ -20,7 +21,7 @@ import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
-import { isUnread, momentWords } from '../../calculators/sheet/boxes.ts';
+import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
 import { Later } from './Later.tsx';
@@ -69,7 +70,8 @@ const Fires = ({ cylinders }: { readonly cylinders: readonly number[] | undefine
 function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'places'>) {
   const { engine, lengths } = props;
   const reading = steps[id].reading!;
-  const { rows, whole } = judge(engine, id, lengths);
+  const judgement = judge(engine, id, lengths);
+  const { rows } = judgement;
   const [isCheck, setIsCheck] = useState(false);
   const anyFound = readingOf(engine, id).found.some((entry) => entry !== null);
   const markOf = (result: Verdict['result'], i: number): string =>
@@ -82,7 +84,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
       : { result: row.result, mark: markOf(row.result, i), words: row.words };
   });
-  const advice = isUnread(engine, id) ? [] : whole;
+  const advice = saidOfAll(judgement, isUnread(engine, id));
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>

@@ -1,6 +1,7 @@
 import { againstWords, figuresAtHand, openBefore } from '../../calculators/sheet/against.ts';
 import { spotFragment } from '../../calculators/sheet/due.ts';
-import { beginList, tickLine, wound } from '../../calculators/sheet/edit.ts';
+import { wound } from '../../calculators/sheet/clock.ts';
+import { beginList, tickLine } from '../../calculators/sheet/edit-log.ts';
 import { dayWords, tickedLines } from '../../calculators/sheet/log.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';

@@ -1,6 +1,6 @@
 import { createContext } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { waitingSums } from '../../calculators/sheet/boxes.ts';
+import { waitingSums } from '../../calculators/sheet/read-number.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import type { Sums } from '../../calculators/frame/field/sums.ts';
 import { useSumReader } from '../fields/use-sum-reader.ts';

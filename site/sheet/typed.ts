@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { withoutMarks } from '../../calculators/frame/field/parse.ts';
 import { looksLikeSum } from '../../calculators/frame/field/sums.ts';
-import { canKeep, placeOf, type Box } from '../../calculators/sheet/boxes.ts';
+import { canKeep, placeOf, type Box } from '../../calculators/sheet/box-places.ts';
 import { UNNAMED, type Engine } from '../../calculators/sheet/model.ts';
 import { rememberedText, rememberText } from './typed-texts.ts';
 

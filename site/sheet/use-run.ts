@@ -1,12 +1,13 @@
 import { useRef } from 'preact/hooks';
-import type { Box, HowToRead } from '../../calculators/sheet/boxes.ts';
+import type { Box } from '../../calculators/sheet/box-places.ts';
+import type { HowToRead } from '../../calculators/sheet/read-number.ts';
 import {
   beforeTyping,
   writtenLast,
   type Before,
   type Manner,
   type WrittenLast,
-} from '../../calculators/sheet/edit.ts';
+} from '../../calculators/sheet/set-entry.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { today } from '../browser/today.ts';

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { wound } from '../../calculators/sheet/edit.ts';
+import { wound } from '../../calculators/sheet/clock.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { activeEngine, emptyStore, withEngine, type Store } from '../../calculators/sheet/store.ts';
 import { secondsNow } from '../browser/today.ts';

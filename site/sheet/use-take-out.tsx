@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { dropEntry, isUntouched, putBack } from '../../calculators/sheet/edit.ts';
+import { dropEntry, isUntouched, putBack } from '../../calculators/sheet/edit-log.ts';
 import type { LogEntry } from '../../calculators/sheet/log-entry.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import type { BoxProps } from './FigureBox.tsx';

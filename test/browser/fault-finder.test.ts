@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { figured } from '../sheet/job.ts';
 import { formerIds, symptoms } from '../../content/faults/symptoms.ts';

@@ -2,7 +2,7 @@ import { text as textOf } from 'node:stream/consumers';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { keep } from '../../calculators/sheet/edit.ts';
+import { keep } from '../../calculators/sheet/kept-results.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
 import { readStore } from '../../calculators/sheet/store.ts';
 import { parseDocument } from '../../calculators/sheet/validate.ts';

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { expectAccessible } from './support/axe.ts';
 import { field, result, settled } from './support/calculator.ts';

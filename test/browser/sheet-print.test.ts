@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { keep, setEntry } from '../../calculators/sheet/edit.ts';
+import { keep } from '../../calculators/sheet/kept-results.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { jobOf } from '../../calculators/sheet/progress.ts';

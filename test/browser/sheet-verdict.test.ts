@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { setDone, setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setDone, setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { figured } from '../sheet/job.ts';

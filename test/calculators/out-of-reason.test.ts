@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';

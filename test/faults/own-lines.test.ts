@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { figured } from '../sheet/job.ts';

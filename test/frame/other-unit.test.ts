@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { FigureField } from '../../calculators/frame/field/fields.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
 import { textToKeep } from '../../site/fields/field-text.ts';

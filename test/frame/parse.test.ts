@@ -173,3 +173,15 @@ describe('a degree where a length is asked for, and the reverse', () => {
     }
   });
 });
+
+it('threads to the inch are told their pitch where a length is asked for', () => {
+  // 25.4 mm over 26.
+  for (const text of ['26 tpi', '26tpi', '26 T.P.I.']) {
+    expect(parse(text, 'mm')).toEqual({
+      kind: 'bad',
+      sentence: `“${text}” counts the threads to an inch, and this field takes the length of one: type “0.9769 mm”.`,
+    });
+  }
+  expect(JSON.stringify(parse('0 tpi', 'mm'))).not.toContain('Infinity');
+  expect(JSON.stringify(parse('26 tpi', 'deg'))).not.toContain('threads');
+});

@@ -7,7 +7,7 @@ import {
   asThousands,
   mayBeThousands,
 } from '../../calculators/frame/field/thousands.ts';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
 import { readAs } from '../../site/fields/field-text.ts';

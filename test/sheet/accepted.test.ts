@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boxAt, placeOf, type Box } from '../../calculators/sheet/boxes.ts';
+import { boxAt, placeOf, type Box } from '../../calculators/sheet/box-places.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { confirm, dropKept, keep, setDone, setFigure } from '../../calculators/sheet/edit.ts';
+import { dropKept, keep } from '../../calculators/sheet/kept-results.ts';
+import { confirm, setDone } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { figureKeys, MOST_CYLINDERS } from '../../calculators/sheet/figures.ts';

@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import {
-  addHours,
-  confirm,
-  setDone,
-  setEntry,
-  setFigure,
-  tickLine,
-} from '../../calculators/sheet/edit.ts';
+import { addHours, tickLine } from '../../calculators/sheet/edit-log.ts';
+import { confirm, setDone, setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { anyDay } from './engines.ts';

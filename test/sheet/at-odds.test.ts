@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 
@@ -11,6 +13,26 @@ type Figures = Partial<Record<FigureKey, number>>;
 const engine = (figures: Figures): Engine => ({ ...newEngine('e-1', 'Odd'), figures });
 const read = (figures: Figures, id: StepId, value: number): Engine =>
   setEntry(engine(figures), id, 'found', 0, value);
+
+/** The doubt beside a figure that stands in a sheet. */
+const besides = (figures: Figures, key: FigureKey): string | undefined =>
+  readNumber(engine(figures), { kind: 'figure', key }, String(figures[key]), { lengths: 'mm' })
+    .doubt;
+
+it('a figure of the sheet that another one speaks against is doubted where it stands', () => {
+  const gap = { gap: 0.6, lift: 0.4 };
+  expect(besides(gap, 'gap')).toMatch(/not less than the lift of 0\.4 mm/);
+  expect(besides(gap, 'lift')).toMatch(/not less than the lift of 0\.4 mm/);
+  expect(besides({ gap: 0.35, lift: 0.4 }, 'gap')).toBeUndefined();
+  expect(besides({ gap: 0.6 }, 'gap')).toBeUndefined();
+  const bored = { 'plate-bore': 127, 'plate-outside': 101.6 };
+  expect(besides(bored, 'plate-bore')).toMatch(/leaves nothing of a plate of 101\.6 mm/);
+  expect(besides(bored, 'plate-outside')).toMatch(/leaves nothing/);
+  expect(besides({ 'slot-radius': 30, 'plate-outside': 60 }, 'slot-radius')).toMatch(/the rim/);
+  expect(besides({ 'slot-radius': 9, 'plate-bore': 18 }, 'plate-bore')).toMatch(/within the bore/);
+  const sound = { 'slot-radius': 29, 'plate-outside': 60, 'plate-bore': 18 };
+  for (const key of Object.keys(sound) as FigureKey[]) expect(besides(sound, key)).toBeUndefined();
+});
 
 /** Each within its own figure, and against another one of the sheet. */
 const within: readonly (readonly [string, StepId, Figures, number, string, RegExp])[] = [

@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
 import { offeredIn } from '../../calculators/frame/field/offered.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
-import { placeOf, readNumber } from '../../calculators/sheet/boxes.ts';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { placeOf } from '../../calculators/sheet/box-places.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { placesFor } from '../../calculators/sheet/fill.ts';

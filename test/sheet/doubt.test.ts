@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { meant } from '../../calculators/sheet/doubt.ts';
-import { confirmOne, setEntry } from '../../calculators/sheet/edit.ts';
+import { confirmOne, setEntry } from '../../calculators/sheet/set-entry.ts';
 import { figureKeys, sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { judge } from '../../calculators/sheet/judge.ts';
 import { boxesOf, newEngine, type Engine } from '../../calculators/sheet/model.ts';

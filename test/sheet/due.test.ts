@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { isDue, nextDue, spotAt, spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
-import { confirmOne, setDone, setEntry } from '../../calculators/sheet/edit.ts';
+import { confirmOne, setDone, setEntry } from '../../calculators/sheet/set-entry.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';

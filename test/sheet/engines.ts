@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { settled } from '../../calculators/sheet/edit.ts';
+import { settled } from '../../calculators/sheet/set-figure.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';
 import type { LogEntry } from '../../calculators/sheet/log-entry.ts';
 import { LIMITS, type Engine, type Reading } from '../../calculators/sheet/model.ts';

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { putBack, readingOf, setEntry } from '../../calculators/sheet/edit.ts';
+import { putBack } from '../../calculators/sheet/edit-log.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { exchange, exchangedWith } from '../../calculators/sheet/exchange.ts';
 import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
 import { isReading } from '../../calculators/sheet/log-entry.ts';

@@ -13,7 +13,8 @@ import {
   queryFor,
 } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { targetWords } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
-import { readingSpec, readOrder } from '../../calculators/sheet/boxes.ts';
+import { readingSpec } from '../../calculators/sheet/box-specs.ts';
+import { readOrder } from '../../calculators/sheet/read-order.ts';
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { fillFrom, placesFor } from '../../calculators/sheet/fill.ts';
 import { boxTitle, orderWords } from '../../calculators/sheet/firing-order.ts';

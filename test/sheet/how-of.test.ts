@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox, readAtWords } from '../../calculators/sheet/firing-order.ts';
 import { howOf } from '../../calculators/sheet/how-of.ts';

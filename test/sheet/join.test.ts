@@ -1,23 +1,19 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { cameWords } from '../../calculators/sheet/came.ts';
+import { wound } from '../../calculators/sheet/clock.ts';
+import { addHours, addNote } from '../../calculators/sheet/edit-log.ts';
+import { keep } from '../../calculators/sheet/kept-results.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
 import {
-  addHours,
-  addNote,
   confirm,
-  keep,
-  readingOf,
   retype,
   setDone,
   setEntry,
-  setFigure,
-  setName,
-  setNotes,
-  setOrder,
   withdraw,
-  wound,
   writtenLast,
-} from '../../calculators/sheet/edit.ts';
+} from '../../calculators/sheet/set-entry.ts';
+import { setFigure, setName, setNotes, setOrder } from '../../calculators/sheet/set-figure.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { join } from '../../calculators/sheet/join.ts';
 import { hoursRun, readingsAt } from '../../calculators/sheet/log.ts';

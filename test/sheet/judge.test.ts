@@ -1,7 +1,8 @@
 import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import {
   correctionWords,
   judge,
@@ -99,6 +100,19 @@ describe('a step says pass or the least correction', () => {
     expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
     expect(readingWords('timing', 2.540508, 'in')).toBe('0.1 in');
     expect(readingWords('squish', 1.04902, 'in')).toBe('41.3 thou');
+  });
+
+  it('a reading on the limit passes, as its figure is told: typed in cubic inches it has more digits', () => {
+    // 1.3 cu in is 21.303 cc, told as 21.3.
+    const head = setFigure(
+      setFigure(base, 'head-volume', 1.3 * 16.387064),
+      'head-volume-tolerance',
+      0.3,
+    );
+    const entered = setEntry(head, 'head-volume', 'found', 0, 21);
+    expect(targetWords(entered, 'head-volume', 'mm')).toBe('21.3 cc ± 0.3 cc');
+    expect(results(entered, 'head-volume')[0]).toBe('pass');
+    expect(results(setEntry(head, 'head-volume', 'found', 0, 20.9), 'head-volume')[0]).toBe('fail');
   });
 
   it('alike: held against the highest, and only once all are read', () => {

@@ -2,7 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readingOf } from '../../calculators/sheet/edit.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
 import { engineFromFragment } from '../../calculators/sheet/link.ts';
 import { documentOf, VERSION } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';

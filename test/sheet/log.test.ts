@@ -1,25 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { momentNow } from '../../calculators/sheet/clock.ts';
 import {
   addHours,
   addNote,
   beginList,
+  dropEntry,
+  putBack,
+  tickLine,
+} from '../../calculators/sheet/edit-log.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
+import {
   confirm,
   confirmOne,
-  dropEntry,
-  momentNow,
-  putBack,
-  readingOf,
   retype,
   setDone,
   setEntry,
-  setFigure,
-  tickLine,
   withdraw,
   writtenLast,
   type WrittenLast,
-} from '../../calculators/sheet/edit.ts';
+} from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { lastAsked } from '../../calculators/sheet/judge.ts';
 import {
   dayWords,

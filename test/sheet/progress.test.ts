@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { keep } from '../../calculators/sheet/kept-results.ts';
 import {
   confirm,
-  keep,
   writtenLast,
   type WrittenLast,
   retype,
   setDone,
   setEntry,
-  setFigure,
-} from '../../calculators/sheet/edit.ts';
-import { readingOf } from '../../calculators/sheet/edit.ts';
+} from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { changeWords } from '../../calculators/sheet/log-words.ts';
 import { showReading } from '../../calculators/sheet/step-units.ts';

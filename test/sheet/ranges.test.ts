@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, knownKeys } from '../../calculators/frame/evaluate.ts';
 import type { FieldSpec } from '../../calculators/frame/field/fields.ts';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
 import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';

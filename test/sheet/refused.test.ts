@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
-import { isUnread, readNumber } from '../../calculators/sheet/boxes.ts';
-import { setEntry } from '../../calculators/sheet/edit.ts';
+import { isUnread } from '../../calculators/sheet/box-places.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { enter } from '../../calculators/sheet/enter.ts';
 import { lastGoodWords } from '../../calculators/sheet/log-words.ts';
+import { judge, saidOfAll } from '../../calculators/sheet/judge.ts';
 import { entriesOf, type Engine } from '../../calculators/sheet/model.ts';
 import { figured } from './job.ts';
 
@@ -38,5 +40,35 @@ it('a tolerance typed per cent is told what it comes to, and of what', () => {
 it('a bare figure out of range is told the unit in which it would be taken: nF as well as thou', () => {
   const box = { kind: 'figure', key: 'condenser' } as const;
   const { problem } = readNumber(figured({ cylinders: 2 }), box, '220', { lengths: 'mm' });
-  expect(problem).toMatch(/type “220 nF”/);
+  expect(problem?.match(/type “220 nF”/g)).toHaveLength(1);
+});
+
+it('what an instrument reads beyond its scale is told to be written as the end of the scale', () => {
+  const problem = (step: 'insulation' | 'gap', text: string) =>
+    readNumber(
+      figured({ cylinders: 2 }),
+      { kind: 'reading', step, moment: 'found', index: 0 },
+      text,
+      { lengths: 'mm' },
+    ).problem;
+  for (const text of ['inf', '>1000', '∞', 'OL']) {
+    expect(problem('insulation', text)).toMatch(/the end of that scale: type that figure\.$/);
+  }
+  expect(problem('gap', '>1')).toMatch(/Type a figure such as/);
+});
+
+it('while one box is refused the others are told whom they wait for, and nothing of what was read there', () => {
+  const box = { kind: 'reading', step: 'compression', moment: 'found', index: 0 } as const;
+  const beside = setEntry(figured({ cylinders: 2 }), 'compression', 'found', 1, 820);
+  const refused = enter(beside, box, '8..2', { lengths: 'mm' });
+  expect(saidOfAll(judge(refused, 'compression', 'mm'), true)).toEqual([
+    'These readings are judged against one another, and there is none yet of cylinder 1.',
+  ]);
+  const judged = {
+    rows: [{ result: 'pass', words: '' }],
+    whole: ['Turn it.'],
+    missing: [],
+  } as const;
+  expect(saidOfAll(judged, true)).toEqual([]);
+  expect(saidOfAll(judged, false)).toEqual(['Turn it.']);
 });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkSum } from '../../calculators/sheet/check-sum.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { recounted } from '../../calculators/sheet/edit.ts';
+import { recounted } from '../../calculators/sheet/clock.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { lastDay } from '../../calculators/sheet/log.ts';
 import { changeWords, whenWords } from '../../calculators/sheet/log-words.ts';

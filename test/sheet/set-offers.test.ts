@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { enter } from '../../calculators/sheet/enter.ts';
-import { setFigure } from '../../calculators/sheet/edit.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { newEngine, setsOf, type Engine } from '../../calculators/sheet/model.ts';
 import { setOffers } from '../../calculators/sheet/set-offers.ts';
 import { directionsOf } from '../../calculators/sheet/sets.ts';

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
-import { setEntry, setFigure } from '../../calculators/sheet/edit.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
 import { boxesOf, newEngine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';

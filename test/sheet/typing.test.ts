@@ -3,19 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { parse } from '../../calculators/frame/field/parse.ts';
 import { readSum } from '../../calculators/frame/field/sum-reader.ts';
 import type { Sums } from '../../calculators/frame/field/sums.ts';
-import { placeOf, readNumber, waitingSums, type Box } from '../../calculators/sheet/boxes.ts';
+import { placeOf, type Box } from '../../calculators/sheet/box-places.ts';
+import { readNumber, waitingSums } from '../../calculators/sheet/read-number.ts';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { readingOf } from '../../calculators/sheet/readings.ts';
 import {
   beforeTyping,
   confirm,
   confirmOne,
-  readingOf,
   setEntry,
-  setFigure,
   writtenLast,
   type Before,
   type WrittenLast,
-} from '../../calculators/sheet/edit.ts';
+} from '../../calculators/sheet/set-entry.ts';
+import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { enter, reenter } from '../../calculators/sheet/enter.ts';
 import { widest } from '../../calculators/sheet/widest.ts';
 import { figureKeys, MOST_CYLINDERS, sheetFigures } from '../../calculators/sheet/figures.ts';

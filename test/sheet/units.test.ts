@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFigure } from '../../calculators/frame/field/fields.ts';
 import { textToKeep } from '../../site/fields/field-text.ts';
-import { readNumber } from '../../calculators/sheet/boxes.ts';
+import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
 import { figureSpec, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';

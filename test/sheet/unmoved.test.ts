@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { setEntry, withdraw } from '../../calculators/sheet/edit.ts';
+import { setEntry, withdraw } from '../../calculators/sheet/set-entry.ts';
 import { engineFragment, engineFromFragment } from '../../calculators/sheet/link.ts';
 import { isReading } from '../../calculators/sheet/log-entry.ts';
 import { judge } from '../../calculators/sheet/judge.ts';

@@ -128,6 +128,16 @@ function feetAndInches(text: string, home: UnitName): Parsed | undefined {
   return { kind: 'value', value: convert(signOf(sign) * inches, 'in', units[home].factor ?? 'in') };
 }
 
+/** What is said of threads to the inch where a length is asked for: 26 tpi is a pitch of 0.9769 mm. */
+function threadsToAnInch(value: number, unit: string, text: string): Parsed | undefined {
+  if (!/^t\.?p\.?i\.?$/iu.test(unit) || !(value > 0)) return undefined;
+  const pitch = Number(convert(1 / value, 'in', 'mm').toPrecision(4));
+  return {
+    kind: 'bad',
+    sentence: `${quote(text)} counts the threads to an inch, and this field takes the length of one: type “${String(pitch)} mm”.`,
+  };
+}
+
 /** What is said of a share where a ratio is asked for: 4 % of the petrol is 25 : 1. */
 function shareForRatio(value: number, unit: string, text: string): Parsed | undefined {
   const typed = unitTyped(unit, 'share');
@@ -192,6 +202,8 @@ export function parse(
   if (typed.kind === 'refused') return { kind: 'bad', sentence: typed.sentence };
   const share = quantity === 'ratio' ? shareForRatio(value, pieces.unit, text) : undefined;
   if (share) return share;
+  const threads = quantity === 'length' ? threadsToAnInch(value, pieces.unit, text) : undefined;
+  if (threads) return threads;
   const other = elsewhere(pieces.unit, quantity);
   if (other !== undefined) {
     return {

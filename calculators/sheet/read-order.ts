@@ -1,0 +1,35 @@
+import {
+  readList,
+  type FieldSpec,
+  type ListField,
+  type Reading as HowToRead,
+} from '../frame/field/fields.ts';
+import { readOrder as inOrder } from '../plate/order-reader.ts';
+import { ORDER, orTooLong } from './box-places.ts';
+import { MOST_CYLINDERS } from './figures.ts';
+import { cylindersOf, setsOf, type Engine } from './model.ts';
+
+const orderSpec: FieldSpec = {
+  label: 'Firing order',
+  help: 'Cylinder numbers in the order in which they fire: 1-3-2, 1,3,2, 1 3 2 or 132. Where one set fires two at once, say under Sets of points how many sets there are, and join the two: 1+4-2+3. Leave empty if not known.',
+  unit: 'count',
+  min: 1,
+  max: MOST_CYLINDERS,
+  why: 'cylinders are counted from 1',
+  whole: true,
+  step: 1,
+  list: MOST_CYLINDERS,
+};
+
+/** The firing order as its field reads it: every cylinder once, or nothing. */
+export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
+  const order = { cylinders: cylindersOf(engine), sets: setsOf(engine), read: inOrder };
+  const spec = { ...orderSpec, order };
+  const field = readList('firing-order', spec, text, [], [], how);
+  const { problem } = field;
+  return {
+    ...field,
+    heldOver: false,
+    ...(problem === undefined ? {} : { problem: orTooLong(problem, ORDER, text) }),
+  };
+}

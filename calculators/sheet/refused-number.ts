@@ -1,0 +1,79 @@
+import { fieldUnit } from '../frame/field/field-unit.ts';
+import { IN_OR_THOU, type FieldSpec, type Reading as HowToRead } from '../frame/field/fields.ts';
+import { bareFraction, readIn } from '../frame/field/other-unit.ts';
+import { IMPLIED, quote } from '../frame/field/parse.ts';
+import { looksLikeSum } from '../frame/field/sums.ts';
+import { mayBeThousands } from '../frame/field/thousands.ts';
+import { showIn } from '../frame/text/format.ts';
+import type { NumberBox } from './box-places.ts';
+import { specOf } from './box-specs.ts';
+import { usualAt } from './box-usual.ts';
+import { figureSpec, isFigureKey, type FigureKey } from './figures.ts';
+import type { Engine } from './model.ts';
+import { steps } from './steps.ts';
+
+/** A kept text as the reader typed it: a sum is kept within brackets, where it was typed bare. */
+const typedText = (kept: string): string => {
+  const [typed = '', unit] = kept.split(IMPLIED);
+  return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
+};
+
+const PERCENT = /^(\d+(?:[.,]\d+)?)\s*%$/u;
+
+/** What a tolerance typed per cent comes to, as parts are marked with it; nothing of any other text. */
+function shareOf(
+  engine: Engine,
+  key: FigureKey,
+  spec: FieldSpec,
+  typed: string,
+  { lengths }: HowToRead,
+): string | undefined {
+  const of = key.replace(/-tolerance$/, '');
+  const [, percent] = PERCENT.exec(typed) ?? [];
+  if (of === key || !isFigureKey(of) || percent === undefined) return undefined;
+  const whole = engine.figures[of];
+  const label = figureSpec(of).label.toLowerCase();
+  if (whole === undefined) {
+    return `${quote(typed)} of what? Give the figure “${label}” first, or type the tolerance in its unit.`;
+  }
+  const part = (Number(percent.replace(',', '.')) / 100) * Math.abs(whole);
+  const type = showIn(part, fieldUnit(spec, lengths));
+  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(figureSpec(of), lengths))} is ${type}. Type “${type}”.`;
+}
+
+/** Whether a text says that an instrument read beyond its scale, where a reading is only to be large enough. */
+const isBeyondScale = (box: NumberBox, typed: string): boolean =>
+  box.kind === 'reading' &&
+  steps[box.step].reading!.judging === 'at-least' &&
+  /^(?:[>≥∞]|inf|o\.?l\b|over)/iu.test(typed);
+
+/**
+ * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
+ * which unit a bare figure is read here, and the unit in which it would be of the usual size.
+ */
+export function inFull(
+  engine: Engine,
+  box: NumberBox,
+  problem: string,
+  kept: string,
+  how: HowToRead,
+): string {
+  const typed = typedText(kept);
+  const spec = specOf(engine, box);
+  if (how.sums === undefined && looksLikeSum(typed)) {
+    return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
+  }
+  // These are asked about already, with what to type.
+  if (kept.endsWith(IN_OR_THOU) || mayBeThousands(typed) || bareFraction(kept, spec.unit)) {
+    return problem;
+  }
+  if (isBeyondScale(box, typed)) {
+    return `${problem.replace(/ Type a figure.*$/u, '')} A tester that reads beyond its scale has shown at least the end of that scale: type that figure.`;
+  }
+  const share = box.kind === 'figure' ? shareOf(engine, box.key, spec, typed, how) : undefined;
+  if (share !== undefined) return share;
+  const read = readIn(spec, kept, usualAt(engine, box));
+  return read === undefined || problem.includes(read.sentence)
+    ? problem
+    : `${problem} ${read.sentence}`;
+}
