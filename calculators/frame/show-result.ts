@@ -1,7 +1,7 @@
 import { proseIn } from './text/prose.ts';
 import { orderFigure } from './text/order.ts';
 import { showFigure, type Shown } from './text/format.ts';
-import type { ResultSpec, ResultValue } from './types.ts';
+import { Absent, type ResultSpec, type ResultValue } from './types.ts';
 import type { LengthDisplay } from './text/units.ts';
 
 /** A result's label and help, and the figure for one of them, in the reader's lengths. */
@@ -17,6 +17,10 @@ export function wordsOf(
     ...(short === undefined ? {} : { short: proseIn(short, lengths) }),
   };
 }
+
+/** What stands for a result that is not there: there is none of it, or the figures give no answer. */
+export const wordForNothing = (value: ResultValue | undefined): string =>
+  value instanceof Absent && value.at === undefined ? 'none' : 'no answer';
 
 /** A result as it is shown. `column` holds all figures of its column, which share a unit. */
 export function showResult(

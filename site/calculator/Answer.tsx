@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { calledAs, figureText, leadLines } from '../../calculators/frame/summary.ts';
-import { showResult } from '../../calculators/frame/show-result.ts';
+import { showResult, wordForNothing } from '../../calculators/frame/show-result.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -27,7 +27,7 @@ const LONG = 10;
 /** A column that leads: its figures in a line. Programs read them in the table. */
 function columnWords(value: ResultValue | undefined, write: (figure: number) => string) {
   const figures = Array.isArray(value) ? (value as readonly number[]) : [];
-  if (figures.length === 0) return <span class="none">none</span>;
+  if (figures.length === 0) return <span class="none">{wordForNothing(value)}</span>;
   // A unit stands on the line of its figure.
   const whole = figures.map((figure) => write(figure).replaceAll(' ', '\u00A0'));
   return <span class="lead-column">{whole.join(', ')}</span>;
@@ -73,7 +73,7 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
                         spread={evaluation.spreads[name]}
                       />
                     ) : (
-                      <span class="none">none</span>
+                      <span class="none">{wordForNothing(value)}</span>
                     )}
                   </output>
                 ) : (

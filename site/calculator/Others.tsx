@@ -1,4 +1,4 @@
-import { wordsOf } from '../../calculators/frame/show-result.ts';
+import { wordForNothing, wordsOf } from '../../calculators/frame/show-result.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
 import { whoseBeside } from '../../calculators/frame/whose.ts';
 import { inSentence } from '../../calculators/frame/text/sentence.ts';
@@ -35,7 +35,7 @@ export function Others({ calculator, evaluation, lengths, idPrefix }: Props) {
                     spread={evaluation.spreads[name]}
                   />
                 ) : (
-                  <span class="none">none</span>
+                  <span class="none">{wordForNothing(value)}</span>
                 )}
               </output>
               {beside === undefined ? null : <p class="whose-beside">{beside}</p>}

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boreWear, nextOversize } from '../../calculators/maths/cylinder/bore-wear.ts';
+import {
+  assertItsStandard,
+  boreWear,
+  nextOversize,
+} from '../../calculators/maths/cylinder/bore-wear.ts';
 import { grown } from '../../calculators/maths/cylinder/expansion.ts';
 import {
   fillsAt,
@@ -111,6 +115,12 @@ describe('the next oversize', () => {
   });
 
   it('is none while the standard bore holds, and the first step where it just fits', () => {
+    for (const other of [45, 60, 2.047 * 25.4]) {
+      expect(() => assertItsStandard(69.95, other)).toThrow(
+        /Give the standard bore of this barrel/,
+      );
+    }
+    for (const own of [69.9, 69, 68]) expect(() => assertItsStandard(69.95, own)).not.toThrow();
     expect(nextOversize(51.9, 52, 0.25, 0.05).over).toBe(0);
     expect(nextOversize(52.1, 52, 0.1, 0).over).toBeCloseTo(0.1, 12);
   });

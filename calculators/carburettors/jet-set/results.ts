@@ -26,7 +26,8 @@ export const results = {
     decimals: 3,
   },
   rejected: {
-    label: 'Jets to reject',
+    label: 'How many to reject',
+    unjudged: 'How many lie further off',
     unit: 'count',
     help: 'Further from the size wanted, or from the set, than is allowed.',
     decimals: 0,

@@ -1,12 +1,12 @@
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
-import { boreWear, nextOversize } from '../../maths/cylinder/bore-wear.ts';
+import { assertItsStandard, boreWear, nextOversize } from '../../maths/cylinder/bore-wear.ts';
 import {
   fillsAt,
   hotRingGap,
   pistonClearance,
   type PistonInBore,
 } from '../../maths/cylinder/piston-clearance.ts';
-import { attempt } from '../../frame/attempt.ts';
+import { attempt, ifThere } from '../../frame/attempt.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -24,7 +24,10 @@ export function compute(v: Values): Computed {
   const parts = partsOf(v);
   const clearance = pistonClearance(parts);
   const wear = boreWear({ along: v.along, across: v.across });
-  const next = nextOversize(wear.widest, v.standard, v['oversize-step'], v['clean-up']);
+  const next = attempt(() => {
+    assertItsStandard(wear.widest, v.standard);
+    return nextOversize(wear.widest, v.standard, v['oversize-step'], v['clean-up']);
+  });
   const wanted = (v.least + v.most) / 2 / 1000;
   const ring = {
     size: v['ring-gap'],
@@ -43,8 +46,8 @@ export function compute(v: Values): Computed {
     taper: wear.taper,
     ovality: wear.ovality,
     'widest-clearance': wear.widest - v.piston,
-    oversize: next.over,
-    rebore: next.bore,
-    'rebore-piston': next.bore * (1 - wanted),
+    oversize: ifThere(next, ({ over }) => over),
+    rebore: ifThere(next, ({ bore }) => bore),
+    'rebore-piston': ifThere(next, ({ bore }) => bore * (1 - wanted)),
   };
 }

@@ -72,11 +72,13 @@ function ofTheWear(v: Values, computed: Computed, known: Known): string {
   const which = taper >= ovality ? 'taper' : 'ovality';
   const unsure = doubt(worst - v['wear-limit'], spreads[which]);
   if (worst <= v['wear-limit']) return `Pass: taper and ovality are within ${limit}.${unsure}`;
-  const over = computed.oversize as number;
+  const over = computed.oversize;
   const onwards =
-    over === 0
-      ? ' Honing within the standard size takes it away, if that leaves the clearance.'
-      : ` The next oversize that takes it away is ${showFixed(over, 'mm', 2, lengths)} over.${over > LARGE_OVERSIZE ? ' That is much: ask the maker or the borer whether the wall holds it, and whether the ports stay whole.' : ''}`;
+    typeof over !== 'number'
+      ? ''
+      : over === 0
+        ? ' Honing within the standard size takes it away, if that leaves the clearance.'
+        : ` The next oversize that takes it away is ${showFixed(over, 'mm', 2, lengths)} over.${over > LARGE_OVERSIZE ? ' That is much: ask the maker or the borer whether the wall holds it, and whether the ports stay whole.' : ''}`;
   return `Fail: the ${which} is over ${limit}; no ring seals in it for long.${unsure}${onwards}`;
 }
 

@@ -3,6 +3,7 @@
  * oversize that takes the wear away. Lengths in mm.
  */
 import { MathsError } from '../numeric/errors.ts';
+import { sayNumber } from '../numeric/rounding.ts';
 import { assertWithin } from '../numeric/within.ts';
 
 export interface BoreReadings {
@@ -57,6 +58,24 @@ export interface Oversize {
   readonly over: number;
   /** The bore after honing. */
   readonly bore: number;
+}
+
+/** Further from its standard size than this share of it no bore was ever honed: it is another barrel’s. */
+const MOST_OVER = 0.1;
+
+/**
+ * Refuses a standard bore, above 0 mm, that is another barrel's.
+ *
+ * @throws MathsError `not-its-standard` where the largest reading is more than a tenth of it away.
+ */
+export function assertItsStandard(widest: number, standard: number): void {
+  if (Math.abs(widest - standard) > MOST_OVER * standard) {
+    throw new MathsError(
+      'not-its-standard',
+      ['standard'],
+      `A bore of ${sayNumber(widest)} mm is no oversize of a standard bore of ${sayNumber(standard)} mm: barrels are bored a millimetre or two over (common practice). Give the standard bore of this barrel.`,
+    );
+  }
 }
 
 /**

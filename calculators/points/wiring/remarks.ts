@@ -61,7 +61,7 @@ export const remarks = (v: Values, computed: Computed, known: Known): readonly R
   {
     about: 'how long it may be left on',
     say: () =>
-      `Left on with all points shut it draws ${fixed((computed['shut-current'] as number) + v.others, 1)} A, and every coil heats. Turn the engine until the points are open, or switch off.`,
+      `Left on with all points shut it draws up to ${fixed((computed['shut-current'] as number) + v.others, 1)} A, what the wire itself holds back left out, and every coil heats. Turn the engine until the points are open, or switch off.`,
   },
   {
     about: 'whether a coil wants a ballast',
