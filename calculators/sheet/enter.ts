@@ -83,13 +83,15 @@ export function enter(
 
 /**
  * Enters again every text that could not be read: a page that knows more units, or has the reader of
- * sums, may read it now. `on` is the day.
+ * sums, may read it now. `on` is the day. The same engine where none can: whoever only looks on while
+ * another tab is typed into writes nothing over it.
  */
 export function reenter(engine: Engine, how: HowToRead, on = ''): Engine {
   let next = engine;
   for (const [place, text] of Object.entries(engine.unread)) {
     const box = boxAt(place);
-    if (box) next = enter(next, box, text, how, undefined, on);
+    const entered = box ? enter(next, box, text, how, undefined, on) : next;
+    if (entered.unread[place] !== text) next = entered;
   }
   return next;
 }

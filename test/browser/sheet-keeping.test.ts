@@ -223,6 +223,26 @@ describe('two tabs', () => {
     });
   });
 
+  it('one that only looks on writes nothing while the other is typed into, nor once it was', async () => {
+    await both(async (one, two) => {
+      await one.evaluate((key) => {
+        const own = Storage.prototype.setItem;
+        Storage.prototype.setItem = function (name: string, value: string) {
+          if (name === key) document.documentElement.dataset.wrote = value;
+          own.call(this, name, value);
+        };
+      }, KEY);
+      await figure(two, 'rod').fill('');
+      // On the way to a figure stand texts that are refused.
+      for (const key of '139.125') await two.keyboard.press(key, { delay: 60 });
+      await expectKept(two, '"rod":139.125');
+      await expect.poll(() => figure(one, 'rod').inputValue()).toBe('139.125');
+      await figure(two, 'rod').fill('1');
+      await expect.poll(() => figure(one, 'rod').inputValue()).toBe('1');
+      expect(await one.evaluate(() => document.documentElement.dataset.wrote)).toBeUndefined();
+    });
+  });
+
   it('a newer write elsewhere is not lost by one that did not see it', async () => {
     await both(async (one, two) => {
       await deafen(one);

@@ -218,7 +218,11 @@ describe('a sum', () => {
     expect(readingOf(waiting, 'gap').left[2]).toBe(0.36);
     expect(waiting.unread).toEqual({ 'left:gap:3': '0.25+0.1' });
     expect(waitingSums(waiting)).toBe('0.25+0.1');
-    expect(reenter(waiting, how('failed')).unread).toEqual(waiting.unread);
+    // Whoever looks on from another tab has nothing to write.
+    expect(reenter(waiting, how('failed'))).toBe(waiting);
+    const refused = enter(waiting, { kind: 'figure', key: 'rod' }, '1', how('coming'));
+    expect(refused.unread).toMatchObject({ 'figure:rod': '1' });
+    expect(reenter(refused, how('coming'))).toBe(refused);
     const come = reenter(waiting, how(readSum), '2026-03-21');
     expect(readingOf(come, 'gap').left[2]).toBe(0.35);
     expect(come.log.at(-1)).toMatchObject({ value: 0.35, on: '2026-03-21' });
