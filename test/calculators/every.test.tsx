@@ -57,6 +57,18 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       }
     });
 
+    it('calls no two inputs by one name: a refusal and a copy have nothing else to tell them by', () => {
+      const named = Object.values<Input>(calculator.inputs).filter(({ kind }) => kind !== 'series');
+      // Ways to give one figure, of which one is shown, stand in one group.
+      const alike = named.flatMap((one, i) =>
+        named
+          .slice(i + 1)
+          .filter(({ label }) => label === one.label)
+          .filter((other) => !(one.group === other.group && one.when && other.when)),
+      );
+      expect(alike.map(({ label }) => label)).toEqual([]);
+    });
+
     it('keeps its keys apart', () => {
       const all = Object.entries<Input>(calculator.inputs).flatMap(([key, input]) => [
         ...(input.kind === 'series' ? seriesKeys(key, input.most, input.first) : [key]),

@@ -93,6 +93,7 @@ export const inputs = {
   'right-pressure': { ...pressure, label: 'Air pressure when right', group: groups.right },
   'right-pressure-is': choice({
     ...reduced,
+    label: 'That pressure was',
     group: groups.right,
     when: (v) => v['right-pressure'] !== undefined,
   }),

@@ -123,6 +123,7 @@ export const inputs = {
   }),
   'given-stroke': {
     ...engineInputs.stroke,
+    label: 'Other stroke',
     group: otherGroup,
     measure:
       'From the same book or hand as the figure: it must be the engine that the figure was made for.',
@@ -131,6 +132,7 @@ export const inputs = {
   },
   'given-rod': {
     ...engineInputs.rod,
+    label: 'Other rod length',
     group: otherGroup,
     measure:
       'From the same book or hand as the figure. If it is not told, twice the stroke is a usual guess (common practice).',
@@ -139,6 +141,7 @@ export const inputs = {
   },
   'given-offset': {
     ...engineInputs.offset,
+    label: 'Other pin offset',
     group: otherGroup,
     default: demoOther.offset,
     when: forOther,
