@@ -45,6 +45,10 @@ const OF_A_ROW = /(-\d+)+$/;
 const specOf = (calculator: AnyCalculator, name: string): ResultSpec | undefined =>
   calculator.results[name.replace(OF_A_ROW, '')] ?? calculator.results[name];
 
+/** Whether a result is shown without a ±. */
+const withoutOne = (spec: ResultSpec | undefined): boolean =>
+  spec?.bare === true || spec?.jumps === true || spec?.standard === true;
+
 const reading = (values: AnyValues, { key, index }: Measured): number =>
   index === undefined ? (values[key] as number) : (values[key] as readonly number[])[index]!;
 
@@ -100,10 +104,13 @@ export function measuredUncertainty(
   measured: readonly Measured[],
   results: Results,
 ): Uncertainty {
-  const figures = flatten(results);
-  const names = [...figures.keys()];
+  // No ± is told of the others, so none is worked out.
+  const places = placesOf(results).filter(
+    (place) => !withoutOne(specOf(calculator, nameOf(place))),
+  );
+  const names = places.map(nameOf);
   const specs = names.map((name) => specOf(calculator, name));
-  const places = placesOf(results);
+  const figures = places.map((place) => figureAt(results, place)!);
   const decided = calculator.decide?.(values);
   const model = (moved: readonly number[]) => {
     const computed = calculator.compute(withReadings(values, measured, moved), decided) as Record<
@@ -115,7 +122,7 @@ export function measuredUncertainty(
       const cyclic = specs[i]?.cyclic;
       if (cyclic === undefined || figure === undefined) return figure;
       // On the same round as the figure that is moved: 359.5 is half a degree from 0.
-      return figure - cyclic * Math.round((figure - figures.get(names[i]!)!) / cyclic);
+      return figure - cyclic * Math.round((figure - figures[i]!) / cyclic);
     });
   };
   const uncertain = withoutTraces(() =>
@@ -131,10 +138,8 @@ export function measuredUncertainty(
     return typeof own === 'number' ? Math.abs(own) : 0;
   };
   const known = names.flatMap((name, i) => {
-    const spec = specs[i];
     const one = uncertain[i];
-    if (one === undefined || spec?.bare || spec?.jumps || spec?.standard) return [];
-    return [{ name, from: spec?.spreadFrom, ...one }];
+    return one === undefined ? [] : [{ name, from: specs[i]?.spreadFrom, ...one }];
   });
   const found = widenedIn(calculator, results, known);
   return {

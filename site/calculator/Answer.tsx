@@ -11,6 +11,7 @@ import { restsOnExample } from '../../calculators/frame/whose.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import { Figure } from './Figure.tsx';
+import { LaterPart } from './LaterPart.tsx';
 import type { State } from './state.ts';
 
 interface Props extends State {
@@ -33,8 +34,7 @@ function columnWords(value: ResultValue | undefined, write: (figure: number) => 
   return <span class="lead-column">{whole.join(', ')}</span>;
 }
 
-/** The strip of the answer: the main figure large, the others on one line. */
-export function Answer({ calculator, evaluation, lengths, results, children }: Props) {
+function Strip({ calculator, evaluation, lengths, results, children }: Props) {
   const all = Object.entries<ResultSpec>(calculator.results);
   const leads = results
     ? results.map((name) => [name, calculator.results[name]!] as const)
@@ -47,7 +47,7 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
   });
   const problems = problemLines(evaluation);
   return (
-    <div class="calc-answer" data-part="answer">
+    <>
       <dl class={long ? 'leads long' : 'leads'}>
         {leads.map(([name, spec]) => {
           const value = evaluation.results[name];
@@ -90,6 +90,13 @@ export function Answer({ calculator, evaluation, lengths, results, children }: P
       <Spoken
         lines={problems.length > 0 ? problems : leadLines(calculator, evaluation, lengths, results)}
       />
-    </div>
+    </>
   );
 }
+
+/** The strip of the answer: the main figure large, the others on one line. */
+export const Answer = (props: Props) => (
+  <LaterPart class="calc-answer" data-part="answer">
+    <Strip {...props} />
+  </LaterPart>
+);

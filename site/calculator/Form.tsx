@@ -9,6 +9,7 @@ import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { Errors } from '../fields/PlusMinus.tsx';
 import { Problems } from '../fields/Problems.tsx';
 import { useTouchedBox } from '../fields/use-touched-box.ts';
+import { LaterPart } from './LaterPart.tsx';
 import type { State } from './state.ts';
 
 interface Props extends State, FieldHandlers {
@@ -51,13 +52,15 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       </div>
       {toGive === undefined ? null : <p class="to-give">{toGive}</p>}
       <Problems evaluation={evaluation} idPrefix={idPrefix} />
-      <Groups
-        fields={fields.filter((field) => !inHand.includes(field))}
-        side={calculator.folded}
-        {...shared}
-      />
-      {errorFields.length === 0 ? null : <Errors fields={errorFields} {...handlers} />}
-      {showsLengths(calculator) ? <LengthsChoice lengths={lengths} idPrefix={idPrefix} /> : null}
+      <LaterPart class="calc-groups">
+        <Groups
+          fields={fields.filter((field) => !inHand.includes(field))}
+          side={calculator.folded}
+          {...shared}
+        />
+        {errorFields.length === 0 ? null : <Errors fields={errorFields} {...handlers} />}
+        {showsLengths(calculator) ? <LengthsChoice lengths={lengths} idPrefix={idPrefix} /> : null}
+      </LaterPart>
       {field?.kind === 'figure' ? <KeyRow box={typing!} unit={field.spec.unit} /> : null}
     </form>
   );

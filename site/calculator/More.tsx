@@ -1,7 +1,7 @@
 import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
-import { LaterPart } from '../browser/LaterPart.tsx';
+import { LaterPart } from './LaterPart.tsx';
 import { Onwards } from './Onwards.tsx';
 import { Others } from './Others.tsx';
 import type { Now, State } from './state.ts';
@@ -18,14 +18,13 @@ interface Props extends State {
   readonly idPrefix: string;
 }
 
-/** What follows the form: remarks, the other results, tables, cautions, and ways to keep them. */
-export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) {
+function Parts({ calculator, evaluation, lengths, now, idPrefix }: Props) {
   const shared = { calculator, evaluation, lengths };
   const { cautions = [] } = calculator;
   const remarks = remarksOf(calculator, evaluation, lengths);
   const refused = whyNotShared(evaluation);
   return (
-    <LaterPart class="calc-more">
+    <>
       {remarks.length === 0 ? null : (
         <ul class="remarks">
           {remarks.map((remark) => (
@@ -53,6 +52,13 @@ export function More({ calculator, evaluation, lengths, now, idPrefix }: Props) 
         <SendToSheet calculator={calculator} refused={refused} now={now} />
       </div>
       <TitleBlock {...shared} now={now} />
-    </LaterPart>
+    </>
   );
 }
+
+/** What follows the form: remarks, the other results, tables, cautions, and ways to keep them. */
+export const More = (props: Props) => (
+  <LaterPart class="calc-more">
+    <Parts {...props} />
+  </LaterPart>
+);

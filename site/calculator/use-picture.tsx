@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { LaterPart } from './LaterPart.tsx';
 import { NothingDrawn } from './NothingDrawn.tsx';
 import { PictureGuard } from './PictureGuard.tsx';
 import type { State } from './state.ts';
@@ -56,9 +57,9 @@ export function usePicture({
   return {
     figured,
     picture: (
-      <div data-part="picture" class={`calc-picture${computed ? '' : ' stale'}`}>
+      <LaterPart class={`calc-picture${computed ? '' : ' stale'}`} data-part="picture">
         {picture}
-      </div>
+      </LaterPart>
     ),
   };
 }

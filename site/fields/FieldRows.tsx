@@ -2,13 +2,14 @@ import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import type { Field, FigureField } from '../../calculators/frame/field/fields.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { units } from '../../calculators/frame/text/units.ts';
+import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { fieldId, FieldNotes } from './FieldNotes.tsx';
 import type { FieldHandlers } from './Fields.tsx';
 import { FigureInRow } from './FigureInput.tsx';
 import { readAs } from './field-text.ts';
 
-type Row = NonNullable<FigureField['spec']['inRow']>;
-type RowField = FigureField & { readonly spec: { readonly inRow: Row } };
+type InRow = NonNullable<FigureField['spec']['inRow']>;
+type RowField = FigureField & { readonly spec: { readonly inRow: InRow } };
 
 const isInRow = (field: Field): field is RowField =>
   field.kind === 'figure' && field.spec.inRow !== undefined;
@@ -31,14 +32,56 @@ interface Props extends FieldHandlers {
   readonly markOf: (field: Field) => string | undefined;
 }
 
-/** Several series side by side, a row for each index: short boxes under headings said once. */
-export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props) {
+const helpOf = (idPrefix: string, { key }: RowField): string =>
+  `${idPrefix}${key.replace(/-\d+$/, '')}-help`;
+
+function Row({ fields: row, markOf, marked = false, ...handlers }: Props) {
   const { lengths, idPrefix } = handlers;
-  const { of } = fields[0]!.spec.inRow;
+  const { of, index } = row[0]!.spec.inRow;
+  const markIn = (field: RowField): string | undefined => (marked ? markOf(field) : undefined);
+  const wrong = row.some(({ problem }) => problem !== undefined);
+  const example = row.some((field) => markIn(field) === 'example');
+  return (
+    <div
+      class={`field field-in-row${wrong ? ' field-wrong' : ''}`}
+      role="group"
+      aria-label={`${of} ${String(index)}`}
+    >
+      <div class="field-line">
+        <span class="field-number" aria-hidden="true">
+          {index}
+          {example ? <span class="whose-figure">example</span> : null}
+        </span>
+        {row.map((field) => (
+          <FigureInRow
+            key={field.key}
+            {...handlers}
+            field={field}
+            mark={markIn(field)}
+            help={helpOf(idPrefix, field)}
+          />
+        ))}
+      </div>
+      {row.map((field) => (
+        <FieldNotes
+          key={field.key}
+          id={fieldId(idPrefix, field.key)}
+          field={field}
+          note={readAs(field, lengths)}
+        />
+      ))}
+    </div>
+  );
+}
+
+/** Drawn anew only when one of its fields has changed: there may be forty rows. */
+const OneRow = memo(Row, 5);
+
+/** Several series side by side, a row for each index: short boxes under headings said once. */
+export function FieldRows({ fields, ...shared }: Props) {
+  const { lengths, idPrefix } = shared;
   const heads = [...new Map(fields.map((field) => [field.spec.inRow.heading, field])).values()];
   const indices = [...new Set(fields.map(({ spec }) => spec.inRow.index))];
-  const helpOf = ({ key }: RowField): string => `${idPrefix}${key.replace(/-\d+$/, '')}-help`;
-  const markIn = (field: RowField): string | undefined => (marked ? markOf(field) : undefined);
   return (
     <div class="field-rows">
       <div class="field-line field-heads" aria-hidden="true">
@@ -52,45 +95,15 @@ export function FieldRows({ fields, markOf, marked = false, ...handlers }: Props
           );
         })}
       </div>
-      {indices.map((index) => {
-        const row = fields.filter(({ spec }) => spec.inRow.index === index);
-        const wrong = row.some(({ problem }) => problem !== undefined);
-        const example = row.some((field) => markIn(field) === 'example');
-        return (
-          <div
-            class={`field field-in-row${wrong ? ' field-wrong' : ''}`}
-            role="group"
-            aria-label={`${of} ${String(index)}`}
-            key={index}
-          >
-            <div class="field-line">
-              <span class="field-number" aria-hidden="true">
-                {index}
-                {example ? <span class="whose-figure">example</span> : null}
-              </span>
-              {row.map((field) => (
-                <FigureInRow
-                  key={field.key}
-                  {...handlers}
-                  field={field}
-                  mark={markIn(field)}
-                  help={helpOf(field)}
-                />
-              ))}
-            </div>
-            {row.map((field) => (
-              <FieldNotes
-                key={field.key}
-                id={fieldId(idPrefix, field.key)}
-                field={field}
-                note={readAs(field, lengths)}
-              />
-            ))}
-          </div>
-        );
-      })}
+      {indices.map((index) => (
+        <OneRow
+          key={index}
+          fields={fields.filter(({ spec }) => spec.inRow.index === index)}
+          {...shared}
+        />
+      ))}
       {heads.map((field) => (
-        <p class="field-help" id={helpOf(field)} key={field.key}>
+        <p class="field-help" id={helpOf(idPrefix, field)} key={field.key}>
           <b>{field.spec.inRow.heading}:</b> {proseIn(field.spec.help, lengths)}
         </p>
       ))}

@@ -65,10 +65,6 @@ export function answerWhenTouched(place: HTMLElement, sleeper: Sleeper): void {
       demonstration,
     });
   };
-  const prepare = (): void => {
-    figure();
-    void first?.spreads;
-  };
   const now = (): void => {
     if (signal.aborted) return;
     asleep.abort();
@@ -80,11 +76,11 @@ export function answerWhenTouched(place: HTMLElement, sleeper: Sleeper): void {
   };
   if (kept || differs()) now();
   else {
-    whenTouched(place, prepare, now, stirred, signal);
+    whenTouched(place, figure, now, stirred, signal);
     // Where the browser says when it rests, a third of the waking is done then.
     whenIdle?.(() => {
       figure();
-      whenIdle(prepare);
+      whenIdle(() => void first?.spreads);
     });
     signal.addEventListener('abort', watchLengths(now));
     // By the first, a browser that keeps what was typed in a form has put it back.

@@ -67,6 +67,16 @@ describe('a calculator that nobody has touched', () => {
     });
   });
 
+  it('answers the first key before anything has been painted', async () => {
+    await untouched(async (page) => {
+      await page.evaluate(() => {
+        globalThis.requestAnimationFrame = () => 0;
+      });
+      await field(page, 'travel').press('ArrowUp');
+      await expect.poll(() => result(page, 'travel')).not.toBeCloseTo(2.2, 6);
+    });
+  });
+
   it('takes the first drag of its picture', async () => {
     await untouched(async (page) => {
       await drag(page, 'Working point', -40, 0);

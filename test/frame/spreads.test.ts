@@ -2,6 +2,7 @@ import { h } from 'preact';
 import { describe, expect, it } from 'vitest';
 import { defineCalculator } from '../../calculators/frame/define.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { absent } from '../../calculators/frame/types.ts';
 
 const turn = defineCalculator({
   slug: 'turn',
@@ -52,4 +53,21 @@ describe('the ± of an angle that starts again after a turn', () => {
 
 it('tells no ± of a figure that goes in jumps', () => {
   expect(spreadsAt('12')['step']).toBeUndefined();
+});
+
+it('works nothing out for the sake of a figure that is shown without a ±', () => {
+  let worked = 0;
+  const { cyclic: _, ...plain } = turn.results.within;
+  const sharp = defineCalculator({
+    ...turn,
+    results: { ...turn.results, within: plain, step: { ...turn.results.step, jumps: true } },
+    compute: ({ angle }) => {
+      worked += 1;
+      // There is none beside the reading, where a ± would be sought up to the edge.
+      return { within: angle, plain: angle, step: angle === 12 ? 12 : absent('between steps') };
+    },
+  });
+  expect(evaluate(sharp, { angle: '12' }, { lengths: 'mm' }).spreads['plain']).toBeCloseTo(0.5, 9);
+  // As it is, as it is once more to compare with, and to either side.
+  expect(worked).toBe(4);
 });

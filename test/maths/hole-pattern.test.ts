@@ -182,9 +182,31 @@ describe('places beside known ones', () => {
 
   it('are those that are found without', () => {
     const { places } = fitHoles(read(0));
-    for (const error of [-0.3, 0.02, 0.3]) {
+    for (const error of [-0.3, 0.02, 0.3, 6, 15]) {
       isAt(fitHoles(read(error), places).places, fitHoles(read(error)).places);
     }
+  });
+
+  it('are where the squares are least, also where one reading is far out', () => {
+    const exact = read(0);
+    const { places } = fitHoles(exact);
+    const out = {
+      ...exact,
+      distances: exact.distances.map((one, k) => (k === 4 ? { ...one, read: one.read + 7 } : one)),
+    };
+    const found = fitHoles(out, places).places;
+    const squares = (at: readonly Place[]): number =>
+      out.distances.reduce((sum, { from, to, read: edges }) => {
+        const [a, b] = [at[from - 1]!, at[to - 1]!];
+        const radii = (out.diameters[from - 1]! + out.diameters[to - 1]!) / 2;
+        return sum + (edges + radii - Math.hypot(a.x - b.x, a.y - b.y)) ** 2;
+      }, 0);
+    found.forEach(({ x, y }, hole) => {
+      for (const by of [1e-4, -1e-4]) {
+        expect(squares(found.with(hole, { x: x + by, y }))).toBeGreaterThan(squares(found));
+        expect(squares(found.with(hole, { x, y: y + by }))).toBeGreaterThan(squares(found));
+      }
+    });
   });
 
   it('leave each hole on its side, also where no distance tells', () => {

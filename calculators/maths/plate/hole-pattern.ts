@@ -1,7 +1,16 @@
 import { MathsError } from '../numeric/errors.ts';
 import { builtUp } from './built-up.ts';
 import { heldBy, type Held, type Pair } from './hole-network.ts';
-import { inverseNormal, leastSquares, leverage, rank, type Rows } from '../numeric/linear.ts';
+import {
+  cholesky,
+  inverseNormal,
+  leastSquares,
+  leverage,
+  normal,
+  rank,
+  solveBy,
+  type Rows,
+} from '../numeric/linear.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 
 /** Most holes of a pattern, and most distances between them: with more the fit keeps a phone waiting. */
@@ -203,7 +212,9 @@ function roughPlaces(ways: readonly (readonly number[])[]): Place[] {
       const next = centred.map((row) => row.reduce((sum, entry, j) => sum + entry * vector[j]!, 0));
       value = Math.hypot(...next);
       if (!(value > 0)) break;
+      const before = vector;
       vector = next.map((entry) => entry / value);
+      if (vector.every((entry, i) => Math.abs(entry - before[i]!) < 1e-10)) break;
     }
     centred = centred.map((row, i) =>
       row.map((entry, j) => entry - value * vector[i]! * vector[j]!),
@@ -288,6 +299,44 @@ function settled(net: Net, start: readonly Place[]): Place[] {
     toUnknowns(inFrame(start)),
   );
   return inFrame(toPlaces(found));
+}
+
+/** A step below this share of the pattern's size changes nothing. */
+const SETTLED = 1e-13;
+
+/**
+ * The same from places of nearly the same readings, from where the slopes of the start serve all the
+ * way: each step costs a tenth of a whole one. Where the steps do not grow shorter by half and more,
+ * the whole way is gone.
+ */
+function settledBeside({ pairs, lengths }: Net, start: readonly Place[]): Place[] {
+  const from = inFrame(start);
+  const lower = cholesky(normal(slopesOf(from, pairs), lengths)[0]);
+  // A coordinate of every hole, so that none asks which of them are held.
+  const at = from.flatMap(({ x, y }) => [x, y]);
+  const size = Math.max(...at.map(Math.abs));
+  for (let last = Infinity; lower;) {
+    const pull = at.map(() => 0);
+    pairs.forEach(([a, b], k) => {
+      const [dx, dy] = [at[2 * a]! - at[2 * b]!, at[2 * a + 1]! - at[2 * b + 1]!];
+      const share = lengths[k]! / Math.sqrt(dx * dx + dy * dy) - 1;
+      pull[2 * a]! += share * dx;
+      pull[2 * a + 1]! += share * dy;
+      pull[2 * b]! -= share * dx;
+      pull[2 * b + 1]! -= share * dy;
+    });
+    const by = solveBy(lower, [pull[2]!, ...pull.slice(4)]);
+    const moved = Math.max(...by.map(Math.abs));
+    if (!(moved < last)) break;
+    by.forEach((step, i) => {
+      at[i === 0 ? 2 : i + 3]! += step;
+    });
+    if (moved < SETTLED * size) {
+      return inFrame(from.map((_, i) => ({ x: at[2 * i]!, y: at[2 * i + 1]! })));
+    }
+    last = moved / 2;
+  }
+  return settled({ pairs, lengths }, start);
 }
 
 /** The distances of one hole, and where they go. */
@@ -476,14 +525,17 @@ export function fitHoles(pattern: Pattern, beside?: readonly Place[]): Fitted {
   const holes = pattern.diameters.length;
   const net = netOf(pattern);
   if (!beside) assertNetwork(pattern);
-  const places = beside ? settled(net, beside) : soundPlaces(holes, net);
+  const places = beside ? settledBeside(net, beside) : soundPlaces(holes, net);
   const misfits = misfitsOf(net, places);
-  const slopes = slopesOf(places, net.pairs);
-  const spread = inverseNormal(slopes)!;
   return {
     places,
     misfits,
-    checked: slopes.map((row) => Math.max(0, 1 - leverage(row, spread))),
+    // Not asked for while a ± moves the readings.
+    get checked() {
+      const slopes = slopesOf(places, net.pairs);
+      const spread = inverseNormal(slopes)!;
+      return slopes.map((row) => Math.max(0, 1 - leverage(row, spread)));
+    },
     rms: Math.sqrt(sumOfSquares(misfits) / misfits.length),
     spare: misfits.length - fewestDistances(holes),
   };

@@ -269,13 +269,12 @@ export function reachOf(edges: readonly Edge[]): Reach {
         [edge.x2, edge.y2],
       ];
     }
-    const quarters = Array.from({ length: 8 }, (_, i) => (Math.ceil(edge.from / 90) + i) * 90);
-    return [edge.from, edge.to, ...quarters.filter((angle) => angle < edge.to)].map(
-      (angle): [number, number] => [
-        edge.x + edge.radius * Math.cos(angle / DEGREES),
-        edge.y + edge.radius * Math.sin(angle / DEGREES),
-      ],
-    );
+    const angles = [edge.from, edge.to];
+    for (let turn = Math.ceil(edge.from / 90) * 90; turn < edge.to; turn += 90) angles.push(turn);
+    return angles.map((angle): [number, number] => [
+      edge.x + edge.radius * Math.cos(angle / DEGREES),
+      edge.y + edge.radius * Math.sin(angle / DEGREES),
+    ]);
   });
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   return {

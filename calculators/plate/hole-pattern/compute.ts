@@ -13,24 +13,22 @@ import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
 
-/** How each distance was measured: as most were, but for those named. */
-function spanOf(v: Values, number: number): Span {
-  const other = (['inside', 'outside', 'centres'] as const).find((way) =>
-    v[`at-${way}`].includes(number),
-  );
-  return other ?? v.span;
+/** The pattern that the inputs describe: each distance measured as most were, but for those named. */
+export function patternOf(v: Values): Pattern {
+  const spans = v.distance.map(() => v.span);
+  for (const way of ['centres', 'outside', 'inside'] satisfies Span[]) {
+    for (const number of v[`at-${way}`]) spans[number - 1] = way;
+  }
+  return {
+    diameters: v.hole,
+    distances: v.distance.map((read, k) => ({
+      from: v.a[k]!,
+      to: v.b[k]!,
+      read,
+      span: spans[k]!,
+    })),
+  };
 }
-
-/** The pattern that the inputs describe. */
-export const patternOf = (v: Values): Pattern => ({
-  diameters: v.hole,
-  distances: v.distance.map((read, k) => ({
-    from: v.a[k]!,
-    to: v.b[k]!,
-    read,
-    span: spanOf(v, k + 1),
-  })),
-});
 
 const DEGREES = 180 / Math.PI;
 
@@ -114,7 +112,7 @@ export function atFields<T>(work: () => T): T {
 }
 
 /** The holes as fitted: asked for by results, picture, remarks and files alike. */
-export const fitted = memoize(fitHoles, 200);
+export const fitted = memoize((pattern: Pattern) => fitHoles(pattern), 200);
 
 /** On which side of the others each hole lies is decided by the readings as they are. */
 export const decide = (v: Values): readonly Place[] => atFields(() => fitted(patternOf(v)).places);
@@ -136,10 +134,9 @@ const holesReach = (places: readonly Place[], v: Values): Reach =>
 export function compute(v: Values, decided?: unknown): ComputedOf<typeof results> {
   return atFields(() => {
     const pattern = patternOf(v);
-    const { places, misfits, checked, rms, spare } = fitted(
-      pattern,
-      decided as readonly Place[] | undefined,
-    );
+    // From places so near, a fit is found sooner than it would be looked up.
+    const fit = decided ? fitHoles(pattern, decided as readonly Place[]) : fitted(pattern);
+    const { places, misfits, rms, spare } = fit;
     const centre = centreOf(v, places);
     const polar = polarOf(places, centre);
     const edges = edgesOf(v, places, centre);
@@ -159,7 +156,9 @@ export function compute(v: Values, decided?: unknown): ComputedOf<typeof results
         asRead(pattern, distance, betweenCentres(pattern, distance) - misfits[k]!),
       ),
       misfit: misfits,
-      checked: checked.map((share) => 100 * share),
+      get checked() {
+        return fit.checked.map((share) => 100 * share);
+      },
       'centre-x': centre.x,
       'centre-y': centre.y,
       'pitch-radius': centre.pitchRadius,

@@ -1,5 +1,6 @@
 import { demoCover } from '../../demo/cover.ts';
 import { choice } from '../../frame/define.ts';
+import { memoize } from '../../frame/memoize.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 import { MOST_DISTANCES, MOST_HOLES, type Span } from '../../maths/plate/hole-pattern.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
@@ -10,16 +11,17 @@ const otherwise = 'Distances taken another way';
 const centre = 'Angles and radii from a centre';
 const outline = 'Outline and bore of a gasket';
 
-/**
- * A pair for each distance of so many holes: every hole to the first three, which holds it, then all
- * the others, and from the start again.
- */
-function pairOf(index: number, of: number): readonly [number, number] {
-  const count = Math.max(2, Math.min(MOST_HOLES, Math.floor(of) || 2));
+/** Every pair of so many holes: every hole to the first three, which holds it, then all the others. */
+const pairsOf = memoize((count: number) => {
   const pairs = Array.from({ length: count }, (_, b) =>
     Array.from({ length: b }, (__, a): readonly [number, number] => [a + 1, b + 1]),
   ).flat();
-  const order = [...pairs.filter(([a]) => a <= 3), ...pairs.filter(([a]) => a > 3)];
+  return [...pairs.filter(([a]) => a <= 3), ...pairs.filter(([a]) => a > 3)];
+});
+
+/** A pair for each distance of so many holes, and from the start again. */
+function pairOf(index: number, of: number): readonly [number, number] {
+  const order = pairsOf(Math.max(2, Math.min(MOST_HOLES, Math.floor(of) || 2)));
   return order[(index - 1) % order.length]!;
 }
 

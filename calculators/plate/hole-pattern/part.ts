@@ -70,7 +70,7 @@ const betweenOpenings = (openings: readonly (readonly InnerEdge[])[]): Metal[] =
   );
 
 /** To a millionth of a millimetre: a land is as wide as it was given, wherever its hole lies. */
-const withoutDust = (figure: number): number => Number(figure.toFixed(6));
+const withoutDust = (figure: number): number => Math.round(figure * 1e6) / 1e6;
 
 /**
  * The least metal between any two holes, from one to the bore, or from one of them to the edge or the
