@@ -1,5 +1,6 @@
 import { render, type ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { AS_SERVED } from './as-served.ts';
 import { hydrateInPlace } from './hydrate.ts';
 import { TOUCHES } from './touches.ts';
 
@@ -7,9 +8,6 @@ interface Props {
   readonly class: string;
   readonly children: ComponentChildren;
 }
-
-/** The framework leaves alone what stands in an element that has this. */
-const AS_SERVED = { __html: '' };
 
 const Served = (props: Props) => <div {...props} />;
 
