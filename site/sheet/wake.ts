@@ -46,11 +46,15 @@ function wakeWhenNeeded(place: HTMLElement): void {
     place.setAttribute('aria-busy', 'true');
     const late = setTimeout(pageFailed, LATE_MS);
     import('./mount.ts')
-      .then(({ mount }) => {
+      .then(async ({ mount }) => {
+        // What the reader does next is let in between reading the scripts and drawing.
+        await new Promise((go) => {
+          setTimeout(go);
+        });
         come.abort();
         mount(place);
         takeFile();
-        void doDeeds();
+        await doDeeds();
       })
       .catch((error: unknown) => {
         if (didNotCome(error)) pageFailed();
