@@ -13,6 +13,15 @@ export function keepsSheet(): boolean {
   }
 }
 
+/** Whether it keeps one, has put one aside, or lets the page keep nothing, which the sheet has to say. */
+export function concernsSheet(): boolean {
+  try {
+    return [KEY, ASIDE].some((key) => localStorage.getItem(key) !== null);
+  } catch {
+    return true;
+  }
+}
+
 /** Whether the database of the second copy has been made; a browser that cannot tell is asked as if it were. */
 export async function hasDatabase(): Promise<boolean> {
   const all = indexedDB.databases as (() => Promise<IDBDatabaseInfo[]>) | undefined;
