@@ -1,5 +1,6 @@
 import { render, type ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { AS_SERVED } from '../browser/as-served.ts';
 import { hydrateInPlace } from '../browser/hydrate.ts';
 import { TOUCHES } from '../browser/touches.ts';
 
@@ -8,9 +9,6 @@ interface Props {
   readonly 'data-part'?: string;
   readonly children: ComponentChildren;
 }
-
-/** The framework leaves alone what stands in an element that has this. */
-const AS_SERVED = { __html: '' };
 
 const Served = (props: Props) => <div {...props} />;
 

@@ -168,7 +168,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       >
         Try the demo
       </button>
-      <button type="button" onClick={() => picker.current?.click()}>
+      <button type="button" data-picks onClick={() => picker.current?.click()}>
         Open a file
       </button>
       <input

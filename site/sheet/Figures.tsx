@@ -1,45 +1,75 @@
-import { appliesTo, figureGroups } from '../../calculators/sheet/figures.ts';
+import { appliesTo, figureGroups, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setsOf } from '../../calculators/sheet/model.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
+import { drawAll, useTurn } from './in-turn.ts';
+
+interface GroupProps extends BoxProps {
+  readonly heading: string;
+  readonly keys: readonly FigureKey[];
+  /** The firing order stands among the first, and counts as one of them. */
+  readonly isFirst: boolean;
+}
+
+function Group({ heading, keys, isFirst, ...props }: GroupProps) {
+  const { engine } = props;
+  const [isDrawn, draw] = useTurn(isFirst);
+  const entered = keys.filter((key) => engine.figures[key] !== undefined).length;
+  const orderEntered = isFirst && engine.firingOrder.length > 0 ? 1 : 0;
+  return (
+    <details
+      class="sheet-group"
+      open={isFirst}
+      onToggle={(event) => event.currentTarget.open && draw()}
+    >
+      <summary onClick={draw}>
+        <span class="sheet-group-name">{heading}</span>
+        <span class="sheet-count">
+          {entered + orderEntered} of {keys.length + (isFirst ? 1 : 0)}
+        </span>
+      </summary>
+      {isDrawn ? (
+        <div class="sheet-fields">
+          {keys.map((key) => (
+            <FigureBox key={`${engine.id} ${key}`} figure={key} {...props} />
+          ))}
+          {isFirst ? <FiringOrder key={engine.id} {...props} /> : null}
+        </div>
+      ) : null}
+    </details>
+  );
+}
 
 /** The engine's figures under their headings; each heading says how many are entered. */
 export function Figures(props: BoxProps) {
   return (
     <div class="sheet-figures">
-      {figureGroups.map(({ heading, keys: all }, i) => {
-        const keys = all.filter((key) => appliesTo(key, setsOf(props.engine)));
-        const entered = keys.filter((key) => props.engine.figures[key] !== undefined).length;
-        // The firing order stands among the first, and counts as one of them.
-        const withOrder = i === 0 ? 1 : 0;
-        const orderEntered = i === 0 && props.engine.firingOrder.length > 0 ? 1 : 0;
-        return (
-          <details class="sheet-group" key={heading} open={i === 0}>
-            <summary>
-              <span class="sheet-group-name">{heading}</span>
-              <span class="sheet-count">
-                {entered + orderEntered} of {keys.length + withOrder}
-              </span>
-            </summary>
-            <div class="sheet-fields">
-              {keys.map((key) => (
-                <FigureBox key={`${props.engine.id} ${key}`} figure={key} {...props} />
-              ))}
-              {i === 0 ? <FiringOrder key={props.engine.id} {...props} /> : null}
-            </div>
-          </details>
-        );
-      })}
+      {figureGroups.map(({ heading, keys }, i) => (
+        <Group
+          key={heading}
+          heading={heading}
+          keys={keys.filter((key) => appliesTo(key, setsOf(props.engine)))}
+          isFirst={i === 0}
+          {...props}
+        />
+      ))}
     </div>
   );
 }
 
-/** Opens the group a figure stands in and goes to its field. */
-export function goToFigure(key: string): void {
+/** Opens the group a figure stands in and goes to its field; says whether it is there. */
+function goTo(key: string): boolean {
   const field = document.getElementById(`figure-${key}`);
-  const group = field?.closest('details');
+  if (!field) return false;
+  const group = field.closest('details');
   if (group) group.open = true;
   // Of a choice the first of its answers.
-  (field?.querySelector('input') ?? field)?.focus();
-  field?.scrollIntoView({ block: 'center' });
+  (field.querySelector('input') ?? field).focus();
+  field.scrollIntoView({ block: 'center' });
+  return true;
+}
+
+/** Goes to the field of a figure, also of one that waits to be drawn. */
+export function goToFigure(key: string): void {
+  if (!goTo(key)) void drawAll().then(() => goTo(key));
 }

@@ -1,10 +1,9 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { nextDue, spotAt, spotFragment } from '../../calculators/sheet/due.ts';
 import { queryFor } from '../../calculators/sheet/fill.ts';
-import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
+import type { Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
-import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { adopt } from '../../calculators/sheet/store.ts';
 import { stepLine } from '../../calculators/sheet/summary.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
@@ -22,21 +21,20 @@ import { Kept } from './Kept.tsx';
 import { Later } from './Later.tsx';
 import { Notices } from './Notices.tsx';
 import { keepPlace, keptPlace } from './keeper.ts';
+import { InTurn } from './InTurn.tsx';
 import { OneAtATime } from './OneAtATime.tsx';
 import { Order } from './Order.tsx';
-import { Outline } from './Outline.tsx';
 import { siteAddress } from '../browser/site-address.ts';
+import { Paper } from './Paper.tsx';
 import type { Places } from './places.ts';
-import { PrintSheet } from './PrintSheet.tsx';
+import { ServedOutline } from './ServedOutline.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
 import { useFragment } from './use-fragment.ts';
+import { useHeight } from './use-height.ts';
 import { useReread } from './use-reread.ts';
 import { SheetKeys } from './SheetKeys.tsx';
 import { SheetSums, useSheetSums } from './sheet-sums.ts';
 import { useSheet } from './use-sheet.ts';
-
-/** What is printed while no engine is chosen: boxes for three cylinders, to be filled by pen. */
-const blank = setFigure(newEngine('blank', '____________________'), 'cylinders', 3);
 
 /** The way to what is due, for who comes to go on with the job and not to the figures. */
 function ToNext({ engine }: { readonly engine: Engine }) {
@@ -48,6 +46,12 @@ function ToNext({ engine }: { readonly engine: Engine }) {
   ) : null;
 }
 
+/** Stands after the last part, and so tells when all are drawn. */
+function Whole({ then }: { readonly then: (isWhole: boolean) => void }) {
+  useLayoutEffect(() => then(true), []);
+  return null;
+}
+
 /** The engine sheet and the order of work. The server renders it without an engine. */
 export function SheetApp({ places }: { readonly places: Places }) {
   const sheet = useSheet();
@@ -56,6 +60,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
   const [copied, setCopied] = useState<{ readonly id: StepId; readonly copied: Copied }>();
   const [withLog, setWithLog] = useState(false);
   const root = useRef<HTMLDivElement>(null);
+  const [isWhole, setWhole] = useState(false);
   const sums = useSheetSums(engine);
   useReread(engine, edit, sums);
 
@@ -78,6 +83,7 @@ export function SheetApp({ places }: { readonly places: Places }) {
   }, [ready]);
   const spot = engine ? spotAt(fragment, engine) : undefined;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), []);
+  useHeight(root, ready && (isWhole || engine === undefined || spot !== undefined));
 
   const copyStep = (id: StepId): void => {
     if (!engine) return;
@@ -123,38 +129,45 @@ export function SheetApp({ places }: { readonly places: Places }) {
                   <LengthsChoice lengths={lengths} idPrefix="sheet-" />
                   <Figures engine={engine} {...boxes} />
                 </section>
-                <Order
-                  key={engine.id}
-                  engine={engine}
-                  places={places}
-                  copyStep={copyStep}
-                  copied={copied}
-                  {...boxes}
-                />
-                <section aria-labelledby="the-log">
-                  <h2 id="the-log">Log</h2>
-                  <Later
+                <InTurn atOnce={isWhole}>
+                  <Order
                     key={engine.id}
-                    name={`The whole log, runs and notes (${String(engine.log.length)})`}
-                    load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
-                    given={{ engine, ...boxes }}
+                    engine={engine}
+                    places={places}
+                    copyStep={copyStep}
+                    copied={copied}
+                    {...boxes}
                   />
-                </section>
-                <Kept engine={engine} edit={edit} />
-                <ShareSheet
-                  engine={engine}
-                  lengths={lengths}
-                  withLog={withLog}
-                  printLog={setWithLog}
-                />
+                </InTurn>
+                <InTurn atOnce={isWhole}>
+                  <section aria-labelledby="the-log">
+                    <h2 id="the-log">Log</h2>
+                    <Later
+                      key={engine.id}
+                      name={`The whole log, runs and notes (${String(engine.log.length)})`}
+                      load={() => import('./LogBook.tsx').then(({ LogBook }) => LogBook)}
+                      given={{ engine, ...boxes }}
+                    />
+                  </section>
+                  <Kept engine={engine} edit={edit} />
+                </InTurn>
+                <InTurn atOnce={isWhole}>
+                  <ShareSheet
+                    engine={engine}
+                    lengths={lengths}
+                    withLog={withLog}
+                    printLog={setWithLog}
+                  />
+                  <Whole then={setWhole} />
+                </InTurn>
               </>
             ) : (
-              <Outline />
+              <ServedOutline />
             )}
           </div>
         </SheetKeys>
       </SheetSums.Provider>
-      <PrintSheet engine={engine ?? blank} lengths={lengths} withLog={withLog} />
+      <Paper engine={engine} lengths={lengths} withLog={withLog} />
     </div>
   );
 }

@@ -24,6 +24,7 @@ import { today } from '../browser/today.ts';
 import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
+import { useTurn } from './in-turn.ts';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
@@ -168,21 +169,42 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
   );
 }
 
-/** One step of the job: why, with what, to which figure, the readings, and what they say. */
+/** One step of the job, of which a line is seen while it is shut. */
 export function StepCard(props: Props) {
-  const { id, number, progress, next, engine, lengths, edit } = props;
-  const step = steps[id];
-  const target = targetOrWanted(engine, id, lengths);
+  const { id, number, progress, next, engine } = props;
+  const [isDrawn, draw] = useTurn(next);
   return (
-    <details class={`task task-${progress.state}`} id={`step-${id}`} open={next}>
-      <summary onClick={() => keepPlace(engine.id, `step-${id}`)}>
+    <details
+      class={`task task-${progress.state}`}
+      id={`step-${id}`}
+      open={next}
+      onToggle={(event) => event.currentTarget.open && draw()}
+    >
+      <summary
+        onClick={() => {
+          draw();
+          keepPlace(engine.id, `step-${id}`);
+        }}
+      >
         <span class="task-number">{number}</span>
-        <span class="task-title">{step.title}</span>
+        <span class="task-title">{steps[id].title}</span>
         <span class="task-state">
           <span aria-hidden="true">{marks[progress.state]} </span>
           {stateWords[progress.state]}
         </span>
       </summary>
+      {isDrawn ? <Work {...props} /> : null}
+    </details>
+  );
+}
+
+/** Why a step is done, with what, to which figure, the readings, and what they say. */
+function Work(props: Props) {
+  const { id, progress, engine, lengths, edit } = props;
+  const step = steps[id];
+  const target = targetOrWanted(engine, id, lengths);
+  return (
+    <>
       <Again {...props} />
       <Against {...props} />
       <Waits progress={progress} place={(other) => `step-${other}`} />
@@ -244,6 +266,6 @@ export function StepCard(props: Props) {
       ) : null}
       <Links {...props} />
       {step.reading ? <CopyState copied={props.copied} /> : null}
-    </details>
+    </>
   );
 }

@@ -12,10 +12,9 @@ import {
   type Store,
 } from '../../calculators/sheet/store.ts';
 import { alike } from '../../calculators/sheet/three-way.ts';
+import { ASIDE, KEY } from '../opening/keeps-sheet.ts';
 import { SecondCopy } from './second-copy.ts';
 
-export const KEY = 'gudgeon.sheet';
-export const ASIDE = 'gudgeon.sheet.aside';
 /** Says in a tab's own store that the browser has kept something since the tab was opened. */
 const HAS_KEPT = 'gudgeon.sheet.kept';
 /** How figures were typed, beside the figures themselves. */

@@ -9,7 +9,8 @@ import { activeEngine, withEngine } from '../../calculators/sheet/store.ts';
 import { rememberedLengths } from '../opening/preferences.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { secondsNow, today } from '../browser/today.ts';
-import { Keeper, KEY, keptStore } from './keeper.ts';
+import { KEY } from '../opening/keeps-sheet.ts';
+import { Keeper, keptStore } from './keeper.ts';
 
 const boxes = (): HTMLInputElement[] => [
   ...document.querySelectorAll<HTMLInputElement>('input[data-line]'),

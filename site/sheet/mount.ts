@@ -1,13 +1,15 @@
 import { h } from 'preact';
 import { hydrateInPlace } from '../browser/hydrate.ts';
-import { addressRead, pageAnswers } from '../opening/answering.ts';
+import { addressRead, pageAnswers, sheetRead } from '../opening/answering.ts';
 import type { Places } from './places.ts';
 import { SheetApp } from './SheetApp.tsx';
 
-const place = document.querySelector<HTMLElement>('[data-sheet]');
-if (place) {
-  hydrateInPlace(h(SheetApp, { places: JSON.parse(place.dataset.sheet!) as Places }), place);
+/** Takes the sheet into use. */
+export function mount(place: HTMLElement): void {
+  const { places } = document.querySelector<HTMLElement>('[data-places]')!.dataset;
+  hydrateInPlace(h(SheetApp, { places: JSON.parse(places!) as Places }), place);
   place.dataset.ready = 'true';
   pageAnswers();
   addressRead();
+  sheetRead();
 }

@@ -1,4 +1,5 @@
-const DATABASE = 'gudgeon';
+import { DATABASE, hasDatabase } from '../opening/keeps-sheet.ts';
+
 const SHELF = 'sheet';
 const RECORD = 'copy';
 /** More than a quick hand writes while a browser keeps its store from the disk. */
@@ -42,7 +43,7 @@ const patiently = <T>(work: Promise<T>): Promise<T | undefined> =>
  * with what it was written over: only such a text is one that the browser has fallen back to.
  */
 export class SecondCopy {
-  readonly #database = open();
+  #opened: Promise<IDBDatabase> | undefined;
   /** The copy as this page found it. */
   readonly #found = this.#read();
   #next: string | undefined;
@@ -51,12 +52,17 @@ export class SecondCopy {
 
   constructor() {
     // Where there is no database the sheet is kept as before, and a browser must not be killed.
-    this.#database.catch(() => undefined);
     this.#found.catch(() => undefined);
   }
 
+  /** Made with the first text that is held: that it is there says that something may be in it. */
+  #database(): Promise<IDBDatabase> {
+    return (this.#opened ??= open());
+  }
+
   async #read(): Promise<Copy | undefined> {
-    const shelf = (await this.#database).transaction(SHELF).objectStore(SHELF);
+    if (!(await hasDatabase())) return undefined;
+    const shelf = (await this.#database()).transaction(SHELF).objectStore(SHELF);
     return new Promise((resolve, reject) => {
       const asked: IDBRequest<Copy | undefined> = shelf.get(RECORD);
       asked.onsuccess = () => resolve(asked.result);
@@ -93,7 +99,7 @@ export class SecondCopy {
   }
 
   async #put(text: string, over: readonly string[]): Promise<void> {
-    const act = (await this.#database).transaction(SHELF, 'readwrite', { durability: 'strict' });
+    const act = (await this.#database()).transaction(SHELF, 'readwrite', { durability: 'strict' });
     const shelf = act.objectStore(SHELF);
     const asked: IDBRequest<Copy | undefined> = shelf.get(RECORD);
     asked.onsuccess = () => {

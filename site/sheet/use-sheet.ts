@@ -1,9 +1,10 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { wound } from '../../calculators/sheet/clock.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { activeEngine, emptyStore, withEngine, type Store } from '../../calculators/sheet/store.ts';
 import { secondsNow } from '../browser/today.ts';
-import { Keeper, KEY, type Came, type Keeping } from './keeper.ts';
+import { KEY } from '../opening/keeps-sheet.ts';
+import { Keeper, type Came, type Keeping } from './keeper.ts';
 
 export interface SheetState {
   readonly store: Store;
@@ -95,7 +96,8 @@ export function useSheet(): Sheet {
     setState(now.current);
   }, []);
 
-  useEffect(() => {
+  // Before anything is painted or pressed.
+  useLayoutEffect(() => {
     const keeping = new Keeper();
     keeper.current = keeping;
     show(keeping.load());

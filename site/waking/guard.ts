@@ -7,7 +7,7 @@ import { KEY } from '../opening/preferences.ts';
  *
  * `data-asked` on the document: the address holds figures that the page has not read yet, so no
  * figure that the server worked out may be seen. `data-kept`: nor before those of the reader's own
- * sheet stand in a calculator. `data-failed`: a script of the page did not come.
+ * sheet stand in a calculator, and nothing of the sheet before it is read. `data-failed`: a script of the page did not come.
  * `data-lengths`: the reader's remembered lengths, for texts that no script draws.
  * What was typed meanwhile is kept for the page that is loaded again, as kept-work.ts does and reads.
  * `data-part` of the script itself names the part of the address that may hold them.
@@ -16,7 +16,7 @@ export const guardScript = [
   '(()=>{',
   'const page=document.documentElement.dataset,{part}=document.currentScript.dataset;',
   'if(part&&location[part].length>1)page.asked="";',
-  'try{if(part==="search"&&localStorage.getItem("gudgeon.sheet")!==null)page.kept=""}catch{}',
+  'try{if(part&&localStorage.getItem("gudgeon.sheet")!==null)page.kept=""}catch{}',
   `try{page.lengths=localStorage.getItem("${KEY}")==="in"?"in":"mm"}catch{}`,
   'const fail=()=>{if(page.ready===undefined||page.asked!==undefined)page.failed=""};',
   'addEventListener("error",e=>{if(e.target instanceof HTMLScriptElement)fail()},true);',
@@ -40,7 +40,7 @@ export const guardStyle = [
   ':root[data-asked][data-failed] .waiting-unread,',
   ':root[data-failed]:not([data-asked]) .waiting-still,',
   ':root[data-failed] .waiting-again{display:block}',
-  ':root[data-kept]:not([data-failed]) [data-owns=true],:root[data-asked] [data-owns=true],:root[data-asked] .ready{visibility:hidden}',
+  ':root[data-kept]:not([data-failed]) :is([data-owns=true],[data-sheet]),:root[data-asked] [data-owns=true],:root[data-asked] .ready{visibility:hidden}',
 ].join('');
 
 const hashOf = (text: string): `sha256-${string}` =>

@@ -5,7 +5,7 @@ import { pageAnswers, pageFailed } from '../opening/answering.ts';
 import { didNotCome } from '../opening/load-failure.ts';
 import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
 import { whenStirred } from './when-stirred.ts';
-import { keepDeeds, whenSetAbout } from './while-coming.ts';
+import { keepDeeds, whenSetAbout } from '../opening/while-coming.ts';
 
 const loaders = import.meta.glob<{ default: AnyCalculator }>(
   '../../calculators/*/*/calculator.tsx',

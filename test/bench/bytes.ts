@@ -82,6 +82,12 @@ export async function bytes({ dist, seconds }: ColdBuild): Promise<void> {
       unit: 'kB',
     },
     {
+      what: 'JavaScript of the engine sheet where nothing is kept',
+      aim: 10,
+      found: visits.get('sheet/')!.opened.bytes.js / 1000,
+      unit: 'kB',
+    },
+    {
       what: 'a calculator in use, JavaScript',
       aim: 35,
       found: ofKind(

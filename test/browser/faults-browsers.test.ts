@@ -14,7 +14,7 @@ import { watchedCopy } from './support/engines/watched.ts';
 import { webkit } from './support/engines/webkit.ts';
 import { phone } from './support/page.ts';
 import { serve, type Served } from './support/serve.ts';
-import { KEY } from './support/sheet.ts';
+import { KEY, stirred } from './support/sheet.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -81,10 +81,7 @@ const goTo = async (tab: Tab, where: string): Promise<void> => {
     box.setSelectionRange(box.value.length, box.value.length);
   }, where);
 };
-const sheetReady = (tab: Tab): Promise<void> =>
-  expect
-    .poll(() => tab.run(() => document.querySelector('[data-sheet][data-ready="true"]') !== null))
-    .toBe(true);
+const sheetReady = (tab: Tab): Promise<void> => expect.poll(() => tab.run(stirred)).toBe(true);
 
 for (const kind of [chromium, firefox, webkit]) {
   if (kind.missing !== undefined) console.warn(kind.missing);

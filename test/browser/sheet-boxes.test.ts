@@ -40,8 +40,8 @@ describe('the boxes of the sheet', () => {
     visit({ path, viewport: phone }, async (page) => {
       const doubts = page.locator('#step-float .field-doubt');
       const open = () =>
-        page.evaluate(() => {
-          document.querySelector<HTMLDetailsElement>('#step-float')!.open = true;
+        page.locator('#step-float').evaluate((step: HTMLDetailsElement) => {
+          step.open = true;
         });
       await ready(page);
       await keepEngines(page, { ...demo, readings: {}, log: [] });

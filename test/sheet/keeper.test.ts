@@ -2,7 +2,8 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, VERSION, type Engine } from '../../calculators/sheet/model.ts';
 import { readStore, withEngine, writeStore } from '../../calculators/sheet/store.ts';
-import { ASIDE, Keeper, keepPlace, KEY, keptPlace, keptStore } from '../../site/sheet/keeper.ts';
+import { ASIDE, KEY } from '../../site/opening/keeps-sheet.ts';
+import { Keeper, keepPlace, keptPlace, keptStore } from '../../site/sheet/keeper.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 

@@ -5,9 +5,16 @@ import { writeStore } from '../../../calculators/sheet/store.ts';
 
 export const KEY = 'gudgeon.sheet';
 
-/** Waits until the sheet's script runs. */
-export const ready = (page: Page): Promise<void> =>
-  page.locator('[data-sheet][data-ready="true"]').waitFor({ state: 'attached' });
+/** Gives a sign of life, and says whether the sheet is in use; it runs in the page. */
+export const stirred = (): boolean => {
+  document.dispatchEvent(new Event('scroll'));
+  return document.querySelector('[data-sheet][data-ready="true"]') !== null;
+};
+
+/** Waits until the sheet is in use, and all of it is drawn. */
+export async function ready(page: Page): Promise<void> {
+  await page.waitForFunction(stirred);
+}
 
 export const button = (page: Page, name: string | RegExp): Locator =>
   page.getByRole('button', { name });
