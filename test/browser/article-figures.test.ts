@@ -116,7 +116,7 @@ describe.each(files.map(pathOf))('/%s', (path) => {
       }
     }));
 
-  it('no table is cut off on a phone', () =>
+  it('no table is cut off on a phone, nor lies on the line of its example, and on a desk no short name of a row is broken', () =>
     visit({ path, viewport: PHONE }, async (page) => {
       const cut = await page
         .locator('article .table-wrap')
@@ -126,6 +126,29 @@ describe.each(files.map(pathOf))('/%s', (path) => {
             .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
         );
       expect(cut).toEqual([]);
+      const clear = await page.locator('article .worked .table-wrap').evaluateAll((frames) =>
+        frames.map((frame) => {
+          const example = frame.closest('.worked')!;
+          const line = parseFloat(getComputedStyle(example, '::after').insetInlineStart);
+          return frame.getBoundingClientRect().left - example.getBoundingClientRect().left - line;
+        }),
+      );
+      expect(Math.min(4, ...clear)).toBeGreaterThanOrEqual(4);
+
+      await page.setViewportSize(DESK);
+      await expect
+        .poll(() =>
+          page.locator('article th[scope="row"]').evaluateAll((names) =>
+            names.flatMap((name) => {
+              const words = document.createRange();
+              words.selectNodeContents(name);
+              const tops = new Set([...words.getClientRects()].map(({ top }) => Math.round(top)));
+              const short = name.textContent.trim().length <= 14;
+              return short && tops.size > 1 ? [name.textContent.trim()] : [];
+            }),
+          ),
+        )
+        .toEqual([]);
     }));
 
   it('what sets a figure stands within a screen of it', () =>
