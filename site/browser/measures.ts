@@ -3,7 +3,7 @@ export const UNITS = [
   'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
   'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
-  'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N|dB\\(A\\)',
+  'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N/m|N|dB\\(A\\)',
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and

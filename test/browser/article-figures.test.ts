@@ -116,7 +116,7 @@ describe.each(files.map(pathOf))('/%s', (path) => {
       }
     }));
 
-  it('no table is cut off on a phone', () =>
+  it('no table is cut off on a phone, nor lies on the line of its example', () =>
     visit({ path, viewport: PHONE }, async (page) => {
       const cut = await page
         .locator('article .table-wrap')
@@ -126,6 +126,14 @@ describe.each(files.map(pathOf))('/%s', (path) => {
             .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
         );
       expect(cut).toEqual([]);
+      const clear = await page.locator('article .worked .table-wrap').evaluateAll((frames) =>
+        frames.map((frame) => {
+          const example = frame.closest('.worked')!;
+          const line = parseFloat(getComputedStyle(example, '::after').insetInlineStart);
+          return frame.getBoundingClientRect().left - example.getBoundingClientRect().left - line;
+        }),
+      );
+      expect(Math.min(4, ...clear)).toBeGreaterThanOrEqual(4);
     }));
 
   it('what sets a figure stands within a screen of it', () =>

@@ -168,6 +168,17 @@ const scrolledThrough = (page: Page): Promise<Beside[]> =>
     return seen;
   });
 
+/** How much of the pictures beside the form is seen only when they are scrolled, px. */
+const picturesOutOfSight = (page: Page): Promise<number> =>
+  page
+    .locator('.calc-picture')
+    .evaluate((pictures) =>
+      Math.max(
+        pictures.scrollHeight - pictures.clientHeight,
+        pictures.scrollWidth - pictures.clientWidth,
+      ),
+    );
+
 /** How far the first line of the answer, with its rule, runs into the button beside it, px. */
 const answerPast = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -272,6 +283,8 @@ describe.each(slugs)('%s', (slug) => {
         expect(over, 'the picture over the form, at 1280').toBeLessThanOrEqual(1);
         expect(bare, 'bare below the picture, at 1280').toBeLessThanOrEqual(0.5);
       }
+      // No more than the button below the last of them.
+      await expect.poll(() => picturesOutOfSight(page)).toBeLessThanOrEqual(56);
       await page.setViewportSize({ width: 1920, height: 1080 });
       for (const { bare } of await scrolledThrough(page)) {
         expect(bare, 'bare below the picture, at 1920').toBeLessThanOrEqual(0.5);

@@ -100,5 +100,12 @@ it('is black on white whatever the screen', async () => {
     expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe(
       'rgb(255, 255, 255)',
     );
+    // No page's end tears a row.
+    const torn = await page.evaluate(() =>
+      [...document.querySelectorAll('.paper-steps tr')].filter(
+        (row) => getComputedStyle(row).breakInside !== 'avoid',
+      ),
+    );
+    expect(torn).toHaveLength(0);
   });
 });

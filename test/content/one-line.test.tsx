@@ -18,6 +18,7 @@ describe('a figure and its unit stand on one line', () => {
     ['16 thou at 3000 rpm', '[16 thou] at [3000 rpm]'],
     ['1/58 ohm for 1.5 mm²', '[1/58 ohm] for [1.5 mm²]'],
     ['40 kPa (6 psi) and 20 hPa', '[40 kPa] ([6 psi]) and [20 hPa]'],
+    ['tension 0.0216 N/m, torque 12 N m', 'tension [0.0216 N/m], torque [12 N m]'],
     ['3 turns in 12 minutes', '[3 turns] in [12 minutes]'],
     ['premix at 33 : 1, or 25.0 : 1 ± 0.5', 'premix at [33 : 1], or [25.0 : 1] [± 0.5]'],
     ['The angle is 21.52 ± 0.10°, and', 'The angle is [21.52 ± 0.10°], and'],
