@@ -16,3 +16,8 @@ export function typedBefore(place: HTMLElement, idPrefix: string): Texts {
   }
   return texts;
 }
+
+/** Whether a reader is at work in a calculator: its focus is in it, or something in it was typed. */
+export const isAtWork = (place: HTMLElement): boolean =>
+  place.contains(document.activeElement) ||
+  Object.keys(typedBefore(place, place.dataset.prefix ?? '')).length > 0;

@@ -4,6 +4,7 @@ import { keepWork, keptWork } from '../opening/kept-work.ts';
 import { pageAnswers, pageFailed } from '../opening/answering.ts';
 import { didNotCome } from '../opening/load-failure.ts';
 import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
+import { isAtWork } from '../opening/typed-before.ts';
 import { whenStirred } from './when-stirred.ts';
 import { keepDeeds, whenSetAbout } from '../opening/while-coming.ts';
 
@@ -81,6 +82,12 @@ function whenNear(place: HTMLElement, near: () => void): void {
 /** Calls back when a figure of an article is needed. */
 function whenFigureNeeded(place: HTMLElement, begin: () => void, signal: AbortSignal): void {
   whenSetAbout(place, begin, signal);
+  // On a slow connection a figure is typed before anything listens; by pageshow, a browser has put one back.
+  const ifAtWork = (): void => {
+    if (isAtWork(place)) begin();
+  };
+  ifAtWork();
+  addEventListener('pageshow', ifAtWork, { signal });
   // What the server rendered is in millimetres: for a reader in inches it comes by itself.
   const asChosen = (lengths: string): void => {
     if (lengths === 'in') whenNear(place, begin);

@@ -9,7 +9,7 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { pageAnswers } from '../opening/answering.ts';
 import { hydrateInPlace } from '../browser/hydrate.ts';
 import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
-import { typedBefore } from '../opening/typed-before.ts';
+import { isAtWork, typedBefore } from '../opening/typed-before.ts';
 import { whenTouched } from './when-touched.ts';
 
 const whenIdle = globalThis.requestIdleCallback as typeof requestIdleCallback | undefined;
@@ -49,10 +49,7 @@ export function answerWhenTouched(place: HTMLElement, sleeper: Sleeper): void {
   const set = ofServer === undefined ? {} : (JSON.parse(ofServer) as Texts);
   /** Whether there is anything to show that the server did not render. */
   const differs = (): boolean =>
-    rememberedLengths() !== 'mm' ||
-    sleeper.differs() ||
-    place.contains(document.activeElement) ||
-    Object.keys(typedBefore(place, idPrefix)).length > 0;
+    rememberedLengths() !== 'mm' || sleeper.differs() || isAtWork(place);
 
   let first: Evaluation | undefined;
   const asleep = new AbortController();

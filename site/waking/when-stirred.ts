@@ -1,6 +1,6 @@
 import { keepsSheet } from '../opening/keeps-sheet.ts';
 import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
-import { typedBefore } from '../opening/typed-before.ts';
+import { isAtWork } from '../opening/typed-before.ts';
 import { onSigns } from '../opening/signs.ts';
 
 const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;
@@ -11,8 +11,7 @@ const hasReason = (place: HTMLElement): boolean =>
   rememberedLengths() !== 'mm' ||
   keepsSheet() ||
   workers?.controller != null ||
-  place.contains(document.activeElement) ||
-  Object.keys(typedBefore(place, place.dataset.prefix ?? '')).length > 0;
+  isAtWork(place);
 
 /**
  * Calls back when the page's own calculator is needed: at once where there is a reason; else at the

@@ -191,4 +191,16 @@ describe('a calculator with something to show', () => {
       await expectResult(page, 'travel', 2.8);
     });
   });
+
+  it('so does a figure of an article in whose box something was typed before any script had come', async () => {
+    await visitEarly('articles/crank-of-your-own/', async (page, letScriptsCome) => {
+      const pin = page.locator('figure input[name="pin-2"]');
+      await pin.fill('90');
+      // The reader has gone on meanwhile: the focus tells nothing.
+      await pin.evaluate((box: HTMLElement) => box.blur());
+      letScriptsCome();
+      await page.locator('figure [data-awake="true"], figure[data-awake="true"]').waitFor();
+      expect(await pin.inputValue()).toBe('90');
+    });
+  });
 });
