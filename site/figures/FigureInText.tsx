@@ -37,14 +37,18 @@ function fieldsOf(keys: readonly string[], { fields, errorFields }: Evaluation):
   );
 }
 
-/** Why there is no result; what stands beside a field of the figure is not said a second time. */
+/**
+ * Why there is no result; what stands beside a field of the figure is not said a second time, and nothing
+ * of one whose last good figure is still used.
+ */
 function tied(evaluation: Evaluation, shown: readonly Field[]): Evaluation {
-  const keys = shown.map(({ key }) => key);
-  const problems = evaluation.problems.map((problem) =>
-    problem.key !== undefined && keys.includes(problem.key)
-      ? { ...problem, sentence: 'No result until the figure marked ▲ is put right.' }
-      : { sentence: problem.sentence },
-  );
+  const problems = evaluation.problems.flatMap((problem) => {
+    const field = shown.find(({ key }) => key === problem.key);
+    if (field === undefined) return [{ sentence: problem.sentence }];
+    return field.heldOver
+      ? []
+      : [{ ...problem, sentence: 'No result until the figure marked ▲ is put right.' }];
+  });
   return { ...evaluation, problems };
 }
 

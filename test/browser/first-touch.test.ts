@@ -158,7 +158,7 @@ describe('a calculator whose script is on its way', () => {
   it('is told of when it neither comes nor fails, until it comes', async () => {
     await onSlowLine(async (page, letScriptsCome) => {
       await page.locator('.calc-answer').tap();
-      const told = page.getByText('A part of this page did not come, so it does not answer.');
+      const told = page.getByText('A part of this page has not come yet, so it does not answer.');
       await told.waitFor();
       letScriptsCome();
       await comes(page);

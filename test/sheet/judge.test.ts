@@ -98,6 +98,9 @@ describe('a step says pass or the least correction', () => {
     expect(readingWords('gap', 0.355, 'mm')).toBe('0.355 mm');
     expect(readingWords('gap', 0.3556, 'in')).toBe('14 thou');
     expect(readingWords('timing', 2.159, 'in')).toBe('0.085 in');
+    // 15/16 in and 1/32 in.
+    expect(readingWords('timing', 23.8125, 'in')).toBe('0.9375 in');
+    expect(readingWords('timing', 0.79375, 'in')).toBe('0.0313 in');
     expect(readingWords('timing', 2.540508, 'in')).toBe('0.1 in');
     expect(readingWords('squish', 1.04902, 'in')).toBe('41.3 thou');
   });

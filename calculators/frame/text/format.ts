@@ -133,13 +133,15 @@ function turnedPlaces(value: number, shown: UnitName, step: number | undefined):
   return Math.min(digits, Math.max(0, carried));
 }
 
-/** Nobody reads a length finer than a thousandth of a millimetre. */
-const FINEST_MM = 3;
+/** Nobody reads a length finer than to so many decimals. */
+const FINEST: Partial<Record<UnitName, number>> = { mm: 3, in: MOST_DECIMALS_OF_INCHES };
 
 /** Whether a value has more digits than anybody types in `shown`: then it was turned from another unit. */
-export const isTurned = (value: number, shown: UnitName): boolean =>
-  Number(value.toPrecision(INPUT_DIGITS)) !== value ||
-  (shown === 'mm' && Number(value.toFixed(FINEST_MM)) !== value);
+export function isTurned(value: number, shown: UnitName): boolean {
+  const figure = toShown(value, shown);
+  const typed = Number(figure.toFixed(FINEST[shown] ?? 12));
+  return Math.abs(Number(typed.toPrecision(INPUT_DIGITS)) - figure) > 1e-9 * Math.abs(figure);
+}
 
 /** Decimals of a tenth of a step: as fine as a figure is known that was typed in another unit. */
 export const placesOfTenth = (step: number): number =>

@@ -73,7 +73,7 @@ export function assertItsStandard(widest: number, standard: number): void {
     throw new MathsError(
       'not-its-standard',
       ['standard'],
-      `A bore of ${sayNumber(widest)} mm is no oversize of a standard bore of ${sayNumber(standard)} mm: barrels are bored a millimetre or two over (common practice). Give the standard bore of this barrel.`,
+      `A bore of ${sayNumber(widest)} mm is no oversize of a standard bore of ${sayNumber(standard)} mm: none is bored a tenth over (common practice). Give the standard bore of this barrel.`,
     );
   }
 }
