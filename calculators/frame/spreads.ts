@@ -144,7 +144,14 @@ export function measuredUncertainty(
   const found = widenedIn(calculator, results, known);
   return {
     spreads: Object.fromEntries(
-      found.map(({ name, from, plusMinus }) => [name, Math.hypot(plusMinus, ownOf(from))]),
+      found.map(({ name, from, plusMinus }) => [
+        name,
+        // On a round, half of it either way is all of it.
+        Math.min(
+          Math.hypot(plusMinus, ownOf(from)),
+          (specOf(calculator, name)?.cyclic ?? Infinity) / 2,
+        ),
+      ]),
     ),
     // Few ask for them, and not with every key.
     get parts() {

@@ -358,3 +358,21 @@ describe('an outline that is none', () => {
     expect(state.problems.map(({ sentence }) => sentence).join()).toContain('hole 5 and the edge');
   });
 });
+
+it('a hole that is the middle of its circle may stand in any direction from it: half a turn either way', () => {
+  const corners = [
+    [0, 0],
+    [40, 0],
+    [40, 30],
+    [0, 30],
+    [20, 15],
+  ] as const;
+  const { spreads, results } = evaluate(
+    holePattern,
+    textsOf(corners, { about: 'middle' }),
+    reading,
+  );
+  expect((results['radius'] as number[])[4]).toBeCloseTo(0, 6);
+  expect(spreads['angle-5']).toBe(180);
+  expect(spreads['angle-1']).toBeLessThan(1);
+});

@@ -30,7 +30,7 @@ it.each([
   [
     'piston-position',
     { given: 'other', travel: '2.7', stroke: '50', rod: '100', 'given-rod': '120' },
-    'Give your own: stroke (the engine it was given for).',
+    'Give your own: other stroke.',
   ],
 ] as const)('%s %j: %s', (slug, texts, said) => {
   expect(saidOf(slug, texts)).toBe(said);

@@ -50,6 +50,7 @@ export const results = {
     help: 'Anticlockwise from the line from the centre to hole 1, or to hole 2 where hole 1 is the centre.',
     table: 'polar',
     decimals: 2,
+    cyclic: 360,
   },
   fitted: {
     label: 'As fitted',
