@@ -2,6 +2,7 @@ import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -72,6 +73,37 @@ const besideColumn = (
   whoseBeside(calculator, evaluation, name) ??
   (restsOnExample(calculator, evaluation, name) ? 'with figures of the example' : undefined);
 
+/** The same beside so many columns, or more, is said once. */
+const MANY = 3;
+
+/**
+ * Whose the columns of a table are, by name: what is said of one alone, for its heading, and of several
+ * alike once, for the caption of all.
+ */
+function whoseColumns({ calculator, evaluation, lengths }: Props, columns: readonly Named[]) {
+  const named = columns.map(([name]) => ({
+    name,
+    words: besideColumn(calculator, evaluation, name),
+    label: inSentence(calledAs(calculator, evaluation, name, lengths).label),
+  }));
+  const alike = (words: string | undefined) => named.filter((other) => other.words === words);
+  const several = new Set(
+    named.map(({ words }) => words).filter((one) => alike(one).length >= MANY),
+  );
+  return {
+    alone: new Map(named.map(({ name, words }) => [name, several.has(words) ? undefined : words])),
+    together: [...several].flatMap((words) =>
+      words === undefined
+        ? []
+        : [
+            `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${alike(words)
+              .map(({ label }) => label)
+              .join(', ')}`,
+          ],
+    ),
+  };
+}
+
 /** What a table holds, and by what its verdicts judge that nobody gave. */
 function captionOf(
   { calculator, evaluation, lengths }: Props,
@@ -102,10 +134,10 @@ function Table({
 }: Props & { id: string; table: TableSpec }) {
   const { columns, rows } = partsOf(id, { calculator, evaluation });
   if (rows.length === 0) return null;
-  const besides = new Map(
-    columns.map(([name]) => [name, besideColumn(calculator, evaluation, name)] as const),
+  const { alone, together } = whoseColumns({ calculator, evaluation, lengths }, columns);
+  const caption = [captionOf({ calculator, evaluation, lengths }, id, table), ...together].join(
+    '. ',
   );
-  const caption = captionOf({ calculator, evaluation, lengths }, id, table);
   const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
   const stacks = columns.length >= LEAST_TO_STACK;
   return (
@@ -121,8 +153,8 @@ function Table({
             {columns.map(([name], column) => (
               <th scope="col" role="columnheader" key={name}>
                 {labels[column]}
-                {besides.get(name) === undefined ? null : (
-                  <span class="whose-beside">{besides.get(name)}</span>
+                {alone.get(name) === undefined ? null : (
+                  <span class="whose-beside">{alone.get(name)}</span>
                 )}
               </th>
             ))}
@@ -150,7 +182,7 @@ function Table({
                         role="cell"
                         data-label={
                           stacks
-                            ? [labels[column], besides.get(name)].filter(Boolean).join(': ')
+                            ? [labels[column], alone.get(name)].filter(Boolean).join(': ')
                             : undefined
                         }
                       >

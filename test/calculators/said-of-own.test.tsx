@@ -79,6 +79,24 @@ describe('own float heights and nothing else', () => {
   });
 });
 
+it('what holds for many columns of a table alike is said once, above them', () => {
+  const html = renderToString(
+    <Tables
+      calculator={named('plate-layout')}
+      evaluation={given('plate-layout', 'sets=2&bore=40mm&outside=90mm')}
+      lengths="mm"
+    />,
+  );
+  const captions = [...html.matchAll(/<caption>(.*?)<\/caption>/gu)].map(([, text]) => text!);
+  const once = captions.filter((text) => /ith the example’s .*: .*, .*, /u.test(text));
+  expect(once.length).toBeGreaterThan(0);
+  for (const table of html.split('<table').slice(1)) {
+    const beside = [...table.matchAll(/whose-beside">(.*?)</gu)].map(([, words]) => words);
+    for (const words of beside)
+      expect(beside.filter((one) => one === words).length).toBeLessThan(3);
+  }
+});
+
 it('a ratio with the oil first is read, and said to be', () => {
   const field = given('fuel-and-oil', 'fuel=5l&ratio=1:25').fields.find(
     ({ key }) => key === 'ratio',
