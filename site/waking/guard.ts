@@ -27,7 +27,10 @@ export const guardScript = [
   'const radio=box.type==="radio",key=radio?box.name.slice(place.dataset.prefix.length):box.name;',
   'if(radio?box.checked&&!box.defaultChecked&&key!=="lengths":box.value!==box.defaultValue)all[key]=box.value}',
   'return all});sessionStorage.setItem(name,JSON.stringify({page:pathname,texts}))};',
-  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}location.reload()}});',
+  // Safari remembers over a reload that a script did not come, until it is asked for as something else; on a
+  // line that hangs, not for long.
+  'const again=()=>location.reload(),asked=()=>Promise.all([...document.querySelectorAll("link[rel=modulepreload]")].map(({href})=>fetch(href,{cache:"reload"})));',
+  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}setTimeout(again,4000);asked().then(again,again)}});',
   'if(part)setTimeout(()=>{delete page.kept;fail()},8000)',
   '})()',
 ].join('');

@@ -179,38 +179,35 @@ for (const kind of [chromium, firefox, webkit]) {
         });
       const right = (): Promise<void> => expect.poll(angle).toBeCloseTo(OF_LINK, 6);
 
-      it.skipIf(!steadyDriver)(
-        'leaves the link’s own figures or none, and Try again brings them',
-        async () => {
-          // In Chromium `faults-waiting` cuts each script of this link, but for the one of every page.
-          const left = (file: string): boolean =>
-            kind !== chromium || !file.endsWith('.js') || file.includes('Page.astro');
-          const files = (await filesOf(LINK, right)).filter(left);
-          let tries = 0;
-          for (const file of files) {
-            await comeToNewHost();
-            cut = file;
-            await visit(LINK);
-            await expect
-              .poll(async () => (await seen(AGAIN)) || Math.abs((await angle()) - OF_LINK) < 1e-6, {
-                message: file,
-              })
-              .toBe(true);
-            const { again, words, figures } = await standing();
-            if (again) {
-              expect(figures, file).toEqual([]);
-              expect(words).toContain('have not been read');
-              cut = undefined;
-              await press(AGAIN);
-              tries += 1;
-            }
-            await right();
-            await expect.poll(() => seen(AGAIN), { message: file }).toBe(false);
+      it('leaves the link’s own figures or none, and Try again brings them', async () => {
+        // In Chromium `faults-waiting` cuts each script of this link, but for the one of every page.
+        const left = (file: string): boolean =>
+          kind !== chromium || !file.endsWith('.js') || file.includes('Page.astro');
+        const files = (await filesOf(LINK, right)).filter(left);
+        let tries = 0;
+        for (const file of files) {
+          await comeToNewHost();
+          cut = file;
+          await visit(LINK);
+          await expect
+            .poll(async () => (await seen(AGAIN)) || Math.abs((await angle()) - OF_LINK) < 1e-6, {
+              message: file,
+            })
+            .toBe(true);
+          const { again, words, figures } = await standing();
+          if (again) {
+            expect(figures, file).toEqual([]);
+            expect(words).toContain('have not been read');
+            cut = undefined;
+            await press(AGAIN);
+            tries += 1;
           }
-          console.info(`${kind.name}: ${String(files.length)} files, ${String(tries)} needed.`);
-          expect(tries).toBeGreaterThan(kind === chromium ? 0 : 4);
-        },
-      );
+          await right();
+          await expect.poll(() => seen(AGAIN), { message: file }).toBe(false);
+        }
+        console.info(`${kind.name}: ${String(files.length)} files, ${String(tries)} needed.`);
+        expect(tries).toBeGreaterThan(kind === chromium ? 0 : 4);
+      });
 
       it('leaves the sheet’s link unread and says so, and Try again reads it', async () => {
         const offered = (): Promise<boolean> =>
