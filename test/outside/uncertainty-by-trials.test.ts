@@ -221,6 +221,8 @@ function compare(
     const [one, small] = [whole.get(name)!, tenth.get(name)!];
     const dust = 1e-9 * (1 + Math.abs(figures[name]!));
     if (one.deviation < dust && spread <= own + dust) return [];
+    // What may stand in any direction is told as half a round, however far the trials go about it.
+    if (2 * spread === calculator.results[name.replace(/(-\d+)+$/, '')]?.cyclic) return [];
     const bent = Math.abs(one.deviation / (10 * small.deviation) - 1) > STRAIGHT;
     const straight = !bent && one.count === trials && small.count === trials;
     return [{ name, straight, ratio: spread / widenedBy(name) / Math.hypot(one.deviation, own) }];
