@@ -1,3 +1,6 @@
+/** How long a page waits for the scripts that it has asked for before it says that they are late. */
+export const LATE_MS = 8000;
+
 const marks = (): DOMStringMap => document.documentElement.dataset;
 
 /** The page answers: nothing has failed that still stands in its way. */

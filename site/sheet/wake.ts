@@ -1,12 +1,9 @@
-import { pageAnswers, pageFailed } from '../opening/answering.ts';
+import { LATE_MS, pageAnswers, pageFailed } from '../opening/answering.ts';
 import { didNotCome } from '../opening/load-failure.ts';
 import { watchLengths } from '../opening/preferences.ts';
 import { onSigns } from '../opening/signs.ts';
 import { keepDeeds } from '../opening/while-coming.ts';
 import { hasWork, ifCopied } from './has-work.ts';
-
-/** As long as guard.ts waits for the scripts that a page asks for at once. */
-const LATE_MS = 8000;
 
 /** When another tab, or the way back to this one, may have brought something to show. */
 const CHANGES = ['storage', 'hashchange', 'pageshow', 'focus'] as const;

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { LATE_MS } from '../opening/answering.ts';
 import { KEY } from '../opening/preferences.ts';
 
 /**
@@ -31,7 +32,7 @@ export const guardScript = [
   // line that hangs, not for long.
   'const again=()=>location.reload(),asked=()=>Promise.all([...document.querySelectorAll("link[rel=modulepreload]")].map(({href})=>fetch(href,{cache:"reload"})));',
   'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}setTimeout(again,4000);asked().then(again,again)}});',
-  'if(part)setTimeout(()=>{delete page.kept;fail()},8000)',
+  `if(part)setTimeout(()=>{delete page.kept;fail()},${LATE_MS})`,
   '})()',
 ].join('');
 

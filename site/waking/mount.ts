@@ -1,7 +1,7 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { keepWork, keptWork } from '../opening/kept-work.ts';
-import { pageAnswers, pageFailed } from '../opening/answering.ts';
+import { LATE_MS, pageAnswers, pageFailed } from '../opening/answering.ts';
 import { didNotCome } from '../opening/load-failure.ts';
 import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
 import { isAtWork } from '../opening/typed-before.ts';
@@ -95,9 +95,6 @@ function whenFigureNeeded(place: HTMLElement, begin: () => void, signal: AbortSi
   asChosen(rememberedLengths());
   signal.addEventListener('abort', watchLengths(asChosen));
 }
-
-/** As long as guard.ts waits for the scripts that a page asks for at once. */
-const LATE_MS = 8000;
 
 /** Fetches a calculator once it is needed, and has it do what was done to it meanwhile. */
 function onDemand(place: HTMLElement, fetched: (stirred: boolean) => Promise<boolean>): void {
