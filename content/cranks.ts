@@ -14,10 +14,10 @@ export interface Crank {
 
 /** Cranks of a row of cylinders, as an article compares them. */
 export const cranks: readonly Crank[] = [
-  { name: 'Twin at\u00a0180°', pins: [0, 180] },
-  { name: 'Twin at\u00a0360°', pins: [0, 0] },
-  { name: 'Triple at\u00a0120°', pins: [0, 240, 120] },
-  { name: 'Four at\u00a090°', pins: [0, 180, 270, 90] },
+  { name: 'Twin at 180°', pins: [0, 180] },
+  { name: 'Twin at 360°', pins: [0, 0] },
+  { name: 'Triple at 120°', pins: [0, 240, 120] },
+  { name: 'Four at 90°', pins: [0, 180, 270, 90] },
 ];
 
 const firing = ({ pins }: Crank) =>

@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { MOST_CYLINDERS } from '../maths/limits/cylinder-count.ts';
 import type { OrderReader } from '../frame/field/fields.ts';
 import { quote } from '../frame/field/parse.ts';
@@ -26,11 +27,6 @@ function orderGroups(text: string, isShared: boolean): string[][] {
 
 /** The cylinders of a firing order as typed, one after the other. */
 const orderParts = (text: string, isShared = false): string[] => orderGroups(text, isShared).flat();
-
-const inWords = (numbers: readonly number[]): string =>
-  numbers.length < 2
-    ? String(numbers[0])
-    : `${numbers.slice(0, -1).join(', ')} and ${String(numbers.at(-1))}`;
 
 /** What is wrong with how its cylinders are said to fire together; nothing where it is right. */
 function togetherProblem(
@@ -80,7 +76,7 @@ function orderProblem(text: string, cylinders: number, sets?: number): string | 
   const missing = all.filter((number) => !numbers.includes(number));
   return missing.length === 0
     ? togetherProblem(groups, cylinders, sets)
-    : `The firing order leaves out cylinder${missing.length === 1 ? '' : 's'} ${inWords(missing)}. ${remedy}`;
+    : `The firing order leaves out cylinder${missing.length === 1 ? '' : 's'} ${listed(missing)}. ${remedy}`;
 }
 
 /** Reads a firing order in any common way of writing it; an empty text is none. */

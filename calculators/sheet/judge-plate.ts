@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { setPlaces, spacingsOf } from '../maths/plate/set-places.ts';
 import {
@@ -66,8 +67,7 @@ function sharedPlaces(directions: readonly number[], lobes: number): string[] {
   });
   return groups.flatMap((group) => {
     if (group.length < 2) return [];
-    const names = group.map((i) => String(i + 1));
-    const sets = `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
+    const sets = listed(group.map((i) => i + 1));
     const at = say(((directions[group[0]!]! % 360) + 360) % 360);
     const way =
       lobes > 1

@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { boxName } from './model.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import {
@@ -126,9 +127,6 @@ function bestTurn(found: readonly number[], wanted: number, tolerance: number): 
   return turns.reduce((best, turn) => (out(turn) < out(best) ? turn : best));
 }
 
-const inWords = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
-
 /**
  * How the calculator of the plate goes about the same readings, where that leaves more sets to be
  * moved: it turns the plate to the middle of the earliest and the latest, whatever it leaves.
@@ -143,7 +141,7 @@ function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }
   const [here, there] = [out(errors), out(middle.errors)];
   if (there.length <= here.length) return [];
   return [
-    `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then the sets of ${inWords(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
+    `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then the sets of ${listed(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
   ];
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { addNote } from './edit-log.ts';
 import { confirmOne } from './set-entry.ts';
 import { lastAt, readingsAt } from './log.ts';
@@ -29,12 +30,8 @@ export function movedOrNot(engine: Engine, id: StepId): MovedOrNot | undefined {
 }
 
 /** Sets in words: "set 1", "sets 1 and 2". */
-export const setsWords = (sets: readonly number[]): string => {
-  const numbers = sets.map((i) => String(i + 1));
-  return numbers.length < 2
-    ? `set ${numbers.join('')}`
-    : `sets ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)!}`;
-};
+export const setsWords = (sets: readonly number[]): string =>
+  `${sets.length < 2 ? 'set' : 'sets'} ${listed(sets.map((i) => i + 1))}`;
 
 /**
  * Says that only the sets that were read since were moved, and the plate was not: what was read

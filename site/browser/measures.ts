@@ -6,14 +6,16 @@ export const UNITS = [
   'amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N/m|N|dB\\(A\\)',
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
+/** What bears a number as its name: “set 2”, “ISO 273:1979”. */
+const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep) \d{1,2}|(?:ISO|IEC|DIN|BS) [\d:–-]*\d)(?!\d|[.,/°%]\d|[°%]| (?:${UNITS}|±|:|[−+×/=] ))`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
- * so is a ± by itself. */
+ * so is a ± by itself, and a name with its number. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L}))(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L})|${NUMBERED})(?![\p{L}\d²³/])`,
   'u',
 );
 
-/** A text in pieces: every second one, from the second on, is a figure with its unit. */
+/** A text in pieces: every second one, from the second on, is a figure with its unit or a name with its number. */
 export const measuresApart = (text: string): string[] =>
   // Most texts hold no figure, which is seen at once.
   /\d/.test(text) ? text.split(MEASURE) : [text];

@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
-import { fileName } from '../../calculators/sheet/file-name.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import {
@@ -14,12 +13,9 @@ import {
   withEngine,
   type Store,
 } from '../../calculators/sheet/store.ts';
-import { openText } from '../../calculators/sheet/rescue.ts';
-import { writeDocument } from '../../calculators/sheet/validate.ts';
-import { save } from '../browser/save.ts';
-import { today } from '../browser/today.ts';
-import { asTyped } from './as-typed.ts';
-import { lastSaved, noteSaved } from './keeper.ts';
+import { Archive } from './Archive.tsx';
+import { openFile, saveFile } from './files.ts';
+import { lastSaved } from './keeper.ts';
 import { NameBox } from './NameBox.tsx';
 import { Safe } from './Safe.tsx';
 
@@ -34,17 +30,6 @@ const started = (store: Store): Store => {
   const engine = newEngine(freeId(store.engines), freeName('My engine', store.engines));
   return { ...withEngine(store, engine), active: engine.id };
 };
-
-/** The text of a file, without reading one that cannot be a sheet. */
-async function textOf(file: File): Promise<string> {
-  if (file.size > LIMITS.text * 4) {
-    throw new SheetError(
-      'too-large',
-      `“${file.name}” is ${(file.size / 1e6).toFixed(1)} MB; an engine sheet has at most ${(LIMITS.text / 1e6).toFixed(0)} MB. Choose a file that was saved by the engine sheet. Nothing was taken from it.`,
-    );
-  }
-  return file.text();
-}
 
 /** Files and other engines behind one line, shut while an engine is new: its first figure comes first. */
 function Fold({
@@ -84,12 +69,12 @@ export function EngineBar({ store, engine, change, edit }: Props) {
   const [removed, setRemoved] = useState<Engine>();
   const picker = useRef<HTMLInputElement>(null);
 
-  const attempt = (work: () => string, of = ''): void => {
+  const attempt = (work: () => string): void => {
     try {
       setSaid(work());
     } catch (error) {
       if (!(error instanceof SheetError)) throw error;
-      setSaid(`${of}${error.message}`);
+      setSaid(error.message);
     }
   };
   const add = (engines: readonly Engine[], what: string): void =>
@@ -97,48 +82,8 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       change((before) => adopt(before, engines));
       return what;
     });
-  const open = async (file: File): Promise<void> => {
-    const shown = store;
-    let source: string;
-    try {
-      source = await textOf(file);
-    } catch (error) {
-      if (!(error instanceof SheetError)) {
-        setSaid(`“${file.name}” could not be read from this device. Nothing was taken from it.`);
-        return;
-      }
-      setSaid(error.message);
-      return;
-    }
-    attempt(() => {
-      const { engines, lost } = openText(source);
-      if (engines.length === 0) return `“${file.name}” holds no engine.`;
-      change((before) => {
-        const next = adopt(before, engines);
-        // What came whole from a file is in one.
-        if (lost.length === 0) noteSaved(next.engines.slice(before.engines.length), today());
-        // Who went on typing while the file was read stays with the engine under the hand.
-        return before === shown ? next : { ...next, active: before.active ?? next.active };
-      });
-      const names = engines.map(({ name }) => name).join(', ');
-      const left = lost.length === 0 ? '' : ` Left out: ${lost.join(' ')}`;
-      return `Taken from “${file.name}”: ${names}.${left}${asTyped(engines.at(-1))}`;
-    }, `“${file.name}”: `);
-  };
-  const saveFile = (engines: readonly Engine[]): void =>
-    attempt(() => {
-      const [only] = engines.length === 1 ? engines : [];
-      const name = fileName(
-        only ? 'engine-sheet' : 'engine-sheets',
-        only?.name ?? '',
-        today(),
-        'json',
-      );
-      save(name, new Blob([writeDocument(engines)], { type: 'application/json' }));
-      noteSaved(engines, today());
-      return `${name} saved.`;
-    });
-  const laidAside = store.engines.filter(({ archived }) => archived);
+  const saveAll = (engines: readonly Engine[]): void =>
+    attempt(() => `${saveFile(engines)} saved.`);
   const remove = (gone: Engine): void => {
     setRemoved(gone);
     setSaid(`${gone.name} was taken out of the list.`);
@@ -180,17 +125,17 @@ export function EngineBar({ store, engine, change, edit }: Props) {
         aria-label="Engine sheet file"
         onChange={(event) => {
           const [file] = event.currentTarget.files ?? [];
-          if (file) void open(file);
+          if (file) void openFile(file, store, change).then(setSaid);
           event.currentTarget.value = '';
         }}
       />
       {engine ? (
         <>
-          <button type="button" onClick={() => saveFile([engine])}>
+          <button type="button" onClick={() => saveAll([engine])}>
             Save to a file
           </button>
           {store.engines.length > 1 ? (
-            <button type="button" onClick={() => saveFile(store.engines)}>
+            <button type="button" onClick={() => saveAll(store.engines)}>
               Save all to a file
             </button>
           ) : null}
@@ -271,31 +216,9 @@ export function EngineBar({ store, engine, change, edit }: Props) {
       <p class="share-state" role="status">
         {said === EMPTY && engine && !isNew(engine) ? '' : said}
       </p>
-      {laidAside.length === 0 ? null : (
-        <details class="act">
-          <summary>Archive ({laidAside.length})</summary>
-          <ul class="log-entries">
-            {laidAside.map((old) => (
-              <li key={old.id}>
-                <b>{old.name}</b>
-                <button
-                  type="button"
-                  class="plain"
-                  aria-label={`Take ${old.name} out of the archive`}
-                  onClick={() => {
-                    change((before) => archive(before, old.id, false));
-                    setSaid(`${old.name} is open again.`);
-                  }}
-                >
-                  Take out of the archive
-                </button>
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <Archive store={store} change={change} say={setSaid} />
       {engine && isWorthSaving(engine) ? (
-        <Safe engine={engine} saveFile={() => saveFile([engine])} />
+        <Safe engine={engine} saveFile={() => saveAll([engine])} />
       ) : null}
     </section>
   );

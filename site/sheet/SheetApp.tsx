@@ -21,6 +21,7 @@ import { Kept } from './Kept.tsx';
 import { Later } from './Later.tsx';
 import { Notices } from './Notices.tsx';
 import { keepPlace, keptPlace } from './keeper.ts';
+import { whenDrawn } from './in-turn.ts';
 import { InTurn } from './InTurn.tsx';
 import { OneAtATime } from './OneAtATime.tsx';
 import { Order } from './Order.tsx';
@@ -52,8 +53,14 @@ function Whole({ then }: { readonly then: (isWhole: boolean) => void }) {
   return null;
 }
 
+interface Props {
+  readonly places: Places;
+  /** Told once every part of what is kept stands on the page. */
+  readonly drawn?: () => void;
+}
+
 /** The engine sheet and the order of work. The server renders it without an engine. */
-export function SheetApp({ places }: { readonly places: Places }) {
+export function SheetApp({ places, drawn }: Props) {
   const sheet = useSheet();
   const { store, engine, keeping, ready, change, edit, dropAside, seen } = sheet;
   const [lengths, setLengths] = useState<LengthDisplay>('mm');
@@ -83,7 +90,9 @@ export function SheetApp({ places }: { readonly places: Places }) {
   }, [ready]);
   const spot = engine ? spotAt(fragment, engine) : undefined;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), []);
-  useHeight(root, ready && (isWhole || engine === undefined || spot !== undefined));
+  const isAllIn = ready && (isWhole || engine === undefined || spot !== undefined);
+  useHeight(root, isAllIn);
+  useEffect(() => (isAllIn && drawn ? whenDrawn(drawn) : undefined), [isAllIn]);
 
   const copyStep = (id: StepId): void => {
     if (!engine) return;

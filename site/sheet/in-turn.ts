@@ -1,6 +1,7 @@
 import { useCallback, useLayoutEffect, useState } from 'preact/hooks';
 
 const waiting = new Set<() => void>();
+const atRest = new Set<() => void>();
 let going = false;
 
 /** A part may wait for a browser that never rests, but not long. */
@@ -15,7 +16,11 @@ function whenRested(work: () => void): void {
 function next(): void {
   const [draw] = waiting;
   going = draw !== undefined;
-  if (!draw) return;
+  if (!draw) {
+    for (const tell of atRest) tell();
+    atRest.clear();
+    return;
+  }
   waiting.delete(draw);
   draw();
   whenRested(next);
@@ -33,6 +38,15 @@ export function inTurn(draw: () => void): () => void {
   }
   return () => {
     waiting.delete(draw);
+  };
+}
+
+/** Tells once nothing waits to be drawn. Gives back the way to leave it untold. */
+export function whenDrawn(tell: () => void): () => void {
+  if (going) atRest.add(tell);
+  else tell();
+  return () => {
+    atRest.delete(tell);
   };
 }
 

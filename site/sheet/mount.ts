@@ -7,8 +7,10 @@ import { SheetApp } from './SheetApp.tsx';
 /** Takes the sheet into use. */
 export function mount(place: HTMLElement): void {
   const { places } = document.querySelector<HTMLElement>('[data-places]')!.dataset;
-  hydrateInPlace(h(SheetApp, { places: JSON.parse(places!) as Places }), place);
-  place.dataset.ready = 'true';
+  const drawn = (): void => {
+    place.dataset.ready = 'true';
+  };
+  hydrateInPlace(h(SheetApp, { places: JSON.parse(places!) as Places, drawn }), place);
   pageAnswers();
   addressRead();
   sheetRead();

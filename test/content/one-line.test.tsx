@@ -30,7 +30,11 @@ describe('a figure and its unit stand on one line', () => {
     ['1 mm + 2 mm + 3 mm + 4 mm + 5 mm', '[1 mm] + [2 mm] + [3 mm] + [4 mm] + [5 mm]'],
     ['across −0.05 + 0.15 m: 3', 'across [−0.05 + 0.15 m]: 3'],
     ['a plug of M14 × 1.25, 1 to 3', 'a plug of M14 × 1.25, 1 to 3'],
-    ['step 2 gives 4 litresome', 'step 2 gives 4 litresome'],
+    ['4 litresome', '4 litresome'],
+    ['Set 2, from set 1 (ISO 273:1979)', '[Set 2], from [set 1] ([ISO 273:1979])'],
+    ['ISO 1219-1 on cylinder 3.', '[ISO 1219-1] on [cylinder 3].'],
+    ['hole 6 mm wide, pin 0.4, set 2 mm', 'hole [6 mm] wide, pin 0.4, set [2 mm]'],
+    ['offset 2 and a set 12°, set 125', 'offset 2 and a set 12°, set 125'],
   ])('%s', (text, expected) => {
     expect(read(text)).toBe(expected);
   });
@@ -47,7 +51,7 @@ describe('a figure and its unit stand on one line', () => {
   it('and a short cell of a table that holds a figure, whole', () => {
     const cells = (html: string) => bracketed(shortCells(html));
     expect(cells('<tr><th scope="row">Triple at 120°</th><td>\n 1, 3, 2, 4\n</td></tr>')).toBe(
-      '<tr><th scope="row">Triple at 120°</th><td>[1, 3, 2, 4]</td></tr>',
+      '<tr><th scope="row">[Triple at 120°]</th><td>[1, 3, 2, 4]</td></tr>',
     );
     const left =
       '<th scope="col">Travel at 20°</th><td>a twin</td><td>0.35</td><td>0°, 180°, 270°, 90°</td>';

@@ -1,4 +1,4 @@
-import type { Pattern } from '../../calculators/maths/plate/hole-pattern.ts';
+import type { Pattern } from '../../calculators/maths/plate/hole-distances.ts';
 
 type Point = readonly [x: number, y: number];
 

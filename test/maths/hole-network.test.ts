@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { asRead, fitHoles, type Pattern } from '../../calculators/maths/plate/hole-pattern.ts';
+import { asRead, type Pattern } from '../../calculators/maths/plate/hole-distances.ts';
+import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
 import { spreader, type Next } from '../calculators/states.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import { apart, exactly } from './caliper.ts';

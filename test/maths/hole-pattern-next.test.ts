@@ -1,12 +1,9 @@
 import { inv, matrix, multiply, transpose, type Matrix } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import {
-  fitHoles,
-  nextDistance,
-  withoutDistance,
-  type Pattern,
-  type Place,
-} from '../../calculators/maths/plate/hole-pattern.ts';
+import { type Pattern } from '../../calculators/maths/plate/hole-distances.ts';
+import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
+import { nextDistance, withoutDistance } from '../../calculators/maths/plate/next-distance.ts';
+import { type Place } from '../../calculators/maths/plate/place.ts';
 import { spreader } from '../calculators/states.ts';
 import { exactly } from './caliper.ts';
 

@@ -2,14 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heldBy, type Pair } from '../../calculators/maths/plate/hole-network.ts';
 import {
-  fitHoles,
-  nextDistance,
-  withoutDistance,
   type Distance,
   type Pattern,
-  type Place,
   type Span,
-} from '../../calculators/maths/plate/hole-pattern.ts';
+} from '../../calculators/maths/plate/hole-distances.ts';
+import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
+import { nextDistance, withoutDistance } from '../../calculators/maths/plate/next-distance.ts';
+import { type Place } from '../../calculators/maths/plate/place.ts';
 import { setsAbout } from '../../calculators/maths/plate/hole-sets.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
 import { thrown } from './thrown.ts';

@@ -1,5 +1,6 @@
 import { randomLcg, randomNormal } from 'd3-random';
-import type { Distance, Pattern, Place } from '../../calculators/maths/plate/hole-pattern.ts';
+import type { Distance, Pattern } from '../../calculators/maths/plate/hole-distances.ts';
+import type { Place } from '../../calculators/maths/plate/place.ts';
 import { bandOpenings } from '../../calculators/maths/plate/band-openings.ts';
 import { areaWithin } from '../../calculators/maths/plate/edge-parts.ts';
 import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';

@@ -1,10 +1,8 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { targetOf, type Computed, type Values } from './compute.ts';
-
-const listed = (words: readonly string[]): string =>
-  words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 
 function ofTheSlides(v: Values, computed: Computed, { lengths }: Known): string {
   const turns = computed.turn as readonly number[];

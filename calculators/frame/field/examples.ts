@@ -1,3 +1,4 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { convert, type Unit } from '../../maths/units/units.ts';
 import { fieldUnit, type Ranged } from './field-unit.ts';
 import { toShown, units, type LengthDisplay, type UnitName } from '../text/units.ts';
@@ -64,5 +65,5 @@ export function exampleWords(spec: Ranged, lengths: LengthDisplay, usual?: numbe
     `${short(value)} ${own}`,
     ...others.map((other) => `${short(convert(value, home, other), isUsual ? 2 : 3)} ${other}`),
   ];
-  return `${written.slice(0, -1).join(', ')} or ${written.at(-1)!}`;
+  return listed(written, 'or');
 }

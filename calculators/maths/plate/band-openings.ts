@@ -1,3 +1,4 @@
+import { listed } from '../numeric/listed.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { crossings } from './edge-crossings.ts';
@@ -9,7 +10,7 @@ import {
   placeAlong,
   shareAt,
 } from './edge-parts.ts';
-import type { Place } from './hole-pattern.ts';
+import type { Place } from './place.ts';
 import { fromEdge } from './from-edge.ts';
 import type { Edge, Land } from './land-outline.ts';
 
@@ -185,7 +186,7 @@ function looseLand(
   const holes =
     names.length === 1
       ? `Hole ${names[0]!} with its land stands`
-      : `Holes ${names.slice(0, -1).join(', ')} and ${names.at(-1)!} with their lands stand`;
+      : `Holes ${listed(names)} with their lands stand`;
   return new MathsError(
     'loose-land',
     ['band', `land-${names[0]!}`],

@@ -1,13 +1,10 @@
-import type { Net, Place } from './hole-pattern.ts';
+import { misfitsOf, sumOfSquares, type Net } from './hole-distances.ts';
+import { apart, type Place } from './place.ts';
 
 interface Spoke {
   readonly to: Place;
   readonly length: number;
 }
-
-const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
-const sumOfSquares = (figures: readonly number[]): number =>
-  figures.reduce((sum, figure) => sum + figure * figure, 0);
 
 type Between = (a: number, b: number) => number | undefined;
 
@@ -86,8 +83,7 @@ function builtOn(triangle: readonly (Place | undefined)[], between: Between): Pl
  */
 export function builtUp(holes: number, net: Net): Place[] | undefined {
   const between = betweenIn(net);
-  const off = (places: readonly Place[]): number =>
-    sumOfSquares(net.pairs.map(([a, b], k) => net.lengths[k]! - apart(places[a]!, places[b]!)));
+  const off = (places: readonly Place[]): number => sumOfSquares(misfitsOf(net, places));
   return triangles(holes, between)
     .flatMap((triangle) => {
       const built = builtOn(triangle, between);

@@ -1,4 +1,4 @@
-import type { Place } from './hole-pattern.ts';
+import type { Place } from './place.ts';
 import type { Edge, RoundEdge, StraightEdge } from './land-outline.ts';
 
 /** What misses by less touches, mm. */

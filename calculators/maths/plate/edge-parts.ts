@@ -1,4 +1,4 @@
-import type { Place } from './hole-pattern.ts';
+import type { Place } from './place.ts';
 import { fromEdge } from './from-edge.ts';
 import type { Edge } from './land-outline.ts';
 

@@ -1,15 +1,13 @@
 import { crossings } from './edge-crossings.ts';
 import { placeAlong } from './edge-parts.ts';
 import { fromEdge } from './from-edge.ts';
-import type { Place } from './hole-pattern.ts';
+import { apart, type Place } from './place.ts';
 import type { Edge, RoundEdge, StraightEdge } from './land-outline.ts';
 
 /** What lies nearer to an edge lies on it, mm. */
 const ON = 1e-7;
 
 type Pair = readonly [Place, Place];
-
-const apart = (a: Place, b: Place): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** Both ways from a place along a direction. */
 const bothWays = ({ x, y }: Place, far: number, u: Place): Place[] => [

@@ -1,6 +1,6 @@
 import { crossings } from './edge-crossings.ts';
 import { lengthOf, shareAt } from './edge-parts.ts';
-import type { Place } from './hole-pattern.ts';
+import type { Place } from './place.ts';
 import type { Edge } from './land-outline.ts';
 
 /** Nearer to its own end, an edge only runs into its neighbour there, mm. */

@@ -1,6 +1,6 @@
 import { MathsError } from '../numeric/errors.ts';
 import { leastSquares } from '../numeric/linear.ts';
-import type { Place } from './hole-pattern.ts';
+import type { Place } from './place.ts';
 
 export interface PitchCircle extends Place {
   /** mm. */

@@ -1,3 +1,4 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { orderFigure } from '../../frame/text/order.ts';
 import { fixed } from '../../frame/text/format.ts';
 import type { Remark } from '../../frame/types.ts';
@@ -12,11 +13,6 @@ const EVEN = 0.05;
 /** Whole degrees as they are, others to a tenth. */
 const degrees = (angle: number): string =>
   `${fixed(angle, Math.abs(angle - Math.round(angle)) < EVEN ? 0 : 1)}°`;
-
-const listed = (numbers: readonly number[]): string =>
-  numbers.length < 2
-    ? numbers.join('')
-    : `${numbers.slice(0, -1).join(', ')} and ${String(numbers.at(-1))}`;
 
 /** Which others could share a coil of two leads with a cylinder. */
 export function coilWords(v: Values, computed: Computed, index: number): string {

@@ -5,7 +5,7 @@ import { fixed, unbroken } from '../../frame/text/format.ts';
 import { hundredth } from '../../maths/numeric/steps.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
 import { lengthOf } from '../../maths/plate/edge-parts.ts';
-import type { Place } from '../../maths/plate/hole-pattern.ts';
+import type { Place } from '../../maths/plate/place.ts';
 import type { Reach, StraightEdge } from '../../maths/plate/land-outline.ts';
 import { round } from '../../picture/boxes.ts';
 import type { Box } from '../../picture/common/overlap.ts';

@@ -1,8 +1,10 @@
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { memoize } from '../../frame/memoize.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
-import { asRead, betweenCentres, fitHoles } from '../../maths/plate/hole-pattern.ts';
-import type { Pattern, Place, Span } from '../../maths/plate/hole-pattern.ts';
+import { asRead, betweenCentres } from '../../maths/plate/hole-distances.ts';
+import { fitHoles } from '../../maths/plate/hole-pattern.ts';
+import type { Pattern, Span } from '../../maths/plate/hole-distances.ts';
+import type { Place } from '../../maths/plate/place.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { pitchCircle } from '../../maths/plate/pitch-circle.ts';
 import type { inputs } from './inputs.ts';

@@ -4,7 +4,7 @@ import { circle, line, text, type Drawing, type Shape } from '../../drawing/shap
 import { showInput } from '../../frame/text/format.ts';
 import type { LengthDisplay } from '../../frame/text/units.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
-import type { Place } from '../../maths/plate/hole-pattern.ts';
+import type { Place } from '../../maths/plate/place.ts';
 import { reachOf, type Edge, type Reach } from '../../maths/plate/land-outline.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
 import { arrow, bandLettering, LETTER } from './band-lettering.ts';

@@ -2,7 +2,7 @@ import { demoCover } from '../../demo/cover.ts';
 import { choice } from '../../frame/define.ts';
 import { memoize } from '../../frame/memoize.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
-import { MOST_DISTANCES, MOST_HOLES, type Span } from '../../maths/plate/hole-pattern.ts';
+import { MOST_DISTANCES, MOST_HOLES, type Span } from '../../maths/plate/hole-distances.ts';
 import { onStep } from '../../maths/numeric/steps.ts';
 
 const holes = 'The holes';

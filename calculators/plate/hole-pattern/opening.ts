@@ -2,7 +2,7 @@ import { MathsError } from '../../maths/numeric/errors.ts';
 import { sayNumber } from '../../maths/numeric/rounding.ts';
 import { bandOpenings, type InnerEdge } from '../../maths/plate/band-openings.ts';
 import { depthWithin } from '../../maths/plate/edge-parts.ts';
-import type { Place } from '../../maths/plate/hole-pattern.ts';
+import type { Place } from '../../maths/plate/place.ts';
 import type { Edge } from '../../maths/plate/land-outline.ts';
 import type { Values } from './compute.ts';
 import { noSuchHole } from './no-such-hole.ts';

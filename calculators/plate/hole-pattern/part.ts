@@ -2,7 +2,7 @@ import { MathsError } from '../../maths/numeric/errors.ts';
 import { sayNumber } from '../../maths/numeric/rounding.ts';
 import type { InnerEdge } from '../../maths/plate/band-openings.ts';
 import { depthWithin } from '../../maths/plate/edge-parts.ts';
-import type { Place } from '../../maths/plate/hole-pattern.ts';
+import { apart, type Place } from '../../maths/plate/place.ts';
 import { fromEdge } from '../../maths/plate/from-edge.ts';
 import { landOutline, type Edge, type Land } from '../../maths/plate/land-outline.ts';
 import { betweenEdges, narrowestNeck } from '../../maths/plate/necks.ts';
@@ -39,8 +39,6 @@ export interface Metal {
 }
 
 const hole = (index: number): string => `hole ${index + 1}`;
-
-const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** What an edge of the outline is called: the land that it goes round, or the hole it runs on from. */
 function edgeName(edges: readonly Edge[], index: number, places: readonly Place[]): string {

@@ -1,6 +1,7 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
-import { nextDistance, withoutDistance } from '../../maths/plate/hole-pattern.ts';
+import { nextDistance, withoutDistance } from '../../maths/plate/next-distance.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
 import { openingsOf } from './opening.ts';
 import { edgesOf, thinnest } from './part.ts';
@@ -14,9 +15,6 @@ type Computed = ComputedOf<typeof results>;
 const LITTLE = 4;
 
 const named = (v: Values, k: number): string => `distance ${k + 1} (hole ${v.a[k]!} to ${v.b[k]!})`;
-
-const together = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
 
 /** Whether a distance is misread, and which. */
 function ofTheReadings(v: Values, computed: Computed, known: Known): string {
@@ -33,7 +31,7 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
     const alike =
       which.length === v.distance.length
         ? `all ${which.length} of them stand out alike, so that any one may be misread. Measure them all again`
-        : `${together(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
+        : `${listed(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
     return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none. ${wider}`;
   }
   const k = which[0]!;
@@ -56,7 +54,7 @@ function ofTheChecks(v: Values, computed: Computed): string | undefined {
     share < LITTLE ? [k] : [],
   );
   if (weak.length === 0) return undefined;
-  const some = together(weak.slice(0, 3).map((k) => named(v, k)));
+  const some = listed(weak.slice(0, 3).map((k) => named(v, k)));
   return `Little checks ${some}${weak.length > 3 ? ` and ${weak.length - 3} more` : ''}: misread there, the places would move and next to nothing would show. Measure ${weak.length === 1 ? 'it' : 'each'} twice and give both.`;
 }
 
