@@ -31,7 +31,6 @@ import type { Places } from './places.ts';
 import { ServedOutline } from './ServedOutline.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
 import { useFragment } from './use-fragment.ts';
-import { useHeight } from './use-height.ts';
 import { useReread } from './use-reread.ts';
 import { SheetKeys } from './SheetKeys.tsx';
 import { SheetSums, useSheetSums } from './sheet-sums.ts';
@@ -91,7 +90,6 @@ export function SheetApp({ places, drawn }: Props) {
   const spot = engine ? spotAt(fragment, engine) : undefined;
   useEffect(() => (root.current ? holdFocus(root.current) : undefined), []);
   const isAllIn = ready && (isWhole || engine === undefined || spot !== undefined);
-  useHeight(root, isAllIn);
   useEffect(() => (isAllIn && drawn ? whenDrawn(drawn) : undefined), [isAllIn]);
 
   const copyStep = (id: StepId): void => {

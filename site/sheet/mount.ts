@@ -1,6 +1,7 @@
 import { h } from 'preact';
 import { hydrateInPlace } from '../browser/hydrate.ts';
 import { addressRead, pageAnswers, sheetRead } from '../opening/answering.ts';
+import { holdHeight, letHeightGo } from './held-height.ts';
 import type { Places } from './places.ts';
 import { SheetApp } from './SheetApp.tsx';
 
@@ -8,8 +9,11 @@ import { SheetApp } from './SheetApp.tsx';
 export function mount(place: HTMLElement): void {
   const { places } = document.querySelector<HTMLElement>('[data-places]')!.dataset;
   const drawn = (): void => {
+    if (place.dataset.ready) return;
+    letHeightGo(place);
     place.dataset.ready = 'true';
   };
+  holdHeight(place);
   hydrateInPlace(h(SheetApp, { places: JSON.parse(places!) as Places, drawn }), place);
   pageAnswers();
   addressRead();

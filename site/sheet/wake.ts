@@ -4,6 +4,7 @@ import { watchLengths } from '../opening/preferences.ts';
 import { onSigns } from '../opening/signs.ts';
 import { keepDeeds } from '../opening/while-coming.ts';
 import { hasWork, ifCopied } from './has-work.ts';
+import { holdHeight } from './held-height.ts';
 
 /** When another tab, or the way back to this one, may have brought something to show. */
 const CHANGES = ['storage', 'hashchange', 'pageshow', 'focus'] as const;
@@ -54,6 +55,7 @@ function wakeWhenNeeded(place: HTMLElement): void {
         await doDeeds();
       })
       .catch((error: unknown) => {
+        place.style.minHeight = '';
         if (didNotCome(error)) pageFailed();
         else reportError(error);
       })
@@ -69,6 +71,7 @@ function wakeWhenNeeded(place: HTMLElement): void {
   place.addEventListener('focusin', begin, { signal });
   for (const type of CHANGES) addEventListener(type, ifWork, { signal });
   signal.addEventListener('abort', watchLengths(ifWork));
+  if (hasWork()) holdHeight(place);
   ifWork();
   void ifCopied(begin);
   // Nothing stands in its way until it is asked for.

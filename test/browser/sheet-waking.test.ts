@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { jobOf } from '../../calculators/sheet/progress.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { phone, visit } from './support/page.ts';
 import { button, expectKept, keepEngines, ready } from './support/sheet.ts';
@@ -111,16 +112,37 @@ describe('an engine sheet that is kept', () => {
     });
   });
 
+  it('says that it is ready when every step is drawn, and not before', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await keepEngines(page, demo);
+      await page.addInitScript(() => {
+        new MutationObserver(() => {
+          const isReady = document.querySelector('[data-sheet][data-ready="true"]') !== null;
+          if (!isReady || document.body.dataset.drawn !== undefined) return;
+          document.body.dataset.drawn = String(
+            document.querySelectorAll('.task > .task-why').length,
+          );
+        }).observe(document, { subtree: true, attributeFilter: ['data-ready'] });
+      });
+      await page.reload();
+      await ready(page);
+      expect(await page.getAttribute('body', 'data-drawn')).toBe(String(jobOf(demo).length));
+    });
+  });
+
   it('is drawn to its end, and stands where it was left when it is loaded again', async () => {
     await visit({ path, viewport: phone }, async (page) => {
       await keepEngines(page, demo);
       await page.getByRole('heading', { name: 'Print and share' }).waitFor();
       await expect.poll(() => page.locator('.task:not(:has(> .task-why))').count()).toBe(0);
-      await page.evaluate(() => scrollTo(0, 1200));
+      // Further down than what is drawn first reaches.
+      const left = await page.evaluate(() => {
+        scrollTo(0, document.documentElement.scrollHeight * 0.7);
+        return scrollY;
+      });
       await page.reload({ waitUntil: 'load' });
       await ready(page);
-      await page.getByRole('heading', { name: 'Print and share' }).waitFor();
-      await expect.poll(() => page.evaluate(() => scrollY)).toBeCloseTo(1200, -2);
+      await expect.poll(() => page.evaluate(() => scrollY)).toBeCloseTo(left, -2);
     });
   });
 });
