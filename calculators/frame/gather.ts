@@ -172,6 +172,16 @@ function gatherInput(
 const inputOf = ({ inputs }: AnyCalculator, key: string): Input =>
   inputs[key] ?? inputs[key.replace(/-\d+$/, '')]!;
 
+/** Holds readings that were taken more than once against the ± that they share with others. */
+function noteStated(calculator: AnyCalculator, { fields, values }: Gathered): void {
+  fields.forEach((field, at) => {
+    const input = inputOf(calculator, field.key);
+    if (field.kind !== 'figure' || field.readings === undefined) return;
+    if (!('errorIn' in input) || input.errorIn === undefined) return;
+    fields[at] = { ...field, stated: values[input.errorIn] as number };
+  });
+}
+
 /** What each input makes of its text, and of what gave way. */
 function gather(
   calculator: AnyCalculator,
@@ -190,6 +200,7 @@ function gather(
   for (const [key, input] of Object.entries<Input>(calculator.inputs)) {
     gatherInput(key, input, texts, options, into);
   }
+  noteStated(calculator, into);
   return into;
 }
 

@@ -43,6 +43,11 @@ export interface NumberInput extends InputBase {
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
   readonly error?: number;
   /**
+   * Key of the input that holds its ±, where it shares one with others and the calculator reckons with
+   * that itself. Several readings of it may be given too.
+   */
+  readonly errorIn?: string;
+  /**
    * About what is read there, in the home unit, where the default does not say it; 0 where anything may
    * be. A bare figure far from it is doubted that would come near it in another unit.
    */

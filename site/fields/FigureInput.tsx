@@ -1,7 +1,7 @@
 import type { TargetedKeyboardEvent, TargetedMouseEvent } from 'preact';
 import { edgeIn } from '../../calculators/frame/text/format.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
-import { plainText, type FigureField } from '../../calculators/frame/field/fields.ts';
+import { isMeasured, plainText, type FigureField } from '../../calculators/frame/field/fields.ts';
 import { BETWEEN, readingParts, withoutEnd } from '../../calculators/frame/field/readings.ts';
 import { roundStep } from '../../calculators/frame/field/round-steps.ts';
 import { onStep } from '../../calculators/maths/numeric/steps.ts';
@@ -58,7 +58,7 @@ interface AgainProps {
 
 /** Makes room for one more reading of the same quantity: a phone's keys for figures have no semicolon. */
 function Again({ field, name, typing }: AgainProps) {
-  if (field.spec.error === undefined) return null;
+  if (!isMeasured(field.spec)) return null;
   const more = (event: TargetedMouseEvent<HTMLButtonElement>): void => {
     const box = event.currentTarget.parentElement?.querySelector('input');
     // The example's figure is no reading: it gives way to the reader's first.

@@ -174,8 +174,7 @@ export function listToKeep(typed: string, field: ListField, lengths: LengthDispl
 export function readAs(field: FigureField, lengths: LengthDisplay): string | undefined {
   if (field.problem !== undefined || field.value === undefined) return undefined;
   if (field.gaveWay) return 'Moved, so that the example goes with the figures given.';
-  if (field.readings)
-    return readAsMean(field.readings, field.stated ?? 0, field.spec.unit, lengths);
+  if (field.readings) return readAsMean(field.readings, field.stated ?? 0, field.spec, lengths);
   const { unit } = field.spec;
   const pieces = numberAndUnit(field.text);
   if (!pieces) return `= ${showIn(field.value, unit)}`;
@@ -198,7 +197,7 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
 function readAsMean(
   readings: readonly number[],
   stated: number,
-  unit: UnitName,
+  { unit, errorIn }: FieldSpec,
   lengths: LengthDisplay,
 ): string {
   const { count, mean, lowest, highest, standardError, ofMean, ofOne } = repeatedReadings(readings);
@@ -208,15 +207,23 @@ function readAsMean(
   const shown = shownUnit([mean, highest], unit, lengths);
   const plus = (of: number): string => showSpread(of, shown);
   const { plusMinus, verdict } = statedAndRead(stated, readings);
-  const sure =
-    stated === 0
-      ? `Standard error ${plus(standardError)}: by Student’s t good to ± ${plus(ofMean)}, where one reading alone would be ± ${plus(ofOne)}.`
-      : {
-          'borne-out': `They agree with the ± given for one, ± ${plus(stated)}, which stays: what is wrong with all of them alike no number of readings shows.`,
-          wider: `They scatter a little more than the ± given for one, ± ${plus(stated)}: both together make it ± ${plus(plusMinus)}.`,
-          disagree: `They scatter far more than the ± given for one, ± ${plus(stated)}: the scatter tells, by Student’s t ± ${plus(plusMinus)}.`,
-        }[verdict];
-  return `Mean of ${count} readings: ${showIn(mean, shown)}, from ${inputDigits(lowest, shown).replace('-', '−')} to ${showIn(highest, shown)}. ${sure}`;
+  const one = (): string => `the ± given for one, ± ${plus(stated)}`;
+  const sure = (): string => {
+    if (stated === 0) {
+      return `Standard error ${plus(standardError)}: by Student’s t good to ± ${plus(ofMean)}, where one reading alone would be ± ${plus(ofOne)}.`;
+    }
+    if (verdict === 'borne-out') {
+      return `They agree with ${one()}, which stays: what is wrong with all of them alike no number of readings shows.`;
+    }
+    // What is the ± of others too is for the reader to change.
+    if (errorIn !== undefined) return `They scatter more than ${one()}: type ${plus(plusMinus)} there.`;
+    return verdict === 'wider'
+      ? `They scatter a little more than ${one()}: both together make it ± ${plus(plusMinus)}.`
+      : `They scatter far more than ${one()}: the scatter tells, by Student’s t ± ${plus(plusMinus)}.`;
+  };
+  const digits = decimalsFor(toShown(stated === 0 ? ofMean : plusMinus, shown));
+  const middle = withUnit(fixed(toShown(mean, shown), Math.max(0, digits)), shown);
+  return `Mean of ${count} readings: ${middle}, from ${inputDigits(lowest, shown).replace('-', '−')} to ${showIn(highest, shown)}. ${sure()}`;
 }
 
 /** A ± with no more digits than any has. */

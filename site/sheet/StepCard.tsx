@@ -28,6 +28,7 @@ import { useTurn } from './in-turn.ts';
 import { Later } from './Later.tsx';
 import { keepPlace } from './keeper.ts';
 import { ReadingBox } from './ReadingBox.tsx';
+import { StepCaution } from './StepCaution.tsx';
 import { Again, Against, Evenly, Links, Moved, Waits } from './step-parts.tsx';
 
 interface Props extends BoxProps {
@@ -212,6 +213,7 @@ function Work(props: Props) {
         <a href={`#${spotFragment(spotOf(engine, progress, id))}`}>One reading at a time</a>
       </p>
       <p class="task-why">{proseIn(step.why, lengths)}</p>
+      <StepCaution id={id} lengths={lengths} />
       <HowTo how={howOf(engine, id)} lengths={lengths} />
       <dl class="task-facts">
         <div>
@@ -225,12 +227,6 @@ function Work(props: Props) {
           </div>
         )}
       </dl>
-      {step.caution === undefined ? null : (
-        <div class="caution">
-          <p class="caution-title">Take care</p>
-          <p>{proseIn(step.caution, lengths)}</p>
-        </div>
-      )}
       <Missing {...props} />
       {step.reading ? (
         <Rows {...props} />

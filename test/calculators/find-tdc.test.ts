@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import findTdc from '../../calculators/position/find-tdc/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import type { FigureField } from '../../calculators/frame/field/fields.ts';
+import { readAs } from '../../site/fields/field-text.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 
@@ -19,6 +21,35 @@ describe('which way to turn the disc', () => {
 
   it('is none within what the readings can tell', () => {
     expect(said({ before: '40', after: '40.2' })).toMatch(/leave it/);
+  });
+});
+
+describe('readings that a disc of either kind may show', () => {
+  // By hand: one way round the top lies at (30 + 50) / 2 = 40; both ways at (50 − 30) / 2 = 10 after zero.
+  it('are not turned by before the kind is said, and both are told', () => {
+    const evaluation = asked({ before: '30', after: '50' });
+    const [turn] = remarksOf(findTdc, evaluation);
+    expect(turn).toMatch(/^Do not turn the disc yet/);
+    expect(turn).toContain('one way round, it is to be turned by 40.0°, against');
+    expect(turn).toContain('both ways from its zero, by 10.0°, against');
+    const { word } = findTdc.results['tdc-reading'];
+    expect(word(40, evaluation.values)).toBe('counted one way');
+  });
+
+  it('are turned by at once where it was said', () => {
+    const evaluation = asked({ before: '30', after: '50', scale: 'both-ways' });
+    expect(remarksOf(findTdc, evaluation)[0]).toMatch(/^Turn the disc on the crank by 10\.0°/);
+    expect(findTdc.results['tdc-reading'].word(10, evaluation.values)).toBe('on the disc');
+  });
+});
+
+describe('three readings of one place', () => {
+  it('count with their mean, and are held against the ± of a reading', () => {
+    const { results, fields } = asked({ before: '44; 44.5; 43.5', after: '40' });
+    expect(results['tdc-reading']).toBeCloseTo(-2, 9);
+    const field = fields.find(({ key }) => key === 'before')!;
+    expect(field).toMatchObject({ stated: 0.5, readings: [44, 44.5, 43.5] });
+    expect(readAs(field as FigureField, 'mm')).toContain('the ± given for one, ± 0.5°');
   });
 });
 

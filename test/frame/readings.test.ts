@@ -133,7 +133,7 @@ describe('what repeated readings do to a calculation', () => {
 describe('repeated readings beside their field', () => {
   it('are told in words: mean, range, standard error, and what one alone would be', () => {
     const said = readAs(figure('2.31; 2.35; 2.28'), 'mm')!;
-    expect(said).toContain('Mean of 3 readings: 2.3133 mm, from 2.28 to 2.35 mm.');
+    expect(said).toContain('Mean of 3 readings: 2.31 mm, from 2.28 to 2.35 mm.');
     expect(said).toContain('Standard error 0.020 mm: by Student’s t good to ± 0.09 mm');
     expect(said).toContain('where one reading alone would be ± 0.15 mm.');
     expect(readAs(figure('2.3; 2.3'), 'mm')).toMatch(/^Mean of 2 readings, all alike: 2\.3 mm\./);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   discCorrection,
   discScale,
+  isEitherScale,
   dwellAtTop,
   middleShift,
   offsetBias,
@@ -35,8 +36,26 @@ describe('the kind of disc', () => {
     [10, 0, 'both-ways'],
     [180, 170, 'both-ways'],
     [170, 180, 'both-ways'],
+    // Places on a one-way disc whose arc would be all but the whole round.
+    [60, 30, 'both-ways'],
+    [180, 0, 'both-ways'],
   ])('%d before and %d after is %s', (before, after, scale) => {
     expect(discScale(before, after)).toBe(scale);
+  });
+});
+
+describe('whether the other kind of disc would do as well', () => {
+  it.each([
+    [30, 50, true],
+    [12, 95, true],
+    [100, 120, true],
+    [36, 43, false],
+    [60, 30, false],
+    [310, 64, false],
+    [-30, 40, false],
+    [20, 190, false],
+  ])('%d before and %d after: %s', (before, after, either) => {
+    expect(isEitherScale(before, after)).toBe(either);
   });
 });
 

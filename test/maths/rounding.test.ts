@@ -5,6 +5,7 @@ import {
   formatRounded,
   plainDecimal,
   sayNumber,
+  toDecimals,
 } from '../../calculators/maths/numeric/rounding.ts';
 import { codeOf } from './code-of.ts';
 import { thrown } from './thrown.ts';
@@ -56,6 +57,27 @@ describe('digits', () => {
 
   it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('refuses ±%d', (uncertainty) => {
     expect(codeOf(() => decimalsFor(uncertainty))).toBe('bad-uncertainty');
+  });
+});
+
+describe('rounding as a person does it', () => {
+  // By hand, with halves away from 0.
+  it.each([
+    [21.15, 1, '21.2'],
+    [-21.15, 1, '-21.2'],
+    // As a subtraction leaves it: 338.85 less 360.
+    [338.85 - 360, 1, '-21.2'],
+    [1.005, 2, '1.01'],
+    [2.5, 0, '3'],
+    [-2.5, 0, '-3'],
+    [0.125, 2, '0.13'],
+    [0.1 + 0.2, 12, '0.300000000000'],
+    [-0.0004, 2, '0.00'],
+    [1.5e-7, 7, '0.0000002'],
+    [123456789012.5, 0, '123456789013'],
+    [2 ** 60, 3, '1152921504606846976.000'],
+  ])('%d to %d decimals is %s', (value, decimals, text) => {
+    expect(toDecimals(value, decimals)).toBe(text);
   });
 });
 

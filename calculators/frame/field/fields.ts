@@ -27,6 +27,7 @@ export type FieldSpec = Pick<
   | 'assumed'
   | 'judgesBy'
   | 'error'
+  | 'errorIn'
   | 'usual'
 > & {
   readonly optional?: boolean;
@@ -220,10 +221,14 @@ const without = <T>({ value, problem, readings, doubt }: Extract<Read<T>, { kind
   ...(doubt === undefined ? {} : { doubt }),
 });
 
+/** Whether it is read with a ±, so that several readings say more than one. */
+export const isMeasured = ({ error, errorIn }: FieldSpec): boolean =>
+  error !== undefined || errorIn !== undefined;
+
 /** Reads several readings of one quantity: their mean counts, and their spread. */
 function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearing): Read<number> {
   const { label } = spec;
-  if (spec.error === undefined) {
+  if (!isMeasured(spec)) {
     return bad(
       `${capital(label)} takes one figure, and ${typed.length} were typed. Type the one that counts.`,
     );
@@ -314,7 +319,7 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   if (typed.length > LONGEST) return bad(tooLong(spec.label));
   const several = readingParts(typed);
   if (several) return readRepeated(spec, several, reading);
-  const figure = spec.error === undefined ? typed : withoutEnd(typed);
+  const figure = isMeasured(spec) ? withoutEnd(typed) : typed;
   const [bare, implied] = figure.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(

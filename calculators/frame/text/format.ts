@@ -1,4 +1,4 @@
-import { decimalsFor, plainDecimal } from '../../maths/numeric/rounding.ts';
+import { decimalsFor, plainDecimal, toDecimals } from '../../maths/numeric/rounding.ts';
 import { displayUnit, toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 
 /** A figure with its unit label: "24.1°", "2.20 mm". */
@@ -14,8 +14,7 @@ export const unbroken = (words: string): string =>
 
 /** Fixed decimals with a true minus sign and no "−0". */
 export function fixed(value: number, decimals: number): string {
-  const text = value.toFixed(Math.max(0, Math.min(decimals, 12)));
-  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
+  return toDecimals(value, Math.max(0, Math.min(decimals, 12))).replace('-', '−');
 }
 
 /** Fixed decimals, or whole tens, hundreds, … where `places` is negative. */

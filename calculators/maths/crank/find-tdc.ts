@@ -16,11 +16,14 @@ export type DiscScale = 'both-ways' | 'one-way';
 /** Two readings nearer than this, taken as places on a one-way disc, would be a stop at the top. */
 const LEAST_ARC = 20;
 
+const isOffBothWays = (reading: number): boolean => reading < 0 || reading > 180;
+
 /**
  * Which kind of disc two readings come from, where nobody has said. A reading below 0 or above 180
- * is only on a disc that counts one way. Otherwise a stop decides: no stop lets the crank turn to
- * within 20° of the whole round, so readings that differ by less than 20° were counted both ways from
- * the zero, and readings that differ by more are places on a one-way disc.
+ * is only on a disc that counts one way. Otherwise a stop decides. Readings that grow from the first
+ * to the second by 20° and more are taken as places on a one-way disc. Nearer ones would be a stop at
+ * the top itself, and ones that shrink a stop below the bottom: those were counted both ways from the
+ * zero.
  *
  * @param before Reading in degrees on the side before the top, −360 to 360.
  * @param after Reading in degrees on the side after the top, −360 to 360.
@@ -28,9 +31,16 @@ const LEAST_ARC = 20;
 export function discScale(before: number, after: number): DiscScale {
   assertReading('before', before);
   assertReading('after', after);
-  const offBothWays = [before, after].some((reading) => reading < 0 || reading > 180);
-  return offBothWays || Math.abs(after - before) >= LEAST_ARC ? 'one-way' : 'both-ways';
+  const isOneWay = [before, after].some(isOffBothWays) || after - before >= LEAST_ARC;
+  return isOneWay ? 'one-way' : 'both-ways';
 }
+
+/**
+ * Whether two readings may as well come from the other kind of disc than `discScale` takes them for:
+ * both stand on a disc of either kind, and a stop may be found at either place.
+ */
+export const isEitherScale = (before: number, after: number): boolean =>
+  ![before, after].some(isOffBothWays) && after - before >= LEAST_ARC;
 
 /**
  * What the disc shows at true top dead centre.
@@ -158,7 +168,7 @@ function assertReading(name: 'before' | 'after', reading: number): void {
 }
 
 function assertBothWays(name: 'before' | 'after', reading: number): void {
-  if (reading < 0 || reading > 180) {
+  if (isOffBothWays(reading)) {
     throw new MathsError(
       'reading-off-disc',
       [name],

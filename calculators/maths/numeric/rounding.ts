@@ -43,7 +43,25 @@ export function formatRounded(value: number, uncertainty: number): string {
   }
   if (Math.abs(value) >= 1e21) return plainDecimal(value);
   if (!Number.isFinite(value)) return plainDecimal(value);
-  const text = value.toFixed(decimals);
+  return toDecimals(value, decimals);
+}
+
+/**
+ * A figure to so many decimals as a person rounds it: halves away from 0, whatever trace the reckoning
+ * has left behind its twelfth digit. Never −0; the sign is the ASCII hyphen.
+ *
+ * @param value Finite, less than 1e21 from 0.
+ * @param decimals 0 to 15.
+ */
+export function toDecimals(value: number, decimals: number): string {
+  const [digits, exponent = '0'] = value.toPrecision(EXACT_DIGITS).split('e');
+  const shifted = Number(`${digits!}e${String(Number(exponent) + decimals)}`);
+  const whole = Math.sign(shifted) * Math.round(Math.abs(shifted));
+  // One so long has no half to be moved.
+  const rounded = Number.isSafeInteger(whole)
+    ? Number(`${String(whole)}e-${String(decimals)}`)
+    : value;
+  const text = rounded.toFixed(decimals);
   return Number(text) === 0 ? text.replace('-', '') : text;
 }
 

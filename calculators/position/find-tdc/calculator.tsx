@@ -2,13 +2,14 @@ import { demoTop } from '../../demo/top.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
 import { fixed, showIn, shownUnit } from '../../frame/text/format.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
-import type { Inputs, Results } from '../../frame/types.ts';
+import type { AnyValues, Inputs, Results } from '../../frame/types.ts';
 import {
   discCorrection,
   discScale,
   dwellAtTop,
   halfArc,
   halfArcAt,
+  isEitherScale,
   middleShift,
   offsetBias,
   tdcReading,
@@ -27,10 +28,15 @@ const disc = {
   max: 360,
   why: 'no disc shows more than a whole turn',
   step: 0.5,
+  errorIn: 'reading-error',
 } as const;
 
 const scaleOf = (choiceMade: 'auto' | 'both-ways' | 'one-way', before: number, after: number) =>
   choiceMade === 'auto' ? discScale(before, after) : choiceMade;
+
+/** Whether a disc of the other kind would have the top elsewhere, and nobody has said which it is. */
+const isOpen = ({ scale, before, after }: AnyValues): boolean =>
+  scale === 'auto' && isEitherScale(Number(before), Number(after));
 
 const height = ['height', 'height-error', 'stroke', 'rod', 'offset'] as const;
 
@@ -117,6 +123,7 @@ const isNumber = (value: unknown): value is number => typeof value === 'number';
 /** Ways of turning the disc on the crank, as the sheet says them. */
 const WITH = 'the way the engine turns';
 const AGAINST = 'against the way the engine turns';
+const turnBy = (by: number): string => `${fixed(Math.abs(by), 1)}°, ${by > 0 ? WITH : AGAINST}`;
 
 export const results = {
   'tdc-reading': {
@@ -126,7 +133,7 @@ export const results = {
     lead: true,
     decimals: 2,
     spreadFrom: 'spread',
-    word: () => 'on the disc',
+    word: (_, v) => (isOpen(v) ? 'counted one way' : 'on the disc'),
   },
   'disc-correction': {
     label: 'Correct the disc by',
@@ -244,7 +251,11 @@ export default defineCalculator({
         if (Math.abs(by) <= doubt) {
           return 'The disc stands at the true top as nearly as these readings can tell: leave it.';
         }
-        return `Turn the disc on the crank by ${fixed(Math.abs(by), 1)}°, ${by > 0 ? WITH : AGAINST}: it then shows 0 at the true top. Stop the piston on both sides once more to prove it.`;
+        if (isOpen(v)) {
+          const other = discCorrection(tdcReading(v.before, v.after, 'both-ways'));
+          return `Do not turn the disc yet: these readings may come from either kind. If it counts one way round, it is to be turned by ${turnBy(by)}. If it counts both ways from its zero, by ${turnBy(other)}. Choose it under “The disc counts”.`;
+        }
+        return `Turn the disc on the crank by ${turnBy(by)}: it then shows 0 at the true top. Stop the piston on both sides once more to prove it.`;
       },
     },
     {
