@@ -5,7 +5,7 @@ import type { AnyCalculator, Input } from './types.ts';
 interface CarriedOver {
   readonly texts: Texts;
   /** Whose the carried figures are: of whoever gave those from which they come. */
-  readonly originsOf: (origins: Origins) => Origins;
+  readonly origins: Origins;
 }
 
 /** Digits of a carried figure: more than any reading has, so that there and back gives the same. */
@@ -21,7 +21,7 @@ function plainly(value: number, input: Input | undefined): string {
 /** What the other fields hold once a choice has taken another option. */
 export function carriedOver(
   calculator: AnyCalculator,
-  { computed, values, results }: Evaluation,
+  { computed, values, results, fields }: Evaluation,
   key: string,
   option: string,
 ): CarriedOver {
@@ -35,12 +35,10 @@ export function carriedOver(
     texts: Object.fromEntries(
       pairs.map(([name, , value]) => [name, plainly(value, calculator.inputs[name])]),
     ),
-    originsOf: (origins) =>
-      Object.fromEntries(
-        pairs.flatMap(([name, from]) => {
-          const origin = origins[from];
-          return origin === undefined ? [] : [[name, origin] as const];
-        }),
+    origins: Object.fromEntries(
+      pairs.flatMap(([name, from]) =>
+        fields.filter((field) => field.key === from).map(({ origin }) => [name, origin] as const),
       ),
+    ),
   };
 }

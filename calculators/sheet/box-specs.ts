@@ -4,7 +4,7 @@ import { boxAt, momentWords, type Moment, type NumberBox } from './box-places.ts
 import { figureSpec, isFigureKey, type FigureKey } from './figures.ts';
 import { boxTitle } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
-import { cylindersOf, type Engine } from './model.ts';
+import type { Engine } from './model.ts';
 import { steps, type StepId } from './steps.ts';
 import { widest } from './widest.ts';
 
@@ -50,8 +50,9 @@ export function specOf(engine: Engine, box: NumberBox): FieldSpec {
     box.kind === 'figure'
       ? figureSpec(box.key)
       : readingSpec(engine, box.step, box.index, box.moment);
-  if (box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors')) {
-    const cylinders = cylindersOf(engine);
+  const { cylinders } = engine.figures;
+  const isOfCylinders = box.kind === 'figure' && (box.key === 'sets' || box.key === 'carburettors');
+  if (isOfCylinders && cylinders !== undefined) {
     return {
       ...spec,
       max: cylinders,

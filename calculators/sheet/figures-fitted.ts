@@ -49,7 +49,7 @@ export const fittedFigures = {
   },
   reeds: howMany(
     'Reed petals',
-    'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead.',
+    'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead. The same for all cylinders: keep a sheet for each that differs.',
     24,
     'no inlet of such an engine has more',
   ),

@@ -85,7 +85,12 @@ const engineFigures = {
     everywhere: true,
     usual: engineInputs.rod.default,
   },
-  offset: { ...engineInputs.offset, group: engine, everywhere: true },
+  offset: {
+    ...engineInputs.offset,
+    help: `${engineInputs.offset.help} One for all cylinders: keep a sheet for each that differs.`,
+    group: engine,
+    everywhere: true,
+  },
 } as const satisfies Record<string, SheetFigure>;
 
 const all = {

@@ -113,20 +113,31 @@ export const newEngine = (id: string, name: string): Engine => ({
   clock: 0,
 });
 
-/** How many cylinders have boxes: as the sheet says, one until it does. */
-export const cylindersOf = (engine: Pick<Engine, 'figures'>): number =>
-  engine.figures.cylinders ?? 1;
+/** What tells how many of anything an engine has. */
+type Counted = Pick<Engine, 'figures' | 'readings'>;
+
+/** The boxes up to the last that holds a reading, of any step. */
+const boxesRead = ({ readings }: Counted): number =>
+  Math.max(
+    0,
+    ...Object.values(readings).flatMap(({ found, left }) =>
+      [found, left].map((entries) => entries.findLastIndex((entry) => entry !== null) + 1),
+    ),
+  );
+
+/** How many cylinders have boxes: as the sheet says, and until it does as many as were read, one at the least. */
+export const cylindersOf = (engine: Counted): number =>
+  engine.figures.cylinders ?? Math.max(1, boxesRead(engine));
 
 /** How many sets of points it has: one to each cylinder, unless the sheet says that there are fewer. */
-export const setsOf = (engine: Pick<Engine, 'figures'>): number =>
+export const setsOf = (engine: Counted): number =>
   Math.min(engine.figures.sets ?? Infinity, cylindersOf(engine));
 
 /** Whether a set of points fires more than one cylinder. */
-export const sharesSets = (engine: Pick<Engine, 'figures'>): boolean =>
-  setsOf(engine) < cylindersOf(engine);
+export const sharesSets = (engine: Counted): boolean => setsOf(engine) < cylindersOf(engine);
 
 /** How many carburettors it has: one to each cylinder, unless the sheet says that there are fewer. */
-const carburettorsOf = (engine: Pick<Engine, 'figures'>): number =>
+const carburettorsOf = (engine: Counted): number =>
   Math.min(engine.figures.carburettors ?? Infinity, cylindersOf(engine));
 
 /** As many as the sheet says that there are, where that is some and no more than there are boxes for. */
@@ -150,21 +161,17 @@ export function boxesOf(engine: Engine, id: StepId): number {
 }
 
 /** What the boxes of a step count: "Set". One set that fires several cylinders has one timing for them all. */
-export const perOf = (reading: StepReading, engine: Pick<Engine, 'figures'>): string =>
+export const perOf = (reading: StepReading, engine: Counted): string =>
   isOfSet(reading) && sharesSets(engine) ? 'Set' : reading.per;
 
 /** What to call a box: "Set 2". */
-export const boxName = (
-  reading: StepReading,
-  index: number,
-  engine: Pick<Engine, 'figures'>,
-): string => {
+export const boxName = (reading: StepReading, index: number, engine: Counted): string => {
   const per = perOf(reading, engine);
   return reading.once ? per : `${per} ${String(index + 1)}`;
 };
 
 /** What the numbers of a step count, where they are not cylinders: "each set", "one crank". */
-export function countedAs(reading: StepReading, engine: Pick<Engine, 'figures'>): string {
+export function countedAs(reading: StepReading, engine: Counted): string {
   const per = perOf(reading, engine);
   return per === 'Cylinder' ? '' : `${reading.once ? 'one' : 'each'} ${per.toLowerCase()}`;
 }

@@ -9,6 +9,8 @@ import {
 import { doubtOf } from '../frame/field/other-unit.ts';
 import { withoutMarks } from '../frame/field/parse.ts';
 import { looksLikeSum } from '../frame/field/sums.ts';
+import { showIn, shownUnit } from '../frame/text/format.ts';
+import type { LengthDisplay } from '../frame/text/units.ts';
 import { sentenceIn } from '../frame/text/sentence.ts';
 import { assertGeometry } from '../maths/crank/slider-crank.ts';
 import { boxAt, orTooLong, placeOf, type Box, type NumberBox } from './box-places.ts';
@@ -35,6 +37,9 @@ function isSettled(engine: Engine, { step, moment, index }: Box & { kind: 'readi
   return last?.kind === 'check' && last.value === before!.value;
 }
 
+/** Figures that one box holds for all cylinders. */
+const OF_ALL: ReadonlySet<string> = new Set(['stroke', 'rod', 'offset']);
+
 /** What a sum comes to, without the rest that binary fractions leave: 0.1 + 0.2 is 0.3. */
 const withoutRest = (value: number): number => Number(value.toPrecision(12));
 
@@ -60,6 +65,22 @@ function crankProblem(
   const crank = sliderCrankOf({ ...engine, figures: { ...engine.figures, [box.key]: value } });
   const said = crank && attempt(() => assertGeometry(crank));
   return said ? sentenceIn(said.why, lengths) : undefined;
+}
+
+/** Further apart than this two readings of one crank or rod are hardly of the same, mm. */
+const APART = 0.5;
+
+/** What speaks against readings of a figure that all cylinders share, where they are too far apart for one part. */
+function apart(
+  box: NumberBox,
+  { readings }: FigureField,
+  lengths: LengthDisplay,
+): string | undefined {
+  if (box.kind !== 'figure' || !OF_ALL.has(box.key) || readings === undefined) return undefined;
+  const by = Math.max(...readings) - Math.min(...readings);
+  return by <= APART
+    ? undefined
+    : `Read as ${String(readings.length)} readings of one part, which are ${showIn(by, shownUnit([by], 'mm', lengths))} apart. If the parts of the cylinders differ, keep a sheet for each; the figure here is one for all.`;
 }
 
 /** A figure or a reading as its field reads it: nothing but what the text says, and never what stood there before. */
@@ -107,7 +128,7 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
       ? doubtOf(spec, value, text, how.lengths, knownAt(engine, box))
       : undefined;
   const deep = (value: number): string | undefined =>
-    origin === 'yours' && isTravel(box) ? maybeDegrees(spec, value, text, how.lengths) : undefined;
+    isTravel(box) ? maybeDegrees(spec, value, text, how.lengths) : undefined;
   const atOdds = (value: number): string | undefined => {
     if (box.kind !== 'figure') return undefined;
     const said = besideOthers({ ...engine.figures, [box.key]: value }, box.key);
@@ -115,7 +136,10 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
   };
   const doubt =
     problem === undefined && field.value !== undefined
-      ? (deep(field.value) ?? far(field.value) ?? atOdds(field.value))
+      ? (deep(field.value) ??
+        far(field.value) ??
+        apart(box, field, how.lengths) ??
+        atOdds(field.value))
       : undefined;
   return {
     ...field,

@@ -10,6 +10,7 @@ import { specOf } from './box-specs.ts';
 import { usualAt } from './box-usual.ts';
 import { figureSpec, isFigureKey, type FigureKey } from './figures.ts';
 import type { Engine } from './model.ts';
+import { readingOf } from './readings.ts';
 import { steps } from './steps.ts';
 
 /** A kept text as the reader typed it: a sum is kept within brackets, where it was typed bare. */
@@ -19,6 +20,26 @@ const typedText = (kept: string): string => {
 };
 
 const PERCENT = /^(\d+(?:[.,]\d+)?)\s*%$/u;
+
+/** The highest compression read so far, kPa; nothing before any is. */
+function highestRead(engine: Engine): number | undefined {
+  const { found, left } = readingOf(engine, 'compression');
+  const read = found.map((entry, i) => left[i] ?? entry).filter((entry) => entry !== null);
+  return read.length === 0 ? undefined : Math.max(...read);
+}
+
+function partOf(
+  typed: string,
+  percent: string,
+  whole: number,
+  ofWhole: FieldSpec,
+  spec: FieldSpec,
+  lengths: HowToRead['lengths'],
+): string {
+  const part = (Number(percent.replace(',', '.')) / 100) * Math.abs(whole);
+  const type = showIn(part, fieldUnit(spec, lengths));
+  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(ofWhole, lengths))} is ${type}. Type “${type}”.`;
+}
 
 /** What a tolerance typed per cent comes to, as parts are marked with it; nothing of any other text. */
 function shareOf(
@@ -30,15 +51,20 @@ function shareOf(
 ): string | undefined {
   const of = key.replace(/-tolerance$/, '');
   const [, percent] = PERCENT.exec(typed) ?? [];
-  if (of === key || !isFigureKey(of) || percent === undefined) return undefined;
+  if (of === key || percent === undefined) return undefined;
+  if (of === 'compression') {
+    const highest = highestRead(engine);
+    return highest === undefined
+      ? `${quote(typed)} of the highest is not known before the cylinders are read. Read them first, then type ${percent} per cent of the highest here.`
+      : partOf(typed, percent, highest, spec, spec, lengths);
+  }
+  if (!isFigureKey(of)) return undefined;
   const whole = engine.figures[of];
   const label = figureSpec(of).label.toLowerCase();
   if (whole === undefined) {
     return `${quote(typed)} of what? Give the figure “${label}” first, or type the tolerance in its unit.`;
   }
-  const part = (Number(percent.replace(',', '.')) / 100) * Math.abs(whole);
-  const type = showIn(part, fieldUnit(spec, lengths));
-  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(figureSpec(of), lengths))} is ${type}. Type “${type}”.`;
+  return partOf(typed, percent, whole, figureSpec(of), spec, lengths);
 }
 
 /** Whether a text says that an instrument read beyond its scale, where a reading is only to be large enough. */

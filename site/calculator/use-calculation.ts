@@ -143,7 +143,7 @@ export function useCalculation(calculator: AnyCalculator, beginning: Beginning) 
         return {
           ...after,
           texts: { ...after.texts, ...carried.texts },
-          origins: { ...after.origins, ...carried.originsOf(after.origins) },
+          origins: { ...after.origins, ...carried.origins },
         };
       });
     },

@@ -76,15 +76,18 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const { rows } = judgement;
   const [isCheck, setIsCheck] = useState(false);
   const anyFound = readingOf(engine, id).found.some((entry) => entry !== null);
-  const markOf = (result: Verdict['result'], i: number): string =>
-    progress.stale.includes(i) && result === 'pass' ? '↻ Passed when read' : verdictMarks[result];
+  const isOfBefore = (result: Verdict['result'], i: number): boolean =>
+    progress.stale.includes(i) && result === 'pass';
   const { label } = units[fieldUnit(reading, lengths)];
   /** Beside a text that is refused stands no verdict of what was read before it, and below it no advice. */
   const said = rows.map((row, i) => {
     const held = entriesOf(engine, id)[i] ?? null;
     return isUnread(engine, id, i)
       ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
-      : { result: row.result, mark: markOf(row.result, i), words: row.words };
+      : isOfBefore(row.result, i)
+        ? // What it came to by the figures of that day is not known any more.
+          { result: row.result, mark: '↻ Passed when read', words: '' }
+        : { result: row.result, mark: verdictMarks[row.result], words: row.words };
   });
   const advice = saidOfAll(judgement, isUnread(engine, id));
   return (

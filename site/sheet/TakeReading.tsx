@@ -74,7 +74,10 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
   const verdict = ofBefore
     ? lastGoodWords(step, held, lengths)
     : row.result === 'pass'
-      ? `${passed ? '✓ Pass' : '↻ Passed when read'} ${row.words}`
+      ? passed
+        ? `✓ Pass ${row.words}`
+        : // What it came to by the figures of that day is not known any more.
+          '↻ Passed when read'
       : row.result === 'fail'
         ? `✕ To correct: ${correction.words}`
         : row.words;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carriedOver } from '../../calculators/frame/carry.ts';
-import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { evaluate, type Origins, type Texts } from '../../calculators/frame/evaluate.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
 
@@ -40,10 +40,14 @@ describe('what is given another way is the same figure', () => {
   });
 
   it('is of whoever gave it', () => {
-    const before = run('piston-position', { travel: '2.7' });
-    const { originsOf } = carriedOver(calculatorBySlug('piston-position'), before, 'from', 'angle');
-    expect(originsOf({ travel: 'sheet' })).toEqual({ angle: 'sheet' });
-    expect(originsOf({})).toEqual({});
+    const whose = (texts: Texts, origins?: Origins) => {
+      const calculator = calculatorBySlug('piston-position');
+      const before = evaluate(calculator, texts, { lengths: 'mm', ...(origins && { origins }) });
+      return carriedOver(calculator, before, 'from', 'angle').origins;
+    };
+    expect(whose({ travel: '2.7' }, { travel: 'sheet' })).toEqual({ angle: 'sheet' });
+    expect(whose({ travel: '2.7' })).toEqual({ angle: 'yours' });
+    expect(whose({})).toEqual({ angle: 'example' });
   });
 
   it('is nothing where the choice stays, or is of another kind, or there is no result', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carriedOver } from '../../calculators/frame/carry.ts';
+import { evaluate, type Origins } from '../../calculators/frame/evaluate.ts';
 import { lastPossible, numberAt } from '../../calculators/frame/last-possible.ts';
 import type { AnyCalculator, Carried } from '../../calculators/frame/types.ts';
 import { run, sample } from './sample.ts';
@@ -43,15 +44,22 @@ describe('what is carried over when a choice is about to change', () => {
   });
 
   it('is of whoever gave what it comes from', () => {
-    const { originsOf } = carriedOver(carrying, run({}, {}, carrying), 'shape', 'square');
+    const originsOf = (origins: Origins) => {
+      const given = evaluate(carrying, { width: '40', depth: '20' }, { lengths: 'mm', origins });
+      return carriedOver(carrying, given, 'shape', 'square').origins;
+    };
     expect(originsOf({ width: 'sheet', depth: 'link' })).toEqual({
       width: 'sheet',
       depth: 'link',
       'gap-1': 'link',
     });
-    expect(originsOf({ depth: 'yours' })).toEqual({ depth: 'yours', 'gap-1': 'yours' });
-    expect(originsOf({ width: 'example' })).toEqual({ width: 'example' });
-    expect(originsOf({})).toEqual({});
+    expect(originsOf({ width: 'example' })).toMatchObject({ width: 'example', depth: 'yours' });
+    // What nobody gave stays the example's.
+    expect(carriedOver(carrying, run({}, {}, carrying), 'shape', 'square').origins).toEqual({
+      width: 'example',
+      depth: 'example',
+      'gap-1': 'example',
+    });
   });
 });
 

@@ -74,6 +74,9 @@ it('a bare figure deeper than engines fire is asked about: degrees lose their si
   const doubt = (text: string, lengths: LengthDisplay = 'mm') =>
     readNumber(engine, { kind: 'figure', key: 'target' }, text, { lengths }).doubt;
   expect(offeredIn(doubt('22')!)).toEqual(['22°', '22 mm']);
+  // It is asked until it is answered: what is typed stands at once.
+  const stands = setFigure(engine, 'target', 22);
+  expect(readNumber(stands, target, '22', { lengths: 'mm' }).doubt).toBe(doubt('22'));
   expect(doubt('22 mm')).toBeUndefined();
   expect(doubt('2.3')).toBeUndefined();
   expect(doubt('0.09', 'in')).toBeUndefined();

@@ -29,20 +29,18 @@ const told: Keys = ({ from }) => [
   ...(from === 'arc' ? ['rotor' as const] : []),
 ];
 
+/** The same with the engine that it was given for, where that has a part in it. */
+const givenTravel = (v: Given, withEngine: boolean): readonly Key[] =>
+  withEngine ? [...told(v), ...(v.given === 'same' ? own : other)] : told(v);
+
 /** Degrees, and an arc on its rotor, are the same on every engine; a travel is told by its own. */
-const angle: Keys = (v) => {
-  if (v.given === 'same') return [...told(v), ...own];
-  return v.from === 'travel' ? [...told(v), ...other] : told(v);
-};
+const angle: Keys = (v) => (v.from === 'travel' ? givenTravel(v, true) : told(v));
 const onOwn: Keys = (v) => [...angle(v), ...own];
 
 export const restsOn = {
   angle,
   travel: onOwn,
-  'given-travel': (v) => {
-    if (v.given === 'same') return angle(v);
-    return v.from === 'travel' ? told(v) : [...told(v), ...other];
-  },
+  'given-travel': (v) => givenTravel(v, v.given === 'same' || v.from !== 'travel'),
   'degrees-per-tenth': onOwn,
   arc: (v) => [...angle(v), 'rotor'],
   'dial-reading': (v) => [...onOwn(v), 'tilt'],
