@@ -181,7 +181,8 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   if (field.given && mayBeMore(field.text, field.spec, { lengths })) {
     return `= ${showIn(field.value, unit)}: the mark is read as the decimal one, not as one between thousands.`;
   }
-  if (units[unit].quantity === 'ratio' && /^(?:\s*:|\s*to)\s*\d/iu.test(pieces.unit)) {
+  const isTurned = field.value !== Number(pieces.number.replace(',', '.'));
+  if (units[unit].quantity === 'ratio' && isTurned && /^(?:\s*:|\s*to)\s*\d/iu.test(pieces.unit)) {
     return `= ${showIn(field.value, unit)}: read the other way round.`;
   }
   const shown = fieldUnit(field.spec, lengths);
@@ -216,7 +217,8 @@ function readAsMean(
       return `They agree with ${one()}, which stays: what is wrong with all of them alike no number of readings shows.`;
     }
     // What is the ± of others too is for the reader to change.
-    if (errorIn !== undefined) return `They scatter more than ${one()}: type ${plus(plusMinus)} there.`;
+    if (errorIn !== undefined)
+      return `They scatter more than ${one()}: type ${plus(plusMinus)} there.`;
     return verdict === 'wider'
       ? `They scatter a little more than ${one()}: both together make it ± ${plus(plusMinus)}.`
       : `They scatter far more than ${one()}: the scatter tells, by Student’s t ± ${plus(plusMinus)}.`;

@@ -105,6 +105,8 @@ it('a ratio with the oil first is read, and said to be', () => {
   expect(readAs(field, 'mm')).toBe('= 25 : 1: read the other way round.');
   const plain = given('fuel-and-oil', 'ratio=25').fields.find(({ key }) => key === 'ratio');
   expect(readAs(plain as FigureField, 'mm')).toBeUndefined();
+  const usual = given('fuel-and-oil', 'ratio=25:1').fields.find(({ key }) => key === 'ratio');
+  expect(readAs(usual as FigureField, 'mm')).toBeUndefined();
   const odd = given('fuel-and-oil', 'ratio=2:50').fields.find(({ key }) => key === 'ratio');
   expect(odd?.problem).toBeDefined();
 });

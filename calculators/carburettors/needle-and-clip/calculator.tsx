@@ -59,7 +59,9 @@ export default defineCalculator({
       say: () =>
         (computed['annulus-per-clip'] as number) < 1e-9
           ? 'Here the parallel part is in the mouth, so that the clip changes nothing. Only a thicker or thinner needle, or another jet, does.'
-          : `One groove lower makes it ${fixed(computed['clip-percent'] as number, 1)} per cent richer here.`,
+          : v.clip >= v.clips
+            ? 'The clip is in the lowest groove: it makes nothing richer any more. A thinner needle does.'
+            : `One groove lower makes it ${fixed(computed['clip-percent'] as number, 1)} per cent richer here.`,
     },
   ],
   picture: Picture,

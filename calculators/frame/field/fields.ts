@@ -6,6 +6,7 @@ import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import type { Sums } from './sums.ts';
 import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
+import { slashed } from './slashed.ts';
 import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { MOST_READINGS, repeatedReadings } from '../../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from '../types.ts';
@@ -352,7 +353,8 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   }
   const doubt =
     reading.byHand && problem === undefined
-      ? doubtOf(spec, parsed.value, figure, lengths, reading.usual)
+      ? (doubtOf(spec, parsed.value, figure, lengths, reading.usual) ??
+        slashed(figure, spec.unit, isMeasured(spec)))
       : undefined;
   return {
     kind: 'value',

@@ -14,16 +14,16 @@ const meets = (r: Computed, name: 'squish-after' | 'squish-for'): boolean => {
 
 export const remarks = (v: Values, r: Computed, { lengths }: Known): readonly Remark[] => [
   {
-    about: 'which ratio is meant',
-    say: () =>
-      'Two ratios, two schemes: a geometric figure and a trapped one of the same engine are far apart. Ask which of them a handbook or a friend means before you compare.',
-  },
-  {
     about: 'whether crown and head stand clear',
     say: () =>
       (r.squish as number) <= 0
         ? 'With these heights the crown meets the head before the top. Do not turn this engine over by kick or motor: check the heights, then prove them with solder, turning gently by hand.'
         : undefined,
+  },
+  {
+    about: 'which ratio is meant',
+    say: () =>
+      'Two ratios, two schemes: a geometric figure and a trapped one of the same engine are far apart. Ask which of them a handbook or a friend means before you compare.',
   },
   {
     about: 'what the solder says of the heights',

@@ -1,0 +1,22 @@
+import { expect, it } from 'vitest';
+import { slashed } from '../../calculators/frame/field/slashed.ts';
+
+it.each([
+  ['0.38/0.40', 'mm', true, /divided by 0\.40\. If they are two readings, type “0\.38; 0\.40”/],
+  ['0,38 / ,4', 'mm', false, /type the one that counts/],
+  ['1/2', '%', true, /type “50%”/],
+  ['3/8', '%', false, /For 3\/8 of the whole type “37\.5%”/],
+] as const)('%s in %s is asked about', (text, unit, several, words) => {
+  expect(slashed(text, unit, several)).toMatch(words);
+});
+
+it.each([
+  ['64/2', 'mm'],
+  ['1/2', 'none'],
+  ['3/2', '%'],
+  ['(0.3+0.4)/2', 'mm'],
+  ['0.7/2', 'mm'],
+  ['25', '%'],
+] as const)('%s in %s is not', (text, unit) => {
+  expect(slashed(text, unit, true)).toBeUndefined();
+});
