@@ -10,7 +10,7 @@ export const startSteps = {
       'Outdoors, with the list of the first start page ticked, and the crankcase drained of the oil it was turned with.',
       'Fuel from a vented bottle of 100 ml or so with a tap, as high as the tank will be; nothing drips with the tap open for five minutes.',
       'Half a minute at small opening, stop it by the switch, on purpose. Feel near each exhaust for heat, look for leaks. The next time stop it by the air.',
-      'Read the plugs: take them out and lay them side by side. Their colour, and how one differs, tells how each cylinder burns; the first start page says what means what.',
+      'Take the plugs out and lay them side by side: a wet one did not fire, one that differs points to its cylinder. Their colour says nothing yet: it is read after a run under load, and the first start page says what means what.',
     ],
     tool: 'Fuel bottle with tap and vent, extinguisher for petrol, ear protection, a helper, thermometer',
     caution:

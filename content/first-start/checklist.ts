@@ -58,7 +58,7 @@ export const checklist: readonly ListPart[] = [
       'Half a minute at a small opening, no load. Then stop it with the switch, on purpose, and see that it stops.',
       'Feel near each exhaust port for heat, with the back of the hand and not touching: a cold one does not fire; the hottest one is weak (lean: too little petrol for its air) or fires late.',
       'A strobe makes what turns look still: hands, hair, sleeves and leads away from it. A meter at live points sees several hundred volts: one rated for that, and fingers off.',
-      'Look for leaks, listen for air. Read the plugs: take them out, lay them side by side in the order of the cylinders, and compare colour and wetness with the signs below.',
+      'Look for leaks, listen for air. Take the plugs out and lay them side by side in the order of the cylinders: a wet one did not fire, one that differs points to its cylinder. Their colour is read later, after a run under load.',
       'Let it cool, then run it again for longer. After that check head nuts, gap and timing cold.',
     ],
   },

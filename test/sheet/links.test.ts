@@ -70,7 +70,7 @@ describe('one truth each, in the words of the sheet and of the first start', () 
     ['and away from the', ['list', 'step plug', 'step stop']],
     ['several hundred volts', ['list', 'faults', 'step timing']],
     ['A strobe makes', ['list', 'step timing']],
-    ['Read the plugs', ['list', 'step start']],
+    ['Take the plugs out', ['list', 'step start']],
     ['crankcase', ['list', 'faults', 'step oil']],
     ['undo', ['step top', 'step gap']],
     ['suction', ['step leak', 'step suction', 'faults']],
