@@ -4,6 +4,7 @@ import type { Evaluation } from './evaluate.ts';
 import type { Field } from './field/fields.ts';
 import { rests } from './rests-on.ts';
 import { flatten } from './spreads.ts';
+import { inSentence } from './text/sentence.ts';
 import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
 import { Absent, type AnyCalculator, type ResultSpec } from './types.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
@@ -69,10 +70,15 @@ function behind(calculator: AnyCalculator, evaluation: Evaluation, lengths: Leng
     evaluation,
     names.map((name) => ({ kind: 'result', name })),
   );
-  const words = inputLines(
-    evaluation.fields.filter((field) => on.includes(field)),
-    lengths,
-  ).map(({ label, text }) => `${label.toLowerCase()} ${text}`);
+  const words = evaluation.fields
+    .filter((field) => on.includes(field))
+    .flatMap((field) =>
+      inputLines([field], lengths).map(({ label, text }) =>
+        field.kind === 'choice'
+          ? `${inSentence(label)}: ${inSentence(text)}`
+          : `${inSentence(label)} ${text}`,
+      ),
+    );
   return words.length === 0 ? '' : `; from ${words.join(', ')}`;
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
+import { doubleText } from './support/enlarged.ts';
 import { phone, visit } from './support/page.ts';
 import { box, expectKept, keepEngines, ready } from './support/sheet.ts';
 
@@ -34,6 +35,30 @@ describe('the boxes of the sheet', () => {
       });
       expect(over).toEqual([]);
     }),
+  );
+
+  it.each([320, 390])(
+    'stay beside one another in their card with type of twice the size, %d wide',
+    (width) =>
+      visit({ path, viewport: { width, height: 900 } }, async (page) => {
+        await ready(page);
+        await keepEngines(page, demo);
+        await doubleText(page);
+        const over = await page.evaluate(() => {
+          for (const fold of document.querySelectorAll<HTMLDetailsElement>('.task'))
+            fold.open = true;
+          return [...document.querySelectorAll<HTMLInputElement>('.boxes-row input')].flatMap(
+            (box) => {
+              const { left, right, width } = box.getBoundingClientRect();
+              const card = box.closest('.boxes')!.getBoundingClientRect();
+              return width < 80 || left < card.left - 1 || right > card.right + 1
+                ? [`${box.id} ${String(Math.round(width))}`]
+                : [];
+            },
+          );
+        });
+        expect(over).toEqual([]);
+      }),
   );
 
   it('tell a doubt of units again when the page comes back, until the unit is typed', () =>

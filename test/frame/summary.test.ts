@@ -198,7 +198,7 @@ describe('a link whose words are the answer', () => {
 
   it('in Markdown', () => {
     expect(markdownLink(calculator, run({ ...given, shape: 'round' }), 'mm', link)).toBe(
-      '[A sample: area 1875 ± 8 mm²; from shape Round, width 50 mm](https://site.example/?a=[1]&b=%282%29)',
+      '[A sample: area 1875 ± 8 mm²; from shape: round, width 50 mm](https://site.example/?a=[1]&b=%282%29)',
     );
     expect(
       markdownLink(
@@ -212,7 +212,7 @@ describe('a link whose words are the answer', () => {
 
   it('in BBCode', () => {
     expect(bbcodeLink(calculator, run({ ...given, shape: 'round' }), 'mm', link)).toBe(
-      '[url=https://site.example/?a=%5B1%5D&b=(2)]A sample: area 1875 ± 8 mm²; from shape Round, width 50 mm[/url]',
+      '[url=https://site.example/?a=%5B1%5D&b=(2)]A sample: area 1875 ± 8 mm²; from shape: round, width 50 mm[/url]',
     );
     expect(bbcodeLink({ ...calculator, title: 'A [b] c' }, run({ width: 'x' }), 'mm', 'x')).toBe(
       '[url=x]A b c[/url]',
@@ -224,7 +224,7 @@ describe('a link whose words are the answer', () => {
     const two = { ...calculator, results: { ...calculator.results, rest } };
     const all = { ...given, shape: 'round' };
     expect(markdownLink(two, run(all), 'mm', 'x')).toBe(
-      '[A sample: area 1875 ± 8 mm², width left 5.0 ± 0.3 mm over; from shape Round, width 50 mm, depth 30 mm](x)',
+      '[A sample: area 1875 ± 8 mm², width left 5.0 ± 0.3 mm over; from shape: round, width 50 mm, depth 30 mm](x)',
     );
   });
 
