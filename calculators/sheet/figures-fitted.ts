@@ -47,12 +47,15 @@ export const fittedFigures = {
     min: 1,
     fills: { 'slide-balance': 'slides', 'float-level': 'carburettors', 'jet-set': 'wanted' },
   },
-  reeds: howMany(
-    'Reed petals',
-    'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead. The same for all cylinders: keep a sheet for each that differs.',
-    24,
-    'no inlet of such an engine has more',
-  ),
+  reeds: {
+    ...howMany(
+      'Reed petals',
+      'In the inlet of one cylinder. 0 where the piston or a disc opens it, and then its place is proved instead. The same for all cylinders: keep a sheet for each that differs.',
+      24,
+      'no inlet of such an engine has more',
+    ),
+    chooses: { 'port-timing': ['inlet', 'reed'], 'time-area': ['inlet', 'none'] },
+  },
   condensers: howMany(
     'Condensers',
     'Those that can be reached, at the points or at the coils. 0 where there are none, or where they are shut up inside another part: they are then not asked for.',

@@ -19,7 +19,7 @@ import { targetWords } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { figureLine } from '../../calculators/sheet/summary.ts';
-import { calculators } from '../../site/all-calculators.ts';
+import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
 
 const reading = { lengths: 'mm' } as const;
 const position = calculators.find(({ slug }) => slug === 'piston-position')!;
@@ -321,4 +321,18 @@ describe('what the sheet knows reaches each calculator that asks for it', () => 
     );
     expect(unfilled.filter((name) => !apart.has(name))).toEqual([]);
   });
+});
+
+it('an engine with reeds has its ports looked at as one with reeds', () => {
+  const reeds = setFigure(newEngine('e-9', 'Reeds'), 'reeds', 4);
+  expect(fillFrom(reeds, 'port-timing', ['inlet'])).toEqual({ inlet: 'reed' });
+  expect(fillFrom(reeds, 'time-area', ['inlet'])).toEqual({ inlet: 'none' });
+  expect(fillFrom(setFigure(reeds, 'reeds', 0), 'port-timing', ['inlet'])).toEqual({});
+  // A choice that the sheet makes is one that the calculator has.
+  for (const key of figureKeys) {
+    for (const [slug, [input, option]] of Object.entries(sheetFigures[key].chooses ?? {})) {
+      const choice = calculatorBySlug(slug).inputs[input];
+      expect(choice?.kind === 'choice' && option in choice.options, `${slug} ${input}`).toBe(true);
+    }
+  }
 });
