@@ -137,18 +137,26 @@ export function resultLines(
   return lines;
 }
 
+/** The results to be read first, with the one that answers what is asked before the others. */
+export function leadSpecs(
+  { results, main }: AnyCalculator,
+  values: AnyValues,
+): (readonly [name: string, spec: ResultSpec])[] {
+  const specs = Object.entries<ResultSpec>(results).filter(([, spec]) => spec.lead);
+  const first = main?.(values);
+  return specs.toSorted(([a], [b]) => Number(b === first) - Number(a === first));
+}
+
 /** The results to be read first, as lines for people. */
 export function leads(
   calculator: AnyCalculator,
   evaluation: Evaluation,
   lengths: LengthDisplay,
 ): SummaryLine[] {
-  return resultLines(
-    calculator,
-    evaluation,
-    lengths,
-    (name) =>
-      calculator.results[name]!.lead === true && typeof evaluation.results[name] === 'number',
+  return leadSpecs(calculator, evaluation.values).flatMap(([name]) =>
+    typeof evaluation.results[name] === 'number'
+      ? resultLines(calculator, evaluation, lengths, (other) => other === name)
+      : [],
   );
 }
 
@@ -159,9 +167,9 @@ export function leadParts(
   lengths: LengthDisplay,
 ): readonly { readonly label: string; readonly figure: string; readonly spread?: string }[] {
   const { results, spreads } = evaluation;
-  return Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) => {
+  return leadSpecs(calculator, evaluation.values).flatMap(([name, spec]) => {
     const value = results[name];
-    if (!spec.lead || typeof value !== 'number') return [];
+    if (typeof value !== 'number') return [];
     const shown = showResult(value, spec, spreads[name], lengths);
     const word = spec.word?.(value, evaluation.values) ?? '';
     return [

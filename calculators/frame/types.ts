@@ -341,6 +341,11 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   decide?(values: ValuesOf<I>): unknown;
   compute(values: ValuesOf<I>, decided?: unknown): ComputedOf<R>;
   /**
+   * Which of the results that lead answers what is asked, where that is not always the first: one that
+   * only says again what was typed is no answer.
+   */
+  main?(values: ValuesOf<I>): string & keyof R;
+  /**
    * How many times wider the ± of these results is than the ± of the readings makes it, where the
    * readings contradict each other; 1 where they agree.
    */

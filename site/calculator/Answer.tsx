@@ -1,12 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { calledAs, figureText, leadLines } from '../../calculators/frame/summary.ts';
+import { calledAs, figureText, leadLines, leadSpecs } from '../../calculators/frame/summary.ts';
 import { showResult, wordForNothing } from '../../calculators/frame/show-result.ts';
-import {
-  Absent,
-  type AnyCalculator,
-  type ResultSpec,
-  type ResultValue,
-} from '../../calculators/frame/types.ts';
+import { Absent, type AnyCalculator, type ResultValue } from '../../calculators/frame/types.ts';
 import { restsOnExample } from '../../calculators/frame/whose.ts';
 import { problemLines } from '../fields/Problems.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
@@ -35,10 +30,9 @@ function columnWords(value: ResultValue | undefined, write: (figure: number) => 
 }
 
 function Strip({ calculator, evaluation, lengths, results, children }: Props) {
-  const all = Object.entries<ResultSpec>(calculator.results);
   const leads = results
     ? results.map((name) => [name, calculator.results[name]!] as const)
-    : all.filter(([, spec]) => spec.lead);
+    : leadSpecs(calculator, evaluation.values);
   const long = leads.some(([name, spec]) => {
     const value = evaluation.results[name];
     if (typeof value !== 'number') return false;

@@ -288,6 +288,7 @@ export default defineCalculator({
     const figure = figures[option];
     return typeof figure === 'number' ? [{ from, to: { [option]: figure } }] : [];
   },
+  main: ({ from, given }) => (given === 'other' || from === 'angle' ? 'travel' : 'angle'),
   picture: Picture,
   ready: {
     caption: `Crank angle for piston travel, invented demo engine: stroke ${demoEngine.stroke} mm, rod ${demoEngine.rod} mm, no offset`,
