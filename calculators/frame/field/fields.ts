@@ -6,7 +6,7 @@ import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import type { Sums } from './sums.ts';
 import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
-import { slashed } from './slashed.ts';
+import { asRange, slashed } from './two-figures.ts';
 import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { MOST_READINGS, repeatedReadings } from '../../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from '../types.ts';
@@ -341,7 +341,8 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       ? parsed
       : bad(`${parsed.sentence} If the mark parts thousands, type “${thousands}”.`);
   }
-  const problem = outOfRange(spec, parsed.value, figure, typed, reading);
+  const outside = outOfRange(spec, parsed.value, figure, typed, reading);
+  const problem = outside === undefined ? undefined : `${outside}${asRange(figure)}`;
   if (thousands !== undefined && problem !== undefined) {
     const sentence = `${problem} If the mark parts thousands, type “${thousands}”.`;
     return { kind: 'value', value: parsed.value, problem: sentence };

@@ -21,7 +21,7 @@ export const results = {
     help: 'Between the crown’s edge and the head at top dead centre.',
     lead: true,
     decimals: 2,
-    word: (value: number) => (value > 0 ? '' : 'they meet'),
+    word: (value: number) => (value > 0 ? '' : 'hits'),
   },
   swept: {
     label: 'Swept volume',

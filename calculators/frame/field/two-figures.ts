@@ -2,6 +2,7 @@ import type { UnitName } from '../text/units.ts';
 import { withoutMarks } from './parse.ts';
 
 const DECIMALS = /^(\d*[.,]\d+)\s*\/\s*(\d*[.,]\d+)$/u;
+const RANGE = /^(\d*[.,]?\d+)\s*[-−–—]\s*(\d*[.,]?\d+)$/u;
 const SHARE = /^(\d+)\s*\/\s*(\d+)$/u;
 
 /**
@@ -21,4 +22,12 @@ export function slashed(typed: string, unit: UnitName, takesSeveral: boolean): s
   if (unit !== '%' || part === undefined || Number(part) >= Number(whole)) return undefined;
   const share = String(Number(((100 * Number(part)) / Number(whole)).toPrecision(3)));
   return `Read as ${text} of one per cent. For ${text} of the whole type “${share}%”.`;
+}
+
+/** What is said besides of a refused difference that may have been a range, `0.5-0.6`; nothing of any other text. */
+export function asRange(typed: string): string {
+  const [, first, second] = RANGE.exec(withoutMarks(typed).trim()) ?? [];
+  return first === undefined || second === undefined
+    ? ''
+    : ` It is read as ${first} less ${second}: of a range, type the one figure that you set.`;
 }

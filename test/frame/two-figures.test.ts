@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { slashed } from '../../calculators/frame/field/slashed.ts';
+import { asRange, slashed } from '../../calculators/frame/field/two-figures.ts';
 
 it.each([
   ['0.38/0.40', 'mm', true, /divided by 0\.40\. If they are two readings, type “0\.38; 0\.40”/],
@@ -19,4 +19,10 @@ it.each([
   ['25', '%'],
 ] as const)('%s in %s is not', (text, unit) => {
   expect(slashed(text, unit, true)).toBeUndefined();
+});
+
+it('a refused difference may have been a range', () => {
+  expect(asRange('0.5-0.6')).toContain('read as 0.5 less 0.6: of a range');
+  expect(asRange('0,5 – 0,6')).toContain('read as 0,5 less 0,6');
+  for (const text of ['-3', '0.5', '1-2-3', '0.6 mm']) expect(asRange(text)).toBe('');
 });
