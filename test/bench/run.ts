@@ -1,5 +1,10 @@
 import { coldBuild, type ColdBuild } from './cold-build.ts';
 
+/** Calculators that alone are timed, as told by `only=wiring,jet-set`; all where none is named. */
+const only = process.argv
+  .flatMap((name) => (name.startsWith('only=') ? name.slice('only='.length).split(',') : []))
+  .filter(Boolean);
+
 /** The parts of the benchmark. */
 const parts = {
   bytes: async () => {
@@ -8,7 +13,7 @@ const parts = {
   },
   times: async () => {
     const { times } = await import('./times.ts');
-    await times(await built());
+    await times(await built(), only);
   },
   compare: async () => {
     const { compare } = await import('./compare/compare.ts');
@@ -29,7 +34,7 @@ async function buildOnce(): Promise<ColdBuild> {
   return cold;
 }
 
-const asked = process.argv.slice(2);
+const asked = process.argv.slice(2).filter((name) => !name.startsWith('only='));
 const unknown = asked.filter((name) => !Object.hasOwn(parts, name));
 if (unknown.length > 0) {
   console.error(

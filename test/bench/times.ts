@@ -15,11 +15,13 @@ const spread = (times: readonly number[] | undefined): string[] =>
   times ? [milliseconds(quantile(times, 0.5)), milliseconds(quantile(times, 0.95))] : ['–', '–'];
 
 /** Prints how long a press, a key and a drag take to be painted on a slowed-down processor. */
-export async function times({ dist }: ColdBuild): Promise<void> {
+export async function times({ dist }: ColdBuild, only: readonly string[] = []): Promise<void> {
   await using site = await openSite(dist);
   const { browser } = site;
 
-  const calculators = pagesOf(dist, 'calculators/*/index.html');
+  const calculators = pagesOf(dist, 'calculators/*/index.html').filter(
+    (path) => only.length === 0 || only.some((slug) => path.endsWith(`/${slug}/`)),
+  );
   /** A page that does next to nothing with a key and with a drag: what this machine itself takes. */
   const bare = await serve(fileURLToPath(new URL('bare/', import.meta.url)));
   await using closing = new AsyncDisposableStack();
