@@ -147,9 +147,16 @@ export function OneReading(props: Props) {
       {!isHad ? (
         <p class="one-verdict">Left out, by what the sheet says: {step.fallsAway!.why}.</p>
       ) : step.reading ? (
-        <TakeReading key={`${engine.id} ${spotFragment(spot)}`} {...props} next={next} />
+        <>
+          <TakeReading key={`${engine.id} ${spotFragment(spot)}`} {...props} next={next} />
+          {/* Below the box, which has to stand clear of a phone's keys with its verdict. */}
+          <StepCaution id={id} lengths={lengths} />
+        </>
       ) : (
-        <OneTick {...props} next={next} />
+        <>
+          <StepCaution id={id} lengths={lengths} />
+          <OneTick {...props} next={next} />
+        </>
       )}
       {isHad ? <Wanted key={`${engine.id} ${id}`} id={id} {...{ engine, edit, lengths }} /> : null}
       <nav class="one-on" aria-label="On and back">
@@ -171,7 +178,6 @@ export function OneReading(props: Props) {
         isSettledElsewhere={isConfirmed(engine, id)}
         {...{ engine, lengths, edit }}
       />
-      <StepCaution id={id} lengths={lengths} />
       <p class="task-why">{proseIn(step.why, lengths)}</p>
       <HowTo how={howOf(engine, id)} lengths={lengths} />
       <Awake />
