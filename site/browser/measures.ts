@@ -11,7 +11,7 @@ const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep) \d{
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
  * so is a ± by itself, and a name with its number. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}[°%]?(?![.,]?\d|\s\p{L})|${NUMBERED})(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}(?:\u00A0(?:${UNITS})|[°%]?(?![.,]?\d|\s\p{L}))|${NUMBERED})(?![\p{L}\d²³/])`,
   'u',
 );
 

@@ -22,6 +22,10 @@ describe('a figure and its unit stand on one line', () => {
     ['3 turns in 12 minutes', '[3 turns] in [12 minutes]'],
     ['premix at 33 : 1, or 25.0 : 1 ± 0.5', 'premix at [33 : 1], or [25.0 : 1] [± 0.5]'],
     ['The angle is 21.52 ± 0.10°, and', 'The angle is [21.52 ± 0.10°], and'],
+    [
+      '2.2 ± 0.1\u00A0mm or ± 0.1\u00A0mm, 3\u00A0mm',
+      '[2.2 ± 0.1\u00A0mm] or [± 0.1\u00A0mm], 3\u00A0mm',
+    ],
     ['24.1° before 87.', '24.1° before 87.'],
     ['M14 × 1.25 and 3 cylinders', '[M14 × 1.25] and 3 cylinders'],
     ['some 700 newtons, 88 newton metres', 'some [700 newtons], [88 newton metres]'],
