@@ -10,7 +10,7 @@ const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:${UNITS})(?![\p{L}\d²�
 /** Terms with what is done to them between: `(40.0 − 44.0) / 2`. */
 const SUM = String.raw`\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+(?![\p{L}\d]|\.\d)`;
 /** A thread with its pitch, and a number written with hyphens, with letters before it: `M14 × 1.25`, `TM 9-8000`. */
-const NUMBER = String.raw`M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?[\p{L}\d.]*\d\p{L}?(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
+const NUMBER = String.raw`M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?(?:[A-Z]\d[\d.A-Z]*|\d+(?:\.\d+)?)(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
 const WHOLE = new RegExp(String.raw`(?<![\p{L}\d.,/-])(${SUM}|${NUMBER})`, 'u');
 /** A longer one would be wider than a narrow phone. */
 const LONGEST = 24;
