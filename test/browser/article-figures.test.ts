@@ -121,8 +121,8 @@ describe.each(files.map(pathOf))('/%s', (path) => {
     visit({ path, viewport: { width: 360, height: 740 } }, async (page) => {
       const apart = await page.locator('.calc-figure .leads').evaluateAll((strips) =>
         strips.flatMap((strip) => {
-          const feet = [...strip.querySelectorAll('.lead:not(:first-child)')].map(
-            (lead) => lead.getBoundingClientRect().bottom,
+          const feet = [...strip.querySelectorAll('.lead:not(:first-child) dd')].map(
+            (figure) => figure.getBoundingClientRect().bottom,
           );
           return feet.slice(0, 2).map((foot) => Math.round(foot - feet[0]!));
         }),
