@@ -44,6 +44,7 @@ describe('a figure and its unit stand on one line', () => {
     ['Set 2, from set 1 (ISO 273:1979)', '[Set 2], from [set 1] ([ISO 273:1979])'],
     ['ISO 1219-1 on cylinder 3.', '[ISO 1219-1] on [cylinder 3].'],
     ['hole 6 mm wide, pin 0.4, set 2 mm', 'hole [6 mm] wide, pin 0.4, set [2 mm]'],
+    ['the first hole 2\u00A0mm out', 'the first hole 2\u00A0mm out'],
     ['offset 2 and a set 12°, set 125', 'offset 2 and a set 12°, set 125'],
   ])('%s', (text, expected) => {
     expect(read(text)).toBe(expected);
