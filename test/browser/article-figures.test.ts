@@ -114,7 +114,7 @@ describe.each(files.map(pathOf))('/%s', (path) => {
           .evaluateAll((fields) => fields.map((field) => field.getBoundingClientRect().height));
       const before = await tall();
       await page.locator('.calc-figure .field:has(.step) input').first().focus();
-      expect(await tall()).toEqual(before);
+      await expect.poll(tall).toEqual(before);
     }));
 
   it('figures side by side in an answer stand on one line, on the narrowest phone too', () =>
