@@ -8,12 +8,15 @@ const COMPONENTS = /\sdata-(?:calculator|sheet|practice)[=\s>]/;
 
 const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:${UNITS})(?![\p{L}\d²³/]))?`;
 /** Terms with what is done to them between: `(40.0 − 44.0) / 2`. */
-const SUM = new RegExp(
-  String.raw`(?<![\p{L}\d.,/])(\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+)(?![\p{L}\d]|\.\d)`,
-  'u',
-);
+const SUM = String.raw`\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+(?![\p{L}\d]|\.\d)`;
+/** A thread with its pitch, and a number written with hyphens, with letters before it: `M14 × 1.25`, `TM 9-8000`. */
+const NUMBER = String.raw`M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?(?:[A-Z]\d[\d.A-Z]*|\d+(?:\.\d+)?)(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
+const WHOLE = new RegExp(String.raw`(?<![\p{L}\d.,/-])(${SUM}|${NUMBER})`, 'u');
 /** A longer one would be wider than a narrow phone. */
 const LONGEST = 24;
+
+/** A letter of mathematics within a sentence, and the stop or comma after it. */
+const LETTER = /(<math>(?:(?!<\/math>).)*<\/math>)([.,;:)]+)/gsu;
 
 const held = (text: string): string => `<one-line>${text}</one-line>`;
 
@@ -22,16 +25,16 @@ const withMeasures = (text: string): string =>
     .map((piece, i) => (i % 2 === 0 ? piece : held(piece)))
     .join('');
 
-/** The HTML of a page in which no line's end parts a figure from its unit, nor a short sum. The text stays as it is. */
+/** The HTML of a page in which no line's end parts a figure from its unit, nor a short sum, nor a comma from its letter. The text stays as it is. */
 export const onOneLine = (html: string): string =>
   inTexts(
     html,
     (name, tag) => NO_TEXT.has(name) || COMPONENTS.test(tag),
     (text) =>
       text
-        .split(SUM)
+        .split(WHOLE)
         .map((piece, i) =>
           i % 2 === 0 || piece.length > LONGEST ? withMeasures(piece) : held(piece),
         )
         .join(''),
-  );
+  ).replaceAll(LETTER, (whole) => held(whole));

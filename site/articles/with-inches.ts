@@ -4,10 +4,10 @@ import { inTexts } from './in-texts.ts';
 
 /** What holds no running text, or is drawn anew in the reader's lengths by its own script. */
 const LEFT = new Set(['svg', 'math', 'script', 'style', 'figure', 'button', 'code']);
-/** One length, or several that share their unit, with or without a space that may break. */
+/** One length with its ± or without, or several that share their unit, with or without a space that may break. */
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 const LENGTHS = new RegExp(
-  String.raw`(?<![\d.\p{L}×]|× )${FIGURE}(?:(?: to | and | or | by |, )${FIGURE})*(?: |\u00A0|&nbsp;)(?:mm²|mm)(?![\p{L}\d²³/])`,
+  String.raw`(?<![\d.\p{L}×]|× )${FIGURE}(?:(?: to | and | or | by | ± |, )${FIGURE})*(?: |\u00A0|&nbsp;)(?:mm²|mm)(?![\p{L}\d²³/])`,
   'gu',
 );
 

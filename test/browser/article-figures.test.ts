@@ -105,6 +105,31 @@ describe.each(files.map(pathOf))('/%s', (path) => {
       for (const height of heights) expect(height).toBeLessThanOrEqual(PHONE.height);
     }));
 
+  it('a box that is taken in hand stays as tall as it was', () =>
+    visit({ path, viewport: PHONE }, async (page) => {
+      await settled(page);
+      const tall = () =>
+        page
+          .locator('.calc-figure .field')
+          .evaluateAll((fields) => fields.map((field) => field.getBoundingClientRect().height));
+      const before = await tall();
+      await page.locator('.calc-figure .field:has(.step) input').first().focus();
+      await expect.poll(tall).toEqual(before);
+    }));
+
+  it('figures side by side in an answer stand on one line, on the narrowest phone too', () =>
+    visit({ path, viewport: { width: 360, height: 740 } }, async (page) => {
+      const apart = await page.locator('.calc-figure .leads').evaluateAll((strips) =>
+        strips.flatMap((strip) => {
+          const feet = [...strip.querySelectorAll('.lead:not(:first-child) dd')].map(
+            (figure) => figure.getBoundingClientRect().bottom,
+          );
+          return feet.slice(0, 2).map((foot) => Math.round(foot - feet[0]!));
+        }),
+      );
+      expect(apart.filter((by) => by !== 0)).toEqual([]);
+    }));
+
   it('pictures have type of 13 to 14 px, on the narrowest phone and on a desk', () =>
     visit({ path, viewport: PHONE }, async (page) => {
       await settled(page);
@@ -118,14 +143,17 @@ describe.each(files.map(pathOf))('/%s', (path) => {
 
   it('no table is cut off on a phone, nor lies on the line of its example', () =>
     visit({ path, viewport: PHONE }, async (page) => {
-      const cut = await page
-        .locator('article .table-wrap')
-        .evaluateAll((frames) =>
-          frames
-            .filter((frame) => frame.scrollWidth > frame.clientWidth)
-            .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
-        );
-      expect(cut).toEqual([]);
+      for (const width of [360, 375, PHONE.width]) {
+        await page.setViewportSize({ width, height: PHONE.height });
+        const cut = await page
+          .locator('article .table-wrap')
+          .evaluateAll((frames) =>
+            frames
+              .filter((frame) => frame.scrollWidth > frame.clientWidth)
+              .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
+          );
+        expect(cut, `${String(width)} px`).toEqual([]);
+      }
       const clear = await page.locator('article .worked .table-wrap').evaluateAll((frames) =>
         frames.map((frame) => {
           const example = frame.closest('.worked')!;

@@ -12,6 +12,7 @@ describe('a length in the text of an article carries its inches', () => {
   it.each([
     ['<p>at 2.54\u00A0mm below</p>', '<p>at 2.54 mm (0.1 in) below</p>'],
     ['<p>from 12.7 to 25.4\u00A0mm.</p>', '<p>from 12.7 to 25.4 mm (0.5 to 1 in).</p>'],
+    ['<p>2.54 ± 0.127\u00A0mm</p>', '<p>2.54 ± 0.127 mm (0.1 ± 0.005 in)</p>'],
     // 1 psi is 6.894757 kPa, and 20 °C are 68 °F.
     ['<p>50\u00A0kPa at 20 °C</p>', '<p>50 kPa (7.3 psi) at 20 °C (68 °F)</p>'],
     ['<a href="/x/?a=1 mm">5.08 mm</a>', '<a href="/x/?a=1 mm">5.08 mm (0.2 in)</a>'],

@@ -46,4 +46,24 @@ describe('the names on the plate of the example', () => {
     const bare = { ...sheet!, texts: sheet!.texts.map((name) => ({ ...name, haloed: false })) };
     expect(strikes(bare).filter((fault) => !fault.includes('drawn-centre'))).toEqual([]);
   });
+
+  it('no hole’s name runs on from that of a set', () => {
+    const near: string[] = [];
+    for (const sets of ['2', '3', '4', '5', '6'])
+      for (const radius of ['40', '45', '50', '54']) {
+        const texts = { sets, outside: '120', holes: '1', 'radius-1': radius, slots: '0' };
+        const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
+        const [sheet] = sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
+        const bySet = sheet!.texts.filter(({ words }) => words.startsWith('set '));
+        const byHole = sheet!.texts.filter(({ words }) => /^\d-\d$/.test(words));
+        expect(byHole.length).toBeGreaterThan(0);
+        for (const { words, area } of bySet)
+          for (const hole of byHole) {
+            const level = area.top < hole.area.bottom && hole.area.top < area.bottom;
+            const apart = Math.max(hole.area.left - area.right, area.left - hole.area.right);
+            if (level && apart < 8) near.push(`${sets} at ${radius}: ${words} ${hole.words}`);
+          }
+      }
+    expect(near).toEqual([]);
+  });
 });

@@ -7,9 +7,9 @@ import { toShown, units, type LengthDisplay, type UnitName } from './units.ts';
 const written = { mm: 'mm', 'mm²': 'mm2', m: 'm' } as const satisfies Record<string, UnitName>;
 
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
-/** One figure, or several that share a unit: “36 mm”, “0.05 to 0.075 mm”, “12 and 30 mm”. */
+/** One figure, or several that share a unit: “36 mm”, “0.05 to 0.075 mm”, “2.2 ± 0.1 mm”. */
 const MEASURES = new RegExp(
-  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × |, )${FIGURE})*) (mm²|mm|m)(?![\p{L}\d²³/])`,
+  String.raw`(?<![\d.\p{L}])(${FIGURE}(?:(?: to | and | or | by | × | ± |, )${FIGURE})*) (mm²|mm|m)(?![\p{L}\d²³/])`,
   'gu',
 );
 /** A figure of one digit has two when it is turned. */

@@ -22,7 +22,7 @@ import { lettered, plateLines, slotSize } from './drawing.ts';
 import { namesOnPaper } from './names-on-paper.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
 import type { inputs } from './inputs.ts';
-import { feltOf, feltTogether, setLabels, strikesOf } from './set-labels.ts';
+import { feltOf, feltTogether, roomOf, setLabels, strikesOf } from './set-labels.ts';
 import type { results } from './results.ts';
 
 const WIDTH = 340;
@@ -98,7 +98,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     sheet,
     spots.map((each) => ({ ...each, radius: roundOf(each) })),
   );
-  taken.push(...sets.map(({ box }) => box), ...(bars ? [bars] : []));
+  taken.push(...sets.map(roomOf), ...(bars ? [bars] : []));
   const named =
     spots.length <= ROOM_FOR_LABELS
       ? spots

@@ -4,7 +4,7 @@ import { holePlaces } from '../../maths/plate/plate-layout.ts';
 import type { Plate } from '../../maths/plate/plate-walls.ts';
 import { beside, round, textBox } from '../../picture/boxes.ts';
 import type { Box } from '../../picture/common/overlap.ts';
-import { feltOf, setLabels, strikesOf } from './set-labels.ts';
+import { feltOf, roomOf, setLabels, strikesOf } from './set-labels.ts';
 
 /** Height of capitals, mm: the least that ISO 3098-1 has for drawings. */
 const LETTER = 2.5;
@@ -46,7 +46,7 @@ export function namesOnPaper(
   });
   const taken: Box[] = [...words, ...holes.map(({ x, y, radius }) => round(x, y, radius))];
   const sets = setLabels(strikes, place, plate.angles, plate.outsideDiameter / 2, sheet, holes);
-  taken.push(...sets.map(({ box }) => box));
+  taken.push(...sets.map(roomOf));
   const write = (name: string, x: number, y: number, letter = LETTER): Text =>
     text(x / TO_THE_MM, -y / TO_THE_MM, letter, name);
   return [

@@ -137,6 +137,16 @@ export interface SetLabel extends Point {
   readonly box: Box;
 }
 
+/** How far beside it no hole's name stands: “set 4 4-1” would be read as one, user units. */
+const APART = 10;
+
+/** The room that a set's name keeps free of the names of holes. */
+export const roomOf = ({ box }: SetLabel): Box => ({
+  ...box,
+  left: box.left - APART,
+  right: box.right + APART,
+});
+
 /** Room round a hole for its own name, user units. */
 const NAMED = 26;
 

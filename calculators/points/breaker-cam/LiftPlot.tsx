@@ -33,6 +33,8 @@ const SAMPLES = 120;
 /** How far the field goes above and below, in full lifts: room for the words beyond the curve. */
 const ABOVE = 1.25;
 const BELOW = 1.45;
+/** How far below the line of 0 the angle is written, user units: what is left of the lift goes below it. */
+const ANGLE = 19;
 
 const key: readonly KeyEntry[] = [
   { as: 'line', look: 'curve', words: 'contacts' },
@@ -122,14 +124,14 @@ export function LiftPlot(props: Props) {
               />
               <path class="dimension" d={`M${right} ${shut}V${top}M${left + 10} ${shut}V${low}`} />
               {2 * (x(opens) - x(0)) > textWidth(opensWords, { bold: true }) + 24 ? (
-                <text class="dimension-text" x={x(0)} y={shut + 19} text-anchor="middle">
+                <text class="dimension-text" x={x(0)} y={shut + ANGLE} text-anchor="middle">
                   {opensWords}
                 </text>
               ) : null}
               <text class="dimension-text" x={right - 12} y={top - 11} text-anchor="end">
                 {`gap g ${say(gap)}, wider upwards`}
               </text>
-              <text class="dimension-text" x={left + 5} y={low + 15}>
+              <text class="dimension-text" x={left + 5} y={Math.max(low + 15, shut + ANGLE + 15)}>
                 {`L − g ${say(spent)}: heel clear by ${say(spent / leverRatio)}`}
               </text>
               <text
