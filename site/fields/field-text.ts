@@ -10,6 +10,7 @@ import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import {
   fixed,
   inputDigits,
+  isTurned,
   showIn,
   shownUnit,
   withUnit,
@@ -86,6 +87,10 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
   // What the sheet fills in was not typed here: its mm are turned though it is refused.
   const known = field.problem === undefined || field.origin === 'sheet';
   const read = known ? field.value : undefined;
+  // So is what a file keeps of a figure that was typed in another unit: 1 psi is 6.8948 kPa to nobody.
+  if (field.origin === 'sheet' && read !== undefined && isTurned(read, shown)) {
+    return inputDigits(read, shown, field.spec.step);
+  }
   const figure = withoutEnd(field.text);
   const end = field.text.slice(figure.length);
   return `${textIn(figure, read, field.spec, shown)}${end}`;
