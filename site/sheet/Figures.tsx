@@ -1,8 +1,13 @@
+import { useEffect } from 'preact/hooks';
 import { appliesTo, figureGroups, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setsOf } from '../../calculators/sheet/model.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
 import { drawAll, useTurn } from './in-turn.ts';
+import { useFragment } from './use-fragment.ts';
+
+/** Begins the place of a figure in the address. */
+const PLACE = 'figure-';
 
 interface GroupProps extends BoxProps {
   readonly heading: string;
@@ -42,6 +47,10 @@ function Group({ heading, keys, isFirst, ...props }: GroupProps) {
 
 /** The engine's figures under their headings; each heading says how many are entered. */
 export function Figures(props: BoxProps) {
+  const fragment = useFragment();
+  useEffect(() => {
+    if (fragment.startsWith(PLACE)) goToFigure(fragment.slice(PLACE.length));
+  }, [fragment]);
   return (
     <div class="sheet-figures">
       {figureGroups.map(({ heading, keys }, i) => (
@@ -59,7 +68,7 @@ export function Figures(props: BoxProps) {
 
 /** Opens the group a figure stands in and goes to its field; says whether it is there. */
 function goTo(key: string): boolean {
-  const field = document.getElementById(`figure-${key}`);
+  const field = document.getElementById(PLACE + key);
   if (!field) return false;
   const group = field.closest('details');
   if (group) group.open = true;

@@ -1,0 +1,11 @@
+import { figureKeys, sheetFigures } from '../../calculators/sheet/figures.ts';
+
+/** A sentence in which each figure of the sheet that it names in quotation marks leads to its box. */
+export const FigureLinks = ({ sentence }: { readonly sentence: string }) => (
+  <>
+    {sentence.split(/(“[^”]+”)/u).map((part) => {
+      const key = figureKeys.find((each) => `“${sheetFigures[each].label}”` === part);
+      return key ? <a href={`#figure-${key}`}>{part}</a> : part;
+    })}
+  </>
+);
