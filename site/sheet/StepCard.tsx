@@ -19,7 +19,7 @@ import type { Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
-import { FigureLinks } from './FigureLinks.tsx';
+import { figureLinks } from './figure-links.tsx';
 import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
 import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
@@ -116,11 +116,9 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
               />
             ))}
             <p class={`verdict verdict-${said[i]?.result ?? 'empty'}`}>
-              {said[i] && (said[i].mark !== '' || said[i].words !== '') ? (
-                <>
-                  <b>{said[i].mark}</b> <FigureLinks sentence={said[i].words} />
-                </>
-              ) : null}
+              {said[i] && (said[i].mark !== '' || said[i].words !== '')
+                ? [<b key="mark">{said[i].mark}</b>, ' ', figureLinks(said[i].words)]
+                : null}
               <When words={whenWords(engine, id, i)} />
             </p>
           </div>
