@@ -246,11 +246,11 @@ export function PrintSheet({ engine, lengths, withLog = false }: Props & { withL
         Notes: {notes.slice(0, MOST_NOTES)}
         {notes.length > MOST_NOTES ? '… (more in the sheet)' : ''}
       </p>
-      <Steps engine={engine} lengths={lengths} />
       <p class="paper-foot">
         The maker’s manual, the product’s safety sheet and local rules come before this sheet.
         Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.
       </p>
+      <Steps engine={engine} lengths={lengths} />
       {withLog ? <Log engine={engine} lengths={lengths} /> : null}
     </div>
   );
