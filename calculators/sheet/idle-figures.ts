@@ -1,21 +1,15 @@
-import { figureKeys, type FigureKey } from './figures.ts';
+import type { FigureKey } from './figures.ts';
+import { wantedFigures } from './judge.ts';
 import type { Engine } from './model.ts';
-import { hasStep, order, steps, type StepId } from './steps.ts';
+import { jobOf } from './progress.ts';
+import { order, type StepId } from './steps.ts';
 
-/** What a step is held against. */
-const usedBy = (id: StepId): readonly (FigureKey | undefined)[] => {
-  const { reading, figures = [] } = steps[id];
-  return [reading?.target, reading?.tolerance, ...figures];
-};
-
-/** Figures that serve nothing but steps which the sheet says the engine has not got. */
-export function idleFigures({ figures }: Pick<Engine, 'figures'>): ReadonlySet<FigureKey> {
-  const isOut = (id: StepId): boolean =>
-    !hasStep(figures, id) && figures[steps[id].fallsAway!.by] !== undefined;
-  return new Set(
-    figureKeys.filter((key) => {
-      const users = order.filter((id) => usedBy(id).includes(key));
-      return users.length > 0 && users.every(isOut);
-    }),
+/** Empty figures that serve nothing but steps which the engine has not got, by what the sheet says. */
+export function idleFigures(engine: Engine): readonly FigureKey[] {
+  const job = jobOf(engine);
+  const wanted = (ids: readonly StepId[]) => ids.flatMap((id) => wantedFigures(id, engine));
+  const asked = new Set(wanted(job));
+  return wanted(order.filter((id) => !job.includes(id))).filter(
+    (key) => engine.figures[key] === undefined && !asked.has(key),
   );
 }

@@ -6,9 +6,6 @@ import { FiringOrder } from './FiringOrder.tsx';
 import { drawAll, useTurn } from './in-turn.ts';
 import { useFragment } from './use-fragment.ts';
 
-/** Begins the place of a figure in the address. */
-const PLACE = 'figure-';
-
 interface GroupProps extends BoxProps {
   readonly heading: string;
   readonly keys: readonly FigureKey[];
@@ -49,7 +46,9 @@ function Group({ heading, keys, isFirst, ...props }: GroupProps) {
 export function Figures(props: BoxProps) {
   const fragment = useFragment();
   useEffect(() => {
-    if (fragment.startsWith(PLACE)) goToFigure(fragment.slice(PLACE.length));
+    // Also to one that waits to be drawn.
+    if (fragment.startsWith('figure-') && !goTo(fragment))
+      void drawAll().then(() => goTo(fragment));
   }, [fragment]);
   return (
     <div class="sheet-figures">
@@ -67,8 +66,8 @@ export function Figures(props: BoxProps) {
 }
 
 /** Opens the group a figure stands in and goes to its field; says whether it is there. */
-function goTo(key: string): boolean {
-  const field = document.getElementById(PLACE + key);
+function goTo(place: string): boolean {
+  const field = document.getElementById(place);
   if (!field) return false;
   const group = field.closest('details');
   if (group) group.open = true;
@@ -76,9 +75,4 @@ function goTo(key: string): boolean {
   (field.querySelector('input') ?? field).focus();
   field.scrollIntoView({ block: 'center' });
   return true;
-}
-
-/** Goes to the field of a figure, also of one that waits to be drawn. */
-export function goToFigure(key: string): void {
-  if (!goTo(key)) void drawAll().then(() => goTo(key));
 }

@@ -46,11 +46,8 @@ const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2
 
 function Figures({ engine, lengths }: Props) {
   const idle = idleFigures(engine);
-  /** Nothing is asked for of what the engine has not got; what is written stands. */
   const isAsked = (key: FigureKey): boolean =>
-    key !== 'earth' &&
-    appliesTo(key, setsOf(engine)) &&
-    (engine.figures[key] !== undefined || !idle.has(key));
+    key !== 'earth' && appliesTo(key, setsOf(engine)) && !idle.includes(key);
   return (
     <div class="paper-figures">
       {figureGroups.map(({ heading, keys }) => (

@@ -20,7 +20,6 @@ import { CopyState } from '../browser/CopyState.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { figureLinks } from './figure-links.tsx';
-import { goToFigure } from './Figures.tsx';
 import { today } from '../browser/today.ts';
 import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
 import { Asked } from './Asked.tsx';
@@ -158,9 +157,9 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
       <p class="missing">
         Enter in the sheet first:{' '}
         {missing.map((key) => (
-          <button key={key} type="button" class="as-link" onClick={() => goToFigure(key)}>
+          <a key={key} class="as-link" href={`#figure-${key}`}>
             {sheetFigures[key].label}
-          </button>
+          </a>
         ))}
       </p>
       <Evenly missing={missing} {...{ engine, lengths, edit }} />
