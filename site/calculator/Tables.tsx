@@ -19,7 +19,6 @@ import {
   whoseBeside,
 } from '../../calculators/frame/whose.ts';
 import { Figure } from './Figure.tsx';
-import { isLongTable } from './long-table.ts';
 
 interface Props {
   readonly calculator: AnyCalculator;
@@ -135,7 +134,7 @@ function Table({
     ...(waits ? [`${table.verdict!.heading}: ${first}`] : []),
   ];
   const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
-  const stacks = columns.length >= LEAST_TO_STACK && !isLongTable(columns.length, rows.length);
+  const stacks = columns.length >= LEAST_TO_STACK;
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       {/* The roles stand where a style sheet that stacks the cells would take them away. */}

@@ -47,7 +47,9 @@ const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2
 function Figures({ engine, lengths }: Props) {
   const idle = idleFigures(engine);
   const isAsked = (key: FigureKey): boolean =>
-    key !== 'earth' && appliesTo(key, setsOf(engine)) && !idle.includes(key);
+    key !== 'earth' &&
+    appliesTo(key, setsOf(engine)) &&
+    (engine.figures[key] !== undefined || !idle.includes(key));
   return (
     <div class="paper-figures">
       {figureGroups.map(({ heading, keys }) => (

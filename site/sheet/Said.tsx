@@ -1,5 +1,3 @@
-import { figureLinks } from './figure-links.tsx';
-
 /** Sentences, one under the other, under a heading where it needs one. */
 export function Said({ title, sentences }: { title?: string; sentences: readonly string[] }) {
   if (sentences.length === 0) return null;
@@ -8,7 +6,7 @@ export function Said({ title, sentences }: { title?: string; sentences: readonly
       {title === undefined ? null : <p class="said-title">{title}</p>}
       <ul class="remarks">
         {sentences.map((sentence) => (
-          <li key={sentence}>{figureLinks(sentence)}</li>
+          <li key={sentence}>{sentence}</li>
         ))}
       </ul>
     </>

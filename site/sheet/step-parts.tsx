@@ -16,7 +16,6 @@ import { keepUnmoved, movedOrNot, setsWords } from '../../calculators/sheet/unmo
 import { siteAddress } from '../browser/site-address.ts';
 import { today } from '../browser/today.ts';
 import type { BoxProps } from './FigureBox.tsx';
-import { figureLinks } from './figure-links.tsx';
 import type { Places } from './places.ts';
 
 interface AgainProps extends BoxProps {
@@ -124,7 +123,7 @@ export function Against({ id, engine, progress: { against }, lengths }: AgainstP
       <ul>
         {againstWords(engine, against, lengths).map(({ spot, title, asks }) => (
           <li key={title}>
-            ✕ <a href={`#${spotFragment(spot)}`}>{title}</a>: {figureLinks(asks)}
+            ✕ <a href={`#${spotFragment(spot)}`}>{title}</a>: {asks}
           </li>
         ))}
       </ul>

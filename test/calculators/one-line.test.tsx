@@ -10,9 +10,9 @@ import { calculatorBySlug } from '../../site/all-calculators.ts';
 const whole = (text: string): string[] => measuresApart(text).filter((_, i) => i % 2 === 1);
 
 it('a firing order is one', () => {
-  expect(whole('It fires unevenly in the order 1-2: 5°, 355°.')).toEqual(['order 1-2']);
+  expect(whole('It fires unevenly in the order 1-2: 5°, 355°.')).toEqual(['1-2']);
   expect(whole('Say 1-3-2, 1,3,2 or 132.')).toEqual(['1-3-2']);
-  expect(whole('On 2026-02-07, of a 4-stroke, 2-1 of it')).toEqual([]);
+  expect(whole('On 2026-02-07, of a 4-stroke, 10-12 mm of it')).toEqual([]);
 });
 
 it('a figure keeps to its unit in what is to be put right, a link to its field', () => {
