@@ -182,7 +182,7 @@ const picturesOutOfSight = (page: Page): Promise<number> =>
 /** Figures of a table that touch what stands beside them in their row, or lie on it. */
 const touchingCells = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll('main tr')].flatMap((row) => {
+    [...document.querySelectorAll('main tr:not(.stacks thead > *)')].flatMap((row) => {
       const cells = [...row.querySelectorAll('th, td')]
         .filter((cell) => cell.checkVisibility() && cell.textContent !== '')
         .map((cell) => {

@@ -14,7 +14,7 @@ export const inputs = {
   marks: {
     kind: 'list',
     group: marks,
-    label: 'Marks before top',
+    label: 'Before the top',
     help: 'Piston travel below top dead centre on the way up, with spaces between. May be empty.',
     unit: 'mm',
     min: 0,
@@ -27,7 +27,7 @@ export const inputs = {
   'marks-after': {
     kind: 'list',
     group: marks,
-    label: 'Marks after top',
+    label: 'After the top',
     help: 'The same on the way down, such as where a port opens. May be empty.',
     unit: 'mm',
     min: 0,
