@@ -73,8 +73,11 @@ export function DrawingShapes({ drawing, scale }: Props) {
 }
 
 /** What an inch rule proves stands on the outer side of the bars, where the drawing has that. */
-const barWords = ({ drawing }: Props): string =>
-  drawing.shapes.some((shape) => isLine(shape) && shape.name === INCH_BAR)
+const hasInches = ({ drawing }: Props): boolean =>
+  drawing.shapes.some((shape) => isLine(shape) && shape.name === INCH_BAR);
+
+const barWords = (props: Props): string =>
+  hasInches(props)
     ? `outer ticks: ${String(INCHES_ACROSS)} in across, ${String(INCHES_UP)} up`
     : `${metric(BAR_ACROSS)} across, ${String(BAR_UP)} up`;
 
@@ -84,7 +87,9 @@ function barFoot({ drawing, scale }: Props): { x: number; y: number } | undefine
   if (bar?.kind !== 'line') return undefined;
   const { x, y } = placeOf({ drawing, scale })(bar.x1, bar.y1);
   const { height } = sizeOf({ drawing, scale });
-  return y + 16 > height ? undefined : { x: x + 2, y: y + 13 };
+  // Clear of the ticks on the outer side.
+  const below = hasInches({ drawing, scale }) ? 17 : 13;
+  return y + below + 3 > height ? undefined : { x: x + 2, y: y + below };
 }
 
 /** The room that they take. */

@@ -12,7 +12,7 @@ import {
 import { rests, type Read } from './rests-on.ts';
 import { isExample, namesOf } from './whose-field.ts';
 import { quote } from './field/parse.ts';
-import { sentenceIn } from './text/sentence.ts';
+import { capital, sentenceIn } from './text/sentence.ts';
 import { measuredUncertainty, type Part, type Uncertainty } from './spreads.ts';
 import {
   Absent,
@@ -109,7 +109,7 @@ function namingExamples(
   if (demonstration || !given || examples.length === 0) return sentence;
   const [is, them] = examples.length === 1 ? ['is', 'it'] : ['are', 'them'];
   const names = namesOf(examples);
-  return `${sentence} ${names.charAt(0).toUpperCase()}${names.slice(1)} ${is} still the example’s; give ${them} first.`;
+  return `${sentence} ${capital(names)} ${is} still the example’s; give ${them} first.`;
 }
 
 /** The fields of some keys; the name of a series stands for all its members. */

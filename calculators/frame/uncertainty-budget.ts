@@ -1,9 +1,9 @@
 import type { Evaluation } from './evaluate.ts';
-import { shownText, showIn } from './text/format.ts';
+import { showIn } from './text/format.ts';
 import { fieldUnit } from './field/field-unit.ts';
 import { showResult } from './show-result.ts';
 import { flatten } from './spreads.ts';
-import { resultLines } from './summary.ts';
+import { figureText, resultLines } from './summary.ts';
 import type { AnyCalculator } from './types.ts';
 import type { LengthDisplay } from './text/units.ts';
 import { joined, sharesOf, type Share } from './budget-line.ts';
@@ -49,7 +49,7 @@ export function uncertaintyBudgets(
     const better = {
       label: found.shares[0]!.label,
       error: showIn(error.value / 2, fieldUnit(error.spec, lengths)),
-      text: shownText(shown),
+      text: figureText(figures.get(flat)!, spec, spread, lengths, evaluation.values),
     };
     return [{ ...found, better }];
   });

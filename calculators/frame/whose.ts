@@ -3,6 +3,7 @@ import type { Field } from './field/fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import { toGiveWords } from './to-give.ts';
+import { capital } from './text/sentence.ts';
 import type { LengthDisplay } from './text/units.ts';
 import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 
@@ -17,8 +18,6 @@ const untouched = (evaluation: Evaluation): boolean =>
 /** Whether all stands as the worked example, to be told so and no more. */
 const worked = (evaluation: Evaluation): boolean =>
   evaluation.demonstration || untouched(evaluation);
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Those of the fields that something rests on which hold a figure of the example. */
 export const examplesBehind = (
@@ -166,6 +165,9 @@ export function remarksOf(
   return [...new Set(lines)];
 }
 
+/** Begins the words of a verdict that waits for figures of the reader. */
+export const NOT_YET = 'not judged yet:';
+
 /** The words of a table's verdict on a row, as they may be said; of the example, as its caption says. */
 export function verdictOf(
   calculator: AnyCalculator,
@@ -187,7 +189,7 @@ export function verdictOf(
     evaluation,
     said,
     reads,
-    (missing) => `not judged yet: ${namesOf(missing)} ${are(missing)} still the example’s.`,
+    (missing) => `${NOT_YET} ${namesOf(missing)} ${are(missing)} still the example’s.`,
   );
 }
 

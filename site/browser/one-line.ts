@@ -16,7 +16,8 @@ const SENTENCES = new Set<unknown>([
   'strong',
 ]);
 
-const held = (text: string): ComponentChild => {
+/** A sentence whose figures each keep to their unit at a line's end. */
+export const held = (text: string): ComponentChild => {
   const pieces = measuresApart(text);
   // An empty text would be written anew at each drawing: a status be heard again, and every rule that
   // asks what is empty have its elements styled anew.
@@ -26,7 +27,7 @@ const held = (text: string): ComponentChild => {
 };
 
 const heldChild = (child: ComponentChild): ComponentChild =>
-  typeof child === 'string' ? held(child) : child;
+  typeof child === 'string' ? held(child) : Array.isArray(child) ? child.map(heldChild) : child;
 
 /**
  * No line's end parts a figure from its unit, in any sentence that a component writes: each stands in

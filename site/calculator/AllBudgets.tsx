@@ -1,6 +1,5 @@
 import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
 import { percent } from '../../calculators/frame/budget-line.ts';
-import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import type { BudgetProps } from './UncertaintyBudget.tsx';
 
 /** For each result the readings that make up its ±, the worst first, and what a better one would do. */
@@ -27,9 +26,7 @@ export function AllBudgets({ calculator, evaluation, lengths }: BudgetProps) {
               ))}
             </ol>
             {better === undefined ? null : (
-              <p>
-                {`With ${inSentence(better.label)} read twice as well, ± ${better.error}: ${better.text}.`}
-              </p>
+              <p>{`${better.label} read twice as well, ± ${better.error}: ${better.text}.`}</p>
             )}
           </section>
         ),

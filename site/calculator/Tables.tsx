@@ -2,7 +2,7 @@ import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
-import { inSentence } from '../../calculators/frame/text/sentence.ts';
+import { capital, inSentence } from '../../calculators/frame/text/sentence.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -13,6 +13,7 @@ import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import {
   assumedLimits,
   judgesExample,
+  NOT_YET,
   restsOnExample,
   verdictOf,
   whoseBeside,
@@ -73,35 +74,22 @@ const besideColumn = (
   whoseBeside(calculator, evaluation, name) ??
   (restsOnExample(calculator, evaluation, name) ? 'with figures of the example' : undefined);
 
-/** The same beside so many columns, or more, is said once. */
-const MANY = 3;
-
-/**
- * Whose the columns of a table are, by name: what is said of one alone, for its heading, and of several
- * alike once, for the caption of all.
- */
-function whoseColumns({ calculator, evaluation, lengths }: Props, columns: readonly Named[]) {
-  const named = columns.map(([name]) => ({
-    name,
-    words: besideColumn(calculator, evaluation, name),
-    label: inSentence(calledAs(calculator, evaluation, name, lengths).label),
-  }));
-  const alike = (words: string | undefined) => named.filter((other) => other.words === words);
-  const several = new Set(
-    named.map(({ words }) => words).filter((one) => alike(one).length >= MANY),
+/** Whose the columns of a table are: what holds for several alike is said once, before their names. */
+function whoseColumns(
+  { calculator, evaluation, lengths }: Props,
+  columns: readonly Named[],
+): string[] {
+  const labels = new Map<string, string[]>();
+  for (const [name] of columns) {
+    const words = besideColumn(calculator, evaluation, name);
+    if (words === undefined) continue;
+    const { label } = calledAs(calculator, evaluation, name, lengths);
+    labels.set(words, [...(labels.get(words) ?? []), inSentence(label)]);
+  }
+  return [...labels].map(
+    ([words, of]) =>
+      `${capital(words)}${of.length === columns.length ? '' : `: ${of.join(', ')}`}.`,
   );
-  return {
-    alone: new Map(named.map(({ name, words }) => [name, several.has(words) ? undefined : words])),
-    together: [...several].flatMap((words) =>
-      words === undefined
-        ? []
-        : [
-            `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${alike(words)
-              .map(({ label }) => label)
-              .join(', ')}`,
-          ],
-    ),
-  };
 }
 
 /** What a table holds, and by what its verdicts judge that nobody gave. */
@@ -134,17 +122,36 @@ function Table({
 }: Props & { id: string; table: TableSpec }) {
   const { columns, rows } = partsOf(id, { calculator, evaluation });
   if (rows.length === 0) return null;
-  const { alone, together } = whoseColumns({ calculator, evaluation, lengths }, columns);
-  const caption = [captionOf({ calculator, evaluation, lengths }, id, table), ...together].join(
-    '. ',
+  const verdicts = rows.map(({ index, inner }) =>
+    verdictOf(calculator, evaluation, id, lengths, index, inner),
   );
+  const [first, another] = new Set(verdicts.filter(Boolean));
+  /** Where no row can be judged yet, for the same reason. */
+  const waits = another === undefined && first?.startsWith(NOT_YET) === true;
+  const caption = captionOf({ calculator, evaluation, lengths }, id, table);
+  const notes = [
+    ...whoseColumns({ calculator, evaluation, lengths }, columns),
+    ...(waits ? [`${table.verdict!.heading}: ${first}`] : []),
+  ];
   const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
   const stacks = columns.length >= LEAST_TO_STACK;
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       {/* The roles stand where a style sheet that stacks the cells would take them away. */}
-      <table role="table" class={stacks ? 'stacks' : undefined}>
-        <caption>{caption}</caption>
+      <table
+        role="table"
+        class={
+          stacks ? (columns.length < 4 && rows.length > 6 ? 'stacks long' : 'stacks') : undefined
+        }
+      >
+        <caption>
+          {caption}
+          {notes.map((note) => (
+            <span class="whose-beside" key={note}>
+              {note}
+            </span>
+          ))}
+        </caption>
         <thead role="rowgroup">
           <tr role="row">
             <th scope="col" role="columnheader">
@@ -153,17 +160,14 @@ function Table({
             {columns.map(([name], column) => (
               <th scope="col" role="columnheader" key={name}>
                 {labels[column]}
-                {alone.get(name) === undefined ? null : (
-                  <span class="whose-beside">{alone.get(name)}</span>
-                )}
               </th>
             ))}
           </tr>
         </thead>
         <tbody role="rowgroup">
-          {rows.map((row) => {
+          {rows.map((row, at) => {
             const { index, inner } = row;
-            const words = verdictOf(calculator, evaluation, id, lengths, index, inner);
+            const words = waits ? '' : verdicts[at];
             return (
               <Fragment key={row.suffix}>
                 <tr role="row">
@@ -177,15 +181,7 @@ function Table({
                     const value = cell(evaluation, name, row);
                     const flat = `${name}-${row.suffix}`;
                     return (
-                      <td
-                        key={name}
-                        role="cell"
-                        data-label={
-                          stacks
-                            ? [labels[column], alone.get(name)].filter(Boolean).join(': ')
-                            : undefined
-                        }
-                      >
+                      <td key={name} role="cell" data-label={stacks ? labels[column] : undefined}>
                         {value === undefined ? (
                           <span class="none">none</span>
                         ) : (

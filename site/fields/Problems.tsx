@@ -1,5 +1,6 @@
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { Absent } from '../../calculators/frame/types.ts';
+import { held } from '../browser/one-line.ts';
 import { fieldId } from './FieldNotes.tsx';
 
 interface Props {
@@ -38,7 +39,11 @@ export function Problems({ evaluation, idPrefix }: Props) {
         <ul>
           {list.map(({ sentence, key }) => (
             <li key={sentence}>
-              {key === undefined ? sentence : <a href={`#${fieldId(idPrefix, key)}`}>{sentence}</a>}
+              {key === undefined ? (
+                sentence
+              ) : (
+                <a href={`#${fieldId(idPrefix, key)}`}>{held(sentence)}</a>
+              )}
             </li>
           ))}
         </ul>

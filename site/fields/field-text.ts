@@ -193,6 +193,8 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
   const shown = fieldUnit(field.spec, lengths);
   const home = isHomeUnit(pieces.unit, unit);
   if (shown !== unit) {
+    // Nothing is nothing in any length.
+    if (field.value === 0) return undefined;
     const asShown = home || isHomeUnit(pieces.unit, shown);
     return `= ${showIn(field.value, asShown ? unit : shown, field.spec.step)}`;
   }

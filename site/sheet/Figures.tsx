@@ -1,8 +1,10 @@
+import { useEffect } from 'preact/hooks';
 import { appliesTo, figureGroups, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setsOf } from '../../calculators/sheet/model.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
 import { drawAll, useTurn } from './in-turn.ts';
+import { useFragment } from './use-fragment.ts';
 
 interface GroupProps extends BoxProps {
   readonly heading: string;
@@ -42,6 +44,12 @@ function Group({ heading, keys, isFirst, ...props }: GroupProps) {
 
 /** The engine's figures under their headings; each heading says how many are entered. */
 export function Figures(props: BoxProps) {
+  const fragment = useFragment();
+  useEffect(() => {
+    // Also to one that waits to be drawn.
+    if (fragment.startsWith('figure-') && !goTo(fragment))
+      void drawAll().then(() => goTo(fragment));
+  }, [fragment]);
   return (
     <div class="sheet-figures">
       {figureGroups.map(({ heading, keys }, i) => (
@@ -58,8 +66,8 @@ export function Figures(props: BoxProps) {
 }
 
 /** Opens the group a figure stands in and goes to its field; says whether it is there. */
-function goTo(key: string): boolean {
-  const field = document.getElementById(`figure-${key}`);
+function goTo(place: string): boolean {
+  const field = document.getElementById(place);
   if (!field) return false;
   const group = field.closest('details');
   if (group) group.open = true;
@@ -67,9 +75,4 @@ function goTo(key: string): boolean {
   (field.querySelector('input') ?? field).focus();
   field.scrollIntoView({ block: 'center' });
   return true;
-}
-
-/** Goes to the field of a figure, also of one that waits to be drawn. */
-export function goToFigure(key: string): void {
-  if (!goTo(key)) void drawAll().then(() => goTo(key));
 }

@@ -6,7 +6,6 @@ import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { isStepId, order, steps, type StepId } from '../../calculators/sheet/steps.ts';
 import type { Copied } from '../browser/copy.ts';
 import type { BoxProps } from './FigureBox.tsx';
-import { goToFigure } from './Figures.tsx';
 import type { Places } from './places.ts';
 import { marks, StepCard } from './StepCard.tsx';
 
@@ -48,9 +47,9 @@ function LeftOut({ job }: { readonly job: readonly StepId[] }) {
           return (
             <li key={id} id={`step-${id}`}>
               {steps[id].title}: {why}.{' '}
-              <button type="button" class="as-link" onClick={() => goToFigure(by)}>
+              <a class="as-link" href={`#figure-${by}`}>
                 {sheetFigures[by].label}
-              </button>
+              </a>
             </li>
           );
         })}

@@ -2,8 +2,14 @@ import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { showIn } from '../../calculators/frame/text/format.ts';
 import { readingOf } from '../../calculators/sheet/readings.ts';
-import { appliesTo, figureGroups, sheetFigures } from '../../calculators/sheet/figures.ts';
+import {
+  appliesTo,
+  figureGroups,
+  sheetFigures,
+  type FigureKey,
+} from '../../calculators/sheet/figures.ts';
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { idleFigures } from '../../calculators/sheet/idle-figures.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
@@ -39,30 +45,33 @@ const figureIn = (
 const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2] ?? '− / +';
 
 function Figures({ engine, lengths }: Props) {
+  const idle = idleFigures(engine);
+  const isAsked = (key: FigureKey): boolean =>
+    key !== 'earth' &&
+    appliesTo(key, setsOf(engine)) &&
+    (engine.figures[key] !== undefined || !idle.includes(key));
   return (
     <div class="paper-figures">
       {figureGroups.map(({ heading, keys }) => (
         <section key={heading}>
           <h2>{heading}</h2>
           <dl>
-            {keys
-              .filter((key) => key !== 'earth' && appliesTo(key, setsOf(engine)))
-              .map((key) => {
-                const { label } = sheetFigures[key];
-                const shown = fieldUnit(sheetFigures[key], lengths);
-                const value = engine.figures[key];
-                return (
-                  <div key={key}>
-                    <dt>{label}</dt>
-                    <dd>
-                      {value === undefined
-                        ? units[shown].label
-                        : showIn(value, shown, sheetFigures[key].step)}
-                      {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
-                    </dd>
-                  </div>
-                );
-              })}
+            {keys.filter(isAsked).map((key) => {
+              const { label } = sheetFigures[key];
+              const shown = fieldUnit(sheetFigures[key], lengths);
+              const value = engine.figures[key];
+              return (
+                <div key={key}>
+                  <dt>{label}</dt>
+                  <dd>
+                    {value === undefined
+                      ? units[shown].label
+                      : showIn(value, shown, sheetFigures[key].step)}
+                    {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
+                  </dd>
+                </div>
+              );
+            })}
           </dl>
         </section>
       ))}
@@ -236,11 +245,11 @@ export function PrintSheet({ engine, lengths, withLog = false }: Props & { withL
         Notes: {notes.slice(0, MOST_NOTES)}
         {notes.length > MOST_NOTES ? '… (more in the sheet)' : ''}
       </p>
-      <Steps engine={engine} lengths={lengths} />
       <p class="paper-foot">
         The maker’s manual, the product’s safety sheet and local rules come before this sheet.
         Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.
       </p>
+      <Steps engine={engine} lengths={lengths} />
       {withLog ? <Log engine={engine} lengths={lengths} /> : null}
     </div>
   );

@@ -19,7 +19,7 @@ import type { Copied } from '../browser/copy.ts';
 import { CopyState } from '../browser/CopyState.tsx';
 import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
-import { goToFigure } from './Figures.tsx';
+import { figureLinks } from './figure-links.tsx';
 import { today } from '../browser/today.ts';
 import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
 import { Asked } from './Asked.tsx';
@@ -119,11 +119,9 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
               />
             ))}
             <p class={`verdict verdict-${said[i]?.result ?? 'empty'}`}>
-              {said[i] && (said[i].mark !== '' || said[i].words !== '') ? (
-                <>
-                  <b>{said[i].mark}</b> {said[i].words}
-                </>
-              ) : null}
+              {said[i] && (said[i].mark !== '' || said[i].words !== '')
+                ? [<b key="mark">{said[i].mark}</b>, ' ', figureLinks(said[i].words)]
+                : null}
               <When words={whenWords(engine, id, i)} />
             </p>
           </div>
@@ -163,9 +161,9 @@ function Missing({ id, engine, lengths, edit }: Pick<Props, 'id' | 'engine' | 'l
       <p class="missing">
         Enter in the sheet first:{' '}
         {missing.map((key) => (
-          <button key={key} type="button" class="as-link" onClick={() => goToFigure(key)}>
+          <a key={key} class="as-link" href={`#figure-${key}`}>
             {sheetFigures[key].label}
-          </button>
+          </a>
         ))}
       </p>
       <Evenly missing={missing} {...{ engine, lengths, edit }} />

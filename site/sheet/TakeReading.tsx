@@ -12,6 +12,7 @@ import { Spoken } from '../browser/Spoken.tsx';
 import { today } from '../browser/today.ts';
 import { Doubt } from '../fields/FieldNotes.tsx';
 import type { BoxProps } from './FigureBox.tsx';
+import { figureLinks } from './figure-links.tsx';
 import { heldAt, heldDoubt } from './held.ts';
 import { OneBox } from './OneBox.tsx';
 import { Said } from './Said.tsx';
@@ -129,7 +130,7 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
         tabIndex={-1}
         ref={told}
       >
-        {judged ? verdict : ''}
+        {figureLinks(judged ? verdict : '')}
       </p>
       {judged ? <Said sentences={said} /> : null}
       <div class="bar-buttons">

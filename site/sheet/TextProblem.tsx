@@ -1,4 +1,5 @@
 import { Offers } from '../fields/Offers.tsx';
+import { figureLinks } from './figure-links.tsx';
 
 interface Props {
   readonly id: string;
@@ -13,7 +14,7 @@ export const TextProblem = ({ id, problem, onType }: Props) =>
     <>
       <p class="field-problem" id={id}>
         <span aria-hidden="true">▲ </span>
-        {problem}
+        {figureLinks(problem)}
       </p>
       <Offers sentence={problem} onType={onType} />
     </>

@@ -179,6 +179,48 @@ const picturesOutOfSight = (page: Page): Promise<number> =>
       ),
     );
 
+/** Figures of a table that touch what stands beside them in their row, or lie on it. */
+const touchingCells = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('main tr:not(.stacks thead > *)')].flatMap((row) => {
+      const cells = [...row.querySelectorAll('th, td')]
+        .filter((cell) => cell.checkVisibility() && cell.textContent !== '')
+        .map((cell) => {
+          const range = document.createRange();
+          range.selectNodeContents(cell);
+          return { says: cell.textContent, lines: [...range.getClientRects()] };
+        });
+      return cells.slice(1).flatMap(({ says, lines }, i) => {
+        const before = cells[i]!;
+        const touches = before.lines.some((one) =>
+          lines.some(
+            (other) =>
+              one.bottom > other.top + 2 &&
+              other.bottom > one.top + 2 &&
+              one.left < other.left &&
+              one.right > other.left - 3,
+          ),
+        );
+        return touches ? [`${before.says} | ${says}`] : [];
+      });
+    }),
+  );
+
+/** How far a box in hand lies over its own name, px. */
+async function overItsName(page: Page): Promise<number> {
+  const box = page.locator('.in-hand .field:has(.step) input').first();
+  if ((await box.count()) === 0) return 0;
+  await box.focus();
+  return box.evaluate((input) => {
+    const field = input.closest('.field')!;
+    const name = document.createRange();
+    name.selectNodeContents(field.querySelector('label')!);
+    const { top, left } = input.closest('.field-row')!.getBoundingClientRect();
+    const lines = [...name.getClientRects()].filter((line) => line.width > 1 && line.right > left);
+    return Math.max(0, ...lines.map((line) => line.bottom - top));
+  });
+}
+
 /** How far the first line of the answer, with its rule, runs into the button beside it, px. */
 const answerPast = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -274,6 +316,9 @@ describe.each(slugs)('%s', (slug) => {
       });
       expect(beyond).toEqual([]);
       await expect.poll(() => unlevelFigures(page)).toEqual([]);
+      await expect.poll(() => touchingCells(page)).toEqual([]);
+      await page.setViewportSize(low);
+      await expect.poll(() => touchingCells(page)).toEqual([]);
     });
   });
 
@@ -283,8 +328,9 @@ describe.each(slugs)('%s', (slug) => {
         expect(over, 'the picture over the form, at 1280').toBeLessThanOrEqual(1);
         expect(bare, 'bare below the picture, at 1280').toBeLessThanOrEqual(0.5);
       }
-      // No more than the button below the last of them.
-      await expect.poll(() => picturesOutOfSight(page)).toBeLessThanOrEqual(56);
+      const buttons = (await page.locator('.calc-picture > :last-child > .turn').count()) > 0;
+      await expect.poll(() => picturesOutOfSight(page)).toBeLessThanOrEqual(buttons ? 0 : 56);
+      await expect.poll(() => overItsName(page)).toBeLessThanOrEqual(0);
       await page.setViewportSize({ width: 1920, height: 1080 });
       for (const { bare } of await scrolledThrough(page)) {
         expect(bare, 'bare below the picture, at 1920').toBeLessThanOrEqual(0.5);

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { spotFragment, spotsOf } from '../../calculators/sheet/due.ts';
-import type { Engine } from '../../calculators/sheet/model.ts';
+import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
 import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
@@ -292,6 +292,21 @@ describe('one reading a screen', () => {
       await expectKept(page, '"gap":0.4');
       await oneBox(page).fill('0.31');
       await expect.poll(() => verdict(page).textContent()).toContain('by 0.09 mm');
+    });
+  });
+
+  it('a hint that names a figure of the sheet leads to its box, from the list too', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await ready(page);
+      const vee = { ...newEngine('e-1', 'Vee'), figures: { cylinders: 2 } };
+      await keepEngines(page, vee);
+      const focused = () => page.evaluate(() => document.activeElement?.id);
+      await goTo(page, 'read-top-2');
+      await oneBox(page).fill('200');
+      await page.locator('.one').getByRole('link', { name: '“Set 2, from set 1”' }).click();
+      await expect.poll(focused).toBe('figure-set-2');
+      await page.locator('#step-reeds').getByRole('link', { name: 'Reed petals' }).click();
+      await expect.poll(focused).toBe('figure-reeds');
     });
   });
 

@@ -63,6 +63,13 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
     it('leaves nothing in millimetres that has an inch twin', () => {
       for (const texts of states) expect(millimetresLeft(htmlOf(calculator, texts))).toEqual([]);
     });
+
+    it('tells a place in one unit along X and along Y', () => {
+      const places = states.flatMap((texts) => [
+        ...htmlOf(calculator, texts).matchAll(/X [−\d.]+ (\p{L}+), Y [−\d.]+ (\p{L}+)/gu),
+      ]);
+      for (const [place, across, up] of places) expect(across, place).toBe(up);
+    });
   },
 );
 

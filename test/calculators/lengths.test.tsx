@@ -134,6 +134,7 @@ describe('a figure typed in thou', () => {
 
   it('says what it comes to in the other unit', () => {
     expect(readAs(read(gap, '18 thou', 'mm'), 'mm')).toBe('= 0.4572 mm');
+    expect(readAs(read(gap, '0', 'in'), 'in')).toBeUndefined();
     expect(readAs(read(gap, '18thou', 'in'), 'in')).toBe('= 0.4572 mm');
     expect(readAs(read(bore, '2008 thou', 'in'), 'in')).toBe('= 2.008 in');
     expect(readAs(read(bore, '51', 'in'), 'in')).toBe('= 51 mm');

@@ -74,27 +74,54 @@ describe('own float heights and nothing else', () => {
     const html = renderToString(
       <Tables calculator={named('float-level')} evaluation={state} lengths="mm" />,
     );
-    expect(html).toMatch(/Bend of the tang<span class="whose-beside">with figures of the example/);
-    expect(html).toMatch(/Assumed here: near enough 0\.3 mm<\/caption>/);
+    expect(html).toMatch(
+      /Assumed here: near enough 0\.3 mm<span class="whose-beside">With figures of the example\./,
+    );
   });
 });
 
-it('what holds for many columns of a table alike is said once, above them', () => {
-  const html = renderToString(
-    <Tables
-      calculator={named('plate-layout')}
-      evaluation={given('plate-layout', 'sets=2&bore=40mm&outside=90mm')}
-      lengths="mm"
-    />,
-  );
-  const captions = [...html.matchAll(/<caption>(.*?)<\/caption>/gu)].map(([, text]) => text!);
-  const once = captions.filter((text) => /ith the example’s .*: .*, .*, /u.test(text));
-  expect(once.length).toBeGreaterThan(0);
-  for (const table of html.split('<table').slice(1)) {
-    const beside = [...table.matchAll(/whose-beside">(.*?)</gu)].map(([, words]) => words);
-    for (const words of beside)
-      expect(beside.filter((one) => one === words).length).toBeLessThan(3);
-  }
+describe('what holds for columns or rows alike is said once, above them', () => {
+  const tableOf = (slug: string, query: string): string =>
+    renderToString(
+      <Tables calculator={named(slug)} evaluation={given(slug, query)} lengths="mm" />,
+    );
+  const notesIn = (html: string): string[] =>
+    [...html.matchAll(/whose-beside">(.*?)</gu)].map(([, words]) => words!);
+
+  it('whose figures a column rests on, and all of them where it is all', () => {
+    const html = tableOf('plate-layout', 'sets=2&bore=40mm&outside=90mm');
+    for (const table of html.split('<table').slice(1)) {
+      const notes = notesIn(table);
+      expect(new Set(notes).size).toBe(notes.length);
+      expect(table.split('</caption>')[1]).not.toMatch(/the example/);
+    }
+    expect(html).toContain('>With figures of the example.<');
+    expect(notesIn(html).some((note) => /^With the example’s .*: .*, .*\.$/u.test(note))).toBe(
+      true,
+    );
+  });
+
+  it('why no row is judged yet', () => {
+    const html = tableOf('plate-setting', 'fired-1=2.3mm');
+    expect(html.match(/not judged yet/g)).toHaveLength(1);
+    expect(notesIn(html).at(-1)).toMatch(
+      /^Within tolerance: not judged yet: .* still the example’s\.$/,
+    );
+    expect(html).not.toContain('row-words');
+  });
+});
+
+it('slides that stand already are told in the number that they have', () => {
+  const said = (openings: readonly number[]): string =>
+    remarksOf(
+      named('slide-balance'),
+      given(
+        'slide-balance',
+        `slides=${String(openings.length)}&thread=1mm&method=drill&${openings.map((mm, i) => `opening-${String(i + 1)}=${String(mm)}mm`).join('&')}`,
+      ),
+    ).join('\n');
+  expect(said([2.6, 2.9, 2.9])).toContain('which slides 2 and 3 have already: leave those alone.');
+  expect(said([2.6, 2.5, 2.9])).toMatch(/which slide \d has already: leave that one alone\./);
 });
 
 it('a ratio with the oil first is read, and said to be', () => {

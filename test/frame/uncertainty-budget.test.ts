@@ -31,6 +31,21 @@ describe('where a ± comes from', () => {
     expect(budgetLine(calculator, withParts([0.4, 0.3]))).toMatch(/64% · .* 36%$/);
   });
 
+  it('keeps the word that follows the figure: so many km and not so many', () => {
+    const cam = calculatorBySlug('breaker-cam');
+    for (const unit of ['km', 'h']) {
+      const state = evaluate(
+        cam,
+        { 'wear-per': unit === 'km' ? 'km' : 'hours' },
+        { lengths: 'mm' },
+      );
+      const reset = uncertaintyBudgets(cam, state, 'mm').find(
+        ({ name }) => name === 'run-to-limit',
+      )!;
+      expect(reset.better!.text).toMatch(new RegExp(` ${unit}$`));
+    }
+  });
+
   it.each([
     ['small', 1e-200],
     ['large', 1e200],

@@ -17,7 +17,7 @@ describe('an outline that crosses itself is refused', () => {
     expect([error.code, ...error.quantities]).toEqual(['edges-cross', 'bulge-1', 'bulge-3']);
     expect(error.message).toMatch(/^The edges on from holes 1 and 3 are so hollow that they cross/);
     // By symmetry they meet on the line halfway between them.
-    expect(error.message).toMatch(/near X [\d.]+ mm, Y 10 mm: the part would fall in two/);
+    expect(error.message).toMatch(/near X and Y of [\d.]+ and 10 mm: the part would fall in two/);
     // Half of 30 mm each: the tenth below 15.
     expect(error.message).toMatch(/hollow by no more than (15 and 15|14\.9 and 14\.9) mm/);
   });

@@ -18,7 +18,9 @@ function ofTheSlides(v: Values, computed: Computed, { lengths }: Known): string 
   }
   return still.length === 0
     ? `Bring all to ${target}.`
-    : `Bring the others to ${target}, which slide ${listed(still)} has already: leave that one alone.`;
+    : still.length === 1
+      ? `Bring the others to ${target}, which slide ${still[0]!} has already: leave that one alone.`
+      : `Bring the others to ${target}, which slides ${listed(still)} have already: leave those alone.`;
 }
 
 function ofGivingBack(v: Values, computed: Computed, known: Known): string | undefined {

@@ -4,6 +4,7 @@ import { edgeIn, withUnit } from '../text/format.ts';
 import { bareFraction, doubtOf, readIn } from './other-unit.ts';
 import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
+import { capital } from '../text/sentence.ts';
 import type { Sums } from './sums.ts';
 import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
 import { asRange, slashed } from './two-figures.ts';
@@ -109,8 +110,6 @@ export interface ChoiceField extends FieldBase {
 }
 
 export type Field = FigureField | ListField | ChoiceField;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A number as written in an address and in an untouched field. */
 export const plainText = (value: number): string => String(value);

@@ -192,4 +192,5 @@ export const showFixed = (
   unit: UnitName,
   decimals: number,
   lengths: LengthDisplay,
-): string => shownText(showFigure(value, unit, decimals, lengths));
+  among: readonly number[] = [],
+): string => shownText(showFigure(value, unit, decimals, lengths, undefined, { among }));

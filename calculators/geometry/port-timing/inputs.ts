@@ -164,7 +164,7 @@ export const inputs = {
   by: {
     kind: 'number',
     group: change,
-    label: 'By how much',
+    label: 'Size of the change',
     help: 'Minus the other way round: a thinner gasket, or metal added.',
     unit: 'mm',
     min: -20,

@@ -204,7 +204,9 @@ function crossingError(
     [clear, crossed] = crosses ? [clear, share] : [share, crossed];
   }
   const names = holes.map((hole) => hole + 1);
-  const where = `near X ${sayNumber(Number(at.x.toFixed(1)))} mm, Y ${sayNumber(Number(at.y.toFixed(1)))} mm`;
+  const [across, up] = [at.x, at.y].map((place) => sayNumber(Number(place.toFixed(1))));
+  // Of one unit, so that in inches too both have the same.
+  const where = `near X and Y of ${across} and ${up} mm`;
   const room = holes.map((hole) => sayNumber(belowTenth(-(bulges[hole] ?? 0) * clear)));
   const what = pair.every((side) => !hollow.includes(side))
     ? `The edge on from hole ${names[0]!} is so hollow that the lands of holes ${pair[0]!.land + 1} and ${pair[1]!.land + 1} cross`

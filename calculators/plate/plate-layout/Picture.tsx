@@ -31,8 +31,8 @@ const ROOM_FOR_LABELS = 16;
 /** Radius of the dot by which the picked hole is dragged. */
 const HANDLE = 8;
 
-const length = (value: number, lengths: LengthDisplay): string =>
-  showFixed(value, 'mm', 2, lengths);
+const length = (value: number, lengths: LengthDisplay, among: readonly number[] = []): string =>
+  showFixed(value, 'mm', 2, lengths, among);
 
 interface SetHole extends HoleSpot {
   readonly set: number;
@@ -70,7 +70,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         ...place(across, up),
         radius: (v.drill[h]! / 2) * scale,
         name,
-        words: `Hole ${name} at X ${length(across, lengths)}, Y ${length(up, lengths)}, drill ${length(v.drill[h]!, lengths)}`,
+        words: `Hole ${name} at X ${length(across, lengths, [up])}, Y ${length(up, lengths, [across])}, drill ${length(v.drill[h]!, lengths)}`,
       };
     }),
   );

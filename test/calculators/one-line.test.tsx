@@ -1,0 +1,32 @@
+import { renderToString } from 'preact-render-to-string';
+import { expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import { fromQuery, originsIn } from '../../calculators/frame/address.ts';
+import { measuresApart } from '../../site/browser/measures.ts';
+import { held } from '../../site/browser/one-line.ts';
+import { Problems } from '../../site/fields/Problems.tsx';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
+
+const whole = (text: string): string[] => measuresApart(text).filter((_, i) => i % 2 === 1);
+
+it('a firing order is one', () => {
+  expect(whole('It fires unevenly in the order 1-2: 5°, 355°.')).toEqual(['1-2']);
+  expect(whole('Say 1-3-2, 1,3,2 or 132.')).toEqual(['1-3-2']);
+  expect(whole('On 2026-02-07, of a 4-stroke, 10-12 mm of it')).toEqual([]);
+});
+
+it('a figure keeps to its unit in what is to be put right, a link to its field', () => {
+  const query = 'travel=99999mm';
+  const evaluation = evaluate(calculatorBySlug('piston-position'), fromQuery(query), {
+    lengths: 'mm',
+    origins: originsIn(query),
+  });
+  const html = renderToString(<Problems evaluation={evaluation} idPrefix="" />);
+  expect(html).toMatch(/<a [^>]*>.*<one-line>0 mm<\/one-line> to <one-line>200 mm<\/one-line>/);
+});
+
+it('so it does in a sentence made of several parts', () => {
+  const html = renderToString(<p>{['Close it by 0.04 mm. ', <b key="b">At once.</b>]}</p>);
+  expect(html).toContain('<one-line>0.04 mm</one-line>');
+  expect(held('nothing measured')).toBe('nothing measured');
+});
