@@ -10,7 +10,6 @@ import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import {
   fixed,
   inputDigits,
-  isTurned,
   showIn,
   shownUnit,
   withUnit,
@@ -71,6 +70,10 @@ function textIn(
   return loose && text === `${pieces.number}${pieces.unit}` ? apart(pieces) : text;
 }
 
+/** More digits than anybody types. */
+const MOST_TYPED = 8;
+const isLong = (value: number): boolean => Number(value.toPrecision(MOST_TYPED)) !== value;
+
 /**
  * What stands in a field for the text kept in the state. The unit is left out when it is the one
  * printed beside the field; a figure typed in the home unit is turned into that one, to as many
@@ -88,7 +91,7 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
   const known = field.problem === undefined || field.origin === 'sheet';
   const read = known ? field.value : undefined;
   // So is what a file keeps of a figure that was typed in another unit: 1 psi is 6.8948 kPa to nobody.
-  if (field.origin === 'sheet' && read !== undefined && isTurned(read, shown)) {
+  if (field.origin === 'sheet' && read !== undefined && isLong(read)) {
     return inputDigits(read, shown, field.spec.step);
   }
   const figure = withoutEnd(field.text);

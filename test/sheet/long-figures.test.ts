@@ -17,6 +17,7 @@ it('a file’s figure that was typed in another unit has no more digits than any
   // One pound to the square inch is 6.894757 kPa (NIST SP 811, recalled from memory); a tenth of the step is as fine as it is read.
   expect(shown(6.89475729316836, '6.89475729316836')).toBe('6.9');
   expect(shown(7, '7')).toBe('7');
+  expect(shown(7.123456, '7.123456')).toBe('7.123456');
   // What was typed here stays as typed.
   expect(shown(6.89475729316836, '1 psi')).toBe('1 psi');
 });
