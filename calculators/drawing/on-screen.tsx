@@ -72,7 +72,7 @@ export function DrawingShapes({ drawing, scale }: Props) {
   );
 }
 
-/** What an inch rule proves stands on the outer side of the bars, where the drawing has that. */
+/** Whether the outer side of the bars has what an inch rule proves. */
 const hasInches = ({ drawing }: Props): boolean =>
   drawing.shapes.some((shape) => isLine(shape) && shape.name === INCH_BAR);
 

@@ -12,7 +12,8 @@ import {
 import { rests, type Read } from './rests-on.ts';
 import { isExample, namesOf } from './whose-field.ts';
 import { quote } from './field/parse.ts';
-import { capital, sentenceIn } from './text/sentence.ts';
+import { sentenceIn } from './text/sentence.ts';
+import { capital } from '../maths/numeric/capital.ts';
 import { measuredUncertainty, type Part, type Uncertainty } from './spreads.ts';
 import {
   Absent,

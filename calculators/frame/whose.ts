@@ -3,7 +3,7 @@ import type { Field } from './field/fields.ts';
 import { labelOf, rests, type Read } from './rests-on.ts';
 import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } from './types.ts';
 import { toGiveWords } from './to-give.ts';
-import { capital } from './text/sentence.ts';
+import { capital } from '../maths/numeric/capital.ts';
 import type { LengthDisplay } from './text/units.ts';
 import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 

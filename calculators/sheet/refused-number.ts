@@ -9,8 +9,7 @@ import type { NumberBox } from './box-places.ts';
 import { specOf } from './box-specs.ts';
 import { usualAt } from './box-usual.ts';
 import { figureSpec, isFigureKey, type FigureKey } from './figures.ts';
-import type { Engine } from './model.ts';
-import { readingOf } from './readings.ts';
+import { entriesOf, type Engine } from './model.ts';
 import { steps } from './steps.ts';
 
 /** A kept text as the reader typed it: a sum is kept within brackets, where it was typed bare. */
@@ -23,8 +22,7 @@ const PERCENT = /^(\d+(?:[.,]\d+)?)\s*%$/u;
 
 /** The highest compression read so far, kPa; nothing before any is. */
 function highestRead(engine: Engine): number | undefined {
-  const { found, left } = readingOf(engine, 'compression');
-  const read = found.map((entry, i) => left[i] ?? entry).filter((entry) => entry !== null);
+  const read = entriesOf(engine, 'compression').filter((entry) => entry !== null);
   return read.length === 0 ? undefined : Math.max(...read);
 }
 

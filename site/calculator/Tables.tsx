@@ -2,7 +2,9 @@ import { Fragment, type ComponentChild } from 'preact';
 import type { Evaluation } from '../../calculators/frame/evaluate.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { calledAs, inputLines, rowName } from '../../calculators/frame/summary.ts';
-import { capital, inSentence } from '../../calculators/frame/text/sentence.ts';
+import { isLongTable } from './long-table.ts';
+import { inSentence } from '../../calculators/frame/text/sentence.ts';
+import { capital } from '../../calculators/maths/numeric/capital.ts';
 import {
   Absent,
   type AnyCalculator,
@@ -141,7 +143,7 @@ function Table({
       <table
         role="table"
         class={
-          stacks ? (columns.length < 4 && rows.length > 6 ? 'stacks long' : 'stacks') : undefined
+          stacks ? (isLongTable(columns.length, rows.length) ? 'stacks long' : 'stacks') : undefined
         }
       >
         <caption>

@@ -1,7 +1,7 @@
 import { h } from 'preact';
 import { hydrateInPlace } from '../browser/hydrate.ts';
 import { addressRead, pageAnswers, sheetRead } from '../opening/answering.ts';
-import { holdHeight, letHeightGo } from './held-height.ts';
+import { letHeightGo } from './held-height.ts';
 import type { Places } from './places.ts';
 import { SheetApp } from './SheetApp.tsx';
 
@@ -13,7 +13,6 @@ export function mount(place: HTMLElement): void {
     letHeightGo(place);
     place.dataset.ready = 'true';
   };
-  holdHeight(place);
   hydrateInPlace(h(SheetApp, { places: JSON.parse(places!) as Places, drawn }), place);
   pageAnswers();
   addressRead();

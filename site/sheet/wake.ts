@@ -41,6 +41,7 @@ function wakeWhenNeeded(place: HTMLElement): void {
   const begin = (): void => {
     if (signal.aborted) return;
     begun.abort();
+    holdHeight(place);
     place.setAttribute('aria-busy', 'true');
     const late = setTimeout(pageFailed, LATE_MS);
     import('./mount.ts')
@@ -71,7 +72,6 @@ function wakeWhenNeeded(place: HTMLElement): void {
   place.addEventListener('focusin', begin, { signal });
   for (const type of CHANGES) addEventListener(type, ifWork, { signal });
   signal.addEventListener('abort', watchLengths(ifWork));
-  if (hasWork()) holdHeight(place);
   ifWork();
   void ifCopied(begin);
   // Nothing stands in its way until it is asked for.

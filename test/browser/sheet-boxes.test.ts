@@ -61,6 +61,24 @@ describe('the boxes of the sheet', () => {
       }),
   );
 
+  it('stand with their acts below what can hurt', () =>
+    visit({ path, viewport: phone }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      const late = await page.locator('.task:has(.caution)').evaluateAll((cards) =>
+        cards.flatMap((card) => {
+          const caution = card.querySelector('.caution')!;
+          return [...card.querySelectorAll('ol, .boxes')].some(
+            (act) => act.compareDocumentPosition(caution) & Node.DOCUMENT_POSITION_FOLLOWING,
+          )
+            ? [card.id]
+            : [];
+        }),
+      );
+      expect(late).toEqual([]);
+      expect(await page.locator('.task:has(.caution) ol').count()).toBeGreaterThan(5);
+    }));
+
   it('tell a doubt of units again when the page comes back, until the unit is typed', () =>
     visit({ path, viewport: phone }, async (page) => {
       const doubts = page.locator('#step-float .field-doubt');

@@ -4,7 +4,7 @@ import { edgeIn, withUnit } from '../text/format.ts';
 import { bareFraction, doubtOf, readIn } from './other-unit.ts';
 import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
-import { capital } from '../text/sentence.ts';
+import { capital } from '../../maths/numeric/capital.ts';
 import type { Sums } from './sums.ts';
 import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
 import { asRange, slashed } from './two-figures.ts';

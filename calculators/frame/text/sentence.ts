@@ -5,9 +5,6 @@ import type { LengthDisplay } from './units.ts';
 export const inSentence = (label: string): string =>
   /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 
-/** A label or a list of names that opens a sentence. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 const FIGURE = String.raw`[−-]?\d+(?:\.\d+)?`;
 /** One figure, or several that share the unit: “0.5 mm”, “210 × 297 mm”. */
 const MILLIMETRES = new RegExp(

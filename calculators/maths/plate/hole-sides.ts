@@ -1,10 +1,11 @@
 import { MathsError } from '../numeric/errors.ts';
+import { capital } from '../numeric/capital.ts';
 import { rank } from '../numeric/linear.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { misfitsOf, type Net } from './hole-distances.ts';
 import { slopesOf } from './hole-frame.ts';
 import type { Pair } from './hole-network.ts';
-import { capital, fromTo, numbers } from './hole-words.ts';
+import { fromTo, numbers } from './hole-words.ts';
 import { apart } from './place.ts';
 import type { Laid } from './turned-over.ts';
 

@@ -1,3 +1,4 @@
+import { capital } from '../numeric/capital.ts';
 import { listed } from '../numeric/listed.ts';
 import type { Held, Pair } from './hole-network.ts';
 
@@ -10,8 +11,6 @@ export const numbers = (holes: readonly number[]): string => {
 /** “from hole 2 to 4 and from 3 to 4”. */
 export const fromTo = (pairs: readonly Pair[]): string =>
   listed(pairs.map(([a, b], i) => `from ${i === 0 ? 'hole ' : ''}${a + 1} to ${b + 1}`));
-
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** What is wrong with a network, and which distances mend it. */
 export function heldWords({ kind, holes, line, measure }: Held, pairs: readonly Pair[]): string {

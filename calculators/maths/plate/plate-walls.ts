@@ -1,3 +1,4 @@
+import { capital } from '../numeric/capital.ts';
 /**
  * What metal is left between the holes of a plate, its slots, its bore and its rim. Everything that
  * is cut is either round or an arc slot about the plate's centre, so that the least distance between
@@ -186,8 +187,6 @@ function wrap180(angle: number): number {
   const turned = ((angle % 360) + 360) % 360;
   return turned > 180 ? turned - 360 : turned;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function assertPlate(plate: Plate): void {
   const { outsideDiameter, boreDiameter } = plate;

@@ -29,18 +29,18 @@ const told: Keys = ({ from }) => [
   ...(from === 'arc' ? ['rotor' as const] : []),
 ];
 
-/** The same with the engine that it was given for, where that has a part in it. */
-const givenTravel = (v: Given, withEngine: boolean): readonly Key[] =>
-  withEngine ? [...told(v), ...(v.given === 'same' ? own : other)] : told(v);
+/** The engine that the figure was given for. */
+const givenEngine = ({ given }: Given): readonly Key[] => (given === 'same' ? own : other);
 
 /** Degrees, and an arc on its rotor, are the same on every engine; a travel is told by its own. */
-const angle: Keys = (v) => (v.from === 'travel' ? givenTravel(v, true) : told(v));
+const angle: Keys = (v) => (v.from === 'travel' ? [...told(v), ...givenEngine(v)] : told(v));
 const onOwn: Keys = (v) => [...angle(v), ...own];
 
 export const restsOn = {
   angle,
   travel: onOwn,
-  'given-travel': (v) => givenTravel(v, v.given === 'same' || v.from !== 'travel'),
+  'given-travel': (v) =>
+    v.given === 'other' && v.from === 'travel' ? told(v) : [...told(v), ...givenEngine(v)],
   'degrees-per-tenth': onOwn,
   arc: (v) => [...angle(v), 'rotor'],
   'dial-reading': (v) => [...onOwn(v), 'tilt'],

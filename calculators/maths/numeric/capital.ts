@@ -1,0 +1,2 @@
+/** A label or a list of names that opens a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
