@@ -1,11 +1,20 @@
-/** What is worked by hand. A box keeps by itself what is typed in it. */
+/** What is worked by hand. */
 const HANDLE = '[role="slider"]';
 const WORKED = `${HANDLE}, button`;
 /** The keys that move a handle, and would else move the page. */
 const MOVES = /^(?:Arrow|Page|Home|End)/;
+/** The keys that step or confirm the figure in a box, which keeps by itself what is typed in it. */
+const STEPS = /^(?:ArrowUp|ArrowDown|Enter)$/;
+const BOX = 'input[inputmode="decimal"]';
 
 const under = ({ target }: Event, what: string): boolean =>
   target instanceof Element && target.closest(what) !== null;
+
+/** The keys that do something to what an event is meant for. */
+function keysOf(event: Event): RegExp | undefined {
+  if (under(event, HANDLE)) return MOVES;
+  return under(event, BOX) ? STEPS : undefined;
+}
 
 /** The same event once more, for a place that answers by now. */
 function again(event: Event): Event {
@@ -29,11 +38,19 @@ export function keepDeeds(place: HTMLElement, signal: AbortSignal): () => Promis
   listen('click', (event) => under(event, WORKED) && !under(event, HANDLE));
   for (const type of ['keydown', 'keyup']) {
     listen(type, (event) => {
-      if (!under(event, HANDLE) || !MOVES.test((event as KeyboardEvent).key)) return false;
+      if (!keysOf(event)?.test((event as KeyboardEvent).key)) return false;
       event.preventDefault();
       return true;
     });
   }
+  // What is typed after a step takes its place.
+  place.addEventListener(
+    'input',
+    ({ target }) => {
+      deeds = deeds.filter((deed) => deed.target !== target);
+    },
+    { signal },
+  );
   // Enter in a box would send the form away.
   place.addEventListener('submit', (event) => event.preventDefault(), { signal });
   // A handle let go too early stands where it was.

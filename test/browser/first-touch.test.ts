@@ -146,6 +146,29 @@ describe('a calculator whose script is on its way', () => {
     });
   });
 
+  it('keeps what is stepped by the keys of a box meanwhile', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      const box = field(page, 'travel');
+      await box.fill('2.8');
+      await box.press('ArrowUp');
+      await box.press('ArrowUp');
+      letScriptsCome();
+      await comes(page);
+      await expectResult(page, 'travel', 2.9);
+    });
+  });
+
+  it('keeps what is typed after such a step, and not the step', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      const box = field(page, 'travel');
+      await box.press('ArrowUp');
+      await box.fill('2.8');
+      letScriptsCome();
+      await comes(page);
+      await expectResult(page, 'travel', 2.8);
+    });
+  });
+
   it('keeps a choice of units made meanwhile', async () => {
     await onSlowLine(async (page, letScriptsCome) => {
       await page.locator('.lengths .option').last().tap();
