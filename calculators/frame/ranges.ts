@@ -6,7 +6,12 @@ import { GAUGE_READINGS } from '../maths/limits/gauge-readings.ts';
  */
 
 /** Diameter of a main jet, mm. */
-export const mainJet = { min: 0.1, max: 6, why: 'no jet is smaller or larger' } as const;
+export const mainJet = {
+  min: 0.1,
+  max: 6,
+  why: 'no jet is smaller or larger',
+  stamped: true,
+} as const;
 
 /** Angle between both sides of a jet needle’s taper, degrees. */
 export const needleTaper = {

@@ -38,6 +38,8 @@ export interface NumberInput extends InputBase {
   readonly why: string;
   readonly default: number;
   readonly whole?: boolean;
+  /** Set where it is often stamped on the part in hundredths of a millimetre: the bore of a jet. */
+  readonly stamped?: boolean;
   /** Step of the buttons and arrow keys, in the home unit. */
   readonly step: number;
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */

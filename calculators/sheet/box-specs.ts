@@ -16,7 +16,7 @@ export function readingSpec(
   moment: Moment,
 ): FieldSpec {
   const reading = steps[step].reading!;
-  const { unit, min, max, why, step: size, whole } = reading;
+  const { unit, min, max, why, step: size, whole, stamped } = reading;
   return {
     label: `${boxTitle(reading, index, engine)}, ${reading.label.toLowerCase()} ${momentWords[moment]}`,
     help: '',
@@ -27,6 +27,7 @@ export function readingSpec(
     step: size,
     optional: true,
     ...(whole === undefined ? {} : { whole }),
+    ...(stamped === undefined ? {} : { stamped }),
   };
 }
 

@@ -79,6 +79,7 @@ export const carburettorFigures = {
     min: 0.1,
     max: 3,
     why: 'no pilot jet is smaller or larger',
+    stamped: true,
     step: 0.01,
   },
   'pilot-tolerance': {
@@ -99,6 +100,7 @@ export const carburettorFigures = {
     min: 0.5,
     max: 10,
     why: 'no needle jet is smaller or larger',
+    stamped: true,
     step: 0.01,
     fills: { 'needle-and-clip': 'jet-bore' },
   },

@@ -8,6 +8,7 @@ import {
   allOf,
   amount,
   EPSILON,
+  inside,
   unfinished,
   type Case,
   type Judgement,
@@ -60,8 +61,8 @@ export function judgeAlike(given: Case): Judgement {
   const alike = (value: number): boolean => Math.abs(highest - value) <= tolerance + EPSILON;
   const rows = known.map<Verdict>((entry) => {
     if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
-    if (highest - entry <= tolerance + EPSILON)
-      return { result: 'pass', words: 'within its limits' };
+    const room = tolerance - (highest - entry);
+    if (room >= -EPSILON) return inside(room, tolerance, reading.step);
     const short = amount(highest - entry, unit, reading.step);
     // So far below, it is looked for in the reading before it is looked for in the engine.
     const doubt = entry < highest / 2 ? doubtWords(meant(entry, unit, reading.unit, alike)) : '';

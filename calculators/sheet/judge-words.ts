@@ -68,6 +68,21 @@ export const degrees = (value: number): string => withUnit(fixed(Math.abs(value)
 export const isWithin = (off: number, tolerance: number): boolean =>
   Math.abs(off) <= tolerance + EPSILON;
 
+/**
+ * What is said of a reading that is inside its limits: at the edge it is no surer than its last digit.
+ *
+ * @param room How far it is from the nearer limit.
+ * @param allowed How far a reading may be from its figure.
+ * @param step Of its last digit.
+ */
+export const inside = (room: number, allowed: number, step: number): Verdict => ({
+  result: 'pass',
+  words:
+    room < Math.min(allowed, step) / 2
+      ? 'within its limits, at the very edge of them (read it once more)'
+      : 'within its limits',
+});
+
 /** One reading against its figure; `more` follows the amount, such as the turns of an adjuster. */
 export function against(
   { reading, tolerance, unit }: Pick<Case, 'reading' | 'tolerance' | 'unit'>,
@@ -77,8 +92,12 @@ export function against(
 ): Verdict {
   if (entry === null) return empty;
   const off = entry - target;
-  if (isWithin(off, tolerance)) return { result: 'pass', words: 'within its limits' };
   const { tooHigh, tooLow, step, counted } = reading;
+  if (isWithin(off, tolerance)) {
+    // What they are brought together to is chosen so that some are just within.
+    const room = reading.judging === 'together' ? tolerance : tolerance - Math.abs(off);
+    return inside(room, tolerance, step);
+  }
   const passes = (value: number): boolean => isWithin(value - target, tolerance);
   // What is counted has no unit, and where a set belongs is worked out of several readings.
   const isOfUnit = counted === undefined && reading.judging !== 'spacing';

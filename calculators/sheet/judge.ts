@@ -17,6 +17,7 @@ import {
   against,
   amount,
   empty,
+  inside,
   unjudged,
   type Case,
   type Judgement,
@@ -61,7 +62,7 @@ function judgeLimit({ engine, reading, entries, unit }: Case, limit: number): Ju
     if (entry === null) return empty;
     const least = reading.judging === 'at-least';
     if (least ? entry >= limit : entry <= limit) {
-      return { result: 'pass', words: 'within its limits' };
+      return inside(Math.abs(limit - entry), limit, reading.step);
     }
     const [act, allowed] = least
       ? [reading.tooLow, `at least ${show(limit)} is wanted`]

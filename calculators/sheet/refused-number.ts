@@ -1,6 +1,6 @@
 import { fieldUnit } from '../frame/field/field-unit.ts';
 import { IN_OR_THOU, type FieldSpec, type Reading as HowToRead } from '../frame/field/fields.ts';
-import { bareFraction, readIn } from '../frame/field/other-unit.ts';
+import { asStamped, bareFraction, readIn } from '../frame/field/other-unit.ts';
 import { IMPLIED, quote } from '../frame/field/parse.ts';
 import { looksLikeSum } from '../frame/field/sums.ts';
 import { mayBeThousands } from '../frame/field/thousands.ts';
@@ -96,6 +96,8 @@ export function inFull(
   }
   const share = box.kind === 'figure' ? shareOf(engine, box.key, spec, typed, how) : undefined;
   if (share !== undefined) return share;
+  const stamped = asStamped(spec, kept);
+  if (stamped !== undefined) return problem.includes(stamped) ? problem : `${problem} ${stamped}`;
   const read = readIn(spec, kept, usualAt(engine, box));
   return read === undefined || problem.includes(read.sentence)
     ? problem

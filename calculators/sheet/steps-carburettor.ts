@@ -53,6 +53,7 @@ export const carburettorSteps = {
       min: 0.05,
       max: 6,
       why: 'no jet is smaller or larger',
+      stamped: true,
       step: 0.01,
       judging: 'figure',
       target: 'jet',

@@ -71,6 +71,7 @@ export const strippingSteps = {
       min: 0.05,
       max: 3,
       why: 'no pilot jet is smaller or larger',
+      stamped: true,
       step: 0.01,
       judging: 'figure',
       target: 'pilot-jet',

@@ -57,6 +57,8 @@ export interface StepReading {
   readonly why: string;
   readonly step: number;
   readonly whole?: boolean;
+  /** Set where it is often stamped on the part in hundredths of a millimetre. */
+  readonly stamped?: boolean;
   /** What is counted, one of it and several. */
   readonly counted?: readonly [one: string, several: string];
   /** About what is read (common practice), where no figure of the sheet says it: another unit is asked about. */

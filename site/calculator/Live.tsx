@@ -14,7 +14,6 @@ import { refusedIn } from './last-good.ts';
 import { useLast } from './last-time.ts';
 import { ownHere, refusedHere, useAddress } from './use-address.ts';
 import { anew, anExample, useCalculation, type Given } from './use-calculation.ts';
-import { useLate } from './use-late.ts';
 import { givesFigures, takeOwnSheet, useOwnSheet } from './use-own-sheet.ts';
 import { usePicture } from './use-picture.tsx';
 
@@ -145,7 +144,7 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     return undefined;
   }, [calculator, setOwn]);
 
-  const { figured, picture } = usePicture({
+  const { figured, answered, told, picture } = usePicture({
     calculator,
     state,
     dragged,
@@ -153,21 +152,21 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     onSet,
     onEnd: end,
   });
-  const told = useLate(figured, dragged ? 'none' : 'paint');
   const more = useMemo(
     () => <More {...told} {...{ calculator, now, idPrefix }} />,
     [calculator, told, now, idPrefix],
   );
   const answer = useMemo(
     () => (
-      <>
-        <Answer {...figured} calculator={calculator}>
-          <CopyLink calculator={calculator} now={now} />
-        </Answer>
-        <Notes {...figured} {...{ calculator, onDefaults, onOwn, onLast }} engine={own} />
-      </>
+      <Answer {...answered} calculator={calculator}>
+        <CopyLink calculator={calculator} now={now} />
+      </Answer>
     ),
-    [calculator, figured, own, now, onDefaults, onOwn, onLast],
+    [calculator, answered, now],
+  );
+  const notes = useMemo(
+    () => <Notes {...figured} {...{ calculator, onDefaults, onOwn, onLast }} engine={own} />,
+    [calculator, figured, own, onDefaults, onOwn, onLast],
   );
   const form = useMemo(
     () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: endTyping }} />,
@@ -177,6 +176,7 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
   return (
     <div class="calc">
       {answer}
+      {notes}
       <div class="calc-pair">
         {picture}
         {form}

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { withSpreadsOf } from '../../calculators/frame/with-spreads.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { LaterPart } from './LaterPart.tsx';
 import { NothingDrawn } from './NothingDrawn.tsx';
@@ -24,8 +25,9 @@ const FOLLOW_MS = 150;
 const everyField = (): boolean => true;
 
 /**
- * The picture of a state, and the state that the figures beside it show. The answer comes first: the
- * picture is painted after it, and before it when it is what moves.
+ * The picture of a state, the state that the figures beside it show, what the answer shows of it, and
+ * what is told later of it. The answer comes first: the picture and the ± are painted after it, and
+ * the picture before it when it is what moves.
  */
 export function usePicture({
   calculator,
@@ -38,6 +40,11 @@ export function usePicture({
 }: Props) {
   const drawn = useLate(state, dragged ? 'none' : 'paint');
   const figured = useLate(state, dragged ? FOLLOW_MS : 'none');
+  const told = useLate(figured, dragged ? 'none' : 'paint');
+  const answered = useMemo(
+    (): State => ({ ...figured, evaluation: withSpreadsOf(told.evaluation, figured.evaluation) }),
+    [figured, told],
+  );
   const { picture: Picture } = calculator;
   const { computed } = drawn.evaluation;
   const picture = useMemo(() => {
@@ -56,6 +63,8 @@ export function usePicture({
   }, [Picture, drawn, dragged, idPrefix, onSet, onEnd]);
   return {
     figured,
+    answered,
+    told,
     picture: (
       <LaterPart class={`calc-picture${computed ? '' : ' stale'}`} data-part="picture">
         {picture}

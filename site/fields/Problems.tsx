@@ -3,8 +3,11 @@ import { Absent } from '../../calculators/frame/types.ts';
 import { held } from '../browser/one-line.ts';
 import { fieldId } from './FieldNotes.tsx';
 
+/** What may stand in the way of a result. */
+export type InTheWay = Pick<Evaluation, 'problems' | 'results'>;
+
 interface Props {
-  readonly evaluation: Evaluation;
+  readonly evaluation: InTheWay;
   readonly idPrefix: string;
 }
 
@@ -13,7 +16,7 @@ interface Entry {
   readonly key?: string | undefined;
 }
 
-function entries(evaluation: Evaluation): Entry[] {
+function entries(evaluation: InTheWay): Entry[] {
   const list: Entry[] = evaluation.problems.map(({ sentence, key }) => ({ sentence, key }));
   for (const value of Object.values(evaluation.results)) {
     if (value instanceof Absent) list.push({ sentence: value.why });
@@ -27,7 +30,7 @@ function entries(evaluation: Evaluation): Entry[] {
 }
 
 /** The same as lines, to be heard after a pause: a figure half typed is not yet a fault. */
-export const problemLines = (evaluation: Evaluation): string[] =>
+export const problemLines = (evaluation: InTheWay): string[] =>
   entries(evaluation).map(({ sentence }) => sentence);
 
 /** Everything that stands in the way of a result, in words, each tied to its field. */

@@ -9,7 +9,7 @@ import { pageAddress } from '../calculator/page-address.ts';
 import { anExample, useCalculation, type Given } from '../calculator/use-calculation.ts';
 import { usePicture } from '../calculator/use-picture.tsx';
 import { Fields } from '../fields/Fields.tsx';
-import { Problems } from '../fields/Problems.tsx';
+import { Problems, type InTheWay } from '../fields/Problems.tsx';
 import { takeWanted, WANTED } from '../opening/wanted.ts';
 
 export interface FigureProps {
@@ -41,15 +41,15 @@ function fieldsOf(keys: readonly string[], { fields, errorFields }: Evaluation):
  * Why there is no result; what stands beside a field of the figure is not said a second time, and nothing
  * of one whose last good figure is still used.
  */
-function tied(evaluation: Evaluation, shown: readonly Field[]): Evaluation {
-  const problems = evaluation.problems.flatMap((problem) => {
+function tied({ problems, results }: Evaluation, shown: readonly Field[]): InTheWay {
+  const told = problems.flatMap((problem) => {
     const field = shown.find(({ key }) => key === problem.key);
     if (field === undefined) return [{ sentence: problem.sentence }];
     return field.heldOver
       ? []
       : [{ ...problem, sentence: 'No result until the figure marked ▲ is put right.' }];
   });
-  return { ...evaluation, problems };
+  return { problems: told, results };
 }
 
 /** A figure of an article: the picture with its handles, the answer, and the inputs in question. */
@@ -89,7 +89,7 @@ export function FigureInText(props: FigureProps) {
     fieldsOf(inputs ?? calculator.inHand ?? [], state.evaluation).some(
       (field) => field.key === key,
     );
-  const { figured, picture } = usePicture({
+  const { figured, answered, picture } = usePicture({
     calculator,
     state,
     dragged,
@@ -98,31 +98,35 @@ export function FigureInText(props: FigureProps) {
     onSet,
     onEnd,
   });
-  const beside = useMemo(() => {
+  const answer = useMemo(
+    () => <Answer {...answered} {...{ calculator, results }} />,
+    [calculator, answered, results],
+  );
+  const form = useMemo(() => {
     const { evaluation, lengths } = figured;
     const shown = fieldsOf(inputs ?? calculator.inHand ?? [], evaluation);
     return (
-      <>
-        <Answer {...figured} {...{ calculator, results }} />
-        <form
-          class="calc-form"
-          data-part="form"
-          aria-label={`Figures for: ${calculator.title}`}
-          onSubmit={(event) => event.preventDefault()}
-        >
-          <div class="in-hand">
-            <Fields fields={shown} {...{ lengths, idPrefix, onText }} onCommit={onTyped} />
-          </div>
-          <Problems evaluation={tied(evaluation, shown)} idPrefix={idPrefix} />
-        </form>
-      </>
+      <form
+        class="calc-form"
+        data-part="form"
+        aria-label={`Figures for: ${calculator.title}`}
+        onSubmit={(event) => event.preventDefault()}
+      >
+        <div class="in-hand">
+          <Fields fields={shown} {...{ lengths, idPrefix, onText }} onCommit={onTyped} />
+        </div>
+        <Problems evaluation={tied(evaluation, shown)} idPrefix={idPrefix} />
+      </form>
     );
-  }, [calculator, figured, inputs, results, idPrefix, onText, onTyped]);
+  }, [calculator, figured, inputs, idPrefix, onText, onTyped]);
 
   return (
     <>
       {picture}
-      <div class="figure-beside">{beside}</div>
+      <div class="figure-beside">
+        {answer}
+        {form}
+      </div>
       <figcaption class="figure-foot">
         <span>
           {words === undefined ? 'Worked example.' : null}

@@ -84,6 +84,21 @@ describe('a bare figure that would pass in another unit', () => {
     expect(typed('piston-position', 'stroke', '2.047').problem).toMatch(/for 2\.047 in type/);
   });
 
+  it.each([
+    ['air-and-jet', 'jet', '110', '1.1'],
+    ['needle-and-clip', 'main-jet', '95', '0.95'],
+    ['jet-set', 'size', '180', '1.8'],
+  ] as const)('%s %s: %s may be stamped on the jet', (slug, key, text, bore) => {
+    const { problem } = typed(slug, key, text);
+    expect(problem).toContain(`If ${text} is stamped on it and is its bore in hundredths`);
+    expect(problem).toContain(`type “${bore} mm”`);
+    expect(problem).not.toContain('thou');
+    expect(typed(slug, key, `${bore} mm`).value).toBeCloseTo(Number(bore), 9);
+    // Of a size that no jet has, nothing is guessed.
+    expect(typed(slug, key, '9000').problem).not.toContain('stamped');
+    expect(typed(slug, key, '110.5').problem).not.toContain('stamped');
+  });
+
   it('is doubted in the boxes of the sheet, by what the sheet is set to', () => {
     const engine = { ...newEngine('e-1', 'T'), figures: { 'plug-gap': 0.508 } };
     const box = { kind: 'reading', step: 'plug', moment: 'found', index: 0 } as const;

@@ -70,6 +70,17 @@ describe('a step says pass or the least correction', () => {
     expect(targetWords(base, 'insulation', 'mm')).toBe('at least 1 MΩ');
   });
 
+  it('a reading at the very edge passes, and is to be read once more', () => {
+    const engine = setFigure(
+      setFigure(read('gap', 0.45, 0.44, 0.4), 'gap', 0.4),
+      'gap-tolerance',
+      0.05,
+    );
+    const edge = 'within its limits, at the very edge of them (read it once more)';
+    expect(words(engine, 'gap')).toEqual([edge, 'within its limits', 'within its limits']);
+    expect(words(read('insulation', 1, 250, 2), 'insulation')[0]).toBe(edge);
+  });
+
   it('a cable that is short of play: the turns of its adjuster, where its thread is known', () => {
     const engine = setFigure(read('cables', 0.8, 1, 1), 'least-play', 1);
     expect(words(engine, 'cables')[0]).toBe(

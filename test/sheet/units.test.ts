@@ -37,8 +37,9 @@ describe('a refused figure is told what its box reads', () => {
   const slides = { kind: 'reading', step: 'slides', moment: 'found', index: 0 } as const;
   const gap = { kind: 'reading', step: 'gap', moment: 'found', index: 0 } as const;
   const timing = { kind: 'reading', step: 'timing', moment: 'found', index: 0 } as const;
+  const jets = { kind: 'reading', step: 'jets', moment: 'found', index: 0 } as const;
   const refusal = (
-    box: typeof slides | typeof gap | typeof timing,
+    box: typeof slides | typeof gap | typeof timing | typeof jets,
     typed: string,
     lengths: 'mm' | 'in',
   ): string | undefined => {
@@ -55,6 +56,7 @@ describe('a refused figure is told what its box reads', () => {
     // The unit that makes it as large as the sheet has it: 2.4 thou fire at no top.
     [timing, '2.4', 'in', /This box reads a bare figure in inches: for 2\.4 mm type “2\.4 mm”\.$/],
     [slides, '2.4', 'in', /for 2\.4 mm type “2\.4 mm”\.$/],
+    [jets, '110', 'mm', /hundredths of a millimetre, type “1\.1 mm”\. A number may also be a flow/],
     // A unit that was typed was meant.
     [slides, '81 in', 'in', /check the figure and its unit\.$/],
     [gap, '0.014', 'in', /With its unit, type “0\.014 in” or “0\.014 thou”\.$/],

@@ -7,6 +7,8 @@ export interface Ranged {
   readonly max: number;
   readonly step?: number;
   readonly whole?: boolean | undefined;
+  /** Whether it is often stamped on the part in hundredths of a millimetre. */
+  readonly stamped?: boolean | undefined;
   /** The ± of a reading: small whatever its range. */
   readonly isError?: boolean | undefined;
 }

@@ -1,7 +1,7 @@
 import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from '../text/format.ts';
-import { bareFraction, doubtOf, readIn } from './other-unit.ts';
+import { asStamped, bareFraction, doubtOf, readIn } from './other-unit.ts';
 import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import { capital } from '../../maths/numeric/capital.ts';
@@ -25,6 +25,7 @@ export type FieldSpec = Pick<
   | 'max'
   | 'why'
   | 'whole'
+  | 'stamped'
   | 'step'
   | 'assumed'
   | 'judgesBy'
@@ -301,8 +302,10 @@ function outOfRange(
   { lengths, byHand, usual }: Hearing,
 ): string | undefined {
   const problem = rangeProblem(spec, value, typed, lengths);
-  if (problem === undefined || !byHand || !usual) return problem;
-  if (doubtOf(spec, value, figure, lengths, usual) === undefined) return problem;
+  if (problem === undefined || !byHand) return problem;
+  const stamped = asStamped(spec, figure);
+  if (stamped !== undefined) return `${problem} ${stamped}`;
+  if (!usual || doubtOf(spec, value, figure, lengths, usual) === undefined) return problem;
   const read = readIn(spec, figure, usual);
   return read?.remedy ? `${problem} ${read.sentence}` : problem;
 }

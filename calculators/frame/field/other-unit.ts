@@ -102,6 +102,14 @@ export interface ReadIn {
   readonly remedy: boolean;
 }
 
+/** A whole number out of its range that is one of hundredths of a millimetre, as stamped on a jet. */
+export function asStamped(spec: Ranged, kept: string): string | undefined {
+  const { typed = '' } = spec.stamped ? (bareIn(kept, spec.unit) ?? {}) : {};
+  const bore = Number(typed) / 100;
+  if (!/^\d+$/.test(typed) || bore < spec.min || bore > spec.max) return undefined;
+  return `If ${typed} is stamped on it and is its bore in hundredths of a millimetre, type “${bore} mm”. A number may also be a flow: measure.`;
+}
+
 /**
  * In which unit a bare figure was read, and the unit in which it would be taken and come the nearest to
  * the usual figure; nothing of any other text, and of a quantity that is told in one unit.
