@@ -81,3 +81,22 @@ it('the picture is drawn after the paint, also where the next key comes before i
     await expect.poll(drawn).not.toBe(before);
   });
 });
+
+it('the ± follows its figure after the paint', async () => {
+  await onPage('piston-position', async (page) => {
+    const spread = page.locator('.calc-answer .spread').first();
+    const before = await spread.textContent();
+    const atOnce = await page.evaluate(async () => {
+      const lead = document.querySelector('.calc-answer .lead')!;
+      const figure = () => lead.querySelector('data')!.textContent;
+      const shown = figure();
+      const box = document.activeElement as HTMLInputElement;
+      box.value = '0.3';
+      box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      for (let task = 0; task < 10; task += 1) await Promise.resolve();
+      return { changed: figure() !== shown, spread: lead.querySelector('.spread')!.textContent };
+    });
+    expect(atOnce).toEqual({ changed: true, spread: before });
+    await expect.poll(() => spread.textContent()).not.toBe(before);
+  });
+});
