@@ -69,6 +69,12 @@ export function ofDegrees(
 /** Further down than this such engines do not fire, common practice, mm. */
 const DEEPEST = 10;
 
+/** What is said of a refused bare figure that is too large for millimetres: it may be degrees without their sign. */
+export function degreesMeant(typed: string): string | undefined {
+  const value = numberAndUnit(typed)?.unit === '' ? Number(typed.replace(',', '.')) : NaN;
+  return value > DEEPEST ? `If the note means degrees, type “${typed}°”.` : undefined;
+}
+
 /** What speaks against a bare figure that puts the piston deep: degrees are often noted without their sign. */
 export function maybeDegrees(
   spec: Ranged,

@@ -1,22 +1,18 @@
 import { fieldUnit } from '../frame/field/field-unit.ts';
 import { IN_OR_THOU, type FieldSpec, type Reading as HowToRead } from '../frame/field/fields.ts';
 import { asStamped, bareFraction, readIn } from '../frame/field/other-unit.ts';
-import { IMPLIED, quote } from '../frame/field/parse.ts';
+import { asTyped, quote } from '../frame/field/parse.ts';
 import { looksLikeSum } from '../frame/field/sums.ts';
+import { rangeIn, rangeTyped } from '../frame/field/two-figures.ts';
 import { mayBeThousands } from '../frame/field/thousands.ts';
 import { showIn } from '../frame/text/format.ts';
 import type { NumberBox } from './box-places.ts';
-import { specOf } from './box-specs.ts';
+import { isTravel, specOf } from './box-specs.ts';
 import { usualAt } from './box-usual.ts';
+import { degreesMeant } from './degrees-typed.ts';
 import { figureSpec, isFigureKey, type FigureKey } from './figures.ts';
 import { entriesOf, type Engine } from './model.ts';
 import { steps } from './steps.ts';
-
-/** A kept text as the reader typed it: a sum is kept within brackets, where it was typed bare. */
-const typedText = (kept: string): string => {
-  const [typed = '', unit] = kept.split(IMPLIED);
-  return (unit === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1')).trim();
-};
 
 const PERCENT = /^(\d+(?:[.,]\d+)?)\s*%$/u;
 
@@ -71,6 +67,14 @@ const isBeyondScale = (box: NumberBox, typed: string): boolean =>
   steps[box.step].reading!.judging === 'at-least' &&
   /^(?:[>≥∞]|inf|o\.?l\b|over)/iu.test(typed);
 
+/** Where the width of a range goes, where the sheet has a place for it. */
+function forTolerance(box: NumberBox, kept: string): string {
+  const key = box.kind === 'figure' ? `${box.key}-tolerance` : '';
+  return isFigureKey(key)
+    ? ` Half its width, ${rangeIn(kept)!.half}, is for “${figureSpec(key).label}”.`
+    : '';
+}
+
 /**
  * What a refused text needs to be told beside why it was refused: that sums are read elsewhere, or in
  * which unit a bare figure is read here, and the unit in which it would be of the usual size.
@@ -82,8 +86,10 @@ export function inFull(
   kept: string,
   how: HowToRead,
 ): string {
-  const typed = typedText(kept);
+  const typed = asTyped(kept).trim();
   const spec = specOf(engine, box);
+  const range = rangeTyped(kept);
+  if (range !== undefined) return `${range}${forTolerance(box, kept)}`;
   if (how.sums === undefined && looksLikeSum(typed)) {
     return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;
   }
@@ -96,6 +102,8 @@ export function inFull(
   }
   const share = box.kind === 'figure' ? shareOf(engine, box.key, spec, typed, how) : undefined;
   if (share !== undefined) return share;
+  const degrees = isTravel(box) ? degreesMeant(typed) : undefined;
+  if (degrees !== undefined) return `${problem} ${degrees}`;
   const stamped = asStamped(spec, kept);
   if (stamped !== undefined) return problem.includes(stamped) ? problem : `${problem} ${stamped}`;
   const read = readIn(spec, kept, usualAt(engine, box));

@@ -99,6 +99,16 @@ describe('a bare figure that would pass in another unit', () => {
     expect(typed(slug, key, '110.5').problem).not.toContain('stamped');
   });
 
+  it('in thou too, where the number in hundredths comes nearer to what is usual', () => {
+    const field = typed('air-and-jet', 'jet', '120', 'in');
+    expect(field.problem).toBeUndefined();
+    expect(field.doubt).toMatch(/^Read as 120 thou\. If 120 is stamped on it .* type “1\.2 mm”/);
+    expect(field.doubt).toMatch(/If it is right, type “120 thou”\.$/);
+    expect(typed('air-and-jet', 'jet', '120 thou', 'in').doubt).toBeUndefined();
+    // 42 thou is a jet, and 0.42 mm is none of this size.
+    expect(typed('air-and-jet', 'jet', '42', 'in').doubt).toBeUndefined();
+  });
+
   it('is doubted in the boxes of the sheet, by what the sheet is set to', () => {
     const engine = { ...newEngine('e-1', 'T'), figures: { 'plug-gap': 0.508 } };
     const box = { kind: 'reading', step: 'plug', moment: 'found', index: 0 } as const;
@@ -117,7 +127,8 @@ describe('a bare fraction', () => {
     ['piston-position', 'travel', '½', 'mm', 'mm'],
   ] as const)('%s %s %s is asked about, in lengths in %s', (slug, key, text, lengths, unit) => {
     const { problem } = typed(slug, key, text, lengths);
-    expect(problem).toContain(`With its unit, type “${text} in” or “${text} ${unit}”.`);
+    const orMm = unit === 'mm' ? ` or “${text} mm”` : '';
+    expect(problem).toContain(`With its unit, type “${text} in”${orMm}.`);
     expect(typed(slug, key, `${text} in`, lengths).problem ?? '').not.toMatch(/fraction/);
   });
 

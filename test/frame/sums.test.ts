@@ -143,3 +143,14 @@ describe('a sum in brackets with one unit behind them', () => {
     expect(looksLikeSum('1+2$')).toBe(false);
   });
 });
+
+it('a sum typed bare in a box of inches is quoted as it was typed', () => {
+  const sentence = (kept: string): string => {
+    const parsed = parse(kept, 'mm', () => '0.09', readSum);
+    return parsed.kind === 'bad' ? parsed.sentence : '';
+  };
+  expect(sentence('((1.5+)\u2060in')).toMatch(/^“\(1\.5\+” is not a whole sum/);
+  expect(sentence('(3/32 + 0.5mm)\u2060in')).toMatch(/^“3\/32 \+ 0\.5mm” adds/);
+  // What may be typed instead is of the field, also for a term of a sum.
+  expect(sentence('(3/32 bsp)\u2060in')).toMatch(/Type a figure such as 0\.09\.$/);
+});

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { asRange, slashed } from '../../calculators/frame/field/two-figures.ts';
+import { asRange, rangeTyped, slashed } from '../../calculators/frame/field/two-figures.ts';
 
 it.each([
   ['0.38/0.40', 'mm', true, /divided by 0\.40\. If they are two readings, type “0\.38; 0\.40”/],
@@ -24,5 +24,17 @@ it.each([
 it('a refused difference may have been a range', () => {
   expect(asRange('0.5-0.6')).toContain('read as 0.5 less 0.6: of a range');
   expect(asRange('0,5 – 0,6')).toContain('read as 0,5 less 0,6');
-  for (const text of ['-3', '0.5', '1-2-3', '0.6 mm']) expect(asRange(text)).toBe('');
+  for (const text of ['-3', '0.5', '1-2-3', '0.6 mm', '14 too 16']) expect(asRange(text)).toBe('');
+});
+
+it.each([
+  ['14 to 16 thou', '15 thou'],
+  ['14-16', '15'],
+  ['0,35 – 0,45mm', '0.4 mm'],
+  // As a sum typed bare in a box of inches is kept.
+  ['(14-16 thou)\u2060in', '15 thou'],
+] as const)('the range %s is told its middle, as it was typed', (kept, middle) => {
+  const said = rangeTyped(kept);
+  expect(said).toContain(`type “${middle}”`);
+  expect(said).not.toContain('(');
 });

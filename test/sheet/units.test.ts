@@ -57,11 +57,28 @@ describe('a refused figure is told what its box reads', () => {
     [timing, '2.4', 'in', /This box reads a bare figure in inches: for 2\.4 mm type “2\.4 mm”\.$/],
     [slides, '2.4', 'in', /for 2\.4 mm type “2\.4 mm”\.$/],
     [jets, '110', 'mm', /hundredths of a millimetre, type “1\.1 mm”\. A number may also be a flow/],
+    [timing, '19.19', 'in', /If the note means degrees, type “19\.19°”\.$/],
+    [
+      gap,
+      '14 to 16',
+      'in',
+      /is two figures, and this field takes one: .* for its middle type “15”\.$/,
+    ],
     // A unit that was typed was meant.
     [slides, '81 in', 'in', /check the figure and its unit\.$/],
-    [gap, '0.014', 'in', /With its unit, type “0\.014 in” or “0\.014 thou”\.$/],
+    [gap, '0.014', 'in', /With its unit, type “0\.014 in”\.$/],
   ] as const)('%o: %s, in %s', (box, typed, lengths, words) => {
     expect(refusal(box, typed, lengths)).toMatch(words);
+  });
+
+  it('of a range, half its width goes into the tolerance beside it', () => {
+    const engine = newEngine('e-1', 'Twin');
+    const read = (key: 'gap' | 'stroke', text: string) =>
+      readNumber(engine, { kind: 'figure', key }, text, { lengths: 'in' }).problem;
+    expect(read('gap', '14-16 thou')).toMatch(
+      /type “15 thou”\. Half its width, 1 thou, is for “Gap within\u00A0±”\.$/,
+    );
+    expect(read('stroke', '2.5–2.6 in')).toMatch(/type “2\.55 in”\.$/);
   });
 
   it.each(['0.08+0.02', '(0.08+0.02)', '2.31+0.052', '(1+2)/2'])('the sum %s', (typed) => {

@@ -2,12 +2,12 @@ import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from '../text/format.ts';
 import { asStamped, bareFraction, doubtOf, readIn } from './other-unit.ts';
-import { IMPLIED, parse, quote, withoutMarks } from './parse.ts';
+import { asTyped, IMPLIED, parse, quote } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import { capital } from '../../maths/numeric/capital.ts';
 import type { Sums } from './sums.ts';
 import { asDecimals, asThousands, mayBeThousands } from './thousands.ts';
-import { asRange, slashed } from './two-figures.ts';
+import { asRange, rangeTyped, slashed } from './two-figures.ts';
 import { inOneUnit, readingParts, withoutEnd } from './readings.ts';
 import { MOST_READINGS, repeatedReadings } from '../../maths/numeric/repeated-readings.ts';
 import type { AnyValue, ChoiceInput, NumberInput, Origin } from '../types.ts';
@@ -268,9 +268,6 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearin
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
 export const IN_OR_THOU = ' in or thou';
 
-/** A kept text as the reader typed it. */
-const asTyped = (kept: string): string => withoutMarks(kept.split(IMPLIED)[0]!).trim();
-
 /**
  * What to type where the marks of a text part thousands, and the figure is then one that the field
  * takes; nothing where they cannot.
@@ -285,7 +282,7 @@ function inThousands(
   if (plain === undefined || spec.isError) return undefined;
   const read = parse(plain, spec.unit, undefined, sums);
   return read.kind === 'value' && rangeProblem(spec, read.value, plain, lengths) === undefined
-    ? asTyped(plain)
+    ? asTyped(plain).trim()
     : undefined;
 }
 
@@ -326,19 +323,22 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   const [bare, implied] = figure.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(
-      `${quote(typed)} looks like inches, and a bare figure here is in thou. With its unit, type “${bare!} in” or “${bare!} thou”.`,
+      `${quote(typed)} looks like inches, and a bare figure here is in thou. With its unit, type “${bare!} in”.`,
     );
   }
   const fraction = reading.byHand ? bareFraction(figure, spec.unit) : undefined;
   if (fraction) {
     return bad(
-      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in” or “${fraction.typed} ${fraction.unit}”.`,
+      // Nobody divides a thou so.
+      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in”${fraction.unit === 'mm' ? ` or “${fraction.typed} mm”` : ''}.`,
     );
   }
   const like = () => exampleWords(spec, lengths, reading.usual);
   const parsed = parse(figure, spec.unit, like, sums);
   const thousands = inThousands(figure, spec, reading);
   if (parsed.kind !== 'value') {
+    const range = rangeTyped(figure);
+    if (range !== undefined) return bad(range);
     return thousands === undefined
       ? parsed
       : bad(`${parsed.sentence} If the mark parts thousands, type “${thousands}”.`);
@@ -351,7 +351,7 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   }
   if (thousands !== undefined && reading.byHand && mayBeThousands(figure)) {
     return bad(
-      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type “${thousands}” or “${asTyped(asDecimals(figure))}”.`,
+      `${quote(typed)} can be read two ways, since three digits behind a mark may be thousands or decimals. Type “${thousands}” or “${asTyped(asDecimals(figure)).trim()}”.`,
     );
   }
   const doubt =

@@ -51,10 +51,15 @@ export function doubtOf(
   const names = TAKEN_FOR[spec.unit];
   const home = units[spec.unit].factor;
   if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
-  if (usual === undefined || usual === 0 || !isFar(value, usual, spec.unit)) return undefined;
+  if (usual === undefined || usual === 0) return undefined;
   const bare = bareIn(kept, spec.unit);
   // Typed with the other choice of lengths, it stands in the box turned into these.
   if (bare?.unit !== fieldUnit(spec, lengths)) return undefined;
+  const stamped = stampIn(spec, bare.typed);
+  if (stamped !== undefined && timesApart(stamped, usual) < timesApart(value, usual)) {
+    return `Read as ${bare.typed} ${units[bare.unit].label}. ${asStamped(spec, kept)!} If it is right, type “${bare.typed} ${units[bare.unit].label}”.`;
+  }
+  if (!isFar(value, usual, spec.unit)) return undefined;
   const read = units[bare.unit].factor;
   const digits = read === home ? value : convert(value, home, read ?? home);
   const [meant] = names
@@ -102,12 +107,18 @@ export interface ReadIn {
   readonly remedy: boolean;
 }
 
-/** A whole number out of its range that is one of hundredths of a millimetre, as stamped on a jet. */
+/** The bore of a jet that is told by a whole number of hundredths of a millimetre; nothing where none can be. */
+function stampIn({ stamped, min, max }: Ranged, typed: string): number | undefined {
+  const bore = stamped && /^\d+$/.test(typed) ? Number(typed) / 100 : NaN;
+  return bore >= min && bore <= max ? bore : undefined;
+}
+
+/** What is said of a bare whole number that may be stamped on a jet; nothing of any other text. */
 export function asStamped(spec: Ranged, kept: string): string | undefined {
-  const { typed = '' } = spec.stamped ? (bareIn(kept, spec.unit) ?? {}) : {};
-  const bore = Number(typed) / 100;
-  if (!/^\d+$/.test(typed) || bore < spec.min || bore > spec.max) return undefined;
-  return `If ${typed} is stamped on it and is its bore in hundredths of a millimetre, type “${bore} mm”. A number may also be a flow: measure.`;
+  const { typed = '' } = bareIn(kept, spec.unit) ?? {};
+  const bore = stampIn(spec, typed);
+  if (bore === undefined) return undefined;
+  return `If ${typed} is stamped on it and is its bore in hundredths of a millimetre, type “${String(bore)} mm”. A number may also be a flow: measure.`;
 }
 
 /**

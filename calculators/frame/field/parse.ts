@@ -33,7 +33,13 @@ export const IMPLIED = '\u2060';
 /** A kept text as it is shown and written in an address. */
 export const withoutMarks = (text: string): string => text.replaceAll(IMPLIED, '');
 
-export const quote = (kept: string): string => quoted(kept.split(IMPLIED)[0]!);
+/** A kept text as it was typed: a sum is kept within brackets that nobody typed. */
+export function asTyped(kept: string): string {
+  const [typed = '', implied] = kept.split(IMPLIED);
+  return implied === undefined ? typed : typed.replace(/^\((.*)\)$/u, '$1');
+}
+
+export const quote = (kept: string): string => quoted(asTyped(kept));
 
 const quoted = (text: string): string =>
   `“${text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE).replace(/\p{Surrogate}$/u, '')}…` : text}”`;
@@ -180,7 +186,7 @@ export function parse(
       return bad(`${quote(text)} cannot be read as ${noun}.`);
     }
     if (typeof sums === 'string') return { kind: 'bad', sentence: WAITING[sums](text) };
-    const total = sums(trimmed, home);
+    const total = sums(text.trim(), home, like);
     return total.kind === 'value' ? figure(total.value) : total;
   };
   const angle = quantity === 'angle' ? degreesAndMinutes(trimmed) : undefined;

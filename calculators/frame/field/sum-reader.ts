@@ -1,6 +1,6 @@
 import { create, parseDependencies, type MathNode } from 'mathjs/number';
 import { convert, type Unit } from '../../maths/units/units.ts';
-import { parse as parseFigure, quote } from './parse.ts';
+import { parse as parseFigure, quote, withoutMarks } from './parse.ts';
 import { sumWithUnit, type Total } from './sums.ts';
 import { isHomeUnit, unitTyped } from './typed-units.ts';
 import { units, type UnitName } from '../text/units.ts';
@@ -112,9 +112,14 @@ function worked(node: MathNode, terms: readonly Part[], text: string): Part {
 }
 
 /** A figure of the sum in the unit that a bare one has. */
-function termOf(term: string, unit: Unit | undefined, home: UnitName): Part {
+function termOf(
+  term: string,
+  unit: Unit | undefined,
+  home: UnitName,
+  like: (() => string) | undefined,
+): Part {
   const typed = term.replace(/^[\d.,\s/⁄]+/u, '');
-  const read = parseFigure(term, home);
+  const read = parseFigure(term, home, like);
   if (read.kind === 'bad') throw new Refused(read.sentence);
   const { factor } = units[home];
   const inUnit = unit !== undefined && factor !== undefined;
@@ -140,12 +145,12 @@ function unitOf(typed: string, home: UnitName): Unit {
  * Works out a sum of readings: + − × / and brackets, bare figures in the home unit or in the unit
  * behind brackets round all of it.
  */
-export function readSum(text: string, home: UnitName): Total {
+export function readSum(text: string, home: UnitName, like?: () => string): Total {
   try {
-    const whole = sumWithUnit(text);
+    const whole = sumWithUnit(withoutMarks(text));
     const unit = whole && unitOf(whole.unit, home);
     const { expression, terms } = named(whole?.sum ?? text);
-    const parts = terms.map((term) => termOf(term, unit, home));
+    const parts = terms.map((term) => termOf(term, unit, home, like));
     const { value } = worked(parse(expression), parts, text);
     if (!Number.isFinite(value)) throw new Refused(`${quote(text)} divides by zero.`);
     const { factor } = units[home];

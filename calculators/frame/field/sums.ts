@@ -13,8 +13,12 @@ export type Total =
   | { readonly kind: 'value'; readonly value: number }
   | { readonly kind: 'bad'; readonly sentence: string };
 
-/** Works out a sum whose bare figures are in the home unit. */
-export type SumReader = (text: string, home: UnitName) => Total;
+/**
+ * Works out a sum whose bare figures are in the home unit.
+ *
+ * @param like Says what may be typed instead of a figure that cannot be read.
+ */
+export type SumReader = (text: string, home: UnitName, like?: () => string) => Total;
 
 /** Whether sums can be read: on its way, not to be had, or the reader itself. Not offered where absent. */
 export type Sums = 'coming' | 'failed' | SumReader;

@@ -1,8 +1,8 @@
 import type { UnitName } from '../text/units.ts';
-import { withoutMarks } from './parse.ts';
+import { asTyped, quote, withoutMarks } from './parse.ts';
 
 const DECIMALS = /^(\d*[.,]\d+)\s*\/\s*(\d*[.,]\d+)$/u;
-const RANGE = /^(\d*[.,]?\d+)\s*[-−–—]\s*(\d*[.,]?\d+)$/u;
+const RANGE = /^(\d*[.,]?\d+)\s*(?:[-−–—]|to)\s*(\d*[.,]?\d+)\s*([\p{L}µμ°"″%‰]*)$/iu;
 const SHARE = /^(\d+)\s*\/\s*(\d+)$/u;
 
 /**
@@ -24,10 +24,39 @@ export function slashed(typed: string, unit: UnitName, takesSeveral: boolean): s
   return `Read as ${text} of one per cent. For ${text} of the whole type “${share}%”.`;
 }
 
+interface Range {
+  readonly ends: readonly [string, string];
+  /** Half-way between them, with the unit as typed. */
+  readonly middle: string;
+  /** How far that is from either, in that unit. */
+  readonly half: string;
+}
+
+/** Two figures with a stroke or a word between them, and the one unit of both behind; nothing of any other text. */
+export function rangeIn(kept: string): Range | undefined {
+  const [, first, second, unit = ''] = RANGE.exec(asTyped(kept).trim()) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const [low, high] = [first, second].map((end) => Number(end.replace(',', '.')));
+  const inUnit = (value: number): string =>
+    `${String(Number(value.toPrecision(6)))}${unit === '' ? '' : ` ${unit}`}`;
+  return {
+    ends: [first, second],
+    middle: inUnit((low! + high!) / 2),
+    half: inUnit(Math.abs(high! - low!) / 2),
+  };
+}
+
+const chosen = ({ middle }: Range): string =>
+  `of a range, type the one figure that you set; for its middle type “${middle}”.`;
+
 /** What is said besides of a refused difference that may have been a range, `0.5-0.6`; nothing of any other text. */
-export function asRange(typed: string): string {
-  const [, first, second] = RANGE.exec(withoutMarks(typed).trim()) ?? [];
-  return first === undefined || second === undefined
-    ? ''
-    : ` It is read as ${first} less ${second}: of a range, type the one figure that you set.`;
+export function asRange(kept: string): string {
+  const range = rangeIn(kept);
+  return range === undefined ? '' : ` It is read as ${range.ends.join(' less ')}: ${chosen(range)}`;
+}
+
+/** What is said of a text that is no figure but a range, `14 to 16 thou`; nothing of any other text. */
+export function rangeTyped(kept: string): string | undefined {
+  const range = rangeIn(kept);
+  return range && `${quote(kept)} is two figures, and this field takes one: ${chosen(range)}`;
 }
