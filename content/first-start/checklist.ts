@@ -6,7 +6,7 @@ export interface ListPart {
 
 /** The line that the engine sheet can gainsay. */
 export const ORDER_DONE =
-  'Every step of the order of work is done, and none is to be checked again.';
+  'Every step of the order of work before the first fire is done, and none is to be checked again.';
 
 export const checklist: readonly ListPart[] = [
   {
