@@ -93,7 +93,7 @@ export const hotCoil: Action = {
 export const polarity: Action = {
   id: 'polarity',
   cause: 'The two low-tension wires of the coil are swapped',
-  act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage. Are they right, try a neighbour’s coil: insulation that breaks down inside does not show on an ohmmeter.',
+  act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage. If they are right, try a neighbour’s coil: insulation that breaks down inside does not show on an ohmmeter.',
   step: 'polarity',
   article: 'coils-and-condensers',
 };

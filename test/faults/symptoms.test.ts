@@ -4,6 +4,7 @@ import { figureKeys } from '../../calculators/sheet/figures.ts';
 import { isStepId } from '../../calculators/sheet/steps.ts';
 import { formerIds, symptoms } from '../../content/faults/symptoms.ts';
 import { actionsOf, everyAnswer, isAction, type Answer } from '../../content/faults/types.ts';
+import { signGroups } from '../../content/first-start/signs.ts';
 import { guidesOf } from '../../site/faults/guides.ts';
 import { linkTerms } from '../../site/faults/link-terms.ts';
 import { glossary } from '../content/prose.ts';
@@ -93,6 +94,18 @@ describe('the fault finder', () => {
         word,
       ).not.toEqual([]);
     }
+  });
+
+  it('calls four-stroking usual up to the opening that the first start page gives', () => {
+    const sign = signGroups
+      .flatMap(({ signs }) => signs)
+      .find((each) => /four-strok/.test(each.sign))!;
+    expect(sign.first).toContain('a quarter open');
+    const ask = symptoms
+      .flatMap(everyAnswer)
+      .flatMap(({ answer }) => (isAction(answer) ? [] : [answer]))
+      .find(({ yes }) => isAction(yes) && yes.id === 'usual')!;
+    expect(ask.ask).toContain('by a quarter of the opening');
   });
 
   it('says of the switch what its question found', () => {

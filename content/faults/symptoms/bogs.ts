@@ -40,7 +40,7 @@ export const bogs: Symptom = {
                 ...fuel.clip,
                 cause:
                   'Weak (lean: too little petrol for its air) in the middle: clip too near the top, or the wrong needle',
-                act: 'Count the grooves from the top, 1 the highest: all cylinders alike. One groove down is richer. Are they right, hold needle and needle jet against their figures: wear makes the middle rich, so it is not wear.',
+                act: 'Count the grooves from the top, 1 the highest: all cylinders alike. One groove down is richer. If they are right, hold needle and needle jet against their figures. Wear is not the cause: it makes the middle rich.',
               },
               no: fuel.smallJet,
             },
