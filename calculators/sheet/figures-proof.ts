@@ -165,7 +165,7 @@ export const proofFigures = {
   'leak-drop': {
     group: running,
     label: 'Most pressure lost',
-    help: 'By a sealed crankcase and cylinder in five minutes of the leak test, from 40 kPa, under pressure and under suction alike. No manual: a good one loses less than 7 kPa (1 psi) in five minutes, and one that loses it in one minute is hopeless (common practice). New seals lose next to nothing.',
+    help: 'By a sealed crankcase and cylinder in five minutes of the leak test, from 40 kPa, under pressure and under suction alike. No manual: a good one loses less than 7 kPa (1 psi) in five minutes, and one that loses it in a minute is hopeless (common practice). New seals lose next to nothing.',
     unit: 'kPa',
     min: 0.1,
     max: 50,

@@ -7,7 +7,7 @@ export const readySteps = {
     title: 'Gap the plugs',
     why: 'A wide gap asks more voltage than a points ignition gives at a kick; a narrow one fouls with oil.',
     how: [
-      'Plugs with a thread as long as the head’s, of the grade the maker gives and no colder: in a freshly oiled crankcase a cold plug fouls. Keep a dry second set.',
+      'Plugs of the grade the maker gives, and not a colder one: in a freshly oiled crankcase a cold plug fouls. Keep a dry second set.',
       'Bend the side electrode only.',
       'The spark at the plug: short, fat, blue-white and with a snap is good; thin, yellow or orange and silent is poor.',
     ],
