@@ -103,7 +103,7 @@ export const ignitionFigures = {
   gap: {
     group: cam,
     label: 'Points gap',
-    help: 'Between the contacts with the heel on the top of the lobe.',
+    help: 'Between the contacts with the heel on the top of the lobe. No manual: 0.3 to 0.4 mm is common practice, a start and not a limit.',
     measure:
       'Clean feeler blade, drawn through with a light drag. On pitted contacts a blade bridges the pit and reads short: dress or renew them first.',
     unit: 'mm',

@@ -18,7 +18,7 @@ export const proofFigures = {
   'piston-clearance': {
     group: geometry,
     label: 'Piston clearance',
-    help: 'Bore less piston, on the diameter. No manual: 1.0 to 1.5 thousandths of the bore for an aluminium piston in an air-cooled iron liner is common practice (0.05 to 0.075 mm on a 50 mm bore), a start and not a limit. A forged piston wants more, a cast one less.',
+    help: 'Bore less piston, on the diameter. No manual: 1.0 to 1.5 thousandths of the bore for an aluminium piston in an air-cooled iron liner is common practice (0.05 to 0.075 mm on a 50 mm bore), a start and not a limit. A forged piston wants more, a cast one with much silicon less.',
     unit: 'mm',
     min: 0.005,
     max: 1,
@@ -165,7 +165,7 @@ export const proofFigures = {
   'leak-drop': {
     group: running,
     label: 'Most pressure lost',
-    help: 'By a sealed crankcase and cylinder in five minutes of the leak test, from 40 kPa, under pressure and under suction alike. No manual: a good one loses less than 7 kPa (1 psi) in that time, and one that loses it in a minute is hopeless (common practice). New seals lose next to nothing.',
+    help: 'By a sealed crankcase and cylinder in five minutes of the leak test, from 40 kPa, under pressure and under suction alike. No manual: a good one loses less than 7 kPa (1 psi) in five minutes, and one that loses it in a minute is hopeless (common practice). New seals lose next to nothing.',
     unit: 'kPa',
     min: 0.1,
     max: 50,

@@ -79,7 +79,7 @@ export const cableSteps = {
     ],
     tool: 'Drill shanks as pin gauges, spanners',
     caution:
-      'Engine stopped, plug leads off. Count the shanks out from under the slides before the engine is turned: a slide held open lets it run away (rev by itself).',
+      'Engine stopped, ignition off. Count the shanks out from under the slides before the engine is turned: a slide held open lets it run away (rev by itself).',
     reading: {
       label: 'Opening',
       per: 'Carburettor',

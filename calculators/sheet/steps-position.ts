@@ -47,6 +47,7 @@ export const positionSteps = {
     title: 'Find true top dead centre',
     why: 'Near the top the piston hardly moves, so the highest reading of an indicator is a guess of a degree or more. A stop on both sides of the top halves the error out.',
     how: [
+      'Engine in parts: first the crank and the piston, this once the head is on.',
       'Turn gently forwards until the piston touches the stop, and read the disc: so many degrees before its zero.',
       'Turn the other way until it touches again, and read: so many degrees past its zero.',
       'The disc is off by (past − before) / 2. Turn it on the crank by that, and stop the piston on both sides once more.',

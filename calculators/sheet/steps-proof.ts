@@ -13,7 +13,7 @@ export const proofSteps = {
     title: 'Measure the piston clearance',
     why: 'Too little and the piston seizes as it grows with the heat; too much and it slaps, rocks and breaks its skirt. Piston and barrel of mixed parts were never measured together.',
     how: [
-      'Measure the piston where its skirt is widest: near the bottom, across the pin. Measure the bore at that height. The difference is the clearance.',
+      'Measure the piston where its skirt is widest, square to the pin. Measure the bore at three heights, two ways: the least counts. The difference is the clearance.',
       'Both at the same temperature, about 20 °C.',
     ],
     tool: 'Micrometer, bore gauge',
@@ -158,7 +158,8 @@ export const proofSteps = {
       tolerance: 'head-volume-tolerance',
       tooHigh: 'This head is too large by',
       tooLow: 'This head is too small by',
-      moves: 'Skimming takes as much off the squish, and the head joint is new: both after it.',
+      moves:
+        'Skimming takes as much off the squish, unless its band is level with the face, and the head joint is new: both after it.',
       movesIfHigh: true,
     },
     after: {

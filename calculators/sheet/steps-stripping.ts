@@ -35,7 +35,7 @@ export const strippingSteps = {
   clean: {
     stage: 'carburettors',
     title: 'Clean each carburettor and prove its passages',
-    why: 'A film thinner than a hair takes a third of a pilot jet. An engine that has stood starts on the choke and will not idle.',
+    why: 'A film thinner than a hair takes a fifth of a pilot jet. An engine that has stood starts on the choke and will not idle.',
     how: [
       'Rubber, plastic, float and needle out first. Then from mild to strong: hot water and washing-up liquid, white spirit, carburettor cleaner.',
       'White crust is corrosion by water, and its powder blocks jets: off with wood or nylon, wet, and wash every passage. Where it has eaten a seat or a thread, the part is done.',

@@ -33,7 +33,7 @@ const side = (way: 1 | -1): string =>
     .map(([x = 0, y = 0]) => `L${hundredth(CX + way * x)} ${hundredth(y)}`)
     .join('');
 
-/** From above: full across the pin, less along it. */
+/** From above: full square to the pin, less along it. */
 const oval = evenly(0, 360, 72)
   .map((angle, i) => {
     const turn = (angle * Math.PI) / 180;
@@ -48,7 +48,7 @@ export default function PistonMeasured() {
     <LineDrawing
       id="piston-measured"
       title="Where a piston is measured, tapered and oval as it is"
-      description="Above, the piston seen along its gudgeon pin, between the walls of its bore, its shape drawn 60 times as strong as it is: narrow at the crown, widest low on the skirt, a little in again at the lower edge. The jaws of a micrometer touch it at the widest place, a height h above the lower edge. Below, the piston from above: it fills the bore across the pin, where it is measured, and is narrower along the pin."
+      description="Above, the piston seen along its gudgeon pin, between the walls of its bore, its shape drawn 60 times as strong as it is: narrow at the crown, widest low on the skirt, a little in again at the lower edge. The jaws of a micrometer touch it at the widest place, a height h above the lower edge. Below, the piston from above: it fills the bore square to the pin, where it is measured, and is narrower along the pin."
       height={418}
     >
       <text class="axis-text" x={4} y={14}>
@@ -118,7 +118,7 @@ export default function PistonMeasured() {
           arrowHead([CX + BORE + 28, PLAN[1]], [CX + SKIRT, PLAN[1]])
         }
       />
-      <Label words="across the pin:" at={[250, 340]} />
+      <Label words="square to it:" at={[250, 340]} />
       <Label words="full" at={[250, 356]} />
       <Label
         words="along the pin:"

@@ -5,7 +5,7 @@ import type { Action } from './types.ts';
 export const clearance: Action = {
   id: 'clearance',
   cause: 'Piston clearance off',
-  act: 'Measure the piston where its skirt is widest and the bore at that height, both at about 20 °C. Have a tight bore honed; a loose one needs a larger piston.',
+  act: 'Measure the piston square to its pin, where its skirt is widest, and the least width of the bore, both at about 20 °C. Have a tight bore honed; a loose one needs a larger piston.',
   step: 'clearance',
   measured: 'out',
   article: 'proving-a-mixed-engine',
@@ -69,7 +69,7 @@ export const hotPlug: Action = {
 export const cooling: Action = {
   id: 'cooling',
   cause: 'The cooling: blocked fins, a cowl off, or standing still',
-  act: 'Clean the fins to their roots, put every cowl back, and never let an air-cooled engine stand and run for more than a minute or two.',
+  act: 'Clean the fins to their roots, put every cowl back, and never let an air-cooled engine stand and run for more than two or three minutes without a fan on it.',
   step: 'run',
   article: 'which-circuit-at-which-throttle',
 };

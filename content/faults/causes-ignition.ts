@@ -68,6 +68,12 @@ export const cutOut: Action = {
   article: 'how-the-points-make-the-spark',
 };
 
+export const noCutOut: Action = {
+  ...cutOut,
+  cause: 'The switch does not stop every coil',
+  act: 'Mend the switch or its wire, and prove that it stops the spark of every plug before the engine can start.',
+};
+
 export const coil: Action = {
   id: 'coil',
   cause: 'The coil is open inside, or has shorted turns',
@@ -87,7 +93,7 @@ export const hotCoil: Action = {
 export const polarity: Action = {
   id: 'polarity',
   cause: 'The two low-tension wires of the coil are swapped',
-  act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage.',
+  act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage. If they are right, try a neighbour’s coil: insulation that breaks down inside does not show on an ohmmeter.',
   step: 'polarity',
   article: 'coils-and-condensers',
 };

@@ -6,7 +6,7 @@ export interface ListPart {
 
 /** The line that the engine sheet can gainsay. */
 export const ORDER_DONE =
-  'Every step of the order of work is done, and none is to be checked again.';
+  'Every step of the order of work before the first fire is done, and none is to be checked again.';
 
 export const checklist: readonly ListPart[] = [
   {
@@ -43,8 +43,8 @@ export const checklist: readonly ListPart[] = [
       ORDER_DONE,
       'The crankcase is empty. Plugs out, fuel and ignition off, drain screw out where there is one; turn it over by hand until nothing more is blown out of the plug holes, faces and sparks away from them. Oil or petrol that fills a cylinder bends a rod.',
       'It turns over by hand through two full turns, plugs out, with nothing that touches or tightens. Forwards: turned backwards by its nut or bolt, a rotor may come undone.',
-      'Plugs of the grade the maker gives, not colder ones: a cold plug fouls in a freshly oiled crankcase.',
-      'Gearbox oil in. In a petroil engine, one that is oiled by oil mixed into its petrol: the oil measured and in the fuel. With an oil pump: its line bled, and the pump seen to deliver.',
+      'Plugs with a thread as long as that of the head: a longer one meets the piston. Of the grade the maker gives, not colder ones: a cold plug fouls in a freshly oiled crankcase.',
+      'Gearbox oil in, and coolant where water cools it. In a petroil engine, one that is oiled by oil mixed into its petrol: the oil measured and in the fuel. With an oil pump: its line bled, and the pump seen to deliver.',
       'No fuel drips anywhere with the tap open for five minutes. Then the tap shut until you start.',
       'Nuts of head, barrel, carburettors and exhaust to their torque; lock wires and clips in place.',
       'Guards on; nothing loose near primary drive, flywheel, chain or fan.',

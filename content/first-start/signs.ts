@@ -152,7 +152,7 @@ export const signGroups: readonly SignGroup[] = [
       },
       {
         sign: 'One cylinder clearly hotter',
-        means: 'Weak (lean) or late there, or it does the work of the others.',
+        means: 'Weak (lean), early or late there, or it does the work of the others.',
         first: 'Slides together, its jet, its timing, its seals.',
       },
       {

@@ -44,6 +44,15 @@ const never: readonly (readonly [words: RegExp, why: string])[] = [
   [/\bone forum\b|\bforums? says?\b/i, 'a forum is no source'],
   [/millimetres along the slot divided by its radius are degrees/i, 'those are radians'],
   [/\bhalf of after less before\b/i, 'has to be read twice: (after − before) / 2'],
+  [/\bplug leads off\b/i, 'an engine that is turned with a lead open to nothing spoils its coil'],
+  [/\bacross the pin\b/i, 'is read as along it: a piston is measured square to its pin'],
+  [/\bthird of a pilot jet\b/i, 'the film of the article takes a fifth'],
+  [
+    /\ba cast one (?:less|wants less)|less for a cast one\.|a cast one\.'/i,
+    'tight seizes: only one with much silicon may have less',
+  ],
+  [/\ball else in the chapter holds\b/i, 'a disc valve is not timed evenly about the top'],
+  [/\bmore than a minute or two\b/i, 'the sheet lets a standing engine run for two or three'],
 ];
 
 describe('no text says', () => {
@@ -151,6 +160,21 @@ it.each(always)('%s says what its work needs', (slug, ...said) => {
   const { text } = articles.find((article) => article.slug === slug)!;
   const plain = text.replace(/<\/?em>/g, '*').replace(/<\/?Term\b[^>]*>/g, '');
   for (const words of said) expect(plain).toMatch(words);
+});
+
+/** The first numbered act that turns the engine, and what is to be off and out before it. */
+it('warns before the first act that turns the crank', () => {
+  const turning = articles.flatMap(({ slug, text }) => {
+    const act =
+      /^ *\d+\. [^\n]*\b[Tt]urn (?:the (?:crank|engine|piston)|(?:it )?forwards|by hand)/m.exec(
+        text,
+      );
+    return act ? [{ slug, before: text.slice(0, act.index + act[0].length) }] : [];
+  });
+  expect(turning.length).toBeGreaterThan(5);
+  for (const { slug, before } of turning) {
+    expect(before, slug).toMatch(/\bplugs?\b[^.]* out\b|\bPlugs?<\/Term> out\b/i);
+  }
 });
 
 /** Turning back, and what it must not be done by, in one article. */

@@ -4,6 +4,8 @@ import { figureKeys } from '../../calculators/sheet/figures.ts';
 import { isStepId } from '../../calculators/sheet/steps.ts';
 import { formerIds, symptoms } from '../../content/faults/symptoms.ts';
 import { actionsOf, everyAnswer, isAction, type Answer } from '../../content/faults/types.ts';
+import { signGroups } from '../../content/first-start/signs.ts';
+import { guidesOf } from '../../site/faults/guides.ts';
 import { linkTerms } from '../../site/faults/link-terms.ts';
 import { glossary } from '../content/prose.ts';
 
@@ -92,6 +94,52 @@ describe('the fault finder', () => {
         word,
       ).not.toEqual([]);
     }
+  });
+
+  it('calls four-stroking usual up to the opening that the first start page gives', () => {
+    const sign = signGroups
+      .flatMap(({ signs }) => signs)
+      .find((each) => /four-strok/.test(each.sign))!;
+    expect(sign.first).toContain('a quarter open');
+    const ask = symptoms
+      .flatMap(everyAnswer)
+      .flatMap(({ answer }) => (isAction(answer) ? [] : [answer]))
+      .find(({ yes }) => isAction(yes) && yes.id === 'usual')!;
+    expect(ask.ask).toContain('by a quarter of the opening');
+  });
+
+  it('says of the switch what its question found', () => {
+    const asked = symptoms
+      .flatMap(everyAnswer)
+      .flatMap(({ answer }) => (isAction(answer) ? [] : [answer]))
+      .filter(({ ask }) => /switch stop/.test(ask));
+    expect(asked.length).toBeGreaterThan(1);
+    for (const { no } of asked) {
+      expect(isAction(no) && no.cause).toBe('The switch does not stop every coil');
+    }
+  });
+
+  it('names the figure of each range that it gives, and sends nobody to a caution that is not there', () => {
+    const guides = symptoms.flatMap(actionsOf).flatMap(guidesOf);
+    expect(guides).toContainEqual(expect.stringMatching(/^Side play at the big end\. No manual: /));
+    for (const guide of guides) expect(guide).toMatch(/^[A-Z][^.]*\. No manual: .*\d|^Pilot jet/);
+    for (const { atOnce, ...symptom } of symptoms) {
+      if (atOnce === undefined) expect(JSON.stringify(symptom)).not.toMatch(/caution at the head/);
+    }
+  });
+
+  it('looks for spark and moment where an engine does not fire on fuel put into its cylinder', () => {
+    const start = symptoms.find(({ id }) => id === 'spark-no-start')!;
+    const primed = everyAnswer(start)
+      .map(({ answer }) => answer)
+      .find(
+        (answer) => !isAction(answer) && answer.ask.includes('fuel mixture down the plug hole'),
+      );
+    if (!primed || isAction(primed)) throw new Error('the question is not there');
+    const ends = (answer: Answer): string[] =>
+      isAction(answer) ? [answer.id] : [...ends(answer.yes), ...ends(answer.no)];
+    expect(ends(primed.no)).toEqual(expect.arrayContaining(['poor-dry', 'moment', 'compression']));
+    expect(ends(primed.yes).sort()).toEqual(['air-leak', 'pilot', 'reed']);
   });
 
   it('says what to do first where it can hurt before anything is looked at', () => {

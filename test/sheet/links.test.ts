@@ -95,6 +95,7 @@ describe('one truth each, in the words of the sheet and of the first start', () 
     'squish',
     'piston-clearance',
     'ring-gap',
+    'gap',
     'plug-gap',
     'leak-drop',
     'height',

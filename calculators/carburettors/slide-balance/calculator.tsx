@@ -40,7 +40,7 @@ export default defineCalculator({
   picture: Picture,
   care: 'A slide held open runs the engine away.',
   cautions: [
-    'Throttle open and slides off their stops: engine stopped, and the plug leads off or the cut-out down, while drill shanks are under the slides. Take every shank out, and count them, before the engine is turned.',
+    'Throttle open and slides off their stops: engine stopped, and the ignition off or the cut-out down, while drill shanks are under the slides. Take every shank out, and count them, before the engine is turned.',
     'By gauges the engine runs: only in the open air, since the exhaust holds carbon monoxide, which kills unseen; wear ear protection; keep hands, sleeves and hair off everything that turns; have a fan on the cylinders and stop before they are hot.',
     'Before the first start, see that every slide drops shut with a click when the grip is let go, with the bars at full lock to both sides, and prove the cut-out. A slide held open runs the engine away.',
   ],

@@ -27,13 +27,23 @@ export const bogs: Symptom = {
         no: fuel.airLeak,
         yes: {
           ask: 'Is it just off idle?',
-          how: 'By tape marks on the twistgrip: below a quarter.',
+          how: 'By tape marks on the twistgrip: below an eighth.',
           yes: fuel.pilot,
           no: {
-            ask: 'Is it below three quarters?',
-            how: 'By the tape marks, under load.',
-            yes: fuel.clip,
-            no: fuel.smallJet,
+            ask: 'Is it between an eighth and a quarter open?',
+            how: 'By the tape marks, warm, in neutral and then under load.',
+            yes: { ...fuel.cutaway, id: 'weak-cutaway' },
+            no: {
+              ask: 'Is it below three quarters?',
+              how: 'By the tape marks, under load.',
+              yes: {
+                ...fuel.clip,
+                cause:
+                  'Weak (lean: too little petrol for its air) in the middle: clip too near the top, or the wrong needle',
+                act: 'Count the grooves from the top, 1 the highest: all cylinders alike. One groove down is richer. If they are right, hold needle and needle jet against their figures. Wear is not the cause: it makes the middle rich.',
+              },
+              no: fuel.smallJet,
+            },
           },
         },
       },

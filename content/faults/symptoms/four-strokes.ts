@@ -11,7 +11,7 @@ export const fourStrokes: Symptom = {
     ask: 'Does it do so only at small openings or without load?',
     how: 'Tape marks on the twistgrip: note the opening at which it begins and ends, engine warm.',
     yes: {
-      ask: 'Does it clear at an eighth of the opening under load?',
+      ask: 'Does it clear by a quarter of the opening under load?',
       how: 'Outdoors or on the road by its rules, in gear, a steady pull.',
       yes: engine.usual,
       no: {

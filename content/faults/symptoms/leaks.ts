@@ -30,7 +30,7 @@ export const leaks: Symptom = {
     },
     no: {
       ask: 'Is there blue-white smoke that goes on, and does the gearbox lose oil?',
-      how: 'Dip the gearbox, run it ten minutes outdoors, look from upwind, and dip again cold.',
+      how: 'Dip the gearbox, run it outdoors for some ten minutes in all, two or three at a time where no fan cools it, look from upwind, and dip again cold.',
       yes: {
         ...fuel.airLeak,
         measured: undefined,

@@ -9,7 +9,12 @@ export const metalNoise: Symptom = {
   first: {
     ask: 'Does it turn by hand through two turns, plugs out, with nothing that touches?',
     how: 'Ring spanner, forwards, ignition off. Stop at any resistance, and note the degrees and the cylinder.',
-    no: engine.squish,
+    no: {
+      ...engine.squish,
+      measured: undefined,
+      cause: 'Something touches: crown and head first, then any other part that turns',
+      act: 'Head off: a bright mark on crown or head says that they meet. If there is none, look where it bound, at the degrees you noted: bore and ring ends, web and case, rotor and plate. Before it goes together measure the squish with solder on both sides along the pin.',
+    },
     yes: {
       ask: 'Is there up-and-down play at a big end?',
       how: 'Indicator on the crown near the top: push and pull the rod, and read what the crank does not explain.',

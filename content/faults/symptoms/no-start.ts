@@ -1,7 +1,18 @@
 import * as fuel from '../causes-fuel.ts';
 import * as engine from '../causes-engine.ts';
 import * as spark from '../causes-ignition.ts';
-import type { Symptom } from '../types.ts';
+import type { Action, Symptom } from '../types.ts';
+
+const goodSpark =
+  'Plug in its cap on bare metal, away from the plug holes, fuel shut. A thin one does not jump under compression.';
+const ownTop =
+  'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is.';
+const poor: Action = {
+  ...spark.condenser,
+  id: 'poor',
+  cause: 'A poor spark: condenser, contacts, feed or coil',
+  act: 'Go through “A poor spark” on this page. Most often it is the condenser, the contacts or the volts at the coil.',
+};
 
 export const noStart: Symptom = {
   id: 'spark-no-start',
@@ -18,20 +29,15 @@ export const noStart: Symptom = {
     how: 'After some ten kicks take every plug out, and look at it and smell it. Outdoors, no flame, leads earthed.',
     yes: {
       ask: 'Does it fire once it has been blown dry, with new dry plugs?',
-      how: 'Clear it as the caution at the head says, fit dry plugs, slides shut and choke off, and try again.',
+      how: 'Tap shut, ignition off, plugs out and earthed. Slides full open, turn it by hand until the holes blow dry, faces and sparks away from them. Fit dry plugs, slides shut and choke off, and try again.',
       yes: fuel.flooded,
       no: {
         ask: 'Is the spark fat and blue-white, with a snap?',
-        how: 'Plug in its cap on bare metal, away from the plug holes, fuel shut. A thin one does not jump under compression.',
-        no: {
-          ...spark.condenser,
-          cause: 'A poor spark: condenser, contacts, feed or coil',
-          id: 'poor',
-          act: 'Go through “A poor spark” on this page. Most often it is the condenser, the contacts or the volts at the coil.',
-        },
+        how: goodSpark,
+        no: poor,
         yes: {
-          ask: 'Does each set open where its own piston stands just before the top?',
-          how: 'Lamp across the points, indicator or rod in the plug hole: read the millimetres before the top at each cylinder.',
+          ask: 'Does each plug spark as its own piston comes just before its top?',
+          how: ownTop,
           no: spark.leads,
           yes: {
             ...spark.late,
@@ -47,22 +53,37 @@ export const noStart: Symptom = {
       how: 'Engine cold, a can under it, tap open: open the drain screw. It must run and go on running.',
       no: fuel.noFuel,
       yes: {
-        ask: 'Does it fire on a teaspoon of fuel mixture down the plug hole?',
+        ask: 'Does it fire, if only for a moment, on a little fuel mixture down the plug hole?',
         how: 'From a syringe, two or three millilitres, plug back in, the can shut and carried away first. Stand clear of carburettor mouths.',
-        yes: fuel.pilot,
-        no: {
+        yes: {
           ask: 'Does the crankcase hold its pressure?',
           how: 'The leak test of the sheet. Without its pumping no fuel comes up.',
           no: fuel.airLeak,
           yes: {
-            ask: 'Is the compression alike on every cylinder?',
-            how: 'Gauge in the plug hole, slide full open, the same kicks for each, ignition off. Write the readings side by side.',
-            no: engine.compression,
+            ask: 'Has it reeds, and does one of them stand open?',
+            how: 'Carburettor off, torch into the inlet: each petal lies on its seat all round. Where piston or disc opens the inlet, answer no.',
+            yes: engine.reed,
+            no: fuel.pilot,
+          },
+        },
+        no: {
+          ask: 'Is the spark of each plug fat and blue-white, with a snap?',
+          how: goodSpark,
+          no: { ...poor, id: 'poor-dry' },
+          yes: {
+            ask: 'Does each plug spark just before its own piston’s top, by the figure of the sheet?',
+            how: ownTop,
+            no: {
+              ...spark.leads,
+              id: 'moment',
+              cause: 'The spark comes at the wrong moment: leads swapped, or the timing off',
+              act: 'Where it comes far from the top, follow each lead from its coil to its plug, and each coil’s wire to its own set. Where it comes near the top, set gap and timing.',
+            },
             yes: {
-              ask: 'Has it reeds, and does one of them stand open?',
-              how: 'Carburettor off, torch into the inlet: each petal lies on its seat all round. Where piston or disc opens the inlet, answer no.',
-              yes: engine.reed,
-              no: engine.exhaustPort,
+              ask: 'Is the compression alike on every cylinder?',
+              how: 'Gauge in the plug hole, slide full open, the same kicks for each, ignition off. Write the readings side by side.',
+              no: engine.compression,
+              yes: engine.exhaustPort,
             },
           },
         },

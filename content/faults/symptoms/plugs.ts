@@ -50,7 +50,18 @@ export const plugs: Symptom = {
           ask: 'Does that cylinder spark as well as the others?',
           how: 'In its cap on bare metal, away from the plug holes, fuel shut.',
           no: { ...spark.plug, cause: 'That cylinder does not fire: plug, cap, set or coil' },
-          yes: fuel.float,
+          yes: {
+            ask: 'Does the wet dry away from the paper?',
+            how: 'Out of doors, a quarter of an hour. Petrol goes; a stain of oil stays where there was much of it.',
+            yes: fuel.float,
+            no: {
+              ...fuel.airLeak,
+              id: 'oil',
+              measured: undefined,
+              cause:
+                'Oil in that cylinder: left from building, or drawn past the crank seal on the gearbox side',
+            },
+          },
         },
         no: {
           ask: 'Are they black and dry?',

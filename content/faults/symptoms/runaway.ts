@@ -25,9 +25,8 @@ export const screams: Symptom = {
       ask: 'Did the switch stop the spark of every coil?',
       how: 'All plugs in their caps on bare metal away from the plug holes, fuel shut. Turn it over and throw the switch.',
       no: {
-        ...spark.cutOut,
-        cause: 'The switch does not stop every coil',
-        act: 'Mend the switch or its wire, and prove it on every plug. That is not why it raced: then go on with the leak test.',
+        ...spark.noCutOut,
+        act: `${spark.noCutOut.act} That is not why it raced: then go on with the leak test.`,
       },
       yes: {
         ask: 'Do crankcase and cylinder hold under pressure and under suction?',

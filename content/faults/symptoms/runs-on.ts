@@ -12,7 +12,7 @@ export const runsOn: Symptom = {
   first: {
     ask: 'Does the switch stop the spark at every plug?',
     how: 'Cold, all plugs in their caps on bare metal away from the plug holes, fuel shut. Turn it over and throw the switch.',
-    no: spark.cutOut,
+    no: spark.noCutOut,
     yes: {
       ask: 'Does every slide fall on its stop?',
       how: 'Open and let go, bars turned both ways.',

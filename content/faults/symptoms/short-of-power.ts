@@ -14,7 +14,12 @@ export const shortOfPower: Symptom = {
     yes: {
       ask: 'Does every slide reach full opening?',
       how: 'Engine stopped, twistgrip hard open: look into each mouth for an edge that still shows.',
-      no: { ...fuel.slides, cause: 'The slides do not open fully', measured: undefined },
+      no: {
+        ...fuel.slides,
+        cause: 'The slides do not open fully',
+        act: 'Look for an outer cable out of its seat, a frayed cable, or a twistgrip that turns too little. Then take up the play at the adjusters, all alike, until every slide clears its bore with the twistgrip hard open. Leave each some play when it is shut.',
+        measured: undefined,
+      },
       yes: {
         ask: 'Is any cylinder later than its figure?',
         how: 'Lamp and indicator, turned forwards.',

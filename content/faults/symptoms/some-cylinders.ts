@@ -32,8 +32,8 @@ export const someCylinders: Symptom = {
           act: 'Go through “Spark at only one coil” on this page: cap, feed, set, condenser, coil.',
         },
         yes: {
-          ask: 'Does its set open where its own piston is just before the top?',
-          how: 'Lamp and indicator: read the millimetres, beside those of the others.',
+          ask: 'Does its plug spark as its own piston comes just before the top?',
+          how: 'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is.',
           no: spark.leads,
           yes: {
             ...fuel.flooded,
