@@ -116,4 +116,13 @@ describe('the search page', () => {
       await page.locator('#search-list a').first().waitFor();
     });
   });
+
+  it('offers nothing that does nothing without JavaScript, and says where the lists are', async () => {
+    await visit({ path: 'search/', javaScriptEnabled: false }, async (page) => {
+      await page.locator('.noscript').waitFor();
+      for (const dead of ['#search-form', '#search-often']) {
+        expect(await page.locator(dead).isVisible()).toBe(false);
+      }
+    });
+  });
 });
