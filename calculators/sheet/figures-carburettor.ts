@@ -53,6 +53,7 @@ export const carburettorFigures = {
   jet: {
     group: bowl,
     label: 'Main jet bore',
+    usual: 1,
     help: 'Diameter of the hole. A maker’s number may be a diameter or a flow: measure.',
     measure:
       'Clean pin gauges, best of copper or brass, or the plain shanks of new drills. The largest that drops in by its own weight is the bore. Never push or turn one in the hole: it scratches the jet and changes its flow.',
@@ -74,6 +75,7 @@ export const carburettorFigures = {
   'pilot-jet': {
     group: bowl,
     label: 'Pilot jet bore',
+    usual: 0.45,
     help: 'Diameter of its hole. No manual: as the like of it measures that lets its cylinder idle.',
     unit: 'mm',
     min: 0.1,
@@ -95,6 +97,7 @@ export const carburettorFigures = {
   'needle-jet': {
     group: slide,
     label: 'Needle jet bore',
+    usual: 2.6,
     help: 'The hole the needle runs in.',
     unit: 'mm',
     min: 0.5,

@@ -114,7 +114,17 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
       ? engine.figures[box.key]
       : engine.readings[box.step]?.[box.moment][box.index];
   const origin = typeof stands === 'number' && text === plainText(stands) ? 'sheet' : 'yours';
-  const field = readFigure(key, spec, text, undefined, undefined, how, origin);
+  const known = box.kind === 'reading' ? knownAt(engine, box) : spec.usual;
+  const likeKnown = { ...spec, ...(known === undefined ? {} : { usual: known }) };
+  const { doubt: ofFigure, ...field } = readFigure(
+    key,
+    likeKnown,
+    text,
+    undefined,
+    undefined,
+    how,
+    origin,
+  );
   const problem =
     field.problem === undefined
       ? origin === 'yours'
@@ -125,7 +135,7 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
   const isSum = looksLikeSum(withoutMarks(text));
   const far = (value: number): string | undefined =>
     box.kind === 'reading' && !(value === stands && isSettled(engine, box))
-      ? doubtOf(spec, value, text, how.lengths, knownAt(engine, box))
+      ? doubtOf(spec, value, text, how.lengths, known)
       : undefined;
   const deep = (value: number): string | undefined =>
     isTravel(box) ? maybeDegrees(spec, value, text, how.lengths) : undefined;
@@ -137,7 +147,7 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
   const doubt =
     problem === undefined && field.value !== undefined
       ? (deep(field.value) ??
-        far(field.value) ??
+        (box.kind === 'figure' ? ofFigure : far(field.value)) ??
         apart(box, field, how.lengths) ??
         atOdds(field.value))
       : undefined;

@@ -71,6 +71,21 @@ describe('a refused figure is told what its box reads', () => {
     expect(refusal(box, typed, lengths)).toMatch(words);
   });
 
+  it('of a jet, a number in a box of thou may be the one stamped on it', () => {
+    const engine = newEngine('e-1', 'Twin');
+    const read = (key: 'jet' | 'pilot-jet', text: string) =>
+      readNumber(engine, { kind: 'figure', key }, text, { lengths: 'in' }).doubt;
+    expect(read('jet', '120\u2060thou')).toMatch(/^Read as 120 thou\. If 120 is stamped/);
+    expect(read('pilot-jet', '45\u2060thou')).toMatch(/type “0\.45 mm”/);
+    expect(read('jet', '42\u2060thou')).toBeUndefined();
+  });
+
+  it('what may be typed in its place is of the size that the sheet has', () => {
+    const engine = { ...newEngine('e-1', 'Twin'), figures: { gap: 0.381 } };
+    const { problem } = readNumber(engine, gap, 'fifteen', { lengths: 'in' });
+    expect(problem).toMatch(/Type a figure such as 15, 0\.381 mm/);
+  });
+
   it('of a range, half its width goes into the tolerance beside it', () => {
     const engine = newEngine('e-1', 'Twin');
     const read = (key: 'gap' | 'stroke', text: string) =>
