@@ -263,6 +263,27 @@ const saidTwice = (page: Page): Promise<string[]> =>
     }),
   );
 
+/** With all opened: groups narrower than the form that holds them, and buttons of the picture that lie over one another. */
+const badlyOpened = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const closed = [...document.querySelectorAll('details')].filter(({ open }) => !open);
+    for (const fold of closed) fold.open = true;
+    const form = document.querySelector('.calc-form')!.getBoundingClientRect();
+    const narrow = [...document.querySelectorAll('.calc-form .fold')].filter(
+      (fold) => fold.getBoundingClientRect().width < form.width - 1,
+    );
+    const buttons = [...document.querySelectorAll('.calc-picture .turn')];
+    const over = buttons.filter((button, i) => {
+      const { left, right, top, bottom } = button.getBoundingClientRect();
+      return buttons.slice(i + 1).some((other) => {
+        const box = other.getBoundingClientRect();
+        return box.left < right && left < box.right && box.top < bottom && top < box.bottom;
+      });
+    });
+    for (const fold of closed) fold.open = false;
+    return [...narrow, ...over].map(({ textContent }) => textContent.slice(0, 40));
+  });
+
 /** How far the picture that stays in sight reaches over what follows it, at the most, px. */
 const overWhatFollows = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -328,6 +349,8 @@ describe.each(slugs)('%s', (slug) => {
         expect(over, 'the picture over the form, at 1280').toBeLessThanOrEqual(1);
         expect(bare, 'bare below the picture, at 1280').toBeLessThanOrEqual(0.5);
       }
+      await settled(page);
+      expect(await badlyOpened(page), 'opened, at 1280').toEqual([]);
       const buttons = (await page.locator('.calc-picture > :last-child > .turn').count()) > 0;
       await expect.poll(() => picturesOutOfSight(page)).toBeLessThanOrEqual(buttons ? 0 : 56);
       await expect.poll(() => overItsName(page)).toBeLessThanOrEqual(0);
