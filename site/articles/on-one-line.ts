@@ -9,8 +9,8 @@ const COMPONENTS = /\sdata-(?:calculator|sheet|practice)[=\s>]/;
 const TERM = String.raw`[−-]?\d+(?:\.\d+)?(?:[°%]| (?:${UNITS})(?![\p{L}\d²³/]))?`;
 /** Terms with what is done to them between: `(40.0 − 44.0) / 2`. */
 const SUM = String.raw`\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+(?![\p{L}\d]|\.\d)`;
-/** A thread with its pitch, and a number written with hyphens, with letters before it: `M14 × 1.25`, `TM 9-8000`. */
-const NUMBER = String.raw`M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?(?:[A-Z]\d[\d.A-Z]*|\d+(?:\.\d+)?)(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
+/** A thread with its pitch, a number written with hyphens, with letters before it, and a place in a book: `M14 × 1.25`, `TM 9-8000`, `page 8-16`. */
+const NUMBER = String.raw`(?:page|chapter) \d+(?:-\d+)?(?![\p{L}\d])|M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?(?:[A-Z]\d[\d.A-Z]*|\d+(?:\.\d+)?)(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
 const WHOLE = new RegExp(String.raw`(?<![\p{L}\d.,/-])(${SUM}|${NUMBER})`, 'u');
 /** A longer one would be wider than a narrow phone. */
 const LONGEST = 24;

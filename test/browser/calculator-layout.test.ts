@@ -263,6 +263,25 @@ const saidTwice = (page: Page): Promise<string[]> =>
     }),
   );
 
+/** With all opened: groups narrower than the form that holds them, and buttons of the picture that lie over one another. */
+const badlyOpened = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    const form = document.querySelector('.calc-form')!.getBoundingClientRect();
+    const narrow = [...document.querySelectorAll('.calc-form .fold')].filter(
+      (fold) => fold.getBoundingClientRect().width < form.width - 1,
+    );
+    const buttons = [...document.querySelectorAll('.calc-picture .turn')];
+    const over = buttons.filter((button, i) => {
+      const { left, right, top, bottom } = button.getBoundingClientRect();
+      return buttons.slice(i + 1).some((other) => {
+        const box = other.getBoundingClientRect();
+        return box.left < right && left < box.right && box.top < bottom && top < box.bottom;
+      });
+    });
+    return [...narrow, ...over].map(({ textContent }) => textContent.slice(0, 40));
+  });
+
 /** How far the picture that stays in sight reaches over what follows it, at the most, px. */
 const overWhatFollows = (page: Page): Promise<number> =>
   page.evaluate(() => {
@@ -355,6 +374,8 @@ describe.each(slugs)('%s', (slug) => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
       expect(await cutOff(page)).toEqual([]);
       await expect.poll(() => brokenNames(page)).toEqual([]);
+      await page.setViewportSize({ width: 1280, height: 900 });
+      await expect.poll(() => badlyOpened(page), { message: 'opened, at 1280' }).toEqual([]);
 
       await page.emulateMedia({ media: 'print' });
       await page.setViewportSize({ width: 720, height: 1000 });

@@ -69,6 +69,13 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
       expect(alike.map(({ label }) => label)).toEqual([]);
     });
 
+    it('calls no two ± by one name', () => {
+      const names = defaults.errorFields.map((field) =>
+        field.kind === 'choice' ? field.label : field.spec.label,
+      );
+      expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
+    });
+
     it('keeps its keys apart', () => {
       const all = Object.entries<Input>(calculator.inputs).flatMap(([key, input]) => [
         ...(input.kind === 'series' ? seriesKeys(key, input.most, input.first) : [key]),

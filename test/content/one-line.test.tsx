@@ -30,7 +30,11 @@ describe('a figure and its unit stand on one line', () => {
     ['M14 × 1.25 and 3 cylinders', '[M14 × 1.25] and 3 cylinders'],
     ['some 700 newtons, 88 newton metres', 'some [700 newtons], [88 newton metres]'],
     ['1.0 to 1.5 thousandths, 3 decibels more', '1.0 to [1.5 thousandths], [3 decibels] more'],
-    ['AC 43.13-1B, page 8-16, B1.13M-1995', '[AC 43.13-1B], page [8-16], [B1.13M-1995]'],
+    ['AC 43.13-1B, page 8-16, B1.13M-1995', '[AC 43.13-1B], [page 8-16], [B1.13M-1995]'],
+    [
+      'chapter 5, on; chapters 2, 3 page 1985, page not',
+      '[chapter 5], on; chapters 2, 3 [page 1985], page not',
+    ],
     ['TM 9-8000, fires 1-3-2; hole 3-1.', '[TM 9-8000], fires [1-3-2]; hole [3-1].'],
     ['lead-free, a 2-hole tag, −1.5 to 1', 'lead-free, a 2-hole tag, −1.5 to 1'],
     ['JCGM 100:2008, ISO 286-1:2010', '[JCGM 100:2008], [ISO 286-1:2010]'],

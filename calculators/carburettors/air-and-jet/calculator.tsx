@@ -60,7 +60,7 @@ export default defineCalculator({
   remarks,
   picture: Picture,
   ready: {
-    caption: `Jet for air at 900 m, humidity 60 %, after ${demoJets.main} mm was right at 12 °C, 100 m and 70 % (invented engine)`,
+    caption: `Jet for air at 900 m, humidity 60%, after ${demoJets.main} mm was right at 12 °C, 100 m and 70% (invented engine)`,
     vary: 'temperature',
     over: [-10, -5, 0, 5, 10, 15, 20, 25, 30, 35, 40],
     show: ['density', 'relative-density', 'jet-area-ratio', 'jet', 'mixture'],

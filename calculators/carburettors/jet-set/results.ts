@@ -61,7 +61,7 @@ export const results = {
     decimals: 3,
   },
   against: {
-    label: 'Area against it (+ larger)',
+    label: 'Area against it (+ larger)',
     unit: '%',
     help: 'Against the size wanted, or the mean of the set where none is given.',
     table: 'jets',

@@ -28,7 +28,7 @@ export default defineCalculator({
     throttles: {
       caption: 'Each eighth of throttle, clip as given',
       rowHeading: 'Throttle',
-      row: (_, index) => `${fixed(throttles[index - 1]!, 1)}%`,
+      row: (_, index) => `${String(throttles[index - 1]!)}%`,
       verdict: {
         heading: 'In charge',
         say: (_, __, index) => circuitAt(throttles[index - 1]!).name,

@@ -336,6 +336,7 @@ export const inputs = {
   'other-deck': {
     ...barrelInputs.deck,
     ...ofOthers,
+    label: 'Crown to deck, other cylinders',
     default: near(() => 'deck', demoUnevenness.deck),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
     when: (values) => several(values) && onBench(values),

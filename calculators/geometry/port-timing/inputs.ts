@@ -177,13 +177,14 @@ export const inputs = {
   'other-deck': {
     ...barrelInputs.deck,
     ...ofOthers,
+    label: 'Crown to deck, other cylinders',
     default: near('deck', demoUnevenness.deck),
     member: (index) => `Cylinder ${String(index + 1)}, crown to deck`,
   },
   'other-exhaust': {
     ...edge,
     ...ofOthers,
-    label: 'Exhaust, top edge',
+    label: 'Exhaust, other cylinders',
     help: 'From the deck down, on that cylinder.',
     default: near('port', demoUnevenness.port, 0),
     member: (index) => `Cylinder ${String(index + 1)}, exhaust`,
@@ -191,7 +192,7 @@ export const inputs = {
   'other-transfer': {
     ...edge,
     ...ofOthers,
-    label: 'Transfer, top edge',
+    label: 'Transfer, other cylinders',
     help: 'From the deck down, on that cylinder.',
     default: near('port', demoUnevenness.port, 1),
     member: (index) => `Cylinder ${String(index + 1)}, transfer`,
@@ -199,7 +200,7 @@ export const inputs = {
   'other-inlet': {
     ...edge,
     ...ofOthers,
-    label: 'Inlet, bottom edge',
+    label: 'Inlet, other cylinders',
     help: 'From the deck down, on that cylinder.',
     default: near('inlet-edge', demoUnevenness.inlet),
     member: (index) => `Cylinder ${String(index + 1)}, inlet`,
