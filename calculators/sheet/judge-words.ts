@@ -112,6 +112,16 @@ export function against(
   };
 }
 
+/**
+ * What is left of a verdict once something that the reading rests on has changed: what it came to by the
+ * figures of that day is not known any more. Nothing where there is none.
+ */
+export function ofBefore({ result }: Verdict): { mark: string; words: string } | undefined {
+  if (result === 'pass') return { mark: '↻ Passed when read', words: '' };
+  if (result !== 'fail') return undefined;
+  return { mark: '↻ Out when read.', words: 'Read it again before anything is corrected.' };
+}
+
 /** A correction in words: the turn that moves all before what is asked for at one box, and what else is said, each once. */
 export function correctionWords(
   { first, rows, whole }: Judgement,

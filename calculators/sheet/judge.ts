@@ -40,7 +40,13 @@ import { showReading, stepUnit, toldDigits } from './step-units.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { widest } from './widest.ts';
 
-export { correctionWords, saidOfAll, type Judgement, type Verdict } from './judge-words.ts';
+export {
+  correctionWords,
+  ofBefore,
+  saidOfAll,
+  type Judgement,
+  type Verdict,
+} from './judge-words.ts';
 
 /** Figures that a step's judgement cannot do without, on this engine. */
 export function wantedFigures(id: StepId, engine: Engine): FigureKey[] {

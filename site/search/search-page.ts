@@ -1,4 +1,5 @@
 import { hyphenedApart } from '../browser/hyphened.ts';
+import { pageAnswers } from '../opening/answering.ts';
 import { makeFinder, type Found, type SearchIndex } from './finder.ts';
 
 const MOST = 20;
@@ -106,3 +107,4 @@ box.addEventListener('input', () => {
 });
 if (box.value === '') box.value = new URLSearchParams(location.search).get('q') ?? '';
 void show();
+pageAnswers();

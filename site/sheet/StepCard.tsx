@@ -6,7 +6,13 @@ import { spotFragment, spotOf } from '../../calculators/sheet/due.ts';
 import { sheetFigures } from '../../calculators/sheet/figures.ts';
 import { boxTitle, firedByBox } from '../../calculators/sheet/firing-order.ts';
 import { howOf } from '../../calculators/sheet/how-of.ts';
-import { judge, saidOfAll, targetOrWanted, type Verdict } from '../../calculators/sheet/judge.ts';
+import {
+  judge,
+  ofBefore,
+  saidOfAll,
+  targetOrWanted,
+  type Verdict,
+} from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
@@ -76,20 +82,20 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
   const { rows } = judgement;
   const [isCheck, setIsCheck] = useState(false);
   const anyFound = readingOf(engine, id).found.some((entry) => entry !== null);
-  const isOfBefore = (result: Verdict['result'], i: number): boolean =>
-    progress.stale.includes(i) && result === 'pass';
+  const before = rows.map((row, i) => (progress.stale.includes(i) ? ofBefore(row) : undefined));
   const { label } = units[fieldUnit(reading, lengths)];
   /** Beside a text that is refused stands no verdict of what was read before it, and below it no advice. */
   const said = rows.map((row, i) => {
     const held = entriesOf(engine, id)[i] ?? null;
     return isUnread(engine, id, i)
       ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
-      : isOfBefore(row.result, i)
-        ? // What it came to by the figures of that day is not known any more.
-          { result: row.result, mark: '↻ Passed when read', words: '' }
+      : before[i]
+        ? { result: row.result, ...before[i] }
         : { result: row.result, mark: verdictMarks[row.result], words: row.words };
   });
-  const advice = saidOfAll(judgement, isUnread(engine, id));
+  const failed = rows.flatMap(({ result }, i) => (result === 'fail' ? [i] : []));
+  const isPast = failed.length > 0 && failed.every((i) => before[i]);
+  const advice = isPast ? [] : saidOfAll(judgement, isUnread(engine, id));
   return (
     <>
       <div class="boxes" role="group" aria-label={`${steps[id].title}: readings`}>

@@ -1,7 +1,13 @@
 import { useRef, useState } from 'preact/hooks';
 import { isUnread, momentWords, placeOf } from '../../calculators/sheet/box-places.ts';
 import { isDue, spotFragment, type Spot } from '../../calculators/sheet/due.ts';
-import { correctionWords, isMoves, judge, saidOfAll } from '../../calculators/sheet/judge.ts';
+import {
+  correctionWords,
+  isMoves,
+  judge,
+  ofBefore,
+  saidOfAll,
+} from '../../calculators/sheet/judge.ts';
 import { lastGoodWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxName } from '../../calculators/sheet/model.ts';
 import { outdatedAt } from '../../calculators/sheet/outdated.ts';
@@ -46,7 +52,9 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
     moment: unread ?? (held === null ? ('found' as const) : ('left' as const)),
   }));
   const [kind, setKind] = useState<Exclude<Manner['kind'], undefined>>(
-    row.result === 'fail' || outdatedAt(engine, step).includes(index) ? 'change' : 'check',
+    (row.result === 'fail' && !stale) || outdatedAt(engine, step).includes(index)
+      ? 'change'
+      : 'check',
   );
   const [wrote, setWrote] = useState(false);
   /** What stands in the box is refused, so that the verdict is about what was read before it. */
@@ -60,28 +68,28 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
     setSession({ number: number + 1, open: true, moment: 'left' });
     requestAnimationFrame(() => document.getElementById('one-box')?.focus());
   };
-  const ofBefore = (refused || unread !== undefined) && held !== null;
+  const isLastGood = (refused || unread !== undefined) && held !== null;
+  const past = stale && !wrote ? ofBefore(row) : undefined;
   // What was asked for stays readable while it is turned, until the next reading is typed.
-  const judged = !open || wrote || row.result === 'fail' || isLeftOut || ofBefore;
+  const judged = !open || wrote || row.result === 'fail' || isLeftOut || isLastGood;
   const ofAll = saidOfAll(judgement, isUnread(engine, step));
   // What a correction moves is said to who makes one.
   const said =
-    ofBefore || ofAll.length === 0
+    isLastGood || past || ofAll.length === 0
       ? []
       : row.result === 'fail'
         ? correction.rest
         : ofAll.filter((one) => !isMoves(step, one, lengths));
-  const passed = row.result === 'pass' && (!stale || wrote);
-  const verdict = ofBefore
+  const isOut = row.result === 'fail' && !past;
+  const verdict = isLastGood
     ? lastGoodWords(step, held, lengths)
-    : row.result === 'pass'
-      ? passed
+    : past
+      ? `${past.mark} ${past.words}`.trim()
+      : row.result === 'pass'
         ? `✓ Pass ${row.words}`
-        : // What it came to by the figures of that day is not known any more.
-          '↻ Passed when read'
-      : row.result === 'fail'
-        ? `✕ To correct: ${correction.words}`
-        : row.words;
+        : row.result === 'fail'
+          ? `✕ To correct: ${correction.words}`
+          : row.words;
   return (
     <>
       {open ? (
@@ -126,7 +134,7 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
         </>
       )}
       <p
-        class={`one-verdict verdict-${judged && !ofBefore ? row.result : 'empty'}`}
+        class={`one-verdict verdict-${judged && !isLastGood ? row.result : 'empty'}`}
         tabIndex={-1}
         ref={told}
       >
@@ -135,11 +143,8 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
       {judged ? <Said sentences={said} /> : null}
       <div class="bar-buttons">
         {(!open || wrote) && held !== null ? (
-          <button
-            type="button"
-            onClick={() => readAgain(row.result === 'fail' ? 'change' : 'check')}
-          >
-            {row.result === 'fail' ? 'Corrected: read it again' : 'Read it again'}
+          <button type="button" onClick={() => readAgain(isOut ? 'change' : 'check')}>
+            {isOut ? 'Corrected: read it again' : 'Read it again'}
           </button>
         ) : null}
         {open && !wrote && held !== null ? (

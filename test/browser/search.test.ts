@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { COLOURS, expectAccessible } from './support/axe.ts';
 import { slugs } from './support/built.ts';
 import { phone, visit } from './support/page.ts';
@@ -114,6 +114,19 @@ describe('the search page', () => {
       await page.unroute('**/search-index.json');
       await page.locator('input[name="q"]').fill('stroke ');
       await page.locator('#search-list a').first().waitFor();
+    });
+  });
+
+  it('says that its script did not come, and finds what was asked once it comes', async () => {
+    const options = { expected: [/ERR_FAILED/], tolerated: [/Failed to fetch/] };
+    await visit({ path: 'search/', ...options }, async (page) => {
+      await page.route(/\/_astro\/.*\.js$/, (route) => route.abort());
+      await page.goto(new URL('search/?q=points+gap', inject('siteUrl')).href);
+      await page.getByText('does not answer').waitFor();
+      await page.unroute(/\/_astro\/.*\.js$/);
+      await page.getByRole('button', { name: 'Try again' }).click();
+      await page.locator('#search-list a').first().waitFor();
+      expect(await page.locator('#search-box').inputValue()).toBe('points gap');
     });
   });
 

@@ -134,6 +134,25 @@ describe('the whole job, from an empty browser to the printed sheet', () => {
     });
   });
 
+  it('what was out asks for nothing to be cut once a figure that it rests on has changed', async () => {
+    await visit({ path: 'sheet/' }, async (page) => {
+      await ready(page);
+      await button(page, 'Try the demo').click();
+      const squish = page.locator('#step-squish');
+      await squish.locator('> summary').click();
+      const said = (): Promise<string | null> => squish.locator('.boxes').textContent();
+      for (const i of [1, 2, 3]) await box(page, 'left', 'squish', i).fill('2');
+      await expect.poll(said).toContain('faced off');
+      await figure(page, 'stroke').fill('52');
+      await expect.poll(() => squish.textContent()).toContain('To be checked again');
+      await expect
+        .poll(said)
+        .toContain('Out when read. Read it again before anything is corrected');
+      expect(await squish.textContent()).not.toContain('faced off by');
+      expect(await said()).not.toContain('faced off');
+    });
+  });
+
   it('a barrel that was lowered sends the squish to be measured anew, and says what is left', async () => {
     await visit({ path: 'sheet/' }, async (page) => {
       await ready(page);
