@@ -257,7 +257,7 @@ describe('a bare 0.014 in a field of thou', () => {
   it('is asked about, since it looks like inches', () => {
     for (const typed of ['0.014', '.014', '0,014']) {
       expect(read(typed).problem, typed).toBe(
-        `“${typed}” looks like inches, and a bare figure here is in thou. With its unit, type “${typed} in” or “${typed} thou”.`,
+        `“${typed}” looks like inches, and a bare figure here is in thou. With its unit, type “${typed} in”.`,
       );
       expect(read(typed).value).toBeUndefined();
     }
