@@ -3,7 +3,7 @@ import { offeredIn } from '../../calculators/frame/field/offered.ts';
 
 describe('what a sentence offers to type', () => {
   it.each([
-    ['With its unit, type “0.014 in” or “0.014 thou”.', ['0.014 in', '0.014 thou']],
+    ['With its unit, type “3/32 in” or “3/32 mm”.', ['3/32 in', '3/32 mm']],
     [
       'If it is 0.35 mm, type “0.35 mm”. If it is right, type “0.35 thou”.',
       ['0.35 mm', '0.35 thou'],
