@@ -36,6 +36,9 @@ describe('the names of uneven sets on the plate', () => {
 describe('the names on the plate of the example', () => {
   it.each([
     ['as it opens', {}],
+    ['with two sets', { sets: '2' }],
+    ['with four sets', { sets: '4' }],
+    ['with six sets', { sets: '6' }],
     [
       'with four holes near the rim',
       { sets: '4', outside: '120', holes: '1', 'radius-1': '50', slots: '0' },

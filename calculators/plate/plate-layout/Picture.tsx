@@ -80,7 +80,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   /** Of a hole, or of the handle on it. */
   const roundOf = (each: SetHole): number => Math.max(each.radius, each === spot ? HANDLE : 0) + 1;
   const bars = barBox(view);
-  const sheet: Box = { left: 2, top: 2, right: width - 2, bottom: height - 2 };
+  const sheet: Box = { left: 1, top: 1, right: width - 1, bottom: height - 1 };
   /** Names already given a place, and the holes that no name may lie on. */
   const taken: Box[] = spots.map((each) => round(each.x, each.y, roundOf(each)));
   const ofStill = useMemo(() => feltOf(still, place), [still]);

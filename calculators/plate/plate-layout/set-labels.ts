@@ -101,7 +101,7 @@ export const feltTogether = (one: Felt, other: Felt): Felt => ({
 
 /** How much worse an edge under a name is than a centre line, and how near it may come, user units. */
 const EDGE = 100;
-const CLEAR = 2;
+const CLEAR = 1;
 
 /** What a name strikes of all lines, and above all of those that are no centre lines. */
 export const strikesOf =
