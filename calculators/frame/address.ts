@@ -1,6 +1,6 @@
 import type { Evaluation, Origins, Texts } from './evaluate.ts';
 import { cutText, LONGEST, plainText, type Field } from './field/fields.ts';
-import { numberAndUnit, withoutMarks } from './field/parse.ts';
+import { CUT_OFF, numberAndUnit, withoutMarks } from './field/parse.ts';
 import { isHomeUnit } from './field/typed-units.ts';
 import { isAssumedLimit, isExample } from './whose-field.ts';
 import { BETWEEN, inOneUnit, readingParts, withoutEnd } from './field/readings.ts';
@@ -22,8 +22,12 @@ const TRAILING = /[.,;:!?>\]}]+$/u;
 /** Quotation marks are taken for such behind a unit alone: behind a figure they may be inches or minutes. */
 const QUOTES = /(?<=\p{L}[.,!?]?)["'»”’]+$/u;
 
+/** How a page shows a long link short: the figure before it may have lost digits. */
+const SHORTENED = /(?<=\d)(?:\.{3}|…)$/u;
+
 /** A value without what the end of a sentence has put behind it. */
 function withoutTrail(value: string): string {
+  if (SHORTENED.test(value)) return value.replace(SHORTENED, CUT_OFF);
   const cut = value.replace(QUOTES, '').replace(TRAILING, '');
   const opened = [...cut].filter((letter) => letter === '(').length;
   const shut = [...cut].filter((letter) => letter === ')').length;

@@ -7,6 +7,7 @@ import {
   toQuery,
   withOwn,
 } from '../../calculators/frame/address.ts';
+import { parse } from '../../calculators/frame/field/parse.ts';
 import type { Origin } from '../../calculators/frame/types.ts';
 import { fieldNamed, run } from './sample.ts';
 
@@ -164,5 +165,21 @@ describe('what an entry of the history remembers', () => {
       expect(withOwn(origins, odd)).toEqual(origins);
     }
     expect(withOwn(origins, { depth: 'yours' })).toEqual(origins);
+  });
+});
+
+describe('an address copied from where it was shown short', () => {
+  it.each(['…', '...'])('with %s behind a figure gives that figure to nobody', (end) => {
+    expect(fromQuery(`?width=60mm&depth=2.5${end}`)).toEqual({ width: '60mm', depth: '2.5…' });
+    const { depth } = fromQuery(`?depth=2.5${end}`);
+    const read = parse(depth!, 'mm');
+    expect(read.kind === 'bad' && read.sentence).toMatch(
+      /^“2\.5…” is cut off, as a long link is where it is shown short: open the link itself\./,
+    );
+  });
+
+  it('behind a unit the marks are of the sentence', () => {
+    expect(fromQuery('?width=60mm...')).toEqual({ width: '60mm' });
+    expect(fromQuery('?width=60.')).toEqual({ width: '60' });
   });
 });

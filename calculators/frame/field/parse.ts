@@ -30,6 +30,9 @@ const LARGEST = 1e100;
  * joiner, which nobody sees): what is quoted to the reader is what the reader typed.
  */
 export const IMPLIED = '\u2060';
+/** Ends the text of an address that was copied from where it was shown short. */
+export const CUT_OFF = '…';
+
 /** A kept text as it is shown and written in an address. */
 export const withoutMarks = (text: string): string => text.replaceAll(IMPLIED, '');
 
@@ -182,6 +185,11 @@ export function parse(
       : bad(`${quote(text)} is larger than any ${noun.replace(/^an? /, '')} there is.`);
   const trimmed = withoutMarks(text).trim();
   const unreadable = (): Parsed => {
+    if (trimmed.endsWith(CUT_OFF)) {
+      return bad(
+        `${quote(text)} is cut off, as a long link is where it is shown short: open the link itself.`,
+      );
+    }
     if (sums === undefined || !looksLikeSum(trimmed)) {
       return bad(`${quote(text)} cannot be read as ${noun}.`);
     }
