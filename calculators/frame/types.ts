@@ -40,6 +40,11 @@ export interface NumberInput extends InputBase {
   readonly whole?: boolean;
   /** Set where it is often stamped on the part in hundredths of a millimetre: the bore of a jet. */
   readonly stamped?: boolean;
+  /**
+   * What is said of a text that names the figure otherwise than by its quantity, such as the gauge number
+   * of a wire, and what to type for it; nothing of any other text.
+   */
+  readonly otherwise?: (typed: string) => string | undefined;
   /** Step of the buttons and arrow keys, in the home unit. */
   readonly step: number;
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */

@@ -179,7 +179,7 @@ it('threads to the inch are told their pitch where a length is asked for', () =>
   for (const text of ['26 tpi', '26tpi', '26 T.P.I.']) {
     expect(parse(text, 'mm')).toEqual({
       kind: 'bad',
-      sentence: `“${text}” counts the threads to an inch, and this field takes the length of one: type “0.9769 mm”.`,
+      sentence: `“${text}” counts the threads to an inch, and this field takes the length of one: type “0.9769 mm” or “0.03846 in”.`,
     });
   }
   expect(JSON.stringify(parse('0 tpi', 'mm'))).not.toContain('Infinity');

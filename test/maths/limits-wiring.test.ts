@@ -1,5 +1,6 @@
 import { hoursAt, hoursByRule } from '../../calculators/maths/wiring/battery.ts';
 import { fuseFor } from '../../calculators/maths/wiring/fuse.ts';
+import { americanGaugeArea } from '../../calculators/maths/wiring/gauge.ts';
 import { settledCurrent, voltsLeft } from '../../calculators/maths/wiring/supply.ts';
 import {
   copperResistance,
@@ -70,6 +71,13 @@ holdsTo([
     takes: [0.1, 1],
     refuses: [0, -0.1, 1.01, NaN],
     says: range('The share of its rating that a fuse carries', 'more than 0 and at most 1'),
+  },
+  {
+    of: ['gauge'],
+    run: americanGaugeArea,
+    takes: [-3, 0, 40],
+    refuses: [-3.1, 41, NaN],
+    says: range('The American gauge of the wire', 'from -3 to 40'),
   },
   {
     of: ['volts'],

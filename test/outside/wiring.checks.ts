@@ -7,6 +7,7 @@ import {
 } from '../../calculators/maths/ignition/coil-charge.ts';
 import { hoursByRule } from '../../calculators/maths/wiring/battery.ts';
 import { FUSE_RATINGS } from '../../calculators/maths/wiring/fuse.ts';
+import { americanGaugeArea } from '../../calculators/maths/wiring/gauge.ts';
 import { settledCurrent, voltsLeft } from '../../calculators/maths/wiring/supply.ts';
 import {
   copperResistance,
@@ -20,6 +21,9 @@ import type { OutsideCheck } from './types.ts';
 const topic = 'wiring';
 const IEC_60228 = 'IEC 60228:2004, Conductors of insulated cables';
 const BS_7671 = 'BS 7671:2018, Requirements for electrical installations, Appendix 4';
+
+const WIRE_TABLES =
+  'Copper Wire Tables, National Bureau of Standards Handbook 100 (1966), Table 5; recalled from memory';
 
 const wire = (area: number) => STANDARD_WIRES.find((each) => each.area === area)!;
 
@@ -129,18 +133,38 @@ const gauges: readonly (readonly [gauge: number, ohms: number])[] = [[10, 0.9989
 
 const gaugeChecks = gauges.map(([gauge, ohms]): OutsideCheck => ({
   topic,
-  what: `resistance of 1000 ft of copper of AWG ${String(gauge)} at 20 °C, diameter 0.005 in × 92^((36 − n)/39)`,
-  source:
-    'Copper Wire Tables, National Bureau of Standards Handbook 100 (1966), Table 5; recalled from memory',
+  what: `resistance of 1000 ft of copper of AWG ${String(gauge)} at 20 °C`,
+  source: WIRE_TABLES,
   kind: 'from memory',
   unit: 'ohm',
   expected: ohms,
-  ours: () => {
-    const diameter = 0.127 * 92 ** ((36 - gauge) / 39);
-    return copperResistance(304.8, (Math.PI / 4) * diameter ** 2, 20);
-  },
+  ours: () => copperResistance(304.8, americanGaugeArea(gauge), 20),
   tolerance: 0.0005 * ohms,
   why: 'four digits in the table',
+}));
+
+/** Cross-section of solid copper wire, mm², to four digits. */
+const sections: readonly (readonly [gauge: number, area: number])[] = [
+  [-3, 107.2],
+  [0, 53.49],
+  [4, 21.15],
+  [10, 5.261],
+  [12, 3.309],
+  [14, 2.081],
+  [16, 1.309],
+  [18, 0.823],
+];
+
+const sectionChecks = sections.map(([gauge, area]): OutsideCheck => ({
+  topic,
+  what: `cross-section of American gauge ${gauge === -3 ? '0000' : String(gauge)}`,
+  source: WIRE_TABLES,
+  kind: 'from memory',
+  unit: 'mm²',
+  expected: area,
+  ours: () => americanGaugeArea(gauge),
+  tolerance: area * 3e-4,
+  why: 'The table rounds each diameter before it is squared.',
 }));
 
 interface Circuit {
@@ -317,6 +341,7 @@ export const checks: readonly OutsideCheck[] = [
   ...borneChecks,
   ...warmthChecks,
   ...gaugeChecks,
+  ...sectionChecks,
   ...circuitChecks,
   ...meanChecks,
   ...byHand,

@@ -26,6 +26,7 @@ export type FieldSpec = Pick<
   | 'why'
   | 'whole'
   | 'stamped'
+  | 'otherwise'
   | 'step'
   | 'assumed'
   | 'judgesBy'
@@ -333,6 +334,8 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
       `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in”${fraction.unit === 'mm' ? ` or “${fraction.typed} mm”` : ''}.`,
     );
   }
+  const named = reading.byHand ? spec.otherwise?.(asTyped(figure)) : undefined;
+  if (named !== undefined) return bad(named);
   const like = () => exampleWords(spec, lengths, reading.usual);
   const parsed = parse(figure, spec.unit, like, sums);
   const thousands = inThousands(figure, spec, reading);

@@ -1,4 +1,4 @@
-import { convert } from '../../maths/units/units.ts';
+import { convert, type Unit } from '../../maths/units/units.ts';
 import { exampleWords } from './examples.ts';
 import { looksLikeSum, type Sums } from './sums.ts';
 import { unitTyped } from './typed-units.ts';
@@ -140,10 +140,11 @@ function feetAndInches(text: string, home: UnitName): Parsed | undefined {
 /** What is said of threads to the inch where a length is asked for: 26 tpi is a pitch of 0.9769 mm. */
 function threadsToAnInch(value: number, unit: string, text: string): Parsed | undefined {
   if (!/^t\.?p\.?i\.?$/iu.test(unit) || !(value > 0)) return undefined;
-  const pitch = Number(convert(1 / value, 'in', 'mm').toPrecision(4));
+  const pitch = (unit: Unit): string =>
+    `${String(Number(convert(1 / value, 'in', unit).toPrecision(4)))} ${unit}`;
   return {
     kind: 'bad',
-    sentence: `${quote(text)} counts the threads to an inch, and this field takes the length of one: type “${String(pitch)} mm”.`,
+    sentence: `${quote(text)} counts the threads to an inch, and this field takes the length of one: type “${pitch('mm')}” or “${pitch('in')}”.`,
   };
 }
 

@@ -17,6 +17,7 @@
  * middle. All lengths in mm, masses in g, areas in mm², densities in kg/m³.
  */
 import { GAUGE_READINGS } from '../limits/gauge-readings.ts';
+import { circleArea } from '../numeric/circle-area.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertNumber, assertWithin, type Limits } from '../numeric/within.ts';
@@ -155,7 +156,7 @@ function assertFeed(feed: FuelFeed): void {
 
 /** Area of the seat's hole, mm². */
 export function seatArea(seat: number): number {
-  return (Math.PI / 4) * seat * seat;
+  return circleArea(seat);
 }
 
 /**

@@ -6,6 +6,7 @@
  * The ring is taken in the plane of the jet's mouth, which is where the gap is least. Lengths in mm,
  * areas in mm², angles in degrees.
  */
+import { circleArea } from '../numeric/circle-area.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertNumber, assertWithin } from '../numeric/within.ts';
@@ -78,7 +79,7 @@ export function needleDiameterAt(needle: TaperedNeedle, rise: number): number {
 
 /** Area of a round hole, mm², from its diameter in mm. */
 export function holeArea(diameter: number): number {
-  return (Math.PI / 4) * diameter * diameter;
+  return circleArea(diameter);
 }
 
 /**

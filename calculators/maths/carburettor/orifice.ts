@@ -1,3 +1,4 @@
+import { circleArea } from '../numeric/circle-area.ts';
 import { assertWithin } from '../numeric/within.ts';
 import { STANDARD_GRAVITY } from '../units/standard.ts';
 
@@ -44,7 +45,7 @@ function speed({ head, coefficient }: Bench): number {
 }
 
 /** Area, mm², of a round hole of `bore` mm, and the bore of an area. */
-export const areaOfBore = (bore: number): number => (Math.PI / 4) * bore ** 2;
+export const areaOfBore = circleArea;
 export const boreOfArea = (area: number): number => Math.sqrt((4 * area) / Math.PI);
 
 /**

@@ -8,7 +8,8 @@
  * Source of both names: G. P. Blair, The Basic Design of Two-Stroke Engines, SAE R-104, 1990,
  * chapter 1 (recalled from memory).
  */
-import { assertDiameter, circleArea, cylinderVolume } from './cylinder-volume.ts';
+import { assertDiameter, cylinderVolume } from './cylinder-volume.ts';
+import { circleArea } from '../numeric/circle-area.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertNumber } from '../numeric/within.ts';

@@ -1,13 +1,9 @@
+import { circleArea } from '../numeric/circle-area.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 
 /** Cubic millimetres in one cubic centimetre. */
 const MM3_PER_CC = 1000;
-
-/** Area of a circle in mm², from its diameter in mm, 0 or more. */
-export function circleArea(diameter: number): number {
-  return (Math.PI / 4) * diameter * diameter;
-}
 
 /** Volume in cc of a round space of `diameter` mm and `height` mm; negative for a negative height. */
 export function cylinderVolume(diameter: number, height: number): number {

@@ -12,7 +12,8 @@
  * squish (recalled from memory); it follows from the balance of mass alone, and is tested against
  * that.
  */
-import { assertDiameter, circleArea } from './cylinder-volume.ts';
+import { assertDiameter } from './cylinder-volume.ts';
+import { circleArea } from '../numeric/circle-area.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { integrate } from '../numeric/integrate.ts';
 import { sayNumber } from '../numeric/rounding.ts';

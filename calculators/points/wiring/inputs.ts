@@ -4,6 +4,7 @@ import { demoWiring } from '../../demo/wiring.ts';
 import { currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
+import { otherSizes } from './other-sizes.ts';
 import { MOST_COILS } from '../../frame/ranges.ts';
 
 export const groups = {
@@ -48,10 +49,11 @@ export const inputs = {
     kind: 'number',
     group: groups.way,
     label: 'Copper of the wire',
-    help: 'Its cross-section, without the insulation.',
+    help: 'Its cross-section, without the insulation. A size of the reel, such as 14/0.30 or 16 AWG, is told its mm².',
     measure:
       'Count the strands and measure one with a micrometer: strands × diameter × diameter × 0.785.',
     unit: 'wire',
+    otherwise: otherSizes,
     min: 0.05,
     max: 100,
     why: 'finer is a thread, and thicker belongs on a starter',
