@@ -3,10 +3,14 @@ import type { FigureKey } from '../../calculators/sheet/figures.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import type { Action } from '../../content/faults/types.ts';
 
+/** The figure of the sheet that the answer's step is judged by; none where it has none. */
+export const targetOf = ({ step }: Action): FigureKey | undefined =>
+  step && steps[step].reading?.target;
+
 /** The figures of the sheet that an answer rests on, that of its step first. */
-export function keysOf({ step, figures = [] }: Action): FigureKey[] {
-  const target = step && steps[step].reading?.target;
-  return [...new Set([...(target ? [target] : []), ...figures])];
+export function keysOf(action: Action): FigureKey[] {
+  const target = targetOf(action);
+  return [...new Set([...(target ? [target] : []), ...(action.figures ?? [])])];
 }
 
 /**

@@ -49,7 +49,7 @@ export const inputs = {
     kind: 'number',
     group: groups.way,
     label: 'Copper of the wire',
-    help: 'Its cross-section, without the insulation. A size of the reel, such as 14/0.30 or 16 AWG, is told its mm².',
+    help: 'Its cross-section, without the insulation. A size off the reel, such as 14/0.30 or 16 AWG, is told what it comes to.',
     measure:
       'Count the strands and measure one with a micrometer: strands × diameter × diameter × 0.785.',
     unit: 'wire',
