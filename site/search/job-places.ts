@@ -1,5 +1,6 @@
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { actionsOf } from '../../content/faults/types.ts';
+import { signGroups } from '../../content/first-start/signs.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
 import type { Found } from './finder.ts';
 
@@ -21,8 +22,8 @@ const pages: readonly Place[] = [
     title: 'What the engine says',
     purpose:
       'Sound, spark, smoke, plugs and temperature: what each means, and what to check first.',
-    also: 'symptoms, signs, smoke, noises, plug colours',
-    text: '',
+    also: 'symptoms, signs, smoke, noises, plug colours, backfires, pops back, spits back, bangs',
+    text: signGroups.flatMap(({ signs }) => signs.map(({ sign }) => sign)).join(', '),
   },
   {
     url: 'first-start/#runaway',

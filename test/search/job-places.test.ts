@@ -51,6 +51,13 @@ describe('what is typed beside an engine that does not run', () => {
     ['where to begin', 'theory/'],
     ['convert inches', 'search/?q=15+thou'],
     ['bench checks', 'bench/'],
+    ['backfire', 'first-start/#signs'],
+    ['bangs in the exhaust', 'first-start/#signs'],
+    ['spits back', 'first-start/#signs'],
+    ['bent crank', 'sheet/#step-run-out'],
+    ['crank runout', 'sheet/#step-run-out'],
+    ['decoke', 'faults/#short-of-power'],
+    ['octane', 'faults/#knocks'],
   ])('“%s” finds %s among the first two', (question, url) => {
     expect(urls(question).slice(0, 2)).toContain(url);
   });
