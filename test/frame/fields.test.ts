@@ -201,7 +201,7 @@ describe('a field of named options', () => {
     });
     expect(given(undefined)).toMatchObject({ value: 'round', text: 'round', origin: 'example' });
     expect(given('toString').problem).toBe(
-      '“toString” is not a choice for shape. Choose one of: Round, Square, Thick, and open.',
+      '“toString” is not a choice for “Shape”. Choose one of: Round, Square, Thick, and open.',
     );
     const plain = fieldNamed(run(), 'shape')!;
     for (const key of ['group', 'measure', 'assumed']) expect(plain).not.toHaveProperty(key);

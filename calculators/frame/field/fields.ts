@@ -456,7 +456,7 @@ export function choiceField(key: string, input: ChoiceInput, given: Given): Choi
     Object.hasOwn(options, typed)
       ? { kind: 'value', value: typed }
       : bad(
-          `${quote(typed)} is not a choice for ${label.toLowerCase()}. Choose one of: ${Object.values(options).join(', ')}.`,
+          `${quote(typed)} is not a choice for “${label}”. Choose one of: ${Object.values(options).join(', ')}.`,
         );
   return {
     kind: 'choice',
