@@ -116,18 +116,17 @@ export function textInList(field: ListField, lengths: LengthDisplay): string {
 export const bringsUnit = (shownText: string): boolean =>
   /[\p{L}°"″'’′”%‰]/u.test(shownText.replace(/\de[+-]?\d/giu, ''));
 
-/** A text with its unit that is longer than this is set smaller, so that a phone's box holds it. */
+/** A text that is longer than this is set smaller, so that a phone's box holds it. */
 const LONG = 6;
 export const isLongWithUnit = (shownText: string): boolean =>
   bringsUnit(shownText) && shownText.length > LONG;
 
 /** The classes of the box round a figure. */
-export const boxClass = (shownText: string): string =>
-  shownText === ''
-    ? 'field-box field-empty'
-    : isLongWithUnit(shownText)
-      ? 'field-box field-long'
-      : 'field-box';
+export function boxClass(shownText: string): string {
+  if (shownText === '') return 'field-box field-empty';
+  if (isLongWithUnit(shownText)) return 'field-box field-long';
+  return shownText.length > LONG ? 'field-box field-full' : 'field-box';
+}
 
 /** Whether a bare figure in a field of thou looks like one in inches: 0.014 for 14 thou. */
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>

@@ -22,11 +22,21 @@ const cutTables = (page: Page): Promise<string[]> =>
       .map((frame) => frame.querySelector('caption')?.textContent ?? ''),
   );
 
+/** Boxes of one figure that show less than all of it, every fold open. */
+const cutBoxes = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    return [...document.querySelectorAll<HTMLInputElement>('.calc-form .field-box > input')]
+      .filter((box) => !box.closest('.field-list') && box.scrollWidth > box.clientWidth)
+      .map(({ id, value }) => `${id}: ${value}`);
+  });
+
 describe.each(slugs)('calculators/%s/ on a phone', (slug) => {
-  it('has in inches whatever has an inch twin, and every table whole in either', async () => {
+  it('has in inches whatever has an inch twin, and every table and figure whole in either', async () => {
     await visit({ path: `calculators/${slug}/`, viewport: phone }, async (page) => {
       await settled(page);
       expect(await cutTables(page), 'in mm').toEqual([]);
+      expect(await cutBoxes(page), 'in mm').toEqual([]);
       expect(await page.locator('.as-inches:visible').count()).toBe(0);
       await remember(page, 'in');
       await page.reload();
@@ -35,7 +45,19 @@ describe.each(slugs)('calculators/%s/ on a phone', (slug) => {
       expect(await page.locator('.as-mm:visible').count()).toBe(0);
       await expect.poll(async () => millimetresLeft(await bodyOf(page))).toEqual([]);
       expect(await cutTables(page), 'in inches').toEqual([]);
+      expect(await cutBoxes(page), 'in inches').toEqual([]);
     });
+  });
+});
+
+it.each([360, 390])('shows all digits of a figure from a link, %d px wide', async (width) => {
+  const path = 'calculators/piston-position/?stroke=65&rod=120.65&travel=2.675';
+  await visit({ path, viewport: { ...phone, width } }, async (page) => {
+    await remember(page, 'in');
+    await page.reload();
+    await settled(page);
+    await expect.poll(() => page.locator('#travel').inputValue()).toBe('0.10531');
+    expect(await cutBoxes(page)).toEqual([]);
   });
 });
 
