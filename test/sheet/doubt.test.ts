@@ -76,6 +76,11 @@ describe('a reading further off than anything that happens', () => {
     expect(slides[2]).toMatch(/: its adjuster 22\.50 turns in, but so far off/);
     expect(said(base, 'compression', 850, 8.5, 845)[1]).toMatch(/as 8\.5 bar it would pass\)\.$/);
     expect(said(with_({ 'reed-gap': 0.2 }), 'reeds', 8)[0]).toMatch(DOUBT);
+    // Less than half of the best, and more than 20 times what is allowed.
+    expect(said(base, 'compression', 900, 440, 890)[1]).toMatch(DOUBT);
+    expect(said(base, 'compression', 900, 460, 890)[1]).not.toMatch(DOUBT);
+    expect(said(with_({ 'leak-drop': 3 }), 'leak', 61)[0]).toMatch(DOUBT);
+    expect(said(with_({ 'leak-drop': 3 }), 'leak', 59)[0]).not.toMatch(DOUBT);
   });
 
   it('is so at every step that is judged by a figure in a unit', () => {
