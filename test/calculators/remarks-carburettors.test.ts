@@ -15,12 +15,12 @@ describe('air and jet', () => {
     ).toEqual(['', 'Next up, the safe side. The jet that was right.', '']);
   });
 
-  // As warm 500 m higher up, it is as thin as the standard pressure there: 94.3 of 100.1 kPa, 0.942 of
-  // it. The mixture goes with the root.
+  // As warm 500 m higher up, it is as thin as the standard pressure there: 94.3 of 100.1 kPa, with
+  // 0.85 kPa of vapour that weighs 0.62 of air: 0.9418 of it, whose root is 0.9705.
   it('thinner air is richer, denser air weaker, from a jet size on', () => {
     expect(of({ altitude: '600' })).toMatch(/The air is thinner: .* runs 3\.0 per cent richer/);
     expect(of({ 'right-altitude': '600' })).toMatch(
-      /The air is denser: .* runs 2\.9 per cent weaker, which is the dangerous side/,
+      /The air is denser: .* runs 3\.0 per cent weaker, which is the dangerous side/,
     );
   });
 
