@@ -82,7 +82,15 @@ describe('what makes up a ±', () => {
   const one = { ...length, kind: 'number', min: -99, max: 99 } as const;
   const shown = { unit: 'mm', help: '', decimals: 2 } as const;
   const sums = defineCalculator({
-    ...turn,
+    slug: 'sums',
+    title: 'Sums',
+    purpose: 'Two lengths and two legs.',
+    alsoCalled: [],
+    fieldOf: {},
+    picture: () => h('svg', {}),
+    care: 'A sample burns nobody.',
+    limits: [],
+    articles: [],
     inputs: {
       a: { ...one, label: 'A', default: 10, error: 0.3 },
       b: { ...one, label: 'B', default: 9.9, error: 0.4 },

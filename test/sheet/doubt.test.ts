@@ -135,7 +135,9 @@ describe('a reading far from the usual that would be near it in another unit', (
     expect(doubt(base, '7.6', gauge)).toMatch(/If it is 7\.6 bar, type/);
     expect(doubt(base, '110', gauge)).toMatch(/If it is 110 psi, type/);
     expect(doubt(base, '45', gauge)).toMatch(/If it is 45 psi, type/);
-    for (const right of ['760', '1100', '7.6 bar', '300']) {
+    // 200 psi are 1379 kPa; 200 is 4.25 times less than 850, and 230 is 3.7 times less.
+    expect(doubt(base, '200', gauge)).toMatch(/If it is 200 psi, type/);
+    for (const right of ['760', '1100', '7.6 bar', '300', '230']) {
       expect(doubt(base, right, gauge), right).toBeUndefined();
     }
     // All alike in the wrong unit hide nothing.
