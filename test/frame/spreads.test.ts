@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { defineCalculator } from '../../calculators/frame/define.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { absent } from '../../calculators/frame/types.ts';
+import { run } from './sample.ts';
 
 const turn = defineCalculator({
   slug: 'turn',
@@ -157,6 +158,8 @@ describe('what makes up a ±', () => {
       ['leg-3', 0.2],
       ['leg-2', 0.1],
     ]);
+    const ofSample = run({ 'gap-error': '0.1', 'width-error': '0' });
+    expect(ofSample.parts['share-2']!.map(({ key }) => key)).toEqual(['gap-2']);
   });
 
   it('is no more than half of a round either way, which is all of it', () => {
