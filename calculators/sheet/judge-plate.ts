@@ -49,9 +49,9 @@ function roundWords(turns: number): string {
   return `${times} round is ${say(360 * turns)}`;
 }
 
-/** How many turns these angles come to, one at the least. */
+/** How many turns these angles come to. */
 const turnsOf = (angles: readonly number[]): number =>
-  Math.max(1, Math.round(angles.reduce((all, angle) => all + angle, 0) / 360));
+  Math.round(angles.reduce((all, angle) => all + angle, 0) / 360);
 
 /** Sets that the sheet wants on one spot, where there is room for one. */
 function sharedPlaces(directions: readonly number[], lobes: number): string[] {

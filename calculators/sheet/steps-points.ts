@@ -163,8 +163,9 @@ export const pointsSteps = {
       judging: 'timing',
       target: 'target',
       tolerance: 'timing-tolerance',
-      tooHigh: 'Make it fire later by',
-      tooLow: 'Make it fire earlier by',
+      // What is said of it is said in degrees and lengths at once (judge-timing.ts).
+      tooHigh: '',
+      tooLow: '',
       moves: 'A set that is moved in its slot changes its gap: gap and timing once more after it.',
       movesAll: 'The plate carries every set: turned for one cylinder, it moves them all.',
       movesOne: true,

@@ -1,7 +1,8 @@
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import { typedBefore } from './typed-before.ts';
 
-const KEY = 'gudgeon.typed';
+/** Where it is kept. The page's guard keeps it there too, before any script has come. */
+export const KEY = 'gudgeon.typed';
 
 interface Work {
   readonly page: string;

@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { LATE_MS } from '../opening/answering.ts';
-import { KEY } from '../opening/preferences.ts';
+import { KEY as SHEET } from '../opening/keeps-sheet.ts';
+import { KEY as TYPED } from '../opening/kept-work.ts';
+import { KEY as LENGTHS } from '../opening/preferences.ts';
 
 /**
  * What stands in the head of a page whose address may hold figures, within the page itself: it has
@@ -17,11 +19,11 @@ export const guardScript = [
   '(()=>{',
   'const page=document.documentElement.dataset,{part}=document.currentScript.dataset;',
   'if(part&&location[part].length>1)page.asked="";',
-  'try{if(part&&localStorage.getItem("gudgeon.sheet")!==null)page.kept=""}catch{}',
-  `try{page.lengths=localStorage.getItem("${KEY}")==="in"?"in":"mm"}catch{}`,
+  `try{if(part&&localStorage.getItem("${SHEET}")!==null)page.kept=""}catch{}`,
+  `try{page.lengths=localStorage.getItem("${LENGTHS}")==="in"?"in":"mm"}catch{}`,
   'const fail=()=>{if(page.ready===undefined||page.asked!==undefined)page.failed=""};',
   'addEventListener("error",e=>{if(e.target instanceof HTMLScriptElement)fail()},true);',
-  'const keep=()=>{const name="gudgeon.typed",{pathname}=location,old=JSON.parse(sessionStorage.getItem(name));',
+  `const keep=()=>{const name="${TYPED}",{pathname}=location,old=JSON.parse(sessionStorage.getItem(name));`,
   'const texts=[...document.querySelectorAll("[data-calculator]")].map((place,i)=>{',
   'const all={...(old?.page===pathname&&old.texts[i])};',
   'for(const box of place.querySelectorAll(".calc-form input")){',

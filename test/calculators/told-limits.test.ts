@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { originsIn, toQuery } from '../../calculators/frame/address.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { leadLines } from '../../calculators/frame/summary.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
@@ -27,4 +28,12 @@ it('a clip in the lowest groove is promised no lower one', () => {
   expect(said('5')).toContain('The clip is in the lowest groove');
   expect(said('5')).not.toContain('One groove lower');
   expect(said('4')).toContain('One groove lower');
+});
+
+it('a limit that nobody gave is nobody’s in a link too', () => {
+  const own = { as: 'travel', cylinders: '2', target: '2.2', 'fired-1': '2.2', 'fired-2': '2.3' };
+  const whose = (texts: Record<string, string>) =>
+    originsIn(toQuery(run('plate-setting', texts)))['tolerance'];
+  expect(whose(own)).toBe('example');
+  expect(whose({ ...own, tolerance: '1' })).toBe('link');
 });

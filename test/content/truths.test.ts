@@ -53,6 +53,30 @@ const never: readonly (readonly [words: RegExp, why: string])[] = [
   ],
   [/\ball else in the chapter holds\b/i, 'a disc valve is not timed evenly about the top'],
   [/\bmore than a minute or two\b/i, 'the sheet lets a standing engine run for two or three'],
+  [
+    /\bwider gap(?: opens the points| opens| fires)? later\b(?!, which no cam does)|\bnarrower (?:gap|one)(?: opens| fires)? earlier\b/i,
+    'a wider gap opens earlier: the lobe has less far to lift',
+  ],
+  [/\bheel wears,? and fires earlier\b/i, 'the gap closes as the heel wears, and opens later'],
+  [
+    /\blater(?: when it is moved)?,? against the (?:way|direction)|\bearlier(?: when it is moved)?,? (?:the way|with the cam)|(?<!against )\bthe way the cam turns,?(?: which is| is| \()? ?earlier|against the way the cam turns,?(?: which is| is| \()? ?later/i,
+    'against the way the cam turns is earlier',
+  ],
+  [
+    /\b(?:up|up the needle)(?:,? which)? is richer\b|\b(?:down|down the needle)(?:,? which)? is (?:leaner|weaker)\b/i,
+    'a clip further up lets the needle down, which is leaner',
+  ],
+  [
+    /\bmore cutaway(?:,? which)? is (?:richer)|\bless cutaway(?:,? which)? is (?:weaker|leaner)|\bless is weaker\b/i,
+    'more cutaway lets more air under the slide, which is weaker',
+  ],
+  [/\bOut is richer\b/, 'an air screw that is turned out lets in more air'],
+  [/\b(?:centre|it) (?:of the plug )?should be positive\b/i, 'a plug fires more readily negative'],
+  [
+    /\bother sign than the earthed pole\b|\bof the opposite sign\b/i,
+    'the same sign goes to the points',
+  ],
+  [/\bEarly timing burns in the pipe\b/i, 'late timing does'],
 ];
 
 describe('no text says', () => {

@@ -55,6 +55,8 @@ describe('what an answer of the fault finder says of the reader’s own engine',
       for (const { id, cause, measured, step } of symptoms.flatMap(actionsOf)) {
         if (measured === undefined) continue;
         expect(steps[step!].reading, id).toBeDefined();
+        // Of all that is read only a moment can be early or late.
+        if (measured !== 'out') expect(step, id).toBe('timing');
         const way = told.exec(cause)?.[1];
         expect(measured === 'out' || cause.includes(measured), cause).toBe(true);
         if (way !== undefined && !cause.includes(' or ')) expect(measured, cause).toBe(way);

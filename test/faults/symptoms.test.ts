@@ -147,6 +147,17 @@ describe('the fault finder', () => {
     for (const id of ['runs-away', 'runs-on', 'kicks-back', 'knocks', 'metal-noise', 'floods']) {
       expect(first.get(id), id).toBeDefined();
     }
+    const before = [
+      ['floods', /^Tap shut, ignition off.* Never kick an engine that is full/],
+      ['kicks-back', /^Switch off\. Do not kick again/],
+      ['knocks', /^Shut off/],
+      ['leaks', /^Petrol: tap shut, no switch, flame/],
+      ['metal-noise', /^Stop it, and do not start it again/],
+      ['overheats', /^Stop before it seizes/],
+      ['runs-away', /^Switch off and shut the twistgrip.* board over every inlet/],
+      ['runs-on', /^Shut the twistgrip.* board over every inlet/],
+    ] as const;
+    for (const [id, words] of before) expect(first.get(id)).toMatch(words);
   });
 
   it('goes on answering to the ids that the first start page had', () => {

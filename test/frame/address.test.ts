@@ -117,6 +117,7 @@ describe('a link that a forum has handled', () => {
 
   it.each([
     ['as a page writes it', 'stroke=51mm&amp;rod=104mm'],
+    ['as a page of old writes it', 'stroke=51mm&AMP;rod=104mm'],
     ['as a page writes what it copied from another', 'stroke=51mm&amp;amp;rod=104mm'],
     ['at the end of a sentence', 'stroke=51mm&rod=104mm.'],
     ['within brackets', 'stroke=51mm&rod=104mm)'],

@@ -184,3 +184,12 @@ describe('the summary', () => {
     expect(text).toMatch(/^\[Piston position and crank angle: .*\]\(https:[^()\s]*\)$/);
   });
 });
+
+it('a box that was left with what cannot be read holds nothing over: no result rests on it', () => {
+  const of = (held: object) => {
+    const state = run({ stroke: 'wide' }, { stroke: { value: 50, origin: 'yours', ...held } });
+    return { ...state.fields.find(({ key }) => key === 'stroke')!, computed: state.computed };
+  };
+  expect(of({})).toMatchObject({ value: 50, heldOver: true, unread: false, computed: true });
+  expect(of({ left: true })).toMatchObject({ heldOver: false, unread: true, computed: false });
+});

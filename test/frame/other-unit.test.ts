@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import type { FigureField } from '../../calculators/frame/field/fields.ts';
+import {
+  readFigure,
+  type FieldSpec,
+  type FigureField,
+} from '../../calculators/frame/field/fields.ts';
+import { readSum } from '../../calculators/frame/field/sum-reader.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { newEngine } from '../../calculators/sheet/model.ts';
@@ -64,6 +69,36 @@ describe('a bare figure that would pass in another unit', () => {
       { lengths: 'mm', origins: { gap: 'link' } },
     );
     expect(state.fields.some((field) => field.kind === 'figure' && field.doubt)).toBe(false);
+  });
+
+  it.each([
+    ['gap', '0.015', 0.015],
+    ['gap', '0.38/0.40', 0.95],
+    ['gap', '3/32', 0.09375],
+    ['running', '3,000', 3],
+  ])('a link’s %s of %s is asked nothing, and means what it always meant', (key, text, value) => {
+    const { fields } = evaluate(
+      calculatorBySlug('breaker-cam'),
+      { [key]: text },
+      { lengths: 'mm', sums: readSum, origins: { [key]: 'link' } },
+    );
+    const field = fields.find((one) => one.key === key) as FigureField;
+    expect(field.value).toBeCloseTo(value, 9);
+    expect([field.problem, field.doubt]).toEqual([undefined, undefined]);
+  });
+
+  const box = { label: 'Box', help: '', unit: 'mm', min: 0, max: 20, why: '', step: 0.1 } as const;
+  const doubtOfBox = (text: string, more: Partial<FieldSpec> = {}) =>
+    readFigure('box', { ...box, ...more }, text, 10, undefined, { lengths: 'mm' }).doubt;
+
+  // 10 is usual: 1.2 is 8.3 times less, 1.3 7.7 times; 0.1 in are 2.54 mm, 3.9 times less, and 1.2 in 30.5.
+  it('is one eight times away, and near to the usual one in a unit that the box would take', () => {
+    expect(doubtOfBox('1.2', { max: 40 })).toMatch(/If it is 1\.2 in/);
+    expect(doubtOfBox('1.3', { max: 40 })).toBeUndefined();
+    expect(doubtOfBox('0.1')).toBeUndefined();
+    expect(doubtOfBox('1.2')).toBeUndefined();
+    // A ± is small whatever its unit.
+    expect(doubtOfBox('1.2', { max: 40, isError: true })).toBeUndefined();
   });
 
   it('is never one that a calculator opens with', () => {

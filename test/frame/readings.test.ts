@@ -155,3 +155,19 @@ describe('repeated readings beside their field', () => {
     expect(readAs(figure('2.31; 2.35'), 'in')).toMatch(/ thou/);
   });
 });
+
+it('a reading that shares its ± with others takes several too', () => {
+  const spec = {
+    label: 'Before',
+    help: '',
+    unit: 'deg',
+    min: 0,
+    max: 99,
+    why: '',
+    step: 1,
+  } as const;
+  const read = (more: object) =>
+    readFigure('before', { ...spec, ...more }, '41; 43', 0, undefined, { lengths: 'mm' });
+  expect(read({ errorIn: 'reading-error' }).value).toBe(42);
+  expect(read({}).problem).toMatch(/takes one figure, and 2 were typed/);
+});

@@ -33,6 +33,16 @@ describe('a mark with three digits behind it', () => {
     expect(['1,000', '12.500', '1.234 m'].map(asDecimals)).toEqual(['1.0', '12.5', '1.2340 m']);
   });
 
+  it('is never asked about in a ±', () => {
+    const { errorFields } = evaluate(
+      calculatorBySlug('air-and-jet'),
+      { altitude: '900', 'altitude-error': '1,000' },
+      reading,
+    );
+    const error = errorFields.find(({ key }) => key === 'altitude-error')!;
+    expect([error.value, error.problem]).toEqual([1, undefined]);
+  });
+
   it.each([
     ['air-and-jet', 'right-altitude', '1,000', '1000', '1.0'],
     ['air-and-jet', 'right-altitude', '1.000', '1000', '1.0'],

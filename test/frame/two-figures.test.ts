@@ -1,5 +1,10 @@
 import { expect, it } from 'vitest';
-import { asRange, rangeTyped, slashed } from '../../calculators/frame/field/two-figures.ts';
+import {
+  asRange,
+  rangeIn,
+  rangeTyped,
+  slashed,
+} from '../../calculators/frame/field/two-figures.ts';
 
 it.each([
   ['0.38/0.40', 'mm', true, /divided by 0\.40\. If they are two readings, type “0\.38; 0\.40”/],
@@ -19,6 +24,11 @@ it.each([
   ['25', '%'],
 ] as const)('%s in %s is not', (text, unit) => {
   expect(slashed(text, unit, true)).toBeUndefined();
+});
+
+it('a range has its middle, and half of its width, in the unit that was typed', () => {
+  expect(rangeIn('14 to 18 thou')).toMatchObject({ middle: '16 thou', half: '2 thou' });
+  expect(rangeIn('0,6 – 0,5')).toMatchObject({ middle: '0.55', half: '0.05' });
 });
 
 it('a refused difference may have been a range', () => {

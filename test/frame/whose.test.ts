@@ -331,6 +331,9 @@ describe('what stands beneath an answer', () => {
       'Worked example. Change any figure to see what it does.',
     );
     expect(whoseBrief(calculator, run())).toBe('Worked example of an invented engine.');
+    expect(whoseBrief(calculator, run({ width: '5' }, { demonstration: true }))).toBe(
+      'Worked example of an invented engine.',
+    );
     expect(stillToGive(calculator, run())).toBe('Give your own: shape and width.');
     expect(whoseLeads(calculator, run())).toBe(' (worked example)');
     expect(whoseResults(calculator, run({ width: '50' }, { demonstration: true }), ['area'])).toBe(
@@ -376,6 +379,10 @@ describe('what stands beneath an answer', () => {
       { origins: { shape: 'yours', width: 'example' } },
     );
     expect(whoseBeside(calculator, state, 'area')).toBeUndefined();
+    // Of a square there is no grid, and nothing to be said of what it would rest on.
+    const square = run({ shape: 'square', width: '50' });
+    expect(whoseBeside(calculator, square, 'share')).toBe('with the example’s gap 1 and gap 2');
+    expect(whoseBeside(calculator, square, 'grid')).toBeUndefined();
   });
 
   it('goes by all results where none leads, and by none that does not exist', () => {

@@ -112,6 +112,24 @@ it('what is to be corrected is told its correction alone', () => {
   );
 });
 
+it('the other side, and what lies on the limit, are told apart', () => {
+  const words = (figures: Figures, id: StepId, value: number): string =>
+    judge(read(figures, id, value), id, 'mm').rows[0]!.words;
+  const piston = { bore: 50, 'piston-clearance-tolerance': 0.01 };
+  // 0.06 of 50 mm is 1.2 thousandths, 0.08 of it 1.6.
+  expect(words({ ...piston, 'piston-clearance': 0.06 }, 'clearance', 0.06)).toBe(
+    'within its limits',
+  );
+  expect(words({ ...piston, 'piston-clearance': 0.08 }, 'clearance', 0.08)).toMatch(
+    /that is 1\.6‰: wide against 1\.0 to 1\.5‰/,
+  );
+  // 12 V through 3 ohm are 4 A, which contacts stand.
+  const coil = { volts: 12, resistance: 3, 'resistance-tolerance': 0.3 };
+  expect(words(coil, 'coil', 3)).toBe('within its limits');
+  const flush = { squish: 1.5, 'squish-tolerance': 0.2, deck: 1.5 };
+  expect(words(flush, 'squish', 1.5)).toBe('within its limits');
+});
+
 it('what goes together is passed without a word', () => {
   const sound = { gap: 0.35, 'gap-tolerance': 0.05, lift: 0.7, lobes: 1, rise: 60, top: 20 };
   const gap = read({ ...sound, 'dwell-angle': 230 }, 'gap', 0.35);
@@ -151,6 +169,13 @@ it('figures that the calculator refuses together are told of before anything is 
   // 180 less twice 60 less 20 is 40, and 180 less 20 is 160.
   expect(whole({ ...cam, 'dwell-angle': 30 }, 'gap')).toMatch(/between 40°.*and 160°/);
   expect(whole({ ...cam, top: 90 }, 'gap')).toMatch(/run into the next/);
+  // A cam that is none, or a dwell beyond the lobe, is told once, and no gap is sought on it.
+  for (const odd of [
+    { ...cam, top: 90, 'dwell-angle': 100 },
+    { ...cam, 'dwell-angle': 200 },
+  ]) {
+    expect(whole(odd, 'gap').match(/do not go together/g)).toHaveLength(1);
+  }
   expect(whole({ 'needle-diameter': 2.6, 'needle-jet': 2.5 }, 'clip')).toMatch(/does not go into/);
   expect(whole({ ...cam, 'dwell-angle': 100 }, 'gap')).toBe('');
 });

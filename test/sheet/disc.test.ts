@@ -105,6 +105,28 @@ describe('one disc shows every cylinder, and is turned for all or not', () => {
     );
   });
 
+  it('is not turned for two where that puts out a third which is right', () => {
+    const three = vee({ cylinders: 3, 'set-2': 120, 'set-3': 240 });
+    const said = words(read(three, 1, 1, 0));
+    expect(said[0]).toMatch(/^Do not turn the disc for this one: cylinder 3 would be out/);
+    expect(said[2]).toBe('within its limits');
+  });
+
+  it('says what the disc is to show where the sheet does not say where a top stands', () => {
+    const { 'set-2': _, ...figures } = vee().figures;
+    const unsaid = { ...vee(), figures };
+    // What is read less its own place is the error: past it, as much less is to be shown.
+    expect(words(read(unsaid, 0, 0.5))[1]).toMatch(
+      /stands 0\.5° past its place\. .* take 0\.5° off what the disc shows of this cylinder\.$/,
+    );
+    expect(words(read(unsaid, 0, -0.5))[1]).toMatch(
+      /stands 0\.5° short of its place\. .* take 0\.5° more than what the disc shows of this cylinder\.$/,
+    );
+    expect(words(read(unsaid, 1, 0))[0]).toMatch(
+      /the other places are off by that, and not the disc\.$/,
+    );
+  });
+
   it('goes by cylinder 1 where no one turn does', () => {
     const [first, second] = words(read(vee(), 1, 3));
     expect(first).toMatch(/by 1°\.$/);

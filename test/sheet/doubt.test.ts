@@ -76,6 +76,11 @@ describe('a reading further off than anything that happens', () => {
     expect(slides[2]).toMatch(/: its adjuster 22\.50 turns in, but so far off/);
     expect(said(base, 'compression', 850, 8.5, 845)[1]).toMatch(/as 8\.5 bar it would pass\)\.$/);
     expect(said(with_({ 'reed-gap': 0.2 }), 'reeds', 8)[0]).toMatch(DOUBT);
+    // Less than half of the best, and more than 20 times what is allowed.
+    expect(said(base, 'compression', 900, 440, 890)[1]).toMatch(DOUBT);
+    expect(said(base, 'compression', 900, 460, 890)[1]).not.toMatch(DOUBT);
+    expect(said(with_({ 'leak-drop': 3 }), 'leak', 61)[0]).toMatch(DOUBT);
+    expect(said(with_({ 'leak-drop': 3 }), 'leak', 59)[0]).not.toMatch(DOUBT);
   });
 
   it('is so at every step that is judged by a figure in a unit', () => {
@@ -130,7 +135,9 @@ describe('a reading far from the usual that would be near it in another unit', (
     expect(doubt(base, '7.6', gauge)).toMatch(/If it is 7\.6 bar, type/);
     expect(doubt(base, '110', gauge)).toMatch(/If it is 110 psi, type/);
     expect(doubt(base, '45', gauge)).toMatch(/If it is 45 psi, type/);
-    for (const right of ['760', '1100', '7.6 bar', '300']) {
+    // 200 psi are 1379 kPa; 200 is 4.25 times less than 850, and 230 is 3.7 times less.
+    expect(doubt(base, '200', gauge)).toMatch(/If it is 200 psi, type/);
+    for (const right of ['760', '1100', '7.6 bar', '300', '230']) {
       expect(doubt(base, right, gauge), right).toBeUndefined();
     }
     // All alike in the wrong unit hide nothing.

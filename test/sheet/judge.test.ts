@@ -7,6 +7,8 @@ import {
   correctionWords,
   judge,
   lastAsked,
+  ofBefore,
+  targetOrWanted,
   targetWords,
   wantedFigures,
 } from '../../calculators/sheet/judge.ts';
@@ -149,6 +151,9 @@ describe('a step says pass or the least correction', () => {
     }
     const single = setFigure(read('compression', 500), 'cylinders', 1);
     expect(words(single, 'compression')).toEqual(['written down, to be compared later']);
+    expect(words({ ...single, log: [] }, 'compression')).toEqual([
+      'written down, to be compared later',
+    ]);
     // One cylinder is held against its own earlier days.
     const lost = setEntry(single, 'compression', 'left', 0, 415, { kind: 'check' });
     expect(results(lost, 'compression')).toEqual(['fail']);
@@ -505,6 +510,40 @@ describe('a step says pass or the least correction', () => {
     expect(judge(rodless, 'timing', 'mm').whole[0]).toMatch(/rod/i);
   });
 
+  it('a tolerance as wide as still judges does; one as wide as its figure judges nothing', () => {
+    const gap = (figure: number, tolerance: number) =>
+      judge(
+        setFigure(setFigure(read('gap', figure), 'gap', figure), 'gap-tolerance', tolerance),
+        'gap',
+        'mm',
+      );
+    expect(gap(0.4, 0.1).rows[0]!.result).toBe('pass');
+    const wide = gap(0.05, 0.05);
+    expect(wide.rows[0]!.result).toBe('unjudged');
+    expect(wide.whole[0]).toMatch(/is 0\.05 mm in the sheet, as much as the figure itself/);
+  });
+
+  it('what is left of a verdict once what it rests on has changed', () => {
+    expect(ofBefore({ result: 'pass', words: '' })?.mark).toBe('↻ Passed when read');
+    expect(ofBefore({ result: 'fail', words: '' })).toEqual({
+      mark: '↻ Out when read.',
+      words: 'Read it again before anything is corrected.',
+    });
+    expect(ofBefore({ result: 'empty', words: '' })).toBeUndefined();
+    expect(ofBefore({ result: 'unjudged', words: '' })).toBeUndefined();
+  });
+
+  it('a step without its figure, or without its allowance, says which is wanted', () => {
+    const bare = { ...base, figures: { cylinders: 1 } };
+    expect(targetOrWanted(bare, 'gap', 'mm')).toBe('no figure in the sheet yet');
+    expect(targetOrWanted(setFigure(bare, 'gap', 0.4), 'gap', 'mm')).toBe(
+      '0.4 mm; how near, is not in the sheet yet',
+    );
+    expect(targetOrWanted(setFigure(bare, 'gap-tolerance', 0.03), 'gap', 'mm')).toBe(
+      'no figure in the sheet yet',
+    );
+  });
+
   it('names the figures it lacks', () => {
     const bare = setEntry(newEngine('e-1', 'Bare'), 'timing', 'found', 0, 2);
     expect(judge(bare, 'timing', 'mm').missing).toEqual([
@@ -569,6 +608,8 @@ describe('a correction of the geometry says what it does to the rest', () => {
     expect(second!.words).toContain('lower the barrel by 1.3 mm');
     expect(say(setEntry(disc, 'top', 'left', 0, 0))).toContain('lower the barrel');
     const late = setEntry(read('timing', 2.8, 2.8, 2.8), 'gap', 'found', 1, 0.6);
+    const unread = setEntry(late, 'timing', 'found', 1, null);
+    expect(judge(unread, 'timing', 'mm').rows[1]!.result).toBe('empty');
     expect(judge(late, 'timing', 'mm').rows[1]!.words).toContain('“Set the points gap”');
     expect(judge(late, 'timing', 'mm').whole.join()).not.toContain('Turn the plate');
   });

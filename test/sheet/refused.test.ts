@@ -70,5 +70,7 @@ it('while one box is refused the others are told whom they wait for, and nothing
     missing: [],
   } as const;
   expect(saidOfAll(judged, true)).toEqual([]);
+  const out = { ...judged, rows: [{ result: 'fail', words: '' }] } as const;
+  expect(saidOfAll(out, true)).toEqual([]);
   expect(saidOfAll(judged, false)).toEqual(['Turn it.']);
 });

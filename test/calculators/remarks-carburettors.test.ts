@@ -1,0 +1,165 @@
+import { describe, expect, it } from 'vitest';
+import { said, verdicts } from './said.ts';
+
+describe('air and jet', () => {
+  const same = { temperature: '15', humidity: '50', altitude: '100', jet: '1.1' };
+  const then = { 'right-temperature': '15', 'right-humidity': '50', 'right-altitude': '100' };
+  const of = (texts: Record<string, string>) => said('air-and-jet', { ...same, ...then, ...texts });
+
+  it('leaves the jet alone in the same air, and names the one at hand', () => {
+    const words = of({ sizes: '1.05 1.1 1.15' });
+    expect(words).toMatch(/The air is nearly the same.*leave the jet alone/);
+    expect(words).toContain('Of the jets at hand 1.10 mm is the one.');
+    expect(
+      verdicts('air-and-jet', 'sizes', 3, { ...same, ...then, sizes: '1.05 1.1 1.15' }),
+    ).toEqual(['', 'Next up, the safe side. The jet that was right.', '']);
+  });
+
+  // As warm 500 m higher up, it is as thin as the standard pressure there: 94.3 of 100.1 kPa, with
+  // 0.85 kPa of vapour that weighs 0.62 of air: 0.9418 of it, whose root is 0.9705.
+  it('thinner air is richer, denser air weaker, from a jet size on', () => {
+    expect(of({ altitude: '600' })).toMatch(/The air is thinner: .* runs 3\.0 per cent richer/);
+    expect(of({ 'right-altitude': '600' })).toMatch(
+      /The air is denser: .* runs 3\.0 per cent weaker, which is the dangerous side/,
+    );
+  });
+
+  it('of the jets at hand the larger comes first', () => {
+    expect(of({ sizes: '1.05 1.15' })).toContain(
+      'Of the jets at hand 1.15 mm is next up, a little rich, and 1.05 mm next down, a little weak. Begin with the larger.',
+    );
+    expect(verdicts('air-and-jet', 'sizes', 2, { ...same, ...then, sizes: '1.15 1.05' })).toEqual([
+      'Next down.',
+      'Next up, the safe side.',
+    ]);
+    expect(of({ sizes: '0.9 1' })).toMatch(/None of the jets at hand is large enough/);
+    expect(of({ sizes: '1.2 1.3' })).toContain(
+      'All the jets at hand are larger than wanted; the finest, 1.20 mm, is on the rich side.',
+    );
+  });
+
+  // The area goes with the root of the density: 60 of 101 kPa is 0.77 of it, 70 is 0.83.
+  it.each([
+    ['60', '101', true],
+    ['70', '101', false],
+    ['101', '60', true],
+    ['101', '70', false],
+  ])('a large step is cautioned: %s kPa after %s', (pressure, before, large) => {
+    expect(/That is a large step/.test(of({ pressure, 'right-pressure': before }))).toBe(large);
+  });
+
+  it('says what stands for a pressure that nobody read', () => {
+    const standard = /Where no pressure is given the standard one/;
+    expect(of({ pressure: '100' })).toMatch(standard);
+    expect(of({ 'right-pressure': '100' })).toMatch(standard);
+    expect(of({ pressure: '100', 'right-pressure': '100' })).not.toMatch(standard);
+  });
+});
+
+describe('float level', () => {
+  // Arms of 8 and 32 mm: the tang moves a quarter of what the float does. Turned upside down, a float
+  // that reads too far from the face shuts too low: its tang goes away from the needle.
+  const set = { height: '24', tolerance: '0.3', 'pivot-to-needle': '8', 'pivot-to-float': '32' };
+
+  it('bends each tang its way, and leaves what is near enough', () => {
+    const found = { ...set, 'found-1': '25', 'found-2': '23', 'found-3': '24.3' };
+    expect(verdicts('float-level', 'side', 3, found)).toEqual([
+      'Bend it 0.25 mm away from the needle.',
+      'Bend it 0.25 mm towards the needle.',
+      'Leave it.',
+    ]);
+    expect(verdicts('float-level', 'side', 1, { ...set, 'found-1': '24.5' })).toEqual([
+      'Bend it 0.13 mm away from the needle.',
+    ]);
+  });
+
+  it('a lower level is shut lower down, by a tang bent towards the needle', () => {
+    expect(said('float-level', { ...set, wanted: '20' })).toMatch(
+      /must shut the valve lower down: bend the tang .* towards the needle and look for \d\d\.\d mm/,
+    );
+    expect(said('float-level', { ...set, wanted: '5' })).toMatch(
+      /must shut the valve higher up: bend the tang .* away from the needle/,
+    );
+  });
+});
+
+describe('a set of jets', () => {
+  // Areas against one of 1.1 mm: 1.09 1.8 per cent less, 1.12 3.7 more, 1.2 19 more, 1 17.4 less.
+  const bag = {
+    ...{ jets: '4', wanted: '1', by: 'pin', size: '1.1', tolerance: '4', 'bore-error': '0.005' },
+    ...{ 'bore-1': '1.09', 'bore-2': '1.12', 'bore-3': '1.2', 'bore-4': '1' },
+  };
+
+  it('tells each what becomes of it, and where the readings cannot tell', () => {
+    // 0.005 mm are 0.9 per cent of area.
+    expect(verdicts('jet-set', 'jets', 4, bag)).toEqual([
+      'in the set',
+      'spare (too near to the limit to be sure)',
+      'reject: too large',
+      'reject: too small',
+    ]);
+    expect(said('jet-set', bag)).toContain(
+      'Put jets 3 and 4 aside, marked: more than 4.0 per cent of area from the size wanted.',
+    );
+    expect(said('jet-set', { ...bag, size: '', wanted: '2' })).toMatch(/ of area from the set\./);
+  });
+
+  it('says that the next set is as good only where the readings cannot tell them apart', () => {
+    const three = {
+      jets: '3',
+      wanted: '2',
+      size: '',
+      by: 'pin',
+      'bore-1': '1.1',
+      'bore-2': '1.11',
+    };
+    const next = /The next best set differs by .* Either will do/;
+    expect(said('jet-set', { ...three, 'bore-3': '1.121', 'bore-error': '0.01' })).toMatch(next);
+    expect(said('jet-set', { ...three, 'bore-3': '1.3', 'bore-error': '0.001' })).not.toMatch(next);
+  });
+});
+
+describe('slides that are to open together', () => {
+  const drill = {
+    ...{ method: 'drill', slides: '3', to: 'least', adjuster: 'cable', thread: '0.75' },
+    ...{ 'opening-1': '3', 'opening-2': '3.6', 'opening-3': '3.4', 'least-play': '1' },
+  };
+  const of = (texts: Record<string, string>) => said('slide-balance', { ...drill, ...texts });
+
+  it('are brought to one that stays', () => {
+    expect(of({})).toContain(
+      'Bring the others to 3.40 mm, which slide 3 has already: leave that one alone.',
+    );
+    expect(of({ 'opening-2': '3', 'opening-3': '3.5' })).toContain(
+      'which slides 1 and 2 have already: leave those alone.',
+    );
+    expect(of({ to: 'wanted', wanted: '3.2' })).toContain('Bring all to 3.20 mm.');
+    expect(of({ method: 'vacuum', slides: '2', 'vacuum-1': '30', 'vacuum-2': '32' })).toContain(
+      'Bring the others to 32.0 kPa, which slide 2 has already',
+    );
+    expect(of({ slides: '1' })).toMatch(/One slide has no other to agree with/);
+    expect(of({ 'opening-2': '3', 'opening-3': '3' })).toContain(
+      'All slides agree. Leave the adjusters alone.',
+    );
+  });
+
+  // Slide 1 goes up by 0.4 mm, which its cable takes up: 0.8 mm of 1.2 is left, where 1 is wanted.
+  it('get back the play that the cables have given', () => {
+    const play = { 'free-play-1': '1.2', 'free-play-2': '1.2', 'free-play-3': '1.2' };
+    expect(of(play)).toContain(
+      'Turn all cable adjusters in by 0.27 turns (0.20 mm) alike, or give the same at a common adjuster. That keeps 1.0 mm of play.',
+    );
+    expect(of(play)).not.toMatch(/race at idle/);
+    expect(of({ ...play, 'free-play-1': '0.2' })).toMatch(
+      /hold its slide 0\.20 mm off its stop, and the engine would race at idle/,
+    );
+    expect(of({ ...play, 'free-play-1': '1.4' })).not.toMatch(
+      /Turn all cable adjusters|Give .* back/,
+    );
+  });
+
+  it('say the order of work for cables and for stop screws', () => {
+    expect(of({})).toMatch(/Set idle at the stop screws first/);
+    expect(of({ adjuster: 'stop' })).toMatch(/After the stop screws, see that the cables lift/);
+  });
+});

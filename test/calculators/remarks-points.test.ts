@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import { said, verdicts } from './said.ts';
+
+describe('several cylinders from one plate', () => {
+  // Errors of 4, 1 and 0; after the plate is turned to their middle 2, −1 and −2.
+  const degrees = {
+    ...{ as: 'angle', cylinders: '3', 'target-angle': '22', 'fired-angle-1': '26' },
+    ...{ 'fired-angle-2': '23', 'fired-angle-3': '22', 'fired-angle-error': '0.5' },
+  };
+  const of = (texts: Record<string, string>) => said('plate-setting', { ...degrees, ...texts });
+
+  it('the table moves the sets that are out, and doubts what lies within its ±', () => {
+    // Half of the first less the third is ± 0.35°, the second less half of both ± 0.61°.
+    expect(verdicts('plate-setting', 'cylinders', 3, { ...degrees, tolerance: '1.5' })).toEqual([
+      'fail, move this set',
+      'pass (too near to the limit to be sure: measure again)',
+      'fail, move this set',
+    ]);
+    expect(of({ tolerance: '1.5' })).toContain(
+      'cylinders 1 and 3 would still be outside ± 1.50°. Move those sets in the slot after the plate is set, by the table: + is against the way the cam turns, which is earlier. The readings of cylinder 2 are no surer than that',
+    );
+    expect(of({ tolerance: '1.5', 'fired-angle-2': '22', 'fired-angle-1': '25.2' })).not.toMatch(
+      /Move that set/,
+    );
+  });
+
+  it('one that passes as found is doubted by what was found', () => {
+    expect(of({ tolerance: '4.3' })).toMatch(
+      /^Pass as found: .* The readings of cylinder 1 are no surer than that/,
+    );
+    expect(of({ tolerance: '5' })).toMatch(
+      /^Pass as found: [^.]*\.\d\d°\. Leave plate and sets alone\.$/m,
+    );
+  });
+
+  it('more than 20° between cylinders is a mistake in measuring', () => {
+    expect(of({ 'fired-angle-1': '43' })).toMatch(/21° between cylinders is more than slots allow/);
+    expect(of({ 'fired-angle-1': '41' })).not.toMatch(/than slots allow/);
+  });
+});
+
+describe('points gap', () => {
+  it('when to look again, in what the wear is counted by, to two digits', () => {
+    // 5° in 200 hours (by hand, test/calculators/points.test.ts): 4.6° in 184.
+    const worn = {
+      ...{ lift: '0.8', rise: '40', top: '20', profile: 'uniform', lobes: '2', gap: '0.3' },
+      ...{ lever: '1.25', 'wear-rate': '0.04', 'retard-limit': '4.6' },
+    };
+    expect(said('breaker-cam', { ...worn, 'wear-per': 'hours', running: '200' })).toMatch(
+      /falls 4\.6° late after about 180 hours: look/,
+    );
+    expect(said('breaker-cam', { ...worn, 'wear-per': 'km', running: '2000' })).toMatch(
+      /\d+ km: look/,
+    );
+  });
+
+  it('trials say nothing of a gap below them, no more than of one above', () => {
+    expect(said('breaker-cam', { gap: '0.2' })).toContain(
+      'Your trials cover gaps from 0.25 mm to 0.40 mm.',
+    );
+    expect(said('breaker-cam', { gap: '0.3' })).not.toMatch(/Your trials cover/);
+  });
+});
+
+describe('wiring', () => {
+  // 3.2 m of 1 mm² at 30 °C are 0.057 Ω, and 0.03 Ω of contacts with it 0.087 Ω.
+  const loop = {
+    ...{ volts: '12', length: '3.2', area: '1', temperature: '30', contacts: '30', coils: '3' },
+    ...{ resistance: '4', ballast: '0', loss: '5', 'fuse-load': '70', current: '6', others: '0' },
+    ...{ 'current-limit': '4' },
+  };
+  const of = (texts: Record<string, string>) => said('wiring', { ...loop, ...texts });
+
+  it('the loss against what is allowed', () => {
+    // 6 A × 0.0873 Ω are 0.524 V; 1 less the square of 0.9563 is 0.085.
+    expect(of({})).toContain(
+      'Wire and contacts take 4.4 per cent of the volts and 9 per cent of the spark’s energy, within the 5.0 per cent of volts you allow.',
+    );
+    expect(of({ current: '8' })).toMatch(/take 5\.8 per cent .*, more than the 5\.0 per cent/);
+  });
+
+  it('the contacts, where they are at fault', () => {
+    expect(of({ contacts: '100', current: '8' })).toMatch(
+      /^Switch, fuse and joints alone lose more/m,
+    );
+    // 0.06 Ω of 0.117 Ω.
+    expect(of({ contacts: '60' })).toContain(
+      'Over the loss, and 0.36 V of the 0.70 V are lost in switch, fuse and joints',
+    );
+    expect(of({ contacts: '60', current: '4' })).not.toMatch(/[Ss]witch, fuse and joints/);
+  });
+
+  it('the fuse guards a wire that bears it: 6 A of 70 per cent ask for 10 A', () => {
+    expect(of({})).toContain('The fuse of 10 A guards a wire of 1 mm², which bears 10 A.');
+    expect(of({ area: '0.75' })).toMatch(
+      /A wire of 0\.75 mm² bears 6 A\. The fuse of 10 A does not guard it/,
+    );
+    expect(of({ area: '0.3' })).toMatch(/The wire of 0\.3 mm² is thinner than any that is made/);
+  });
+
+  it('what is left on, with the others; and the ballast that a coil wants', () => {
+    // Three coils of 4 Ω on 12 V, and 2 A beside them.
+    expect(of({ others: '2' })).toMatch(/draws up to 11\.0 A/);
+    expect(of({ 'current-limit': '2' })).toMatch(/A ballast of 2\.0 Ω before each/);
+    expect(of({})).not.toMatch(/ballast/);
+  });
+
+  it('each standard size, and either voltage', () => {
+    // 1 mm² at most 20 Ω/km, 0.0665 Ω here: 4.8 per cent with the contacts; 1.5 mm² 3.8 per cent.
+    expect(verdicts('wiring', 'sizes', 4, loop)).toEqual([
+      'fuse too large',
+      'fuse too large',
+      'the smallest that will do',
+      'will do',
+    ]);
+    expect(verdicts('wiring', 'sizes', 4, { ...loop, loss: '4.5' }).slice(2)).toEqual([
+      'loses too much',
+      'the smallest that will do',
+    ]);
+    // At 6 V twice the current: 12 A ask for 20 A, and 0.03 Ω alone take 6 per cent.
+    expect(verdicts('wiring', 'sides', 2, loop)).toEqual([
+      'fuse of 20 A; no wire loses so little, the contacts alone take more',
+      'fuse of 10 A, wire of 1 mm²',
+    ]);
+    expect(verdicts('wiring', 'sides', 1, { ...loop, contacts: '5' })).toEqual([
+      'fuse of 20 A, wire of 4 mm²',
+    ]);
+    expect(verdicts('wiring', 'sides', 1, { ...loop, contacts: '5', length: '30' })).toEqual([
+      'fuse of 20 A; no wire loses so little',
+    ]);
+  });
+});
+
+describe('fuel and oil', () => {
+  const tank = (ratio: string) =>
+    said('fuel-and-oil', {
+      fuel: '5',
+      by: 'ratio',
+      ratio: '25',
+      already: '2',
+      'already-ratio': ratio,
+    });
+
+  it('a dry tank is told how to mix, one with petrol in it where', () => {
+    const dry = said('fuel-and-oil', { fuel: '5', by: 'ratio', ratio: '25', already: '0' });
+    expect(dry).toMatch(/Half of the petrol into a clean can.* 40 ml goes to every litre\./);
+    expect(dry).not.toMatch(/Mix in a can|With oil for the new petrol/);
+    expect(tank('25')).toMatch(/Mix in a can, not in the tank/);
+    expect(tank('25')).not.toMatch(/Half of the petrol/);
+  });
+
+  it('a tank that had less oil ends with less, one that had more with more', () => {
+    expect(tank('50')).toMatch(/comes to \d\d\.\d to 1: less oil than wanted/);
+    expect(tank('16')).toMatch(/comes to \d\d\.\d to 1: a little more oil than wanted/);
+    expect(tank('25')).toContain('What was there and what is put in agree, near enough.');
+  });
+});
