@@ -18,6 +18,7 @@ import { measuredUncertainty, type Part, type Uncertainty } from './spreads.ts';
 import {
   Absent,
   absent,
+  impossible,
   type AnyCalculator,
   type AnyValues,
   type Input,
@@ -77,7 +78,9 @@ function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
 }
 
 function allAbsent(calculator: AnyCalculator, why: string): Record<string, ResultValue> {
-  return Object.fromEntries(Object.keys(calculator.results).map((name) => [name, absent(why)]));
+  return Object.fromEntries(
+    Object.keys(calculator.results).map((name) => [name, impossible(why)]),
+  );
 }
 
 /** Why there is no result where it rests on a text that was never read; nothing where it does not. */
@@ -136,8 +139,9 @@ function namingExamplesInAll(
   }
   return Object.fromEntries(
     Object.entries(results).map(([name, value]) => {
-      const on = value instanceof Absent ? behind.get(value.why) : undefined;
-      return [name, on ? absent(namingExamples((value as Absent).why, state, on)) : value];
+      if (!(value instanceof Absent)) return [name, value];
+      const on = behind.get(value.why);
+      return [name, on ? impossible(namingExamples(value.why, state, on), value.at) : value];
     }),
   );
 }
@@ -185,7 +189,7 @@ export function evaluate(
         const missing = restsOnUnread(calculator, base, unread, { kind: 'result', name });
         return [
           name,
-          missing === undefined ? finiteOnly(raw[name]!, options.lengths) : absent(missing),
+          missing === undefined ? finiteOnly(raw[name]!, options.lengths) : impossible(missing),
         ];
       }),
     );

@@ -7,7 +7,7 @@ import { Groups } from '../fields/Groups.tsx';
 import { KeyRow } from '../fields/KeyRow.tsx';
 import { LengthsChoice } from '../fields/LengthsChoice.tsx';
 import { Errors } from '../fields/PlusMinus.tsx';
-import { Problems } from '../fields/Problems.tsx';
+import { Problems, ReasonsForNone } from '../fields/Problems.tsx';
 import { useTouchedBox } from '../fields/use-touched-box.ts';
 import { LaterPart } from './LaterPart.tsx';
 import type { State } from './state.ts';
@@ -52,6 +52,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
       </div>
       {toGive === undefined ? null : <p class="to-give">{toGive}</p>}
       <Problems evaluation={evaluation} idPrefix={idPrefix} />
+      <ReasonsForNone evaluation={evaluation} />
       <LaterPart class="calc-groups">
         <Groups
           fields={fields.filter((field) => !inHand.includes(field))}

@@ -16,26 +16,38 @@ interface Entry {
   readonly key?: string | undefined;
 }
 
-function entries(evaluation: InTheWay): Entry[] {
-  const list: Entry[] = evaluation.problems.map(({ sentence, key }) => ({ sentence, key }));
-  for (const value of Object.values(evaluation.results)) {
-    if (value instanceof Absent) list.push({ sentence: value.why });
+/** What is wrong with the figures, and why there is none of a result though nothing is wrong, once each. */
+function entries({ problems, results }: InTheWay): { wrong: Entry[]; none: string[] } {
+  const missing = Object.values(results).filter((value) => value instanceof Absent);
+  const wrong = new Map<string, Entry>();
+  for (const entry of [
+    ...problems,
+    ...missing.flatMap(({ why, at }): Entry[] => (at === undefined ? [] : [{ sentence: why }])),
+  ]) {
+    if (!wrong.has(entry.sentence)) wrong.set(entry.sentence, entry);
   }
-  const seen = new Set<string>();
-  return list.filter(({ sentence }) => {
-    if (seen.has(sentence)) return false;
-    seen.add(sentence);
-    return true;
-  });
+  const none = missing.flatMap(({ why, at }) => (at === undefined ? [why] : []));
+  return { wrong: [...wrong.values()], none: [...new Set(none)] };
 }
 
 /** The same as lines, to be heard after a pause: a figure half typed is not yet a fault. */
-export const problemLines = (evaluation: InTheWay): string[] =>
-  entries(evaluation).map(({ sentence }) => sentence);
+export function problemLines(evaluation: InTheWay): string[] {
+  const { wrong, none } = entries(evaluation);
+  return [...wrong.map(({ sentence }) => sentence), ...none];
+}
 
-/** Everything that stands in the way of a result, in words, each tied to its field. */
+/** Why there is none of a result, where nothing is wrong with the figures. */
+export function ReasonsForNone({ evaluation }: Pick<Props, 'evaluation'>) {
+  return entries(evaluation).none.map((why) => (
+    <p class="why-none" key={why}>
+      {why}
+    </p>
+  ));
+}
+
+/** Everything that is wrong and stands in the way of a result, in words, each tied to its field. */
 export function Problems({ evaluation, idPrefix }: Props) {
-  const list = entries(evaluation);
+  const list = entries(evaluation).wrong;
   return (
     <div role="alert" aria-live="off" class="problems">
       {list.length === 0 ? null : (

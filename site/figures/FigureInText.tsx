@@ -9,7 +9,7 @@ import { pageAddress } from '../calculator/page-address.ts';
 import { anExample, useCalculation, type Given } from '../calculator/use-calculation.ts';
 import { usePicture } from '../calculator/use-picture.tsx';
 import { Fields } from '../fields/Fields.tsx';
-import { Problems, type InTheWay } from '../fields/Problems.tsx';
+import { Problems, ReasonsForNone, type InTheWay } from '../fields/Problems.tsx';
 import { takeWanted, WANTED } from '../opening/wanted.ts';
 
 export interface FigureProps {
@@ -116,6 +116,7 @@ export function FigureInText(props: FigureProps) {
           <Fields fields={shown} {...{ lengths, idPrefix, onText }} onCommit={onTyped} />
         </div>
         <Problems evaluation={tied(evaluation, shown)} idPrefix={idPrefix} />
+        <ReasonsForNone evaluation={evaluation} />
       </form>
     );
   }, [calculator, figured, inputs, idPrefix, onText, onTyped]);
