@@ -7,7 +7,7 @@ export const UNITS = [
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
 /** What bears a number as its name: “set 2”, “ISO 273:1979”; and a firing order, “1-3-2”. */
-const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep) \d{1,2}|(?:ISO|IEC|DIN|BS|EN|JCGM) [\d:–-]*\d|\d{1,2}(?:-\d{1,2})+)(?!\d|[.,/°%]\d|[°%]|\s(?:${UNITS}|±|:|[−+×/=] ))`;
+const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep|[Ss]lide|[Cc]able|[Cc]oil|[Jj]et|[Tt]rial|[Hh]e(?:ad|ight)|[Cc]arburettor|[Cc]ondenser) \d{1,2}|(?:ISO|IEC|DIN|BS|EN|JCGM) [\d:–-]*\d|\d{1,2}(?:-\d{1,2})+)(?!\d|[.,/°%]\d|[°%]|\s(?:${UNITS}|±|:|[−+×/=] ))`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
  * so is a ± by itself, and a name with its number. */
 const MEASURE = new RegExp(
