@@ -1,7 +1,7 @@
 /** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
 export const UNITS = [
   'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
-  'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
+  'litres?|ml|l|km|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
   'newton metres|newtons?|thousandths|decibels|amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N/m|N|dB\\(A\\)',
 ].join('|');

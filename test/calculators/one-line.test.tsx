@@ -28,6 +28,7 @@ it('so is a name with its number', () => {
     'carburettor 1',
   ]);
   expect(whole('a jet 1.1 mm wide')).toEqual(['1.1 mm']);
+  expect(whole('Rise read twice as well: 2420 ± 50 km.')).toEqual(['2420 ± 50 km']);
 });
 
 it('a figure keeps to its unit in what is to be put right, a link to its field', () => {
