@@ -16,7 +16,7 @@ export interface UncertaintyBudget {
   readonly text: string;
   /** The largest first, those below a hundredth left out. */
   readonly shares: readonly Share[];
-  /** What the ± would be if the worst reading were read twice as well; nothing where it has no field. */
+  /** What the ± would be if the worst reading were read twice as well; nothing where it has no field, or where no figure shown would differ. */
   readonly better?: { readonly label: string; readonly error: string; readonly text: string };
 }
 
@@ -46,10 +46,12 @@ export function uncertaintyBudgets(
     if (error?.kind !== 'figure' || error.value === undefined || shown.spread === undefined) {
       return [found];
     }
+    const betterText = figureText(figures.get(flat)!, spec, spread, lengths, evaluation.values);
+    if (betterText === text) return [found];
     const better = {
       label: found.shares[0]!.label,
       error: showIn(error.value / 2, fieldUnit(error.spec, lengths)),
-      text: figureText(figures.get(flat)!, spec, spread, lengths, evaluation.values),
+      text: betterText,
     };
     return [{ ...found, better }];
   });

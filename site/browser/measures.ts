@@ -1,13 +1,13 @@
 /** Units and the words that follow a figure as one, the longer before the shorter that begin them. */
 export const UNITS = [
   'mm²|mm/s|mm|cm³|cm|cc|cu in|in²|in|thou|ft|metres?|m/s|m',
-  'litres?|ml|l|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
+  'litres?|ml|l|km|kg/m³|kg|gf|g/cc|grams?|g|kPa|hPa|psi|bar|°C|degrees?|per cent|‰',
   'ms|minutes?|min|hours?|seconds?|s/m|s|h|days?|turns?|revolutions|rpm|Hz',
   'newton metres|newtons?|thousandths|decibels|amperes?|Ah|A|volts?|V|megohms?|ohms?|MΩ|mΩ|kΩ|Ω|mH|µF|mJ|W|N m|N/m|N|dB\\(A\\)',
 ].join('|');
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
 /** What bears a number as its name: “set 2”, “ISO 273:1979”; and a firing order, “1-3-2”. */
-const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep) \d{1,2}|(?:ISO|IEC|DIN|BS|EN|JCGM) [\d:–-]*\d|\d{1,2}(?:-\d{1,2})+)(?!\d|[.,/°%]\d|[°%]|\s(?:${UNITS}|±|:|[−+×/=] ))`;
+const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep|[Ss]lide|[Cc]able|[Cc]oil|[Jj]et|[Tt]rial|[Hh]e(?:ad|ight)|[Cc]arburettor|[Cc]ondenser) \d{1,2}|(?:ISO|IEC|DIN|BS|EN|JCGM) [\d:–-]*\d|\d{1,2}(?:-\d{1,2})+)(?!\d|[.,/°%]\d|[°%]|\s(?:${UNITS}|±|:|[−+×/=] ))`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
  * so is a ± by itself, and a name with its number. */
 const MEASURE = new RegExp(

@@ -1,5 +1,6 @@
 import { uncertaintyBudgets } from '../../calculators/frame/uncertainty-budget.ts';
 import { percent } from '../../calculators/frame/budget-line.ts';
+import { FieldName } from '../fields/FieldName.tsx';
 import type { BudgetProps } from './UncertaintyBudget.tsx';
 
 /** For each result the readings that make up its ±, the worst first, and what a better one would do. */
@@ -17,7 +18,9 @@ export function AllBudgets({ calculator, evaluation, lengths }: BudgetProps) {
             <ol>
               {shares.map((part) => (
                 <li key={part.label}>
-                  <span>{part.label}</span>
+                  <span>
+                    <FieldName label={part.label} />
+                  </span>
                   <svg viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
                     <rect width={part.share * 100} height="8" />
                   </svg>

@@ -50,7 +50,7 @@ function Row({ fields: row, markOf, marked = false, ...handlers }: Props) {
       <div class="field-line">
         <span class="field-number" aria-hidden="true">
           {index}
-          {example ? <span class="whose-figure">example</span> : null}
+          {example ? <span class="whose-figure whose-example">example</span> : null}
         </span>
         {row.map((field) => (
           <FigureInRow

@@ -1,3 +1,4 @@
+import { h } from 'preact';
 import { useState } from 'preact/hooks';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { Press } from './Press.tsx';
@@ -54,7 +55,10 @@ export function Finish({ task, finish }: Props) {
         </fieldset>
       ) : (
         <label class="own-spread">
-          <span>How sure are you? ± in {unit === 'deg' ? 'degrees of crank' : 'mm'}</span>
+          <span>
+            How sure are you?{' '}
+            {h('one-line', {}, `± in ${unit === 'deg' ? 'degrees of crank' : 'mm'}`)}
+          </span>
           <input
             type="text"
             inputMode="decimal"

@@ -16,7 +16,9 @@ interface Props {
 /** What is printed while no engine is chosen: boxes for three cylinders, to be filled by pen. */
 const blank = setFigure(newEngine('blank', '____________________'), 'cylinders', 3);
 
-const Sheet = ({ engine = blank, ...others }: Props) => <PrintSheet engine={engine} {...others} />;
+const Sheet = ({ engine, ...others }: Props) => (
+  <PrintSheet engine={engine ?? blank} every={engine === undefined} {...others} />
+);
 
 const Served = (props: Props) => (
   <div>

@@ -24,11 +24,13 @@ import {
 } from '../../calculators/sheet/model.ts';
 import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
 import { readingDigits } from '../../calculators/sheet/step-units.ts';
-import { steps, type StepReading } from '../../calculators/sheet/steps.ts';
+import { order, steps, type StepReading } from '../../calculators/sheet/steps.ts';
 
 interface Props {
   readonly engine: Engine;
   readonly lengths: LengthDisplay;
+  /** Every step, also those that fall away by what the sheet says: nothing is known of the engine. */
+  readonly every?: boolean;
 }
 
 /** More than this has no room beside the figures; the rest stays in the sheet. */
@@ -44,8 +46,8 @@ const figureIn = (
 /** The pole that is earthed, or both for the pen: it stands with the battery, in no line of its own. */
 const earthed = ({ figures }: Engine): string => ['−', '+'][figures.earth ?? 2] ?? '− / +';
 
-function Figures({ engine, lengths }: Props) {
-  const idle = idleFigures(engine);
+function Figures({ engine, lengths, every }: Props) {
+  const idle = every ? [] : idleFigures(engine);
   const isAsked = (key: FigureKey): boolean =>
     key !== 'earth' &&
     appliesTo(key, setsOf(engine)) &&
@@ -96,7 +98,7 @@ const firesOf = (engine: Engine, reading: StepReading): string =>
     )
     .join('; ');
 
-function Steps({ engine, lengths }: Props) {
+function Steps({ engine, lengths, every }: Props) {
   const cylinders = Array.from({ length: cylindersOf(engine) }, (_, i) => i);
   const progress = progressOf(engine);
   return (
@@ -137,7 +139,7 @@ function Steps({ engine, lengths }: Props) {
         </tr>
       </thead>
       <tbody>
-        {jobOf(engine).map((id, number) => {
+        {(every ? order : jobOf(engine)).map((id, number) => {
           const { title, reading } = steps[id];
           const { found, left } = readingOf(engine, id);
           const { state } = progress[id];
@@ -216,7 +218,8 @@ function Log({ engine, lengths }: Props) {
 }
 
 /** The sheet on both sides of A4 or Letter: what is known, then the job with boxes for a pen. */
-export function PrintSheet({ engine, lengths, withLog = false }: Props & { withLog?: boolean }) {
+export function PrintSheet({ withLog = false, ...props }: Props & { withLog?: boolean }) {
+  const { engine, lengths } = props;
   const notes = engine.notes.trim();
   const leads = leadWords(engine);
   const more = engine.kept.length - MOST_KEPT;
@@ -231,7 +234,7 @@ export function PrintSheet({ engine, lengths, withLog = false }: Props & { withL
         <span>By: __________</span>
         {leads === undefined ? null : <span class="paper-leads">{leads}</span>}
       </p>
-      <Figures engine={engine} lengths={lengths} />
+      <Figures {...props} />
       {engine.kept.length === 0 ? null : (
         <p class="paper-kept">
           {engine.kept
@@ -249,7 +252,7 @@ export function PrintSheet({ engine, lengths, withLog = false }: Props & { withL
         The maker’s manual, the product’s safety sheet and local rules come before this sheet.
         Before the first start: outdoors, extinguisher at hand, ears protected, two ways to stop.
       </p>
-      <Steps engine={engine} lengths={lengths} />
+      <Steps {...props} />
       {withLog ? <Log engine={engine} lengths={lengths} /> : null}
     </div>
   );

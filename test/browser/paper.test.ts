@@ -17,5 +17,11 @@ describe.each(calculators)('/%s on paper', (path) => {
         const { feet } = await readPdf(await page.pdf({ format }));
         expect(feet).not.toContain('');
       }
+      // Columns that run out of the paper have all on it shrunk, and move the first of it inwards.
+      await page.evaluate(() => localStorage.setItem('gudgeon.lengths', 'in'));
+      await page.reload();
+      await settled(page);
+      const { left } = await readPdf(await page.pdf({ format: 'A4' }));
+      expect(left).toBeLessThan(30);
     }));
 });

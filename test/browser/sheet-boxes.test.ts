@@ -61,6 +61,22 @@ describe('the boxes of the sheet', () => {
       }),
   );
 
+  it('stand in their own columns where both of a row are refused and another text is offered', () =>
+    visit({ path, viewport: phone }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.goto(page.url().replace(/#.*/, '') + '#step-timing');
+      const boxes = page.locator('#step-timing .boxes-row').first().locator('input');
+      for (const i of [0, 1]) {
+        await boxes.nth(i).fill('-80');
+        await boxes.nth(i).blur();
+      }
+      await expect.poll(() => page.locator('#step-timing .offers button').count()).toBe(2);
+      const [found, last] = [await boxes.nth(0).boundingBox(), await boxes.nth(1).boundingBox()];
+      expect(last!.y).toBeCloseTo(found!.y, 0);
+      expect(last!.width).toBeCloseTo(found!.width, 0);
+    }));
+
   it('stand with their acts below what can hurt', () =>
     visit({ path, viewport: phone }, async (page) => {
       await ready(page);

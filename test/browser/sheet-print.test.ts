@@ -102,6 +102,9 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
       expect(paper.pages).toBe(2);
       expect(paper.text).toContain('Engine sheet');
       expect(paper.text).toContain('found last found last found last');
+      // Nobody has said whether it has reeds.
+      for (const { title } of Object.values(steps)) expect(paper.text).toContain(title);
+      expect(paper.text).toContain('Most gap under a reed');
     });
   });
 });

@@ -15,6 +15,22 @@ it('a firing order is one', () => {
   expect(whole('On 2026-02-07, of a 4-stroke, 10-12 mm of it')).toEqual([]);
 });
 
+it('so is a name with its number', () => {
+  expect(whole('Free play of cable 1, opening of slide 2, coil 2: 4.85 V')).toEqual([
+    'cable 1',
+    'slide 2',
+    'coil 2',
+    '4.85 V',
+  ]);
+  expect(whole('Along the crank, height 3; bore of jet 4, as carburettor 1')).toEqual([
+    'height 3',
+    'jet 4',
+    'carburettor 1',
+  ]);
+  expect(whole('a jet 1.1 mm wide')).toEqual(['1.1 mm']);
+  expect(whole('Rise read twice as well: 2420 ± 50 km.')).toEqual(['2420 ± 50 km']);
+});
+
 it('a figure keeps to its unit in what is to be put right, a link to its field', () => {
   const query = 'travel=99999mm';
   const evaluation = evaluate(calculatorBySlug('piston-position'), fromQuery(query), {

@@ -31,6 +31,15 @@ describe('where a ± comes from', () => {
     expect(budgetLine(calculator, withParts([0.4, 0.3]))).toMatch(/64% · .* 36%$/);
   });
 
+  it('says nothing of a better reading where no figure shown would differ', () => {
+    const said = calculators.flatMap((one) =>
+      uncertaintyBudgets(one, evaluate(one, {}, { lengths: 'mm' }), 'mm').flatMap(
+        ({ name, text, better }) => (better?.text === text ? [`${one.slug}: ${name}`] : []),
+      ),
+    );
+    expect(said).toEqual([]);
+  });
+
   it('keeps the word that follows the figure: so many km and not so many', () => {
     const cam = calculatorBySlug('breaker-cam');
     for (const unit of ['km', 'h']) {
