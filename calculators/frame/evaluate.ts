@@ -78,9 +78,7 @@ function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
 }
 
 function allAbsent(calculator: AnyCalculator, why: string): Record<string, ResultValue> {
-  return Object.fromEntries(
-    Object.keys(calculator.results).map((name) => [name, impossible(why)]),
-  );
+  return Object.fromEntries(Object.keys(calculator.results).map((name) => [name, impossible(why)]));
 }
 
 /** Why there is no result where it rests on a text that was never read; nothing where it does not. */

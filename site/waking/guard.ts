@@ -32,8 +32,12 @@ export const guardScript = [
   'return all});sessionStorage.setItem(name,JSON.stringify({page:pathname,texts}))};',
   // Safari remembers over a reload that a script did not come, until it is asked for as something else; on a
   // line that hangs, not for long.
-  'const again=()=>location.reload(),asked=()=>Promise.all([...document.querySelectorAll("link[rel=modulepreload]")].map(({href})=>fetch(href,{cache:"reload"})));',
-  'addEventListener("click",e=>{if(e.target instanceof Element&&e.target.closest("[data-reload]")){try{keep()}catch{}setTimeout(again,4000);asked().then(again,again)}});',
+  'const again=()=>location.reload(),ask=({href})=>fetch(href,{cache:"reload"});',
+  // While there is no line at all the page stays, and with it what was typed: loaded again it would be gone.
+  'addEventListener("click",e=>{const button=e.target instanceof Element&&e.target.closest("[data-reload]");if(!button)return;',
+  'try{keep()}catch{}const late=setTimeout(again,4000);',
+  'Promise.all([ask(location),Promise.allSettled([...document.querySelectorAll("link[rel=modulepreload]")].map(ask))])',
+  '.then(again,()=>{clearTimeout(late);button.textContent="Still no connection. Try again"})});',
   `if(part)setTimeout(()=>{delete page.kept;fail()},${LATE_MS})`,
   '})()',
 ].join('');

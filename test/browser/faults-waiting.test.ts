@@ -58,6 +58,29 @@ describe('scripts that neither come nor fail', () => {
   });
 });
 
+it('keeps the page, and what was typed, while there is no line to try again on', async () => {
+  const expected = [/ERR_FAILED/, /ERR_INTERNET_DISCONNECTED/];
+  await visit({ ...CUT, expected, viewport: phone }, async (page) => {
+    await page.route('**/*.js', (route) => route.abort());
+    await page.goto(new URL(PATH, inject('siteUrl')).href);
+    await again(page).waitFor();
+    const box = page.locator('#travel');
+    await box.fill('3.1');
+    await page.context().setOffline(true);
+    await again(page).click();
+    await page.getByRole('button', { name: 'Still no connection. Try again' }).waitFor();
+    expect(await box.inputValue()).toBe('3.1');
+    await page.context().setOffline(false);
+    await page.unroute('**/*.js');
+    const loaded = page.waitForEvent('load');
+    await again(page).click();
+    await loaded;
+    await settled(page);
+    expect(await box.inputValue()).toBe('3.1');
+    await expect.poll(() => page.url()).toContain('travel=3.1');
+  });
+});
+
 describe('an address with figures', () => {
   it('shows none of the worked example while its scripts are on their way, and then its own', async () => {
     await visit({}, async (page) => {

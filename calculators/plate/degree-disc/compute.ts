@@ -62,7 +62,7 @@ export function compute(v: Values): ComputedOf<typeof results> {
   assertDisc(v.outside, v.inside);
   const marks = marksOf(v);
   const none = absent(
-    'There are no piston positions to mark. Enter one or more, in millimetres, for marks to be drawn; the disc and the tape can be saved without.',
+    'There are no piston positions to mark. Enter one or more for marks to be drawn; the disc and the tape can be saved without.',
   );
   const listed = (values: readonly number[]) => (marks.length === 0 ? none : values);
   return {

@@ -113,9 +113,9 @@ export const results = {
     decimals: 0,
   },
   'bob-weight': {
-    label: 'Weight on each pin to balance by',
+    label: 'Weight to balance by, for each cylinder',
     unit: 'g',
-    help: 'Hung on each crank pin while the crank is balanced on knife edges: the rotating mass, and the factor’s share of the reciprocating mass.',
+    help: 'Hung on its crank pin while the crank is balanced on knife edges: the rotating mass, and the factor’s share of the reciprocating mass. A pin that carries two rods bears twice as much.',
     decimals: 0,
   },
 } as const satisfies Results;

@@ -1,5 +1,6 @@
 import { defineCalculator } from '../../frame/define.ts';
 import { inputDigits } from '../../frame/text/format.ts';
+import { metric } from '../../frame/text/prose.ts';
 import { STANDARD_WIRES } from '../../maths/wiring/wire.ts';
 import { camInputs } from '../cam-inputs.ts';
 import { compute, SIDES, type Values } from './compute.ts';
@@ -94,7 +95,7 @@ export default defineCalculator({
     'Steady currents and sound parts. The loss is that of the moment when all points are shut together; running, fewer are shut at once and less is lost, so that the energy shown is the least.',
     'A battery that sags, or is charged to 14 V, gives other figures.',
     'Currents at idle and at the speed are at full voltage and let the iron of the coil be what it is at small currents; near its limit the iron makes the current rise faster.',
-    'Wires bear the current of the tables in free air at 30 °C. In a tight loom beside a hot engine they bear less: one size more is common practice there. Wires of 0.5 mm² break by shaking: common practice is 1 mm² and more outside of a loom.',
+    `Wires bear the current of the tables in free air at 30 °C. In a tight loom beside a hot engine they bear less: one size more is common practice there. Wires of ${metric(0.5)}² break by shaking: common practice is ${metric(1)}² and more outside of a loom.`,
     'Peukert’s rule is a rule: it holds for a whole discharge at one current, at about 20 °C, of a sound lead battery. A cold or old one gives less.',
     'The maker’s diagram and the law of the road come first where there are any.',
   ],
