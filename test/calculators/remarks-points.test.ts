@@ -76,6 +76,11 @@ describe('wiring', () => {
     expect(of({})).toContain(
       'Wire and contacts take 4.4 per cent of the volts and 9 per cent of the spark’s energy, within the 5.0 per cent of volts you allow.',
     );
+    // 1 mm² at most 20 Ω/km by its standard: 0.0665 + 0.03 Ω lose 4.8 per cent.
+    expect(of({ loss: '4.5' })).toContain(
+      'A wire sold as 1 mm² may have less copper, or poorer, and lose 4.8 per cent by its standard: only one size more is sure.',
+    );
+    expect(of({})).not.toMatch(/sold as/);
     expect(of({ current: '8' })).toMatch(/take 5\.8 per cent .*, more than the 5\.0 per cent/);
   });
 

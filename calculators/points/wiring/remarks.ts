@@ -17,12 +17,22 @@ import {
 const size = (area: number): string => `${inputDigits(area, 'wire')} mm²`;
 const rating = (amperes: number): string => `${inputDigits(amperes, 'A')} A`;
 
+/** What the size may lose by its standard, where the typed copper is within the loss and that is not. */
+function ofThePoorest(v: Values): string {
+  const sold = standardWithin(v.area);
+  if (sold === undefined || sold.area < v.area * 0.999) return '';
+  const { percent } = wayThrough(v, sold);
+  return percent > v.loss
+    ? ` A wire sold as ${size(sold.area)} may have less copper, or poorer, and lose ${fixed(percent, 1)} per cent by its standard: only one size more is sure.`
+    : '';
+}
+
 function ofTheLoss(v: Values, computed: Computed, known: Known): string {
   const percent = computed['drop-percent'] as number;
   const energy = 100 - (computed['energy-left'] as number);
   const takes = `Wire and contacts take ${fixed(percent, 1)} per cent of the volts and ${fixed(energy, 0)} per cent of the spark’s energy`;
   return percent <= v.loss
-    ? `${takes}, within the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.`
+    ? `${takes}, within the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.${ofThePoorest(v)}`
     : `${takes}, more than the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.`;
 }
 
