@@ -2,7 +2,7 @@
 import { csv } from './csv.ts';
 import type { Evaluation } from './evaluate.ts';
 import type { Field } from './field/fields.ts';
-import { rests } from './rests-on.ts';
+import { labelOf, rests } from './rests-on.ts';
 import { flatten } from './spreads.ts';
 import { inSentence } from './text/sentence.ts';
 import { inputLines, leads, resultLines, type SummaryLine } from './summary.ts';
@@ -60,6 +60,9 @@ function linkWords(
     : `${calculator.title}: ${words}${whoseLeads(calculator, evaluation)}${behind(calculator, evaluation, lengths)}`;
 }
 
+/** Labels that what is chosen completes: “It was given for another engine”. */
+const BEGUN = /\b(?:as|by|counts|for|from|have|means|stood|to|turns|was)$/;
+
 /** Every input that can change the lead results, for the words of a link. */
 function behind(calculator: AnyCalculator, evaluation: Evaluation, lengths: LengthDisplay): string {
   const names = Object.entries<ResultSpec>(calculator.results).flatMap(([name, spec]) =>
@@ -70,15 +73,16 @@ function behind(calculator: AnyCalculator, evaluation: Evaluation, lengths: Leng
     evaluation,
     names.map((name) => ({ kind: 'result', name })),
   );
-  const words = evaluation.fields
-    .filter((field) => on.includes(field))
-    .flatMap((field) =>
-      inputLines([field], lengths).map(({ label, text }) =>
-        field.kind === 'choice'
-          ? `${inSentence(label)}: ${inSentence(text)}`
-          : `${inSentence(label)} ${text}`,
-      ),
-    );
+  const shown = evaluation.fields.filter((field) => on.includes(field));
+  const labels = new Set(shown.map(labelOf));
+  const words = shown.flatMap((field) =>
+    inputLines([field], lengths).flatMap(({ label, text }) => {
+      if (field.kind !== 'choice') return [`${inSentence(label)} ${text}`];
+      // What was chosen to be typed says so itself.
+      if (labels.has(text)) return [];
+      return [`${inSentence(label)}${BEGUN.test(label) ? '' : ':'} ${inSentence(text)}`];
+    }),
+  );
   return words.length === 0 ? '' : `; from ${words.join(', ')}`;
 }
 

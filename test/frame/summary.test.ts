@@ -6,7 +6,9 @@ import {
   plainSummary,
 } from '../../calculators/frame/copies.ts';
 import { inputLines, leadLines, resultLines, rowLabel } from '../../calculators/frame/summary.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { run, sample } from './sample.ts';
 
 const calculator: AnyCalculator = sample;
@@ -239,4 +241,13 @@ describe('a link whose words are the answer', () => {
     expect(words({})).toContain('(worked example)');
     expect(words({ width: '50' })).toContain('(with the example’s shape)');
   });
+});
+
+it('a link says what was chosen as a sentence would, and nothing twice', () => {
+  const calculator = calculatorBySlug('piston-position');
+  const texts = { travel: '.125in', given: 'other', stroke: '66.7', rod: '125.4' };
+  const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
+  const words = markdownLink(calculator, evaluation, 'mm', 'x');
+  expect(words).toContain('from piston travel 3.175 mm, it was given for another engine, ');
+  expect(words).not.toContain('you have');
 });
