@@ -91,7 +91,7 @@ function misread(shapes: readonly Shape[]): string[] {
       : [],
   );
   const led = new Set(shapes.map(({ name }) => name));
-  const centres = shapes.flatMap((shape) =>
+  const centres = shapes.flatMap((shape): (Circle | ReturnType<typeof edgeOf>)[] =>
     shape.layer !== 'centre'
       ? []
       : shape.kind === 'line'
@@ -105,7 +105,7 @@ function misread(shapes: readonly Shape[]): string[] {
     const number = Number(NAME.exec(shape.text)![1]);
     const box = boxOf(shape);
     const polygon = polygonOf(box);
-    const faults = centres.some((line) => polygon.intersect(line).length > 0)
+    const faults = centres.some((line) => polygon.intersect(line as never).length > 0)
       ? [`${shape.text} lies on a centre line`]
       : [];
     if (led.has(`leader-${number}`)) return faults;
