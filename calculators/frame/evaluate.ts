@@ -72,7 +72,9 @@ export function knownKeys(calculator: AnyCalculator): Set<string> {
 /** Replaces what is not a finite number by a sentence, so that no NaN reaches the page. */
 function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
   const why = 'This figure has no finite value for these inputs.';
-  if (value instanceof Absent) return new Absent(sentenceIn(value.why, lengths), value.at);
+  if (value instanceof Absent) {
+    return new Absent(sentenceIn(value.why, lengths), value.at, value.judges);
+  }
   if (typeof value === 'number') return Number.isFinite(value) ? value : absent(why);
   return value.flat().every((entry) => Number.isFinite(entry)) ? value : absent(why);
 }
@@ -100,18 +102,22 @@ function restsOnUnread(
 const isErrorOf = (key: string, field: string): boolean =>
   key === errorKey(field) || key === errorKey(field.replace(/-\d+$/, ''));
 
-/** A fault that lies with figures of the example as well as with given ones says so. */
+/**
+ * A fault that lies with figures of the example as well as with given ones says so; one that is a
+ * verdict (`judges`) says nothing else.
+ */
 function namingExamples(
   sentence: string,
   { fields, demonstration }: Pick<Evaluation, 'fields' | 'demonstration'>,
   behind: readonly Field[],
+  judges = false,
 ): string {
   const examples = behind.filter(isExample);
   const given = fields.some(({ origin }) => origin !== 'example');
   if (demonstration || !given || examples.length === 0) return sentence;
   const [is, them] = examples.length === 1 ? ['is', 'it'] : ['are', 'them'];
   const names = namesOf(examples);
-  return `${sentence} ${capital(names)} ${is} still the example’s; give ${them} first.`;
+  return `${judges ? 'Not judged yet:' : sentence} ${capital(names)} ${is} still the example’s; give ${them} first.`;
 }
 
 /** The fields of some keys; the name of a series stands for all its members. */
@@ -137,9 +143,12 @@ function namingExamplesInAll(
   }
   return Object.fromEntries(
     Object.entries(results).map(([name, value]) => {
-      if (!(value instanceof Absent)) return [name, value];
-      const on = behind.get(value.why);
-      return [name, on ? impossible(namingExamples(value.why, state, on), value.at) : value];
+      const on = value instanceof Absent ? behind.get(value.why) : undefined;
+      if (!on) return [name, value];
+      const { why, at, judges } = value as Absent;
+      const said = namingExamples(why, state, on, judges);
+      // A verdict that waits for figures is no fault of those that are there.
+      return [name, judges && said !== why ? absent(said) : impossible(said, at)];
     }),
   );
 }

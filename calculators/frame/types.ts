@@ -179,15 +179,21 @@ export class Absent {
   readonly why: string;
   /** Set where it lies with figures, and not with what is asked: the quantities at fault by name, if known. */
   readonly at: readonly string[] | undefined;
-  constructor(why: string, at?: readonly string[]) {
+  /** Whether the sentence judges figures, and so is said only where all of them were given. */
+  readonly judges: boolean;
+  constructor(why: string, at?: readonly string[], judges = false) {
     this.why = why;
     this.at = at;
+    this.judges = judges;
   }
 }
 /** No result, by what is asked or by a figure that can only have been given. */
 export const absent = (why: string): Absent => new Absent(why);
 /** No result, by figures: where some of them are the example’s, the page says so. */
 export const impossible = (why: string, at: readonly string[] = []): Absent => new Absent(why, at);
+
+/** The same, where the sentence is a verdict on the figures: of the example’s it says only whose they are. */
+export const unfit = (why: string, at: readonly string[]): Absent => new Absent(why, at, true);
 
 /** One figure, a series (rows 1, 2, …), or rows of figures (`name-S-H`). */
 export type ResultValue = number | readonly number[] | readonly (readonly number[])[] | Absent;

@@ -230,6 +230,34 @@ it('a fault that lies with the example too says whose figure it is', () => {
   expect(said(given)).not.toContain('the example’s');
 });
 
+it('no oversize is judged from readings or a standard bore that the reader has not given', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'piston-clearance')!;
+  const why = (texts: Record<string, string>, lengths: 'mm' | 'in' = 'mm'): string => {
+    const { oversize } = evaluate(calculator, texts, { lengths }).results;
+    return oversize instanceof Absent ? oversize.why : '';
+  };
+  const bore = { bore: '61.55' };
+  const standard = { ...bore, standard: '52' };
+  const read = Object.fromEntries(
+    ['along', 'across'].flatMap((way) => [1, 2, 3].map((i) => [`${way}-${i}`, '61.56'])),
+  );
+  for (const texts of [bore, standard, { ...bore, ...read }]) {
+    expect(why(texts, 'in')).toMatch(/^Not judged yet: .* still the example’s; give \w+ first\.$/);
+  }
+  expect(why({ ...standard, ...read })).toMatch(
+    /^A bore of 61.56 mm is no oversize of a standard bore of 52 mm/,
+  );
+});
+
+it('a piston that does not go in fills its bore at no temperature', () => {
+  const calculator = calculators.find(({ slug }) => slug === 'piston-clearance')!;
+  for (const piston of ['61.55', '63.5']) {
+    const { results } = evaluate(calculator, { bore: '61.55', piston }, { lengths: 'mm' });
+    expect(results['cold']).toBeLessThanOrEqual(0);
+    expect(results['fills-at']).toBeInstanceOf(Absent);
+  }
+});
+
 it('a bore of the reader’s own is given a piston that could run in it', () => {
   const calculator = calculators.find(({ slug }) => slug === 'piston-clearance')!;
   for (const bore of [40, 51.9, 56.998, 90]) {

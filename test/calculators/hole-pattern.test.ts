@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
-import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
+import { remarksOf, verdictOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
-import { reading, whole } from './states.ts';
+import { reading, spreader, whole } from './states.ts';
 
 const pairsOf = (holes: number): [number, number][] =>
   Array.from({ length: holes }, (_, b) =>
@@ -139,6 +139,75 @@ describe('distances that contradict each other alike', () => {
     expect(Math.abs(x - 60)).toBeGreaterThan(agreed.spreads['x-2']!);
     expect(Math.abs(x - 60)).toBeLessThan(found.spreads['x-2']!);
     expect(wider('misfit-1')).toBeCloseTo(1, 1);
+  });
+});
+
+describe('a misread distance of ten, some inside, some outside, some between centres', () => {
+  const places = [
+    [0, 0, 0.25],
+    [1.25, 0.02, 0.1875],
+    [1.1, 0.98, 0.1875],
+    [0.3, 1.12, 0.25],
+    [0.64, 0.5, 0.5],
+  ] as const;
+  const pairs = pairsOf(5);
+  /** As read, by how far each is off the true one, in. */
+  const textsBy = (off: readonly number[]): Texts => ({
+    holes: '5',
+    distances: '10',
+    span: 'inside',
+    'at-outside': '2, 5, 8',
+    'at-centres': '10',
+    outline: 'none',
+    ...Object.fromEntries([
+      ...places.map(([, , hole], i) => [`hole-${i + 1}`, `${hole} in`]),
+      ...pairs.flatMap(([a, b], k) => {
+        const [from, to] = [places[a - 1]!, places[b - 1]!];
+        const both = (from[2] + to[2]) / 2;
+        const edges = [2, 5, 8].includes(k + 1) ? both : k + 1 === 10 ? 0 : -both;
+        const read = Math.hypot(from[0] - to[0], from[1] - to[1]) + edges + off[k]!;
+        return [
+          [`a-${k + 1}`, String(a)],
+          [`b-${k + 1}`, String(b)],
+          [`distance-${k + 1}`, `${read.toFixed(3)} in`],
+        ];
+      }),
+    ]),
+  });
+  const off = [1.2, -1.5, 1.8, -0.8, 0.5, -1.9, 1.1, 1.6, -0.4, -1.3].map((thou) => thou / 1000);
+
+  // By a least squares of SciPy, the root of the sum of squares left is 1.5 thou without distance 6,
+  // 3.5 without 3, 13.3 without 4 and 13.8 without 1, of readings that are good to 2 thou.
+  it('is looked for among those without which the others agree', () => {
+    const state = stateOf(textsBy(off.with(5, off[5]! + 0.1)));
+    const [said] = remarksOf(holePattern, state);
+    expect(said).toContain(
+      'distance 3 (hole 2 to 3) and distance 6 (hole 3 to 4) stand out alike; leave out any one of them, and the others agree within their ±.',
+    );
+    expect(said).toContain(
+      'Without distance 1 (hole 1 to 2) and distance 4 (hole 1 to 4), each in turn, the others would still contradict each other.',
+    );
+    const rows = Array.from({ length: 10 }, (_, k) => k + 1);
+    const looked = rows.filter((row) => verdictOf(holePattern, state, 'readings', 'mm', row));
+    expect(looked).toEqual([3, 6]);
+  });
+
+  it('is never cleared by what is left over, whichever it is', () => {
+    const next = spreader(11);
+    let cleared = 0;
+    for (let tried = 0; tried < 30; tried += 1) {
+      const k = tried % 10;
+      const chance = off.map(() => 0.004 * next() - 0.002);
+      const wrong = 0.03 + 0.1 * next();
+      const state = stateOf(textsBy(chance.with(k, next() < 0.5 ? wrong : -wrong)));
+      const not = /Without (distance .*?) the others would/.exec(
+        remarksOf(holePattern, state).join(' '),
+      );
+      if (!not) continue;
+      cleared += 1;
+      expect(not[1]).not.toContain(`distance ${k + 1} (`);
+    }
+    expect(cleared).toBeGreaterThan(5);
   });
 });
 

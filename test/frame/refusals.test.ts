@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { absent, Absent, impossible, type AnyCalculator } from '../../calculators/frame/types.ts';
+import {
+  absent,
+  Absent,
+  impossible,
+  unfit,
+  type AnyCalculator,
+} from '../../calculators/frame/types.ts';
 import { attempt } from '../../calculators/frame/attempt.ts';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import { fieldNamed, run, sample } from './sample.ts';
@@ -57,6 +63,16 @@ describe('a result that figures keep from being', () => {
     expect(whyOf(none, 'area', { shape: 'square' }, { demonstration: true })).toBe(
       'There is none.',
     );
+  });
+
+  it('is not judged before all that its verdict names is given', () => {
+    const judged = lacking({ area: unfit('It is none.', ['width', 'gap']) });
+    expect(whyOf(judged, 'area', { width: '40', 'gap-1': '1' })).toBe(
+      'Not judged yet: Gap 2 is still the example’s; give it first.',
+    );
+    const all = { shape: 'square', width: '40', 'gap-1': '1', 'gap-2': '1' };
+    expect(whyOf(judged, 'area', all)).toBe('It is none.');
+    expect(whyOf(judged, 'area')).toBe('It is none.');
   });
 
   it('lets a sentence be that hangs on what is asked', () => {

@@ -44,13 +44,13 @@ holdsTo([
   {
     ...sizes,
     of: ['bore'],
-    run: (size) => fillsAt({ bore: part(size), piston: part(50), measuredAt: 20 }),
+    run: (size) => fillsAt({ bore: part(size), piston: part(0.0005), measuredAt: 20 }),
     says: range('The bore', 'more than 0 mm'),
   },
   {
     ...sizes,
     of: ['piston'],
-    run: (size) => fillsAt({ bore: part(50), piston: part(size), measuredAt: 20 }),
+    run: (size) => fillsAt({ bore: part(2e6), piston: part(size), measuredAt: 20 }),
     says: range('The diameter of the piston', 'more than 0 mm'),
   },
   {

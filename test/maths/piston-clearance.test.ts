@@ -37,7 +37,7 @@ describe('clearance', () => {
   it('is nil at the temperature at which the piston fills the bore', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 0, max: 0.2, noNaN: true }),
+        fc.double({ min: 0.001, max: 0.2, noNaN: true }),
         fc.double({ min: 0, max: 250, noNaN: true }),
         (room, b) => {
           const parts = at(60, 60 - room, { b });
@@ -56,6 +56,18 @@ describe('clearance', () => {
     const parts = at(52, 51.9);
     const still = { ...parts, piston: { ...parts.piston, expansion: 0 } };
     expect(thrown(() => fillsAt(still)).code).toBe('no-growth');
+  });
+
+  it('has no temperature to fill it where the piston does not go in, or below absolute zero', () => {
+    expect(thrown(() => fillsAt(at(61.55, 63.5))).code).toBe('no-room');
+    expect(thrown(() => fillsAt(at(52, 52))).code).toBe('no-room');
+    // By hand: iron 60 K colder is 0.036 mm smaller. Of 0.01 mm of room, 0.026 mm are then lacking: 25 K
+    // of 20 ppm/K, and 500 K of 1 ppm/K, which from 20 °C is colder than anything.
+    const cold = at(52, 51.99, { b: -40 });
+    expect(fillsAt(cold)).toBeGreaterThan(-10);
+    expect(fillsAt(cold)).toBeLessThan(0);
+    const slow = { ...cold, piston: { ...cold.piston, expansion: 1 } };
+    expect(thrown(() => fillsAt(slow)).code).toBe('too-cold');
   });
 });
 

@@ -7,6 +7,7 @@ import {
   type PistonInBore,
 } from '../../maths/cylinder/piston-clearance.ts';
 import { attempt, ifThere } from '../../frame/attempt.ts';
+import { Absent, unfit } from '../../frame/types.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
@@ -24,10 +25,11 @@ export function compute(v: Values): Computed {
   const parts = partsOf(v);
   const clearance = pistonClearance(parts);
   const wear = boreWear({ along: v.along, across: v.across });
-  const next = attempt(() => {
-    assertItsStandard(wear.widest, v.standard);
-    return nextOversize(wear.widest, v.standard, v['oversize-step'], v['clean-up']);
-  });
+  const its = attempt(() => assertItsStandard(wear.widest, v.standard));
+  const next =
+    its instanceof Absent
+      ? unfit(its.why, ['along', 'across', 'standard'])
+      : attempt(() => nextOversize(wear.widest, v.standard, v['oversize-step'], v['clean-up']));
   const wanted = (v.least + v.most) / 2 / 1000;
   const ring = {
     size: v['ring-gap'],

@@ -23,6 +23,9 @@ const HEIGHT = 350;
 const CENTRE = { x: WIDTH / 2, y: 190 };
 const RADIANS = Math.PI / 180;
 const OUTER = 118;
+/** The band of exhaust and inlet; half of it each where both are open at once. */
+const BAND = 13;
+const HALF = 6;
 /** The crank pin, by which the crank is turned, within the arcs of six pairs of transfers. */
 const PIN = 44;
 
@@ -112,6 +115,8 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
       ? [portKey('area', 'blowdown', `blowdown ${fixed(blowdown.closes - blowdown.opens, 0)}°`)]
       : []),
   ];
+  const both = inlet && (inlet.opens + 360 < exhaust.closes || inlet.closes > exhaust.opens);
+  const wide = both ? HALF : BAND;
   const angles = rows.flatMap(({ events: { opens, closes } }) => [opens, closes]);
   const figures = [...new Set(angles.map((angle) => fixed(((angle % 360) + 360) % 360, 0)))];
   const events = figures.map((figure) => ({ angle: Number(figure), words: `${figure}°` }));
@@ -120,9 +125,12 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
       <Key entries={key} width={WIDTH} />
       <g transform={`translate(${CENTRE.x} ${CENTRE.y})`} aria-hidden="true">
         <circle class="part part-hollow" r={OUTER} />
-        <path class={portArea('exhaust')} d={sector(exhaust, OUTER, 13)} />
+        <path class={portArea('exhaust')} d={sector(exhaust, OUTER, wide)} />
         {isBlown ? (
-          <path class={portArea('blowdown')} d={sector(blowdown, OUTER - 13, OUTER - 13 - PIN)} />
+          <path
+            class={portArea('blowdown')}
+            d={sector(blowdown, OUTER - BAND, OUTER - BAND - PIN)}
+          />
         ) : null}
         {transfers.map((each, index) => (
           <path
@@ -131,7 +139,9 @@ export function TimingRing({ exhaust, transfers, inlet, crank, onCrank, onEnd }:
             d={sector(each, OUTER - 17 - 8 * index, 7)}
           />
         ))}
-        {inlet ? <path class={portArea('inlet')} d={sector(inlet, OUTER, 13)} /> : null}
+        {inlet ? (
+          <path class={portArea('inlet')} d={sector(inlet, OUTER - BAND + wide, wide)} />
+        ) : null}
       </g>
       <g aria-hidden="true">
         {marksOf('left', events)}

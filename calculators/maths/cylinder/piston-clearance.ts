@@ -36,6 +36,8 @@ export interface Clearance {
 
 const THOUSAND = 1000;
 const PARTS = 1e-6;
+/** Nothing is colder, °C. */
+const ABSOLUTE_ZERO = -273.15;
 
 function assertDiameter(quantity: 'bore' | 'piston', size: number): void {
   assertWithin(
@@ -70,7 +72,8 @@ export function pistonClearance({ bore, piston, measuredAt }: PistonInBore): Cle
 /**
  * The temperature of the piston, °C, at which it fills the bore, which keeps its own.
  *
- * @throws MathsError `no-growth` for a piston that does not grow.
+ * @throws MathsError `no-growth` for a piston that does not grow, `no-room` for one that does not go
+ *   into the bore cold, `too-cold` where the piston would have to be colder than anything can be.
  */
 export function fillsAt({ bore, piston, measuredAt }: PistonInBore): number {
   assertDiameter('bore', bore.size);
@@ -82,8 +85,23 @@ export function fillsAt({ bore, piston, measuredAt }: PistonInBore): number {
       'A piston that does not grow never fills the bore. Its expansion must be more than 0.',
     );
   }
+  if (piston.size >= bore.size) {
+    throw new MathsError(
+      'no-room',
+      ['bore', 'piston'],
+      'The piston is as large as the bore, or larger, before either is warm: at no temperature does it come to fill it. Measure both again.',
+    );
+  }
   const room = hotSize(bore, measuredAt) / piston.size - 1;
-  return measuredAt + room / (piston.expansion * PARTS);
+  const fills = measuredAt + room / (piston.expansion * PARTS);
+  if (fills < ABSOLUTE_ZERO) {
+    throw new MathsError(
+      'too-cold',
+      ['piston', 'expansion'],
+      'The bore is so cold that the piston fills it at any temperature there is. Check the temperature of the bore and the expansions.',
+    );
+  }
+  return fills;
 }
 
 /**

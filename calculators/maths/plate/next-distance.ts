@@ -65,21 +65,21 @@ const unmeasured = (holes: number, pairs: readonly Pair[]): Pair[] =>
     .filter(([a, b]) => !pairs.some((pair) => pair.includes(a) && pair.includes(b)));
 
 /**
- * What the other distances say of one of them, as it would be read, mm; nothing where they no longer
- * place the holes without it.
+ * What the other distances say of one of them, as it would be read, mm, and their own misfits; nothing
+ * where they no longer place the holes without it.
  *
  * @param index Which distance, from 0.
  */
 export function withoutDistance(
   pattern: Pattern,
   index: number,
-): { readonly read: number; readonly rms: number } | undefined {
+): (Pick<Fitted, 'rms' | 'misfits'> & { readonly read: number }) | undefined {
   const distances = pattern.distances.filter((_, k) => k !== index);
   try {
-    const { places, rms } = fitHoles({ ...pattern, distances });
+    const { places, rms, misfits } = fitHoles({ ...pattern, distances });
     const left = pattern.distances[index]!;
     const centres = apart(places[left.from - 1]!, places[left.to - 1]!);
-    return { read: asRead(pattern, left, centres), rms };
+    return { read: asRead(pattern, left, centres), rms, misfits };
   } catch (problem) {
     if (problem instanceof MathsError) return undefined;
     throw problem;

@@ -51,8 +51,8 @@ export default defineCalculator({
         `${String(index)}: ${numberIn(values.a, index)} to ${numberIn(values.b, index)}`,
       verdict: {
         heading: 'Look again',
-        say: (_, computed, index, __, known) => {
-          const found = suspects(computed as never, known);
+        say: (values, computed, index, _, known) => {
+          const found = suspects(values as never, computed as never, known);
           return found?.contradict && found.which.includes(index - 1)
             ? 'it contradicts the others by more than its ±.'
             : '';

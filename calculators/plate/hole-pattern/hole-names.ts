@@ -35,7 +35,7 @@ export interface Sheet {
   readonly reach: Reach;
   /** What no name may lie on: edges, openings, rims. */
   readonly cut: readonly Edge[];
-  /** What a name had better not lie on: centre lines. */
+  /** Nor on these: centre lines. */
   readonly centre: readonly Edge[];
 }
 
@@ -47,8 +47,6 @@ const UNDER = 0.8;
 const BESIDE = 0.9;
 const AWAY = [5, 7, 10, 14, 19, 25, 32, 40, 50, 62, 76, 92, 110, 135, 165, 200, 240, 290] as const;
 const WAYS = 24;
-/** What a leader costs, against 2 for each centre line that a name lies on. */
-const LED = 5;
 /** What is added to the sheet at each side where a name finds no room, mm. */
 const WIDER = [0, 8, 16, 26, 40, 60, 90] as const;
 
@@ -106,22 +104,30 @@ function placed(
     holds(reach, box) &&
     done.every((other) => !overlap(other.box, box)) &&
     among(leaders, box) === 0 &&
-    among(cut, box) === 0;
+    among(cut, box) === 0 &&
+    among(centre, box) === 0;
+  /** Whether words lie wholly in another hole: on no line of it, and yet seeming to be its own. */
   const inAnother = ({ left, right, bottom, top }: Reach): boolean =>
     holes.some(
       ({ x, y, radius }, other) =>
         other !== index && Math.hypot((left + right) / 2 - x, (bottom + top) / 2 - y) < radius,
     );
-  /** How many other holes words stand as near to as to their own. */
-  const asNear = ({ left, right, bottom, top }: Reach): number =>
-    holes.filter(({ x, y, radius }, other) => {
-      const [dx, dy] = [Math.max(left - x, 0, x - right), Math.max(bottom - y, 0, y - top)];
-      return other !== index && Math.hypot(dx, dy) - radius < 2 * BESIDE * size;
-    }).length;
+  /** Whether words stand near their own hole alone, from their first letter to their last. */
+  const isIts = ({ left, right, bottom, top }: Reach): boolean =>
+    holes.every((other, i) => {
+      if (i === index) return true;
+      const [dx, dy] = [
+        Math.max(left - other.x, 0, other.x - right),
+        Math.max(bottom - other.y, 0, other.y - top),
+      ];
+      const off = ({ x, y, radius }: Named, at: number): number =>
+        Math.hypot(at - x, (bottom + top) / 2 - y) - radius;
+      return (
+        Math.hypot(dx, dy) - other.radius >= 2 * BESIDE * size &&
+        [left, (left + right) / 2, right].every((at) => off(hole, at) < off(other, at))
+      );
+    });
   let best: { readonly name: Name; readonly cost: number } | undefined;
-  const offer = (cost: number, name: Name): void => {
-    if (best === undefined || cost < best.cost) best = { name, cost };
-  };
   const { words } = hole;
   const beside = DIRECTIONS.map((angle): readonly [number, number] => {
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
@@ -131,16 +137,18 @@ function placed(
     const up = Math.abs(sin) < 0.2 ? -letter / 2 : sin > 0 ? clear : -letter - clear;
     return [hole.x + far * cos + across, hole.y + far * sin + up];
   });
-  const within = [hole.x - wide / 2, hole.y + 2 * clear] as const;
-  for (const [i, [left, foot]] of [...beside, within].entries()) {
-    // One on no centre line and near no other hole is as good as any that follows.
-    if (best !== undefined && best.cost < 1) break;
+  // Within the hole, in a quarter of it.
+  const up = hole.y + 2 * clear;
+  const within = [
+    [hole.x + 2 * clear, up],
+    [hole.x - wide - 2 * clear, up],
+  ] as const;
+  for (const [left, foot] of [...beside, ...within]) {
     const box = boxOf(left, foot, 0);
-    if (!free(box) || inAnother(box)) continue;
-    offer(0.01 * i + 2 * among(centre, box) + 3 * asNear(box), { left, foot, wide, words, box });
+    if (free(box) && isIts(box)) return { left, foot, wide, words, box };
   }
   for (const away of AWAY) {
-    const least = LED + 0.2 * away;
+    const least = 0.2 * away;
     if (best !== undefined && best.cost <= least) break;
     for (const angle of DIRECTIONS) {
       const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
@@ -149,12 +157,14 @@ function placed(
       const left = cos >= 0 ? x1 : x1 - wide;
       const foot = y1 + under;
       const box = boxOf(left, foot, under);
-      if (!free(box)) continue;
+      if (!free(box) || inAnother(box)) continue;
       const leader: StraightEdge = { kind: 'line', x1, y1, x2, y2 };
       if (done.some((other) => comesInto(leader, other.box))) continue;
-      const crossed = [...cut, ...leaders].filter(({ edge }) => meets(leader, edge)).length;
+      const crossed = (line: Seen): boolean => meets(leader, line.edge);
+      if (leaders.some(crossed)) continue;
       const name = { left, foot, wide, words, leader, box };
-      offer(least + crossed + among(centre, box), name);
+      const cost = least + cut.filter(crossed).length;
+      if (best === undefined || cost < best.cost) best = { name, cost };
     }
   }
   return best?.name;
@@ -170,7 +180,8 @@ const widened = ({ left, right, bottom, top }: Reach, by: number): Reach => ({
 /**
  * A place for the name of each hole, clear of the edges of the part, of other names and of the border
  * of the sheet: beside its hole, or at the end of a leader (ISO 129-1: an arrow that points at the
- * rim, the words above a line). The sheet is made wider where there is no such place.
+ * rim, the words above a line; leaders do not cross). The sheet is made wider where there is no such
+ * place.
  */
 export function holeNames(
   holes: readonly Named[],

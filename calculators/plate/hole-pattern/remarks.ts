@@ -1,12 +1,12 @@
 import { listed } from '../../maths/numeric/listed.ts';
 import { fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
-import { nextDistance, withoutDistance } from '../../maths/plate/next-distance.ts';
+import { nextDistance } from '../../maths/plate/next-distance.ts';
 import { centreOf, fitted, patternOf, type Values } from './compute.ts';
 import { openingsOf } from './opening.ts';
 import { edgesOf, thinnest } from './part.ts';
 import type { results } from './results.ts';
-import { contradiction, suspects } from './suspects.ts';
+import { contradiction, left, suspects } from './suspects.ts';
 import { setsOf } from './to-plate.ts';
 
 type Computed = ComputedOf<typeof results>;
@@ -22,20 +22,25 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
   if (spare < 1) {
     return 'No distance checks another, so a misread one would not show. Measure one of them a second time, or one more.';
   }
-  const found = suspects(computed, known);
+  const found = suspects(v, computed, known);
   if (!found) return 'Give the distances a ±: without one nothing says whether they agree.';
-  const { which, times, contradict } = found;
+  const { which, cleared, times, contradict } = found;
   if (!contradict) return 'The distances agree within their ±: none looks misread.';
   const wider = `Until they agree, the ± of the places is ${fixed(contradiction(computed, known.spreads), 1)} times as wide as the readings alone would make it.`;
+  const each = cleared.length > 1 ? ', each in turn,' : '';
+  const not =
+    cleared.length === 0
+      ? ''
+      : ` Without ${listed(cleared.map((one) => named(v, one)))}${each} the others would still contradict each other.`;
   if (which.length > 1) {
     const alike =
       which.length === v.distance.length
         ? `all ${which.length} of them stand out alike, so that any one may be misread. Measure them all again`
-        : `${listed(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
-    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none. ${wider}`;
+        : `${listed(which.map((k) => named(v, k)))} stand out alike${not && '; leave out any one of them, and the others agree within their ±'}. Measure these again`;
+    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none.${not} ${wider}`;
   }
   const k = which[0]!;
-  const without = withoutDistance(patternOf(v), k);
+  const without = left(patternOf(v), k);
   const say = (figure: number): string => showFixed(figure, 'mm', 2, known.lengths);
   const others = without
     ? ` Without it the others agree to ${say(without.rms)}, and make it ${say(without.read)} where ${say(v.distance[k]!)} was read.`
@@ -44,7 +49,7 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
     without && without.read < v.distance[k]!
       ? 'a caliper held askew or over a burr'
       : 'a slip of the jaw';
-  return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others} It may be misread, belong to another pair of holes, or come of ${tilted}. ${wider}`;
+  return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others}${not} It may be misread, belong to another pair of holes, or come of ${tilted}. ${wider}`;
 }
 
 /** Distances that hardly any other checks. */

@@ -1,4 +1,9 @@
+import { memoize } from '../../frame/memoize.ts';
 import { Absent, type ComputedOf, type Known } from '../../frame/types.ts';
+import { mostByChance } from '../../maths/numeric/chi-square.ts';
+import type { Pattern } from '../../maths/plate/hole-distances.ts';
+import { withoutDistance } from '../../maths/plate/next-distance.ts';
+import { patternOf, type Values } from './compute.ts';
 import type { results } from './results.ts';
 
 type Computed = ComputedOf<typeof results>;
@@ -10,8 +15,10 @@ const DOUBTFUL = 3;
 const AS_MUCH = 0.95;
 
 export interface Suspects {
-  /** The distances that stand out most, from 0. */
+  /** The distances that stand out most, from 0, and without any one of which the others agree. */
   readonly which: readonly number[];
+  /** Those that stand out as much, but without which the others still contradict each other. */
+  readonly cleared: readonly number[];
   /** How many times its own ± the misfit of the first is. */
   readonly times: number;
   /** Whether that is more than chance. */
@@ -30,18 +37,48 @@ function timesOf(computed: Computed, spreads: Spreads): readonly number[] | unde
   return times.every((one) => one === undefined) ? undefined : times.map((one) => one ?? 0);
 }
 
+/** What the others say without one distance: asked for by the remarks and by each row of the table. */
+export const left = memoize((pattern: Pattern, k: number) => withoutDistance(pattern, k), 40);
+
+/**
+ * Whether the others agree within their ± without one distance: the squares of their misfits over
+ * their ± are no more than chance makes them.
+ *
+ * Source: C. D. Ghilani, as below, chapter 5 (statistical testing: of a variance, by chi-square). From
+ * memory.
+ */
+function agreeWithout(k: number, v: Values, computed: Computed, spreads: Spreads): boolean {
+  const without = left(patternOf(v), k);
+  if (!without) return true;
+  const checked = (computed.checked as readonly number[]).toSpliced(k, 1);
+  const squares = without.misfits.reduce((sum, misfit, j) => {
+    const spread = spreads[`misfit-${(j < k ? j : j + 1) + 1}`] ?? 0;
+    // A misfit's own variance is that of its reading times its share that is checked.
+    return spread > 0 ? sum + (checked[j]! / 100) * (misfit / spread) ** 2 : sum;
+  }, 0);
+  return squares <= mostByChance((computed.spare as number) - 1);
+}
+
 /** The distances whose misfit is furthest beyond its ±; nothing without a ± or a check. */
 export function suspects(
+  v: Values,
   computed: Computed,
   { spreads }: Pick<Known, 'spreads'>,
 ): Suspects | undefined {
   const times = timesOf(computed, spreads);
   if (!times) return undefined;
   const most = Math.max(...times);
+  const contradict = most > DOUBTFUL;
+  const alike = times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : []));
+  // With one spare distance the others agree whichever is left out.
+  const ask = contradict && alike.length > 1 && (computed.spare as number) > 1;
+  const found = ask ? alike.filter((k) => agreeWithout(k, v, computed, spreads)) : [];
+  const which = found.length > 0 ? found : alike;
   return {
-    which: times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : [])),
+    which,
+    cleared: alike.filter((k) => !which.includes(k)),
     times: most,
-    contradict: most > DOUBTFUL,
+    contradict,
   };
 }
 
