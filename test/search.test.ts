@@ -101,6 +101,10 @@ it.each([
   ['advance in mm', 'piston-position'],
   ['0.094 in before top', 'piston-position'],
   ['180 degree twin', 'firing-order'],
+  ['22 degrees', 'piston-position'],
+  ['1/8 in before top', 'piston-position'],
+  ['.125 in to degrees', 'piston-position'],
+  ['unmarked jets', 'jet-set'],
 ])('%s finds the calculator %s', (question, slug) => {
   const documents = calculators.map((each, id) => ({
     ...thing(id, each.title, each.alsoCalled.join(', ')),

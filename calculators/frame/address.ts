@@ -34,13 +34,31 @@ function withoutTrail(value: string): string {
   return cut.endsWith(')') && shut > opened ? withoutTrail(cut.slice(0, -1)) : cut;
 }
 
+/** A letter written for an address: `%20`. No text that is read as a figure holds one. */
+const ESCAPED = /%[\dA-F]{2}/i;
+
+/** A text that was written for an address more than once, for as long as it holds what betrays that. */
+function decodedAgain(text: string, sign: RegExp): string {
+  if (!sign.test(text)) return text;
+  try {
+    return decodedAgain(decodeURIComponent(text), sign);
+  } catch {
+    // A stray mark beside it: what it meant cannot be told.
+    return text;
+  }
+}
+
 /**
  * The query as it was before a page or a forum handled it: with `&` for `&amp;`, without the breaks
  * of long lines, and without the end of the sentence that it stood in.
  */
 function mended(query: string): [string, string][] {
-  const pairs = [...new URLSearchParams(query.replace(/&(?:amp;)+/gi, '&'))].map(
-    ([key, value]): [string, string] => [key.replace(BREAKS, '').trim(), value.replace(BREAKS, '')],
+  const whole = /=/.test(query) ? query : decodedAgain(query, /%(?:25)*3D/i);
+  const pairs = [...new URLSearchParams(whole.replace(/&(?:amp;)+/gi, '&'))].map(
+    ([key, value]): [string, string] => [
+      key.replace(BREAKS, '').trim(),
+      decodedAgain(value, ESCAPED).replace(BREAKS, ''),
+    ],
   );
   const last = pairs.at(-1);
   if (last) last[1] = withoutTrail(last[1]);

@@ -47,6 +47,8 @@ export interface NumberInput extends InputBase {
   readonly otherwise?: (typed: string) => string | undefined;
   /** Step of the buttons and arrow keys, in the home unit. */
   readonly step: number;
+  /** How fine its tool reads it, in the home unit, where that is finer than its step. */
+  readonly reads?: number;
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
   readonly error?: number;
   /**

@@ -182,6 +182,7 @@ export const ignitionFigures = {
     max: 450,
     why: 'smaller or larger than that is no rotor of such an engine',
     step: 1,
+    reads: 0.1,
     fills: { 'piston-position': 'rotor', 'degree-disc': 'rotor' },
   },
   insulation: {
@@ -222,6 +223,7 @@ export const ignitionFigures = {
     max: 390,
     why: 'the shaft has to pass, and the plate has to have something left',
     step: 0.5,
+    reads: 0.01,
     fills: { 'plate-layout': 'bore' },
   },
   'set-2': direction(2),

@@ -56,6 +56,7 @@ export const proofFigures = {
     max: 20,
     why: 'no crown stands further from the deck at the top',
     step: 0.1,
+    reads: 0.01,
     fills: { compression: 'deck', 'port-timing': 'deck', 'time-area': 'deck' },
     fillsOthers: { compression: 'other-deck', 'port-timing': 'other-deck' },
   },

@@ -30,6 +30,8 @@ export interface SheetFigure extends FieldSpec {
 }
 
 const engine = 'The engine';
+/** Micrometers, bore gauges and indicators read so fine, mm. */
+const READ_TO = 0.01;
 export { MOST_CYLINDERS };
 
 const engineFigures = {
@@ -65,6 +67,7 @@ const engineFigures = {
     max: 200,
     why: 'smaller or larger than that is not an engine of the kind this site serves',
     step: 0.5,
+    reads: READ_TO,
     fills: {
       compression: 'bore',
       'piston-clearance': 'bore',
@@ -77,6 +80,7 @@ const engineFigures = {
     group: engine,
     everywhere: true,
     usual: engineInputs.stroke.default,
+    reads: READ_TO,
   },
   rod: {
     ...engineInputs.rod,
@@ -84,12 +88,14 @@ const engineFigures = {
     group: engine,
     everywhere: true,
     usual: engineInputs.rod.default,
+    reads: READ_TO,
   },
   offset: {
     ...engineInputs.offset,
     help: `${engineInputs.offset.help} One for all cylinders: keep a sheet for each that differs.`,
     group: engine,
     everywhere: true,
+    reads: READ_TO,
   },
 } as const satisfies Record<string, SheetFigure>;
 

@@ -1,4 +1,4 @@
-import { fixed, isTurned, showInput } from '../frame/text/format.ts';
+import { finenessOf, fixed, isTurned, showInput } from '../frame/text/format.ts';
 import { proseIn } from '../frame/text/prose.ts';
 import { sentenceIn } from '../frame/text/sentence.ts';
 import { displayUnit, fromShown, type LengthDisplay } from '../frame/text/units.ts';
@@ -187,10 +187,10 @@ function asTold(engine: Engine, id: StepId, lengths: LengthDisplay): Engine {
   const { target } = steps[id].reading!;
   const value = target === undefined ? undefined : engine.figures[target];
   if (target === undefined || value === undefined) return engine;
-  const { unit: home, step } = sheetFigures[target];
-  const unit = displayUnit(home, lengths);
+  const spec = sheetFigures[target];
+  const unit = displayUnit(spec.unit, lengths);
   if (!isTurned(value, unit)) return engine;
-  const told = fromShown(Number(toldDigits(value, unit, step).replace('−', '-')), unit);
+  const told = fromShown(Number(toldDigits(value, unit, finenessOf(spec)).replace('−', '-')), unit);
   return { ...engine, figures: { ...engine.figures, [target]: told } };
 }
 
@@ -346,12 +346,12 @@ export function targetWords(
   const { reading, figures: own } = steps[id];
   const { figures } = engine;
   const show = (key: FigureKey): string => {
-    const { unit, step } = sheetFigures[key];
+    const spec = sheetFigures[key];
     const value = figures[key];
     if (value === undefined) return NO_FIGURE;
-    return reading?.unit === unit
+    return reading?.unit === spec.unit
       ? showReading(value, reading, lengths)
-      : showInput(value, unit, lengths, step);
+      : showInput(value, spec.unit, lengths, finenessOf(spec));
   };
   if (id === 'leads') return leadWords(engine);
   if (id === 'polarity') {

@@ -12,7 +12,8 @@ export const crankSteps = {
       'Write the larger of the two shafts beside each cylinder. Case not opened: measure at the ends of the shaft that can be reached, and write the larger.',
     ],
     tool: 'Dial indicator, centres or two vee blocks',
-    caution: 'A crank is heavy and rolls: block it, and keep fingers from between web and rod.',
+    caution:
+      'A crank is heavy and rolls: block it, and keep fingers from between rod and web, the disc or arm that carries its pin.',
     reading: {
       label: 'Run-out of the mainshaft',
       per: 'Cylinder',

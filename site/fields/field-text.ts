@@ -8,6 +8,7 @@ import {
 } from '../../calculators/frame/field/fields.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import {
+  finenessOf,
   fixed,
   inputDigits,
   showIn,
@@ -43,12 +44,8 @@ const apart = ({ number, unit }: { number: string; unit: string }): string =>
   unit === '' ? number : `${number} ${unit}`;
 
 /** One figure's text as it stands in a field that shows it in `shown`. */
-function textIn(
-  kept: string,
-  value: number | undefined,
-  { unit: home, step }: FieldSpec,
-  shown: UnitName,
-): string {
+function textIn(kept: string, value: number | undefined, spec: FieldSpec, shown: UnitName): string {
+  const home = spec.unit;
   // What was typed bare is still bare while its unit is asked for.
   const text = withoutMarks(kept.split(`${IMPLIED}${IN_OR_THOU}`)[0]!);
   const pieces = numberAndUnit(text);
@@ -62,7 +59,7 @@ function textIn(
     }
     return value === undefined
       ? apart({ ...pieces, unit: units[home].token })
-      : inputDigits(value, shown, step);
+      : inputDigits(value, shown, finenessOf(spec));
   }
   if (shown !== home && isHomeUnit(pieces.unit, shown)) return pieces.number;
   // “18thou”, as a link has it; but 24°30′ is written together, and what was refused stays as it is.
@@ -92,7 +89,7 @@ export function textInField(field: FigureField, lengths: LengthDisplay): string 
   const read = known ? field.value : undefined;
   // So is what a file keeps of a figure that was typed in another unit: 1 psi is 6.8948 kPa to nobody.
   if (field.origin === 'sheet' && read !== undefined && isLong(read)) {
-    return inputDigits(read, shown, field.spec.step);
+    return inputDigits(read, shown, finenessOf(field.spec));
   }
   const figure = withoutEnd(field.text);
   const end = field.text.slice(figure.length);
@@ -198,7 +195,7 @@ export function readAs(field: FigureField, lengths: LengthDisplay): string | und
     // Nothing is nothing in any length.
     if (field.value === 0) return undefined;
     const asShown = home || isHomeUnit(pieces.unit, shown);
-    return `= ${showIn(field.value, asShown ? unit : shown, field.spec.step)}`;
+    return `= ${showIn(field.value, asShown ? unit : shown, finenessOf(field.spec))}`;
   }
   return home && !/[,/⁄¼-¾⅐-⅞]/u.test(field.text) ? undefined : `= ${showIn(field.value, unit)}`;
 }

@@ -52,6 +52,10 @@ const said = (text: string): string =>
 /** A measured figure says nothing of what is asked about: "0.094 in before top". */
 const MEASURED = /^\d*\.\d+$/;
 
+/** The same with its unit, so that a whole number is not taken for one of cylinders or a year. */
+const WITH_UNIT =
+  /(?<![\p{L}\d.,/])(?:\d+[ -])?\d*[.,/⁄]?\d+\s*(?=(?:mm|inch(?:es)?|in|thou|deg|degrees?)(?!\p{L}))/giu;
+
 /** "Rods" finds "rod", and "gauges" finds "gauge". */
 const singular = (word: string): string =>
   /[^s]s$/.test(word) && word.length > 3 ? word.slice(0, -1) : word;
@@ -102,17 +106,20 @@ export function makeFinder({ documents, alike }: SearchIndex): (question: string
     return search.search({ queries, combineWith: 'OR' });
   };
   return (question) => {
-    const ways = waysOfAsking(question, alike);
+    /** What is asked of a figure, whatever the figure is: "22 degrees". */
+    const bare = question.replaceAll(WITH_UNIT, ' ');
+    const ways = [...new Set([question, bare].flatMap((asked) => waysOfAsking(asked, alike)))];
     const all = ask(ways, 'AND');
     const found = (all.length > 0 ? all : ask(ways, 'OR')).map(({ id }) => byId.get(id as number)!);
-    const asked = said(question);
-    const called = (thing: Found): boolean => namesOf.get(thing)!.includes(asked);
-    /** A name of two words or more within the question: "my engine kicks back". */
-    const named = (thing: Found): boolean =>
-      thing.kind !== 'term' &&
-      namesOf.get(thing)!.some((name) => name.trim().includes(' ') && asked.includes(name));
     // What is called exactly as it was typed stands first, then what the question holds the name of.
-    const first = [...found.filter(called), ...documents.filter(named)];
+    const first = [question, bare].map(said).flatMap((asked) => {
+      const called = (thing: Found): boolean => namesOf.get(thing)!.includes(asked);
+      /** A name of two words or more within the question: "my engine kicks back". */
+      const named = (thing: Found): boolean =>
+        thing.kind !== 'term' &&
+        namesOf.get(thing)!.some((name) => name.trim().includes(' ') && asked.includes(name));
+      return [...found.filter(called), ...documents.filter(named)];
+    });
     return [...new Set([...first, ...found])];
   };
 }

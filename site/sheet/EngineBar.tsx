@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { SheetError } from '../../calculators/sheet/errors.ts';
 import { LIMITS, newEngine, type Engine } from '../../calculators/sheet/model.ts';
@@ -67,6 +67,13 @@ const isWorthSaving = (engine: Engine): boolean =>
 export function EngineBar({ store, engine, change, edit }: Props) {
   const [said, setSaid] = useState('');
   const [removed, setRemoved] = useState<Engine>();
+  const bar = useRef<HTMLElement>(null);
+  /** Set once a new engine was asked for by a key: its name is what is typed first. */
+  const begun = useRef(false);
+  useLayoutEffect(() => {
+    if (begun.current) bar.current?.querySelector<HTMLInputElement>('.engine-name input')?.select();
+    begun.current = false;
+  }, [engine?.id]);
   const picker = useRef<HTMLInputElement>(null);
 
   const attempt = (work: () => string): void => {
@@ -97,10 +104,12 @@ export function EngineBar({ store, engine, change, edit }: Props) {
     <div class="bar-buttons">
       <button
         type="button"
-        onClick={() => {
+        onClick={(event) => {
           if (store.engines.length >= LIMITS.engines) return add([newEngine('x', 'x')], '');
           change(started);
           setSaid(EMPTY);
+          // Under a finger the box would bring up the keys over the rest of the page.
+          begun.current = event.detail === 0;
         }}
       >
         New engine
@@ -179,7 +188,7 @@ export function EngineBar({ store, engine, change, edit }: Props) {
   );
 
   return (
-    <section class="engine-bar" aria-label="Engines">
+    <section class="engine-bar" ref={bar} aria-label="Engines">
       {engine ? (
         <div class="engine-name">
           {atHand(store).length > 1 ? (

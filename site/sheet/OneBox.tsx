@@ -7,6 +7,7 @@ import { readNumber } from '../../calculators/sheet/read-number.ts';
 import type { Manner } from '../../calculators/sheet/set-entry.ts';
 import type { Spot } from '../../calculators/sheet/due.ts';
 import { bringsUnit, readAs, textToKeep } from '../fields/field-text.ts';
+import { Spoken } from '../browser/Spoken.tsx';
 import { Doubt } from '../fields/FieldNotes.tsx';
 import { useDraft } from '../fields/use-draft.ts';
 import { meaning, type BoxProps } from './FigureBox.tsx';
@@ -49,6 +50,8 @@ export function OneBox(props: Props) {
   };
   const isWrong = field.problem !== undefined;
   useEffect(() => refused(isWrong), [isWrong]);
+  /** How often what is refused was confirmed. */
+  const [asked, setAsked] = useState(0);
   const id = 'one-box';
   const waits = useAgain(sums, enterText, { id });
   const [shown, draft] = useDraft(field, lengths);
@@ -87,7 +90,8 @@ export function OneBox(props: Props) {
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;
             event.preventDefault();
-            if (field.problem === undefined) onEnter();
+            if (isWrong) setAsked(asked + 1);
+            else onEnter();
           }}
         />
         {label === '' || bringsUnit(shown) ? null : <span class="field-unit">{label}</span>}
@@ -95,6 +99,7 @@ export function OneBox(props: Props) {
       {as === undefined ? null : <p class="field-note">{as}</p>}
       <Doubt id={id} doubt={field.doubt} onType={type} />
       <TextProblem id={`${id}-problem`} problem={field.problem} onType={type} />
+      <Spoken lines={field.problem === undefined ? [] : [field.problem]} asked={asked} />
     </div>
   );
 }

@@ -7,9 +7,11 @@ export function Outline() {
   return (
     <>
       <p>
-        Start a new engine, look at the invented demo, or open a file you saved before. Everything
-        stays in this browser; nothing is sent anywhere. To fill it in by pen, print this page as it
-        is.
+        <span class="not-yet">
+          Start a new engine, look at the invented demo, or open a file you saved before. Everything
+          stays in this browser; nothing is sent anywhere.
+        </span>{' '}
+        To fill it in by pen, print this page as it is.
       </p>
       <h2>Order of work</h2>
       <ol class="tasks">

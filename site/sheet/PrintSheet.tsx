@@ -1,6 +1,6 @@
 import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
-import { showIn } from '../../calculators/frame/text/format.ts';
+import { finenessOf, showIn } from '../../calculators/frame/text/format.ts';
 import { readingOf } from '../../calculators/sheet/readings.ts';
 import {
   appliesTo,
@@ -59,16 +59,16 @@ function Figures({ engine, lengths, every }: Props) {
           <h2>{heading}</h2>
           <dl>
             {keys.filter(isAsked).map((key) => {
-              const { label } = sheetFigures[key];
-              const shown = fieldUnit(sheetFigures[key], lengths);
+              const spec = sheetFigures[key];
+              const shown = fieldUnit(spec, lengths);
               const value = engine.figures[key];
               return (
                 <div key={key}>
-                  <dt>{label}</dt>
+                  <dt>{spec.label}</dt>
                   <dd>
                     {value === undefined
                       ? units[shown].label
-                      : showIn(value, shown, sheetFigures[key].step)}
+                      : showIn(value, shown, finenessOf(spec))}
                     {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
                   </dd>
                 </div>

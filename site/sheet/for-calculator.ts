@@ -7,7 +7,7 @@ import {
 } from '../../calculators/frame/evaluate.ts';
 import { resultLines, figureText } from '../../calculators/frame/summary.ts';
 import { wordsOf } from '../../calculators/frame/show-result.ts';
-import { showInput } from '../../calculators/frame/text/format.ts';
+import { finenessOf, showInput } from '../../calculators/frame/text/format.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts';
@@ -75,9 +75,9 @@ function placeOffer(place: Place, owner: Engine, lengths: LengthDisplay): Offer 
   const { value } = place;
   if (place.kind === 'figure') {
     const { key } = place;
-    const { label, unit, step } = sheetFigures[key];
+    const spec = sheetFigures[key];
     return {
-      label: `${label}: ${showInput(value, unit, lengths, step)}`,
+      label: `${spec.label}: ${showInput(value, spec.unit, lengths, finenessOf(spec))}`,
       send: (engine) => setFigure(engine, key, value, today()),
     };
   }

@@ -388,3 +388,17 @@ describe('a figure whose script has not come', () => {
         .toEqual(expect.arrayContaining([expect.stringMatching(/^(?:in|thou)$/)]));
     }));
 });
+
+it('without a script says that it stands still, and leads to its calculation', async () => {
+  await visit({ path: PATH, viewport: PHONE, javaScriptEnabled: false }, async (page) => {
+    const place = page.locator('.figure-place').first();
+    await expect.poll(() => place.innerText()).toContain('Nothing in it can be dragged');
+    await place.locator('button').first().waitFor({ state: 'hidden' });
+    expect(await place.locator('button:visible').count()).toBe(0);
+    await place.locator('.figure-foot a').click();
+    await expect.poll(() => page.url()).toContain('/calculators/piston-position/?');
+  });
+  await visit({ path: PATH, viewport: PHONE }, async (page) => {
+    expect(await page.locator('main').innerText()).not.toContain('Nothing in it can be dragged');
+  });
+});

@@ -109,6 +109,15 @@ describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
   });
 });
 
+it('offers nothing on the screen, without JavaScript, that needs it', async () => {
+  await visit({ path: 'sheet/', javaScriptEnabled: false }, async (page) => {
+    const main = page.locator('main');
+    await expect.poll(() => main.innerText()).toContain('print this page as it is');
+    expect(await main.innerText()).not.toMatch(/Start a new engine|stays in this browser/);
+    expect(await main.locator('button:visible').count()).toBe(0);
+  });
+});
+
 it('is black on white whatever the screen', async () => {
   await visit({ path: 'sheet/', colorScheme: 'dark' }, async (page) => {
     await ready(page);

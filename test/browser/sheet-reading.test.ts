@@ -440,3 +440,43 @@ describe('an engine that comes to the sheet', () => {
     });
   });
 });
+
+describe('without a mouse or a screen', () => {
+  it('a refused reading is spoken, and once more by the key that would lead on', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      await goTo(page, 'read-end-float-1');
+      await oneBox(page).fill('-3');
+      const spoken = page.locator('.one-field [role="status"]');
+      await expect.poll(() => spoken.textContent()).toContain('“-3”');
+      const sentence = (await page.locator('#one-box-problem').innerText()).replace('▲ ', '');
+      await expect.poll(() => spoken.textContent()).toBe(sentence);
+      // What is read out again has to go first: the same words over are no change.
+      await page.evaluate(() => {
+        const place = document.querySelector<HTMLElement>('.one-field [role="status"]')!;
+        const heard = new MutationObserver(() => {
+          place.dataset.heard = `${place.dataset.heard ?? ''}|${place.textContent}`;
+        });
+        heard.observe(place, { childList: true, characterData: true, subtree: true });
+      });
+      await oneBox(page).press('Enter');
+      await expect.poll(() => spoken.getAttribute('data-heard')).toBe(`||${sentence}`);
+      await expect.poll(() => hash(page)).toBe('#read-end-float-1');
+    });
+  });
+
+  it('a new engine begins at its name', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      const name = page.getByRole('textbox', { name: 'Name', exact: true });
+      for (const called of ['My engine', 'My engine (2)']) {
+        const isShut = (await page.locator('.engine-bar details:not([open])').count()) > 0;
+        if (isShut) await page.locator('.engine-bar details > summary').press('Enter');
+        await button(page, 'New engine').press('Enter');
+        await expect.poll(() => name.inputValue()).toBe(called);
+        await expect.poll(() => name.evaluate((box) => box === document.activeElement)).toBe(true);
+      }
+    });
+  });
+});

@@ -24,6 +24,7 @@ const unmistakable = new Set(
     'carburettor',
     'burette',
     'cutaway',
+    'web',
   ].map((name) => name.toLowerCase()),
 );
 

@@ -150,6 +150,30 @@ describe('a link that a forum has handled', () => {
   });
 });
 
+describe('a link that was written for an address more than once', () => {
+  it.each([
+    ['its figures', 'travel=.125%2520in&marks=2,%25205,%25208&example=all%252C-travel'],
+    [
+      'its figures, twice more',
+      'travel=.125%252520in&marks=2,%2525205,%2525208&example=all%25252C-travel',
+    ],
+    [
+      'the whole of it',
+      'travel%253D.125%252520in%2526marks%253D2%252C%2525205%252C%2525208%2526example%253Dall%25252C-travel',
+    ],
+  ])('is read: %s', (_, query) => {
+    expect(fromQuery(query)).toEqual({ travel: '.125 in', marks: '2, 5, 8' });
+    expect(originsIn(query)).toEqual({ travel: 'link', marks: 'example' });
+  });
+
+  it.each(['5%', '5 %', '50% 20%', '±5%', '10%,20%', '5%-10%', '5%z0', '%E0%A4%A', '100%'])(
+    'is not seen in %s',
+    (text) => {
+      expect(fromQuery(`a=${encodeURIComponent(text)}&b=1`)).toEqual({ a: text, b: '1' });
+    },
+  );
+});
+
 describe('what an entry of the history remembers', () => {
   it('gives the reader’s own and the sheet’s figures back, which an address calls a link’s', () => {
     const texts = { width: '50', depth: '30', 'gap-1': '0.4' };

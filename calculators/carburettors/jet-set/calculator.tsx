@@ -19,6 +19,7 @@ export default defineCalculator({
     'pin gauge',
     'orifice flow',
     'mixed jets',
+    'unmarked jets',
     'main jets',
   ],
   inputs,

@@ -28,6 +28,7 @@ export type FieldSpec = Pick<
   | 'stamped'
   | 'otherwise'
   | 'step'
+  | 'reads'
   | 'assumed'
   | 'judgesBy'
   | 'error'

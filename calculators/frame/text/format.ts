@@ -116,6 +116,10 @@ function lastPlace(value: number): number {
   return behind - Number(power);
 }
 
+/** How fine a field's figure is known: as its tool reads it, else by its step. */
+export const finenessOf = ({ reads, step }: { readonly reads?: number; readonly step: number }) =>
+  reads ?? step;
+
 /** Below this a figure in thou keeps its digits: none is measured so fine, and 0.04 looks like inches. */
 const LEAST_THOU = 0.1;
 

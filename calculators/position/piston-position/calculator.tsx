@@ -230,6 +230,7 @@ export default defineCalculator({
     'advance',
     'mm before top dead centre',
     'mm before top',
+    'before top',
     'inches before top',
     'advance in mm',
     'convert mm to degrees',
