@@ -89,7 +89,7 @@ export function fillsAt({ bore, piston, measuredAt }: PistonInBore): number {
     throw new MathsError(
       'no-room',
       ['bore', 'piston'],
-      'The piston is as large as the bore, or larger, before either is warm: at no temperature does it come to fill it. Measure both again.',
+      'The piston does not go into the cold bore, so that no warmth makes it fill it. Measure both again.',
     );
   }
   const room = hotSize(bore, measuredAt) / piston.size - 1;
@@ -98,7 +98,7 @@ export function fillsAt({ bore, piston, measuredAt }: PistonInBore): number {
     throw new MathsError(
       'too-cold',
       ['piston', 'expansion'],
-      'The bore is so cold that the piston fills it at any temperature there is. Check the temperature of the bore and the expansions.',
+      'In so cold a bore the piston fills it at any temperature.',
     );
   }
   return fills;

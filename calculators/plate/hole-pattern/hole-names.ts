@@ -106,26 +106,12 @@ function placed(
     among(leaders, box) === 0 &&
     among(cut, box) === 0 &&
     among(centre, box) === 0;
-  /** Whether words lie wholly in another hole: on no line of it, and yet seeming to be its own. */
-  const inAnother = ({ left, right, bottom, top }: Reach): boolean =>
-    holes.some(
-      ({ x, y, radius }, other) =>
-        other !== index && Math.hypot((left + right) / 2 - x, (bottom + top) / 2 - y) < radius,
-    );
-  /** Whether words stand near their own hole alone, from their first letter to their last. */
+  /** Whether words stand nearer to their own hole than to any other, from first letter to last. */
   const isIts = ({ left, right, bottom, top }: Reach): boolean =>
-    holes.every((other, i) => {
-      if (i === index) return true;
-      const [dx, dy] = [
-        Math.max(left - other.x, 0, other.x - right),
-        Math.max(bottom - other.y, 0, other.y - top),
-      ];
-      const off = ({ x, y, radius }: Named, at: number): number =>
+    [left, (left + right) / 2, right].every((at) => {
+      const off = ({ x, y, radius }: Named): number =>
         Math.hypot(at - x, (bottom + top) / 2 - y) - radius;
-      return (
-        Math.hypot(dx, dy) - other.radius >= 2 * BESIDE * size &&
-        [left, (left + right) / 2, right].every((at) => off(hole, at) < off(other, at))
-      );
+      return holes.every((other) => other === hole || off(other) > off(hole) + BESIDE * size);
     });
   let best: { readonly name: Name; readonly cost: number } | undefined;
   const { words } = hole;
@@ -137,13 +123,9 @@ function placed(
     const up = Math.abs(sin) < 0.2 ? -letter / 2 : sin > 0 ? clear : -letter - clear;
     return [hole.x + far * cos + across, hole.y + far * sin + up];
   });
-  // Within the hole, in a quarter of it.
-  const up = hole.y + 2 * clear;
-  const within = [
-    [hole.x + 2 * clear, up],
-    [hole.x - wide - 2 * clear, up],
-  ] as const;
-  for (const [left, foot] of [...beside, ...within]) {
+  // To the right of its upright centre line, and above the other.
+  const within = [hole.x + 2 * clear, hole.y + 2 * clear] as const;
+  for (const [left, foot] of [...beside, within]) {
     const box = boxOf(left, foot, 0);
     if (free(box) && isIts(box)) return { left, foot, wide, words, box };
   }
@@ -157,7 +139,7 @@ function placed(
       const left = cos >= 0 ? x1 : x1 - wide;
       const foot = y1 + under;
       const box = boxOf(left, foot, under);
-      if (!free(box) || inAnother(box)) continue;
+      if (!free(box)) continue;
       const leader: StraightEdge = { kind: 'line', x1, y1, x2, y2 };
       if (done.some((other) => comesInto(leader, other.box))) continue;
       const crossed = (line: Seen): boolean => meets(leader, line.edge);

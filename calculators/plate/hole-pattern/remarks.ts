@@ -27,16 +27,15 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
   const { which, cleared, times, contradict } = found;
   if (!contradict) return 'The distances agree within their ±: none looks misread.';
   const wider = `Until they agree, the ± of the places is ${fixed(contradiction(computed, known.spreads), 1)} times as wide as the readings alone would make it.`;
-  const each = cleared.length > 1 ? ', each in turn,' : '';
   const not =
-    cleared.length === 0
-      ? ''
-      : ` Without ${listed(cleared.map((one) => named(v, one)))}${each} the others would still contradict each other.`;
+    cleared.length > 0
+      ? ` Without ${cleared.map((one) => named(v, one)).join(' or ')} the others would not agree.`
+      : '';
   if (which.length > 1) {
     const alike =
       which.length === v.distance.length
         ? `all ${which.length} of them stand out alike, so that any one may be misread. Measure them all again`
-        : `${listed(which.map((k) => named(v, k)))} stand out alike${not && '; leave out any one of them, and the others agree within their ±'}. Measure these again`;
+        : `${listed(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
     return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none.${not} ${wider}`;
   }
   const k = which[0]!;

@@ -72,7 +72,7 @@ export function suspects(
   const alike = times.flatMap((one, k) => (one >= AS_MUCH * most ? [k] : []));
   // With one spare distance the others agree whichever is left out.
   const ask = contradict && alike.length > 1 && (computed.spare as number) > 1;
-  const found = ask ? alike.filter((k) => agreeWithout(k, v, computed, spreads)) : [];
+  const found = alike.filter((k) => ask && agreeWithout(k, v, computed, spreads));
   const which = found.length > 0 ? found : alike;
   return {
     which,
