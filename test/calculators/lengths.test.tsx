@@ -78,9 +78,12 @@ describe('a figure in millimetres, shown in inches and typed back', () => {
       const finest =
         shown === spec.unit
           ? 0
-          : Math.min(placeOf(Number(figure.toPrecision(IN_A_FIELD))), placeOf(spec.step));
+          : Math.min(
+              placeOf(Number(figure.toPrecision(IN_A_FIELD))),
+              placeOf(spec.reads ?? spec.step),
+            );
       expect(Math.abs(back - figure), text).toBeLessThanOrEqual(Math.max(dust, finest) / 2 + 1e-9);
-      // No finer than the figure was, and than its field steps, beyond what the change of unit asks.
+      // No finer than the figure was, and than its tool reads or its field steps, beyond what the change of unit asks.
       const own = toShown(finest, shown);
       const least = shown === 'thou' ? 0.1 : 0;
       if (own > 0 && Number(text) >= least) {
