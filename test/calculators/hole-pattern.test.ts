@@ -6,6 +6,7 @@ import { MathsError } from '../../calculators/maths/numeric/errors.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import plateLayout from '../../calculators/plate/plate-layout/calculator.tsx';
 import { reading, spreader, whole } from './states.ts';
+import { COVER } from '../drawing/cover.ts';
 
 const pairsOf = (holes: number): [number, number][] =>
   Array.from({ length: holes }, (_, b) =>
@@ -143,13 +144,6 @@ describe('distances that contradict each other alike', () => {
 });
 
 describe('a misread distance of ten, some inside, some outside, some between centres', () => {
-  const places = [
-    [0, 0, 0.25],
-    [1.25, 0.02, 0.1875],
-    [1.1, 0.98, 0.1875],
-    [0.3, 1.12, 0.25],
-    [0.64, 0.5, 0.5],
-  ] as const;
   const pairs = pairsOf(5);
   /** As read, by how far each is off the true one, in. */
   const textsBy = (off: readonly number[]): Texts => ({
@@ -160,9 +154,9 @@ describe('a misread distance of ten, some inside, some outside, some between cen
     'at-centres': '10',
     outline: 'none',
     ...Object.fromEntries([
-      ...places.map(([, , hole], i) => [`hole-${i + 1}`, `${hole} in`]),
+      ...COVER.map(([, , hole], i) => [`hole-${i + 1}`, `${hole} in`]),
       ...pairs.flatMap(([a, b], k) => {
-        const [from, to] = [places[a - 1]!, places[b - 1]!];
+        const [from, to] = [COVER[a - 1]!, COVER[b - 1]!];
         const both = (from[2] + to[2]) / 2;
         const edges = [2, 5, 8].includes(k + 1) ? both : k + 1 === 10 ? 0 : -both;
         const read = Math.hypot(from[0] - to[0], from[1] - to[1]) + edges + off[k]!;

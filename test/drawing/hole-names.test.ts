@@ -9,6 +9,7 @@ import { evaluate } from '../../calculators/frame/evaluate.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import type { Values } from '../../calculators/plate/hole-pattern/compute.ts';
 import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import { COVER } from './cover.ts';
 import { randomParts } from './random-parts.ts';
 
 const RADIANS = Math.PI / 180;
@@ -130,15 +131,6 @@ function misread(shapes: readonly Shape[]): string[] {
     return faults;
   });
 }
-
-/** Five holes of a cover, in inches, with every distance between them. */
-const COVER = [
-  [0, 0, 0.25],
-  [1.25, 0.02, 0.1875],
-  [1.1, 0.98, 0.1875],
-  [0.3, 1.12, 0.25],
-  [0.64, 0.5, 0.5],
-] as const;
 
 it.each(['in', 'mm'] as const)(
   'no name stands at another hole or on a centre line, and no leaders cross, %s',
