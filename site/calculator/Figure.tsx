@@ -2,7 +2,7 @@ import { plainDecimal } from '../../calculators/maths/numeric/rounding.ts';
 import { withUnit } from '../../calculators/frame/text/format.ts';
 import { showResult } from '../../calculators/frame/show-result.ts';
 import type { AnyValues, ResultSpec, ResultValue } from '../../calculators/frame/types.ts';
-import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
+import { units, type LengthDisplay } from '../../calculators/frame/text/units.ts';
 
 interface Props {
   readonly value: number;
@@ -25,9 +25,11 @@ const isWord = (unit: string): boolean => /^\p{L}/u.test(unit);
 export function Figure({ value, spec, spread, lengths, values, name, column, brief }: Props) {
   const shown = showResult(value, spec, spread, lengths, column);
   const word = spec.word?.(value, values) ?? '';
+  // A unit of several words, mm per degree, may break between them.
+  const long = units[shown.unit].label.includes(' ') ? 'long' : undefined;
   return (
     <>
-      <data value={plainDecimal(value)} data-name={name}>
+      <data value={plainDecimal(value)} data-name={name} class={long}>
         {withUnit(shown.figure, shown.unit)}
       </data>
       {word === '' ? null : <span class="word"> {word}</span>}

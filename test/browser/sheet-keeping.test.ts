@@ -63,7 +63,7 @@ describe('kept in this browser', () => {
       await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18 thou');
       await page.getByLabel('inch', { exact: true }).check();
       await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18');
-      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('2.008');
+      await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('2.0079');
       await page.getByLabel('mm', { exact: true }).check();
       await expect.poll(() => figure(page, 'gap').inputValue()).toBe('18 thou');
       await expect.poll(() => figure(page, 'stroke').inputValue()).toBe('51');
