@@ -9,6 +9,7 @@ import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
 import { assertWithin } from '../numeric/within.ts';
 import { grown } from './expansion.ts';
+import { convert } from '../units/units.ts';
 
 export interface Warmed {
   /** What it measures at the temperature of the bench. */
@@ -37,7 +38,7 @@ export interface Clearance {
 const THOUSAND = 1000;
 const PARTS = 1e-6;
 /** Nothing is colder, °C. */
-const ABSOLUTE_ZERO = -273.15;
+const ABSOLUTE_ZERO = convert(0, 'K', '°C');
 
 function assertDiameter(quantity: 'bore' | 'piston', size: number): void {
   assertWithin(
