@@ -1,6 +1,4 @@
-import { MathsError } from '../maths/numeric/errors.ts';
 import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
-import { sayNumber } from '../maths/numeric/rounding.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
 import { MARGIN, papers, placing, type Paper } from './papers.ts';
@@ -8,6 +6,7 @@ import { pathOf } from './paths.ts';
 import type { Drawing, Layer, Shape } from './shapes.ts';
 import { tilesOf, type Size } from './tiles.ts';
 import { CAPITAL } from './svg-element.ts';
+import { withoutBars } from './without-bars.ts';
 
 /** A PDF is measured in points of 1/72 in (ISO 32000-1, 8.3.2.3). */
 const POINTS_PER_MM = 72 / MILLIMETRES_PER.in;
@@ -22,25 +21,6 @@ const widths: Readonly<Record<Layer, { width: number; dash?: number[]; grey?: nu
   dimension: { width: 0.13 },
   proving: { width: 0.2 },
 };
-
-/**
- * Throws a MathsError `too-large-for-paper` unless the drawing goes on one sheet at true scale.
- *
- * @param quantities Names of the quantities that made it so large.
- */
-export function assertFits(
-  drawing: Drawing,
-  paper: Paper,
-  quantities: readonly string[] = [],
-): void {
-  if (placing(drawing, paper) !== undefined) return;
-  const { name, width, height } = papers[paper];
-  throw new MathsError(
-    'too-large-for-paper',
-    quantities,
-    `${drawing.title} with its proving bars is ${sayNumber(drawing.width)} × ${sayNumber(drawing.height)} mm and does not go on ${name} at true scale: inside margins of ${MARGIN} mm there are ${sayNumber(width - 2 * MARGIN)} × ${sayNumber(height - 2 * MARGIN)} mm. Save the SVG and have it printed on larger paper, or make it smaller.`,
-  );
-}
 
 type Library = typeof import('pdf-lib');
 
@@ -95,52 +75,33 @@ async function started(library: Library, title: string) {
   return { document, addPage, draw };
 }
 
-/**
- * Drawings at true scale as a PDF, one a page. The library is fetched only when a file is wanted.
- * The same drawings always give the same bytes: the dates inside are fixed.
- *
- * @throws MathsError `too-large-for-paper`.
- */
-export async function toPdf(drawings: readonly Drawing[], paper: Paper): Promise<Uint8Array> {
-  drawings.forEach((drawing) => {
-    assertFits(drawing, paper);
-  });
-  const { document, addPage, draw } = await started(
-    await import('pdf-lib'),
-    drawings[0]?.title ?? '',
-  );
-  for (const drawing of drawings) {
-    const { width: short, height: long } = papers[paper];
-    const sheet =
-      placing(drawing, paper) === 'upright'
-        ? { width: short, height: long }
-        : { width: long, height: short };
-    const x0 = (sheet.width - drawing.width) / 2 - drawing.left;
-    const y0 = (sheet.height - drawing.height) / 2 - drawing.bottom;
-    draw(addPage(sheet), drawing.shapes, x0, y0);
-  }
-  return document.save();
+type Started = Awaited<ReturnType<typeof started>>;
+
+/** On a sheet of its own, in its middle. */
+function onOneSheet(
+  { addPage, draw }: Started,
+  drawing: Drawing,
+  paper: Paper,
+  way: 'upright' | 'across',
+): void {
+  const { width: short, height: long } = papers[paper];
+  const sheet = way === 'upright' ? { width: short, height: long } : { width: long, height: short };
+  const x0 = (sheet.width - drawing.width) / 2 - drawing.left;
+  const y0 = (sheet.height - drawing.height) / 2 - drawing.bottom;
+  draw(addPage(sheet), drawing.shapes, x0, y0);
 }
 
-/**
- * A drawing at true scale on as many sheets as it takes, to be joined: each with its own bars that
- * prove the scale, and with crosses where it lies over its neighbours.
- *
- * @param drawing With its bars: goes on one sheet where there is room.
- * @param bare The same without them, for several.
- * @param lengths Those of the reader, for the bars of each sheet.
- */
-export async function toTiledPdf(
+/** On as many sheets as it takes, each with its own bars, and with crosses that neighbours share. */
+function onSeveral(
+  library: Library,
+  { addPage, draw }: Started,
   drawing: Drawing,
-  bare: Drawing,
   paper: Paper,
-  lengths: LengthDisplay = 'mm',
-): Promise<Uint8Array> {
-  if (placing(drawing, paper) !== undefined) return toPdf([drawing], paper);
-  const library = await import('pdf-lib');
+  lengths: LengthDisplay,
+): void {
   const { clip, endPath, popGraphicsState, pushGraphicsState, rectangle } = library;
-  const { document, addPage, draw } = await started(library, drawing.title);
   const { width: short, height: long } = papers[paper];
+  const bare = withoutBars(drawing);
   const plan = tilesOf(bare, { width: short, height: long }, MARGIN, lengths);
   for (const tile of plan.tiles) {
     const page = addPage(plan.sheet);
@@ -156,5 +117,26 @@ export async function toTiledPdf(
     draw(page, [...bare.shapes, ...plan.joins], tile.x - tile.left, tile.y - tile.bottom);
     page.pushOperators(popGraphicsState());
   }
-  return document.save();
+}
+
+/**
+ * Drawings at true scale as a PDF, each on a sheet of its own, or on several to be joined where it is
+ * larger. The library is fetched only when a file is wanted. The same drawings always give the same
+ * bytes: the dates inside are fixed.
+ *
+ * @param lengths Those of the reader, for the bars of each of several sheets.
+ */
+export async function toPdf(
+  drawings: readonly Drawing[],
+  paper: Paper,
+  lengths: LengthDisplay = 'mm',
+): Promise<Uint8Array> {
+  const library = await import('pdf-lib');
+  const file = await started(library, drawings[0]?.title ?? '');
+  for (const drawing of drawings) {
+    const way = placing(drawing, paper);
+    if (way === undefined) onSeveral(library, file, drawing, paper, lengths);
+    else onOneSheet(file, drawing, paper, way);
+  }
+  return file.document.save();
 }

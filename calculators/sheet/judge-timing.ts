@@ -59,13 +59,14 @@ export function judgeTiming(given: Case): Judgement {
   );
   const rows = angles.map<Verdict>((angle, i) => {
     if (angle === null) return empty;
-    if (typeof angle === 'string') return { result: 'fail', words: angle };
+    if (typeof angle === 'string') return { result: 'fail', words: angle, reread: true };
     const off = angle - wanted;
     if (angle > EARLIEST || Math.abs(off) > SLOT_REACH) {
       const read = signedAmount(entries[i]!, unit, reading.step);
       return {
         result: 'fail',
         words: `${read} is ${placeWords(angle)}, further from the figure than any slot reaches: check the reading and its unit, and at which top it was taken.`,
+        reread: true,
       };
     }
     if (isWithin(off, tolerance)) {

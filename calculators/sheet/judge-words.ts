@@ -11,6 +11,8 @@ export interface Verdict {
   readonly result: 'empty' | 'unjudged' | 'pass' | 'fail';
   /** Empty where there is nothing to say. */
   readonly words: string;
+  /** Set where the reading itself is at fault: it is to be read again, and nothing is to be moved. */
+  readonly reread?: true;
 }
 
 export interface Judgement {

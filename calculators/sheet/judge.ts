@@ -231,8 +231,10 @@ function judgeEntries(
   const judged = past ? own : againstSheet(engine, id, entries, own);
   // A correction that is of one side only moves what it moves on that side.
   const corrected = judged.rows.some(
-    ({ result }, i) =>
-      result === 'fail' && (!reading.movesIfHigh || entries[i]! > engine.figures[reading.target!]!),
+    ({ result, reread }, i) =>
+      result === 'fail' &&
+      !reread &&
+      (!reading.movesIfHigh || entries[i]! > engine.figures[reading.target!]!),
   );
   const moves = corrected && reading.moves !== undefined ? [proseIn(reading.moves, lengths)] : [];
   return {

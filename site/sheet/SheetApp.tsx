@@ -29,6 +29,7 @@ import { siteAddress } from '../browser/site-address.ts';
 import { Paper } from './Paper.tsx';
 import type { Places } from './places.ts';
 import { ServedOutline } from './ServedOutline.tsx';
+import { SpokenRefusals } from './SpokenRefusals.tsx';
 import { ShareSheet } from './ShareSheet.tsx';
 import { useFragment } from './use-fragment.ts';
 import { useReread } from './use-reread.ts';
@@ -135,6 +136,7 @@ export function SheetApp({ places, drawn }: Props) {
                   <ToNext engine={engine} />
                   <LengthsChoice lengths={lengths} idPrefix="sheet-" />
                   <Figures engine={engine} {...boxes} />
+                  <SpokenRefusals key={engine.id} engine={engine} lengths={lengths} />
                 </section>
                 <InTurn atOnce={isWhole}>
                   <Order

@@ -245,11 +245,21 @@ describe('a plate', () => {
   });
 
   it('says why a template was not made', async () => {
-    await open(`${PLATE}${given}&outside=300mm`, async (page) => {
+    await open(PLATE + given, async (page) => {
+      await page.route(/to-pdf/, (route) => route.abort());
       await page.getByRole('button', { name: 'Template to print, PDF' }).click();
       await expect
         .poll(() => page.locator('.act .share-state').last().textContent())
-        .toMatch(/does not go on A4 at true scale.*larger paper/);
+        .toMatch(/^The file was not made\. \S/);
+    });
+  });
+
+  it('lays a plate that is larger than the paper on several sheets', async () => {
+    await open(`${PLATE}${given}&outside=300mm`, async (page) => {
+      const { bytes } = await saved(page, 'Template to print, PDF');
+      const pages = await renderPdf(bytes, 72);
+      expect(pages).toHaveLength(4);
+      expect(pages[3]!.words).toContain('Sheet 4 of 4');
     });
   });
 

@@ -466,6 +466,23 @@ describe('without a mouse or a screen', () => {
     });
   });
 
+  it('a refused figure or reading is spoken in the list too, under its name', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, twin());
+      const spoken = page.locator('section[aria-labelledby="the-engine"] > [role="status"]');
+      await page.locator('#figure-stroke').fill('0');
+      await expect.poll(() => spoken.textContent()).toMatch(/^Stroke: .*0/);
+      await page.locator('#figure-stroke').fill('51');
+      await expect.poll(() => spoken.textContent()).toBe('');
+      await page.locator('#figure-firing-order').fill('1-1');
+      await expect.poll(() => spoken.textContent()).toMatch(/^Firing order: /);
+      await page.locator('#step-end-float > summary').click();
+      await page.locator('#box-found-end-float-1').fill('-3');
+      await expect.poll(() => spoken.textContent()).toContain('“-3”');
+    });
+  });
+
   it('a new engine begins at its name', async () => {
     await visit({ path }, async (page) => {
       await ready(page);

@@ -4,7 +4,7 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { toDxf } from '../../calculators/drawing/to-dxf.ts';
 import { MARGIN, placing } from '../../calculators/drawing/papers.ts';
-import { assertFits, toPdf, toTiledPdf } from '../../calculators/drawing/to-pdf.ts';
+import { toPdf } from '../../calculators/drawing/to-pdf.ts';
 import { toSvg } from '../../calculators/drawing/to-svg.ts';
 import { discDrawing, strips, tapeDrawing } from '../../calculators/plate/degree-disc/drawing.ts';
 import { holePlaces } from '../../calculators/maths/plate/plate-layout.ts';
@@ -12,9 +12,8 @@ import { tapeLength } from '../../calculators/maths/crank/degree-disc.ts';
 import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
 import { tilesOf } from '../../calculators/drawing/tiles.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import { patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
-import { codeOf } from '../maths/code-of.ts';
 import { longestRun, renderPdf } from './render-pdf.ts';
 import { sampleDrawing, samplePlate } from './sample-plate.ts';
 
@@ -158,14 +157,16 @@ describe('PDF rendered by pdf.js', async () => {
     expect(Buffer.from(onA4).toString('latin1')).not.toContain(String(new Date().getFullYear()));
   });
 
-  it('refuses what does not go on the sheet, and says what does', async () => {
+  it('goes on several where the plate is larger than the paper, and beside others', async () => {
     const large = plateDrawing({ plate: { ...samplePlate, outsideDiameter: 300 }, allowance: 3 });
-    await expect(toPdf([large], 'a4')).rejects.toThrow(/190 × 277 mm.*larger paper/);
-    expect(
-      codeOf(() => {
-        assertFits(large, 'a4', ['outsideDiameter']);
-      }),
-    ).toBe('too-large-for-paper');
+    const pages = await renderPdf(await toPdf([large, sampleDrawing], 'a4'), 100);
+    // 306 mm of stock and its title: two sheets across the longer side, two along the shorter.
+    expect(pages).toHaveLength(5);
+    for (const [i, { words }] of pages.slice(0, 4).entries())
+      expect(words).toContain(`Sheet ${i + 1} of 4`);
+    for (const { words } of pages)
+      expect(words.match(/Print at 100 %, not fitted/g), words).toHaveLength(1);
+    expect(pages[4]!.words).not.toContain('Sheet ');
   });
 
   it('turns the sheet where the drawing is wider than the paper', () => {
@@ -336,10 +337,7 @@ describe('drawings for a reader in inches', async () => {
   it('are proved on each sheet of several', async () => {
     const large = evaluate(holePattern, { outline: 'round', outside: '380' }, { lengths: 'in' })
       .values as never;
-    const pages = await renderPdf(
-      await toTiledPdf(patternDrawing(large, 'in'), barePattern(large, 'in'), 'letter', 'in'),
-      100,
-    );
+    const pages = await renderPdf(await toPdf([patternDrawing(large, 'in')], 'letter', 'in'), 100);
     expect(pages.length).toBeGreaterThan(2);
     for (const page of pages) expect(page.words).toMatch(/outer ticks: 4\sin \(101\.6 mm\) across/);
   });
@@ -525,33 +523,28 @@ describe('a hole pattern', async () => {
   });
 
   it('goes on one sheet where there is room', async () => {
-    const pages = await renderPdf(await toTiledPdf(drawing, barePattern(small), 'a4'), DPI);
+    const pages = await renderPdf(await toPdf([drawing], 'a4'), DPI);
     expect(pages).toHaveLength(1);
     expect(barError(longestRun(pages[0]!, 'across'), 100)).toBeLessThan(1.5 * DOT);
   });
 
   it('goes on several where it is larger, each with its bars and its place', async () => {
     const large = valuesOf({ outline: 'round', outside: '380' });
-    const bytes = await toTiledPdf(patternDrawing(large), barePattern(large), 'a4');
+    const bytes = await toPdf([patternDrawing(large)], 'a4');
     const pages = await renderPdf(bytes, 150);
     expect(pages.length).toBeGreaterThan(2);
     pages.forEach((page, i) => {
       expect(page.words).toContain(`Sheet ${i + 1} of ${pages.length}`);
       expect(page.words).toContain('Print at 100 %, not fitted to the page, then measure both.');
     });
-    expect(await toTiledPdf(patternDrawing(large), barePattern(large), 'a4')).toEqual(bytes);
+    expect(await toPdf([patternDrawing(large)], 'a4')).toEqual(bytes);
   });
 
   it.each(['mm', 'in'] as const)(
     'has no words on others on any sheet, lengths in %s',
     async (lengths) => {
       const large = valuesOf({ outline: 'round', outside: '380' });
-      const bytes = await toTiledPdf(
-        patternDrawing(large, lengths),
-        barePattern(large, lengths),
-        'a4',
-        lengths,
-      );
+      const bytes = await toPdf([patternDrawing(large, lengths)], 'a4', lengths);
       const { promise } = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
       const pdf = await promise;
       for (let page = 1; page <= pdf.numPages; page += 1) {

@@ -34,7 +34,11 @@ it('a slot reaches 15° and no further: 14.8° on are 6.05 mm, 15.3° on 6.21 mm
   expect(words(6.05)).toMatch(/make it fire later/);
   expect(words(6.21)).toMatch(/further from the figure than any slot reaches/);
   // Of a reading that no slot puts right nothing is turned.
-  expect(judged(6.21).whole.join()).not.toMatch(/Turn the plate|move its set/);
+  expect(judged(6.21).whole.join()).not.toMatch(/Turn the plate|move its set|changes its gap/);
+  expect(judged(6.05).whole.join()).toMatch(/changes its gap/);
+  // A piston further down than the stroke makes no angle at all.
+  expect(judged(52).rows[0]!.result).toBe('fail');
+  expect(judged(52).whole).toEqual([]);
 });
 
 it('beyond 10° it is to be read once more: 9.5° on are 4.47 mm, 10.5° on 4.76 mm', () => {

@@ -50,7 +50,7 @@ export const downloads = [
     label: 'Disc and tape to print, PDF',
     type: 'application/pdf',
     make: async (v: Values, lengths: LengthDisplay) =>
-      (await pdf()).toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper),
+      (await pdf()).toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper, lengths),
   },
   {
     name: 'degree-disc-true-scale.svg',

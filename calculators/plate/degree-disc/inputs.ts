@@ -102,7 +102,7 @@ export const inputs = {
     assumed: true,
     group: disc,
     label: 'Paper',
-    help: 'For the PDF.',
+    help: 'For the PDF. What is larger than a sheet goes on several, to be joined.',
     options: { a4: 'A4', letter: 'Letter' },
     default: 'a4',
   }),

@@ -16,12 +16,12 @@ const onPaper =
   (words: string, drawing: (v: Values) => Parameters<typeof placing>[0]) =>
   (v: Values): string | undefined =>
     placing(drawing(v), v.paper) === undefined
-      ? `${words} does not go on ${papers[v.paper].name} at true scale. Make it smaller, or save the SVG and have it printed on larger paper.`
+      ? `${words} is larger than ${papers[v.paper].name}: the PDF lays it on several sheets, to be joined by the crosses on them. Or save the SVG and have it printed on larger paper.`
       : undefined;
 const discOnPaper = onPaper('The disc', discOf);
 const tapeOnPaper = onPaper('The tape', tapeOf);
 
-/** What the print is good for, and what to do when it does not go on the paper. */
+/** What the print is good for, and how it goes on paper that is smaller. */
 export const remarks = (v: Values, computed: Computed, { lengths }: Known): readonly Remark[] => [
   { about: 'whether the disc goes on the paper', quiet: true, say: () => discOnPaper(v) },
   { about: 'whether the tape goes on the paper', quiet: true, say: () => tapeOnPaper(v) },

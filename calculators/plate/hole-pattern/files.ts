@@ -1,7 +1,7 @@
 import { dxf, pdf, svg } from '../../drawing/writers.ts';
 import type { LengthDisplay } from '../../frame/text/units.ts';
 import type { Values } from './compute.ts';
-import { barePattern, patternDrawing } from './drawing.ts';
+import { patternDrawing } from './drawing.ts';
 
 /** Files at true scale, each made from the same drawing. */
 export const downloads = [
@@ -10,12 +10,7 @@ export const downloads = [
     label: 'Template to print, PDF',
     type: 'application/pdf',
     make: async (v: Values, lengths: LengthDisplay) =>
-      (await pdf()).toTiledPdf(
-        patternDrawing(v, lengths),
-        barePattern(v, lengths),
-        v.paper,
-        lengths,
-      ),
+      (await pdf()).toPdf([patternDrawing(v, lengths)], v.paper, lengths),
   },
   {
     name: 'hole-pattern-true-scale.svg',

@@ -15,7 +15,7 @@ export const downloads = [
     label: 'Template to print, PDF',
     type: 'application/pdf',
     make: async (v: Values, lengths: LengthDisplay) =>
-      (await pdf()).toPdf([drawingOf(v, lengths)], v.paper),
+      (await pdf()).toPdf([drawingOf(v, lengths)], v.paper, lengths),
   },
   {
     name: 'plate-layout-true-scale.svg',

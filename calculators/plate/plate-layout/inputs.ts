@@ -219,7 +219,7 @@ export const inputs = {
     assumed: true,
     group: plate,
     label: 'Paper for the template',
-    help: 'For the PDF.',
+    help: 'For the PDF. What is larger than a sheet goes on several, to be joined.',
     options: { a4: 'A4', letter: 'Letter' },
     default: 'a4',
   }),
