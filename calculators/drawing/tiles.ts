@@ -36,6 +36,10 @@ const BAR_SIDE = 8;
 const ARM = 3;
 /** What a sheet is called stands so far along, clear of what is written under the bar, mm. */
 const BESIDE_BARS = 118;
+/** From the level of the bar down to the first of these rows, from row to row, and their height, mm. */
+const FIRST_ROW = 0.4;
+const ROW = 3.6;
+const LETTER = 2.4;
 
 /** How many windows cover a length, neighbours lying over each other. */
 const windowsOver = (length: number, window: number): number =>
@@ -79,6 +83,8 @@ export function tilesOf(
   const top = drawing.bottom + drawing.height + (rows * stepY + OVERLAP - drawing.height) / 2;
   const [x, y] = [margin + BAR_SIDE, margin + foot + BAR_SIDE];
   const total = columns * rows;
+  /** Of the title what comes first: beside the bars there is room for so much. */
+  const [name] = drawing.title.split(',');
   const tiles = Array.from({ length: total }, (_, i): Tile => {
     const [row, column] = [Math.floor(i / columns), i % columns];
     const [right, up] = [x + window.width, y + window.height];
@@ -89,17 +95,12 @@ export function tilesOf(
       y,
       frame: [
         ...provingBars(margin + 1 + side, margin + foot, lengths),
-        text(
-          margin + BESIDE_BARS,
-          margin + foot - 4 - side,
-          2.4,
+        ...[
+          `${name}.`,
           `Sheet ${i + 1} of ${total}: row ${row + 1}, column ${column + 1}.`,
-        ),
-        text(
-          margin + BESIDE_BARS,
-          margin + foot - 7.6 - side,
-          2.4,
-          'Lay the crosses of neighbours on each other.',
+          'Join neighbours cross on cross.',
+        ].map((words, line) =>
+          text(margin + BESIDE_BARS, margin + foot - side - FIRST_ROW - ROW * line, LETTER, words),
         ),
         line('scrap', x, y, right, y),
         line('scrap', right, y, right, up),

@@ -10,6 +10,7 @@ import { discDrawing, strips, tapeDrawing } from '../../calculators/plate/degree
 import { holePlaces } from '../../calculators/maths/plate/plate-layout.ts';
 import { tapeLength } from '../../calculators/maths/crank/degree-disc.ts';
 import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
+import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import { tilesOf } from '../../calculators/drawing/tiles.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
@@ -163,7 +164,7 @@ describe('PDF rendered by pdf.js', async () => {
     // 306 mm of stock and its title: two sheets across the longer side, two along the shorter.
     expect(pages).toHaveLength(5);
     for (const [i, { words }] of pages.slice(0, 4).entries())
-      expect(words).toContain(`Sheet ${i + 1} of 4`);
+      expect(words).toMatch(new RegExp(`Plate of 300\\smm\\. +Sheet ${i + 1} of 4`));
     for (const { words } of pages)
       expect(words.match(/Print at 100 %, not fitted/g), words).toHaveLength(1);
     expect(pages[4]!.words).not.toContain('Sheet ');
@@ -586,6 +587,22 @@ describe('a hole pattern', async () => {
     for (const { x, y } of tiles) {
       expect(x + window.width).toBeLessThanOrEqual(sheet.width - MARGIN + 1e-9);
       expect(y + window.height).toBeLessThanOrEqual(sheet.height - MARGIN + 1e-9);
+    }
+  });
+
+  it.each(['mm', 'in'] as const)('has its words within the paper, lengths in %s', (lengths) => {
+    for (const drawing of [
+      patternDrawing(valuesOf({}), lengths),
+      plateDrawing({ plate: samplePlate, allowance: 3, lengths }),
+    ]) {
+      const whole = { ...drawing, width: 800, height: 500 };
+      const { tiles, sheet } = tilesOf(whole, { width: 210, height: 297 }, MARGIN, lengths);
+      for (const shape of tiles.flatMap(({ frame }) => frame)) {
+        if (shape.kind !== 'text') continue;
+        const end = shape.x + wordsWidth(shape.text, shape.height);
+        expect(end, shape.text).toBeLessThanOrEqual(sheet.width - MARGIN);
+        expect(shape.y, shape.text).toBeGreaterThanOrEqual(MARGIN);
+      }
     }
   });
 
