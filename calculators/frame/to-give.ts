@@ -2,7 +2,7 @@ import type { Field } from './field/fields.ts';
 import { labelOf } from './rests-on.ts';
 import type { AnyCalculator, Input } from './types.ts';
 import { inSentence } from './text/sentence.ts';
-import { listed } from './whose-field.ts';
+import { listed } from '../maths/numeric/listed.ts';
 
 const seriesOf = (calculator: AnyCalculator, { key }: Field): string =>
   calculator.inputs[key] ? key : key.replace(/-\d+$/, '');

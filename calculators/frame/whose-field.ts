@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import type { Field } from './field/fields.ts';
 import { labelOf } from './rests-on.ts';
 import { inSentence } from './text/sentence.ts';
@@ -19,12 +20,6 @@ export const isAssumed = (field: Field): boolean =>
 /** Whether a field holds a limit that nobody gave: something is judged by it. */
 export const isAssumedLimit = (field: Field): boolean =>
   isAssumed(field) && field.kind !== 'choice' && field.spec.judgesBy === true;
-
-/** Names in a row: "stroke, rod length and bore"; those that hold a comma are parted by semicolons. */
-export const listed = (names: readonly string[]): string =>
-  names.length < 2
-    ? names.join('')
-    : `${names.slice(0, -1).join(names.some((name) => name.includes(',')) ? '; ' : ', ')} and ${names.at(-1)!}`;
 
 const NAMED = 3;
 

@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { fieldUnit, type Ranged } from '../frame/field/field-unit.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { numberAndUnit, parse, quote, withoutMarks } from '../frame/field/parse.ts';
@@ -61,7 +62,7 @@ export function ofDegrees(
     between.length > 0 && between.every((place) => place !== undefined)
       ? ` A rod of ${RODS.join(' to ')} strokes, as most are (common practice), puts it from ${show(short)} to ${show(long)}.`
       : '';
-  const labels = missing.map((key) => `“${sheetFigures[key].label}”`).join(' and ');
+  const labels = listed(missing.map((key) => `“${sheetFigures[key].label}”`));
   const at = `${withUnit(String(Number(fixed(Math.abs(angle), 2))), 'deg')} ${angle < 0 ? 'after' : 'before'} it`;
   return `${is} With ${labels} in the sheet the length is offered here; the calculator Piston position turns it too.${about} Without, set the points by a degree disc, zeroed on the true top, to open at ${at}: that needs no rod. Write the degrees in the notes; nothing is judged against them here.`;
 }

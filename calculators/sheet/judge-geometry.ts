@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { showInput } from '../frame/text/format.ts';
 import { skimFor } from '../maths/cylinder/compression.ts';
 import { angleAfter, travelAt, type SliderCrank } from '../maths/crank/slider-crank.ts';
@@ -18,7 +19,7 @@ import {
 import { boxName, checkedAt, entriesOf, type Engine } from './model.ts';
 
 const named = (keys: readonly FigureKey[]): string =>
-  keys.map((key) => sheetFigures[key].label.toLowerCase()).join(' and ');
+  listed(keys.map((key) => sheetFigures[key].label.toLowerCase()));
 
 const missingOf = ({ figures }: Engine): FigureKey[] =>
   crankFigures.filter((key) => figures[key] === undefined);

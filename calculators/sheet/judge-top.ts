@@ -1,3 +1,4 @@
+import { listed } from '../maths/numeric/listed.ts';
 import { placeFor } from './disc-places.ts';
 import {
   against,
@@ -53,7 +54,7 @@ export function judgeTop(given: Case): Judgement {
     );
     const spoilt =
       others.length > 0
-        ? `${others.join(' and ')} would be out`
+        ? `${listed(others)} would be out`
         : 'cylinder 1, on which it is zeroed, would come further off';
     const keep = entries.some((other) => right(other, turn))
       ? `Do not turn the disc for this one${turn === 0 ? '' : ' alone'}: ${spoilt}`

@@ -110,6 +110,10 @@ describe('one disc shows every cylinder, and is turned for all or not', () => {
     const said = words(read(three, 1, 1, 0));
     expect(said[0]).toMatch(/^Do not turn the disc for this one: cylinder 3 would be out/);
     expect(said[2]).toBe('within its limits');
+    const four = vee({ cylinders: 4, 'set-2': 90, 'set-3': 180, 'set-4': 270 });
+    expect(words(read(four, 0, 0, 0, 1))[3]).toMatch(
+      /: cylinder 1, cylinder 2 and cylinder 3 would be out/,
+    );
   });
 
   it('says what the disc is to show where the sheet does not say where a top stands', () => {

@@ -1,14 +1,11 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { showFixed } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import type { Computed, Values } from './compute.ts';
 
-const names = (indexes: readonly number[]): string => {
-  const words = indexes.map((index) => String(index + 1));
-  return words.length === 1
-    ? `carburettor ${words[0]!}`
-    : `carburettors ${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-};
+const names = (indexes: readonly number[]): string =>
+  `${indexes.length === 1 ? 'carburettor' : 'carburettors'} ${listed(indexes.map((index) => index + 1))}`;
 
 const near = (v: Values, known: Known): string =>
   `${showFixed(v.tolerance, 'mm', 1, known.lengths)}${orAssumed(known, 'tolerance')}`;

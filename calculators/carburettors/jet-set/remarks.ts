@@ -1,13 +1,11 @@
+import { listed } from '../../maths/numeric/listed.ts';
 import { fixed } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { chosenOf, isRejected, type Computed, type Values } from './compute.ts';
 
-const listed = (words: readonly string[]): string =>
-  words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-
 const jets = (numbers: readonly number[]): string =>
-  `${numbers.length === 1 ? 'jet' : 'jets'} ${listed(numbers.map(String))}`;
+  `${numbers.length === 1 ? 'jet' : 'jets'} ${listed(numbers)}`;
 
 /** Among which jets the sets were looked for. */
 const among = (v: Values, known: Known): string =>

@@ -43,7 +43,7 @@ export const inputs = {
     kind: 'number',
     group: disc,
     label: 'Outside diameter',
-    help: 'The larger the finer it reads. 188 mm is the most that goes on A4.',
+    help: 'The larger the finer it reads. 188 mm is the most that goes on one sheet of A4.',
     unit: 'mm',
     min: LEAST_DISC,
     max: 600,

@@ -29,7 +29,10 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
   const wider = `Until they agree, the ± of the places is ${fixed(contradiction(computed, known.spreads), 1)} times as wide as the readings alone would make it.`;
   const not =
     cleared.length > 0
-      ? ` Without ${cleared.map((one) => named(v, one)).join(' or ')} the others would not agree.`
+      ? ` Without ${listed(
+          cleared.map((one) => named(v, one)),
+          'or',
+        )} the others would not agree.`
       : '';
   if (which.length > 1) {
     const alike =

@@ -1,6 +1,6 @@
 import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
-import { listed } from '../../frame/whose-field.ts';
+import { listed } from '../../maths/numeric/listed.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
 import type { Computed, Values } from './compute.ts';
