@@ -13,7 +13,7 @@ import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
 import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import { tilesOf } from '../../calculators/drawing/tiles.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
-import { patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import { patternDrawing } from '../../calculators/plate/hole-pattern/template.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import { longestRun, renderPdf } from './render-pdf.ts';
 import { sampleDrawing, samplePlate } from './sample-plate.ts';

@@ -8,7 +8,7 @@ import { LETTER } from '../../calculators/plate/hole-pattern/band-lettering.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
 import type { Values } from '../../calculators/plate/hole-pattern/compute.ts';
-import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import { barePattern, patternDrawing } from '../../calculators/plate/hole-pattern/template.ts';
 import { COVER } from './cover.ts';
 import { randomParts } from './random-parts.ts';
 

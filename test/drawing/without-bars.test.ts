@@ -9,7 +9,7 @@ import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
 import { discOf, tapeOf } from '../../calculators/plate/degree-disc/files.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
-import { patternDrawing } from '../../calculators/plate/hole-pattern/drawing.ts';
+import { patternDrawing } from '../../calculators/plate/hole-pattern/template.ts';
 import { sampleDrawing } from './sample-plate.ts';
 
 const valuesOf = (calculator: AnyCalculator, texts = {}): never =>
