@@ -332,7 +332,7 @@ export function whyNotShared(evaluation: Evaluation): string | undefined {
   const all = [...evaluation.fields, ...evaluation.errorFields];
   const wrong = all.find(({ problem }) => problem !== undefined);
   if (wrong) {
-    return `${labelOf(wrong)} cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.`;
+    return `“${labelOf(wrong)}” cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.`;
   }
   return evaluation.computed
     ? undefined

@@ -403,7 +403,7 @@ describe('what may leave the page', () => {
   it('is what is typed and worked out, and nothing else', () => {
     expect(whyNotShared(run())).toBeUndefined();
     expect(whyNotShared(run({ width: 'x' }))).toBe(
-      'Width cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.',
+      '“Width” cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.',
     );
     const held = { width: { value: 50, origin: 'yours' } } as const;
     expect(whyNotShared(run({ width: 'x' }, { held }))).toMatch(/^Width cannot be taken/);
