@@ -54,7 +54,7 @@ describe('a sum in a field', () => {
       await expect.poll(() => alertText(page)).toContain('is being worked out');
       expect(await result(page, 'travel')).toBe(2);
       await page.getByRole('button', { name: 'Copy a link' }).click();
-      await page.getByText('Nothing was copied. Piston travel cannot be taken').waitFor();
+      await page.getByText('Nothing was copied. “Piston travel” cannot be taken').waitFor();
       await expect.poll(() => query(page).get('travel')).toBe('2mm');
       resolve(undefined);
       await expectResult(page, 'travel', 2.35);

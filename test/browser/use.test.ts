@@ -261,7 +261,7 @@ describe('whose figures they are', () => {
         await expect.poll(() => query(page).get('stroke')).toBe('80mm');
         expect(await result(page, 'angle')).toBeUndefined();
         await page.getByRole('button', { name: 'Link', exact: true }).click();
-        await page.getByText('Nothing was copied. Stroke cannot be taken').waitFor();
+        await page.getByText('Nothing was copied. “Stroke” cannot be taken').waitFor();
         expect(
           await page.getByRole('button', { name: 'Send figures to the sheet' }).isDisabled(),
         ).toBe(true);

@@ -406,8 +406,8 @@ describe('what may leave the page', () => {
       '“Width” cannot be taken as it is typed. Put it right first: what leaves this page is what it shows.',
     );
     const held = { width: { value: 50, origin: 'yours' } } as const;
-    expect(whyNotShared(run({ width: 'x' }, { held }))).toMatch(/^Width cannot be taken/);
-    expect(whyNotShared(run({ 'width-error': 'x' }))).toMatch(/^± of width cannot be taken/);
+    expect(whyNotShared(run({ width: 'x' }, { held }))).toMatch(/^“Width” cannot be taken/);
+    expect(whyNotShared(run({ 'width-error': 'x' }))).toMatch(/^“± of width” cannot be taken/);
     expect(whyNotShared(run({ width: '66' }))).toBe(
       'There is no result yet. Put the figures above right first.',
     );
