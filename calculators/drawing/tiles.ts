@@ -1,4 +1,5 @@
 import { barRoom, provingBars } from './proving-bar.ts';
+import { isClear } from './clear-place.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { line, text, type Drawing, type Shape } from './shapes.ts';
 
@@ -34,6 +35,10 @@ const OVERLAP = 10;
 /** Room for the bar that goes up the sheet, mm. */
 const BAR_SIDE = 8;
 const ARM = 3;
+/** From a cross to a line or a word of the drawing, mm. */
+const CLEAR = 0.5;
+/** How far from the middle of a sheet’s edge the crosses stand, in parts of it: the first that are clear. */
+const PARTS = [0.25, 0.3, 0.2, 0.35, 0.15, 0.4, 0.1] as const;
 /** What a sheet is called stands so far along, clear of what is written under the bar, mm. */
 const BESIDE_BARS = 118;
 /** From the level of the bar down to the first of these rows, from row to row, and their height, mm. */
@@ -68,13 +73,13 @@ export function tilesOf(
   lengths: LengthDisplay = 'mm',
 ): Tiling {
   const { foot, side } = barRoom(lengths);
-  const across = { width: paper.height, height: paper.width };
+  const turned = { width: paper.height, height: paper.width };
   const count = (sheet: Size): readonly [number, number] => {
     const { width, height } = windowOn(sheet, margin, foot);
     return [windowsOver(drawing.width, width), windowsOver(drawing.height, height)];
   };
   const sheets = ([columns, rows]: readonly [number, number]): number => columns * rows;
-  const sheet = sheets(count(across)) < sheets(count(paper)) ? across : paper;
+  const sheet = sheets(count(turned)) < sheets(count(paper)) ? turned : paper;
   const window = windowOn(sheet, margin, foot);
   const [columns, rows] = count(sheet);
   const stepX = window.width - OVERLAP;
@@ -109,18 +114,30 @@ export function tilesOf(
       ],
     };
   });
-  const within = (from: number, step: number, of: number): number[] =>
+  const clear = isClear(drawing.shapes, ARM + CLEAR);
+  /** Two places on the joint of each sheet, clear of what is drawn there where any of them is. */
+  const within = (
+    from: number,
+    step: number,
+    of: number,
+    place: (on: number) => readonly [number, number],
+  ): (readonly Shape[])[] =>
     Array.from({ length: of }, (_, i) =>
-      [0.25, 0.75].map((part) => from + (i + part) * step),
+      [1, -1].map((side) => {
+        const places = PARTS.map((part) => place(from + (i + 0.5 + side * part) * step));
+        return cross(...(places.find(([x, y]) => clear(x, y)) ?? places[0]!));
+      }),
     ).flat();
   const bottom = top - (rows * stepY + OVERLAP);
+  const across = (i: number): number => left + (i + 1) * stepX + OVERLAP / 2;
+  const up = (i: number): number => top - (i + 1) * stepY - OVERLAP / 2;
   const joins = [
-    ...Array.from({ length: columns - 1 }, (_, i) => left + (i + 1) * stepX + OVERLAP / 2).flatMap(
-      (at) => within(bottom + OVERLAP / 2, stepY, rows).flatMap((on) => cross(at, on)),
+    ...Array.from({ length: columns - 1 }, (_, i) =>
+      within(bottom + OVERLAP / 2, stepY, rows, (on) => [across(i), on]),
     ),
-    ...Array.from({ length: rows - 1 }, (_, i) => top - (i + 1) * stepY - OVERLAP / 2).flatMap(
-      (at) => within(left + OVERLAP / 2, stepX, columns).flatMap((on) => cross(on, at)),
+    ...Array.from({ length: rows - 1 }, (_, i) =>
+      within(left + OVERLAP / 2, stepX, columns, (on) => [on, up(i)]),
     ),
-  ];
+  ].flat(2);
   return { sheet, window, tiles, joins };
 }

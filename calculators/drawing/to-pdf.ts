@@ -1,5 +1,6 @@
 import { MILLIMETRES_PER } from '../maths/units/length-units.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
+import { holdingWords } from './holding-words.ts';
 import { SITE_NAME } from '../frame/site-name.ts';
 import { MARGIN, papers, placing, type Paper } from './papers.ts';
 import { pathOf } from './paths.ts';
@@ -133,7 +134,7 @@ export async function toPdf(
 ): Promise<Uint8Array> {
   const library = await import('pdf-lib');
   const file = await started(library, drawings[0]?.title ?? '');
-  for (const drawing of drawings) {
+  for (const drawing of drawings.map(holdingWords)) {
     const way = placing(drawing, paper);
     if (way === undefined) onSeveral(library, file, drawing, paper, lengths);
     else onOneSheet(file, drawing, paper, way);

@@ -1,6 +1,5 @@
-import type { Edge } from '../maths/plate/land-outline.ts';
 import { wordsWidth } from './holding-words.ts';
-import type { Drawing, Path, Shape } from './shapes.ts';
+import { piecesOf, type Drawing, type Piece } from './shapes.ts';
 
 /** The end of what runs anticlockwise from one direction to another, as no less than where it starts. */
 const onwards = (from: number, to: number): number => from + ((((to - from) % 360) + 360) % 360);
@@ -21,7 +20,7 @@ function alongArc(x: number, y: number, radius: number, from: number, to: number
 }
 
 /** Points of which the outermost are as far out as the shape is. */
-function reachOf(shape: Exclude<Shape, Path> | Edge): readonly Point[] {
+function reachOf(shape: Piece): readonly Point[] {
   switch (shape.kind) {
     case 'line':
       return [
@@ -55,9 +54,7 @@ function reachOf(shape: Exclude<Shape, Path> | Edge): readonly Point[] {
 /** A drawing without its proving bars and the room they take: each of several sheets has its own. */
 export function withoutBars({ title, shapes }: Drawing): Drawing {
   const kept = shapes.filter(({ layer }) => layer !== 'proving');
-  const points = kept.flatMap((shape) =>
-    shape.kind === 'path' ? shape.edges.flatMap(reachOf) : reachOf(shape),
-  );
+  const points = piecesOf(kept).flatMap(reachOf);
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const [left, bottom] = [Math.min(...xs) - GAP, Math.min(...ys) - GAP];
   return {

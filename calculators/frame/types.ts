@@ -221,6 +221,8 @@ export interface Remark {
   readonly about: string;
   /** Set where nobody misses it: about a question that the reader may not have asked. */
   readonly quiet?: true;
+  /** Set where nobody is to go by the answer without it: how it begins stands under the answer too. */
+  readonly leads?: true;
   /** What it reads is what it rests on. Nothing where there is nothing to say. */
   readonly say: () => string | undefined;
 }

@@ -137,11 +137,12 @@ function told(
 const are = (fields: readonly Field[]): string => (fields.length === 1 ? 'is' : 'are');
 const them = (fields: readonly Field[]): string => (fields.length === 1 ? 'it' : 'them');
 
-/** The calculator's remarks as they may be said, or none where there is no result to remark on. */
-export function remarksOf(
+/** The remarks of one kind, as they may be said. */
+function remarksThat(
+  asked: (remark: Remark) => boolean,
   calculator: AnyCalculator,
   evaluation: Evaluation,
-  lengths: LengthDisplay = 'mm',
+  lengths: LengthDisplay,
 ): readonly string[] {
   if (!evaluation.computed || !calculator.remarks) return [];
   const watch = new Watch(calculator, evaluation, lengths);
@@ -152,6 +153,7 @@ export function remarksOf(
       typeof entry === 'string'
         ? { about: 'what follows from the figures', say: () => entry }
         : entry;
+    if (!asked(remark)) return [];
     const { said, reads } = watch.run(remark.say);
     if (said === undefined) return [];
     const on = [...all.reads, ...reads];
@@ -164,6 +166,23 @@ export function remarksOf(
   });
   return [...new Set(lines)];
 }
+
+/** The calculator's remarks as they may be said, or none where there is no result to remark on. */
+export const remarksOf = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay = 'mm',
+): readonly string[] => remarksThat(() => true, calculator, evaluation, lengths);
+
+/** How those remarks begin without which nobody is to go by the answer: a sentence of each. */
+export const leadingRemarks = (
+  calculator: AnyCalculator,
+  evaluation: Evaluation,
+  lengths: LengthDisplay,
+): readonly string[] =>
+  remarksThat(({ leads }) => leads === true, calculator, evaluation, lengths).map(
+    (remark) => remark.split(/(?<=[.:]) (?=\p{Lu})/u, 1)[0]!,
+  );
 
 /** Begins the words of a verdict that waits for figures of the reader. */
 export const NOT_YET = 'not judged yet:';

@@ -28,6 +28,9 @@ function orderGroups(text: string, isShared: boolean): string[][] {
 /** The cylinders of a firing order as typed, one after the other. */
 const orderParts = (text: string, isShared = false): string[] => orderGroups(text, isShared).flat();
 
+const joined =
+  'Join those that one set fires by +, such as 1+2, and set a dash between one set and the next.';
+
 /** What is wrong with how its cylinders are said to fire together; nothing where it is right. */
 function togetherProblem(
   groups: readonly (readonly string[])[],
@@ -35,7 +38,13 @@ function togetherProblem(
   sets: number | undefined,
 ): string | undefined {
   const several = groups.find((group) => group.length > 1);
-  if (several === undefined) return undefined;
+  if (several === undefined) {
+    const shared = sets === undefined ? 1 : firedByEach(cylinders, sets);
+    // By one set all are fired, in whatever order they are named.
+    return shared === 1 || sets === 1
+      ? undefined
+      : `${quote(groups.join('-'))} names one cylinder after the other, but ${String(sets)} sets of points fire ${String(cylinders)} cylinders here, ${String(shared)} each, and it does not say which share a set. ${joined}`;
+  }
   const named = quote(several.join('+'));
   if (sets === undefined) {
     return `${named} stands for cylinders that fire together, and this order takes one after the other. Leave it empty, and give each its angle instead.`;
@@ -46,7 +55,7 @@ function togetherProblem(
   }
   return groups.every((group) => group.length === each)
     ? undefined
-    : `${named} cannot be so: ${String(sets)} ${sets === 1 ? 'set of points fires' : 'sets of points fire'} ${String(cylinders)} cylinders, ${String(each)} each. Join those that fire together by +, such as 1+2, and set a dash between one firing and the next.`;
+    : `${named} cannot be so: ${String(sets)} ${sets === 1 ? 'set of points fires' : 'sets of points fire'} ${String(cylinders)} cylinders, ${String(each)} each. ${joined}`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { dwellShare } from './dwell-otherwise.ts';
 import { demoCam } from '../demo/cam.ts';
 import type { AnyValues, NumberInput } from '../frame/types.ts';
 
@@ -19,6 +20,7 @@ export const dwellInput = {
   max: 359.9,
   why: 'the points must shut and open again within one turn of the cam',
   default: demoCam.dwell,
+  otherwise: dwellShare,
   givesWay: dwellGivesWay,
   step: 1,
 } as const satisfies Omit<NumberInput, 'group'>;

@@ -1,6 +1,7 @@
 import { listed } from '../maths/numeric/listed.ts';
 import { boxName } from './model.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
+import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import {
   setMoves,
   settlePlate,
@@ -8,6 +9,7 @@ import {
   type PlateSetting,
 } from '../maths/plate/plate-setting.ts';
 import { sliderCrankOf } from './geometry.ts';
+import { isBeyondSlots } from './slot-reach.ts';
 import {
   amount,
   attempted,
@@ -24,10 +26,6 @@ import {
 const earlier = 'against the way the cam turns, which is earlier (advances)';
 const later = 'the way the cam turns, which is later (retards)';
 
-/** No points ignition of such an engine fires earlier, crank degrees: common practice is 15 to 35. */
-const EARLIEST = 50;
-/** A plate or a set reaches no further than this in its slots, crank degrees. */
-const SLOT_REACH = 15;
 /** So much is seldom put right by a slot, and more often a slip in the reading, crank degrees. */
 const DOUBTFUL = 10;
 
@@ -44,7 +42,7 @@ export function judgeTiming(given: Case): Judgement {
   if (typeof wanted === 'string') {
     return { rows: unjudged(entries), whole: [wanted], missing: [] };
   }
-  if (wanted > EARLIEST) {
+  if (wanted > EARLIEST_SPARK) {
     const sheet = signedAmount(target, unit, reading.step);
     return {
       rows: unjudged(entries),
@@ -61,7 +59,7 @@ export function judgeTiming(given: Case): Judgement {
     if (angle === null) return empty;
     if (typeof angle === 'string') return { result: 'fail', words: angle, reread: true };
     const off = angle - wanted;
-    if (angle > EARLIEST || Math.abs(off) > SLOT_REACH) {
+    if (isBeyondSlots(angle, wanted)) {
       const read = signedAmount(entries[i]!, unit, reading.step);
       return {
         result: 'fail',
@@ -80,9 +78,7 @@ export function judgeTiming(given: Case): Judgement {
     };
   });
   const known = angles.filter((angle): angle is number => typeof angle === 'number');
-  const likely = known.every(
-    (angle) => angle <= EARLIEST && Math.abs(angle - wanted) <= SLOT_REACH,
-  );
+  const likely = known.every((angle) => !isBeyondSlots(angle, wanted));
   const settled =
     likely && known.length === angles.length && rows.some((row) => row.result === 'fail');
   const setting = settled ? bestTurn(known, wanted, tolerance) : undefined;

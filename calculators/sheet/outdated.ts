@@ -1,6 +1,7 @@
 import { roundsOf } from './log.ts';
 import type { LoggedReading } from './log-entry.ts';
 import { boxesOf, entriesOf, type Engine, type Entry } from './model.ts';
+import { isNoTiming } from './slot-reach.ts';
 import { steps, type StepId } from './steps.ts';
 
 interface Taken {
@@ -23,7 +24,9 @@ function past(engine: Engine, id: StepId, rounds: number): number[] {
   const boxes = boxesOf(engine, id);
   const taken = roundsOf(engine, id, boxes)
     .slice(0, rounds)
-    .flatMap(({ entries }, round) => entries.map((entry): Taken => ({ entry, round })));
+    .flatMap(({ entries }, round) => entries.map((entry): Taken => ({ entry, round })))
+    // Nothing was turned to what is a slip of the reading.
+    .filter(({ entry }) => !isNoTiming(engine, id, entry.value));
   return Array.from({ length: boxes }, (_, i) => i).filter((i) => {
     const at = taken.findLastIndex(({ entry }) => entry.cylinder === i + 1);
     return isPast(taken[at], taken.slice(at + 1), i + 1);

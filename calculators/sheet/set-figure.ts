@@ -13,9 +13,9 @@ import { put, readingOf, withReading } from './readings.ts';
 import { order, steps } from './steps.ts';
 import { forget, without } from './unread.ts';
 
-/** The firing order again, by the number of cylinders that the sheet has now. */
-function fitOrder(engine: Engine): Engine {
-  const text = engine.unread[ORDER] ?? orderWords(engine);
+/** The firing order again, by the cylinders and sets that the sheet has now, as it was written before. */
+function fitOrder(engine: Engine, before = engine): Engine {
+  const text = engine.unread[ORDER] ?? orderWords(before);
   if (text === '') return engine;
   const field = readOrder(engine, text, { lengths: 'mm' });
   return !isRefused(field)
@@ -94,7 +94,7 @@ export function setFigure(
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
   const moved = { ...engine, figures };
-  if (key === 'cylinders' || key === 'sets') return fitOrder(moved);
+  if (key === 'cylinders' || key === 'sets') return fitOrder(moved, engine);
   const entered = key === 'stroke' || key === 'rod' || key === 'offset' ? fitTravels(moved) : moved;
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;

@@ -8,6 +8,7 @@ import { failureWords } from '../opening/load-failure.ts';
 import { Answer } from './Answer.tsx';
 import { CopyLink } from './CopyLink.tsx';
 import { Form } from './Form.tsx';
+import { LookHere } from './LookHere.tsx';
 import { More } from './More.tsx';
 import { Notes } from './Notes.tsx';
 import { refusedIn } from './last-good.ts';
@@ -164,9 +165,17 @@ export function Live({ calculator, set, first, typed, idPrefix }: LiveProps) {
     ),
     [calculator, answered, now],
   );
+  const lookHere = useMemo(
+    () => <LookHere {...told} {...{ calculator, idPrefix }} />,
+    [calculator, told, idPrefix],
+  );
   const notes = useMemo(
-    () => <Notes {...figured} {...{ calculator, onDefaults, onOwn, onLast }} engine={own} />,
-    [calculator, figured, own, onDefaults, onOwn, onLast],
+    () => (
+      <Notes {...figured} {...{ calculator, onDefaults, onOwn, onLast }} engine={own}>
+        {lookHere}
+      </Notes>
+    ),
+    [calculator, figured, lookHere, own, onDefaults, onOwn, onLast],
   );
   const form = useMemo(
     () => <Form {...figured} {...{ calculator, idPrefix, onText, onCommit: endTyping }} />,

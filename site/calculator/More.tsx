@@ -2,6 +2,7 @@ import { remarksOf, whyNotShared } from '../../calculators/frame/whose.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { LaterPart } from './LaterPart.tsx';
+import { remarksId } from './LookHere.tsx';
 import { Onwards } from './Onwards.tsx';
 import { Others } from './Others.tsx';
 import type { Now, State } from './state.ts';
@@ -26,7 +27,7 @@ function Parts({ calculator, evaluation, lengths, now, idPrefix }: Props) {
   return (
     <>
       {remarks.length === 0 ? null : (
-        <ul class="remarks">
+        <ul class="remarks" id={remarksId(idPrefix)}>
           {remarks.map((remark) => (
             <li key={remark}>{remark}</li>
           ))}

@@ -1,11 +1,10 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { fromQuery, originsIn, withOwn } from '../../calculators/frame/address.ts';
 import type { Origins, Texts } from '../../calculators/frame/evaluate.ts';
+import { KEY } from '../opening/keeps-last.ts';
 import { ownHere } from './use-address.ts';
 
-/** The reader's last figures of each calculator, by slug: the query, and whose figures are in it. */
-const KEY = 'gudgeon.last';
-
+/** The reader's last figures of a calculator: the query, and whose figures are in it. */
 interface Last {
   readonly query: string;
   readonly own: unknown;

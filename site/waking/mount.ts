@@ -5,6 +5,7 @@ import { LATE_MS, pageAnswers, pageFailed } from '../opening/answering.ts';
 import { didNotCome } from '../opening/load-failure.ts';
 import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
 import { isAtWork } from '../opening/typed-before.ts';
+import { selectOnTap } from './select-on-tap.ts';
 import { whenStirred } from './when-stirred.ts';
 import { keepDeeds, whenSetAbout } from '../opening/while-coming.ts';
 
@@ -132,6 +133,7 @@ function onDemand(place: HTMLElement, fetched: (stirred: boolean) => Promise<boo
   if (!begun.signal.aborted) pageAnswers();
 }
 
+selectOnTap();
 const kept = keptWork();
 // Whichever button loads the page again, before guard.ts does: what came from the load before and has
 // gone into no calculator yet is kept once more.

@@ -1,3 +1,4 @@
+import { keepsLast } from '../opening/keeps-last.ts';
 import { keepsSheet } from '../opening/keeps-sheet.ts';
 import { rememberedLengths, watchLengths } from '../opening/preferences.ts';
 import { isAtWork } from '../opening/typed-before.ts';
@@ -10,6 +11,7 @@ const hasReason = (place: HTMLElement): boolean =>
   location.search !== '' ||
   rememberedLengths() !== 'mm' ||
   keepsSheet() ||
+  keepsLast(place.dataset.calculator ?? '') ||
   workers?.controller != null ||
   isAtWork(place);
 

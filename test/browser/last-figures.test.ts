@@ -16,7 +16,8 @@ describe('the figures that were given the last time', () => {
         await page.getByRole('link', { name, exact: true }).first().click();
       }
       await page.waitForURL(/plate-layout\/$/);
-      await settled(page);
+      // Before anything on the page is touched.
+      await button(page, 'My last figures').waitFor();
       await expect.poll(() => field(page, 'radius-1').inputValue()).toBe('31.5');
       await button(page, 'My last figures').click();
       await expect.poll(() => field(page, 'radius-1').inputValue()).toBe('33');

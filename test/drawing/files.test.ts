@@ -12,6 +12,9 @@ import { tapeLength } from '../../calculators/maths/crank/degree-disc.ts';
 import { plateDrawing } from '../../calculators/plate/plate-layout/drawing.ts';
 import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import { tilesOf } from '../../calculators/drawing/tiles.ts';
+import { withoutBars } from '../../calculators/drawing/without-bars.ts';
+import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
+import { discOf } from '../../calculators/plate/degree-disc/files.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { patternDrawing } from '../../calculators/plate/hole-pattern/template.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
@@ -189,7 +192,13 @@ describe('disc and tape', async () => {
     outsideDiameter: 180,
     insideDiameter: 12,
   });
-  const tape = tapeDrawing({ ...scale, rotorDiameter: 96, thickness: 0.2, tapeWidth: 12 });
+  const tape = tapeDrawing({
+    ...scale,
+    note: '',
+    rotorDiameter: 96,
+    thickness: 0.2,
+    tapeWidth: 12,
+  });
   const svgOf = (drawing: typeof disc) =>
     parseHTML(toSvg(drawing).replace(/^<\?xml.*\n/, '')).document;
   const number = (element: Element | null, name: string): number =>
@@ -272,6 +281,7 @@ describe('drawings for a reader in inches', async () => {
     numbering: 'one-way',
     grows: 'anticlockwise',
     marks: [],
+    note: '',
     rotorDiameter: 20,
     thickness: 0.2,
     tapeWidth: 12,
@@ -602,6 +612,49 @@ describe('a hole pattern', async () => {
         const end = shape.x + wordsWidth(shape.text, shape.height);
         expect(end, shape.text).toBeLessThanOrEqual(sheet.width - MARGIN);
         expect(shape.y, shape.text).toBeGreaterThanOrEqual(MARGIN);
+      }
+    }
+  });
+
+  it.each([
+    ['a4', 210, 297],
+    ['letter', 215.9, 279.4],
+  ] as const)('sets its crosses on no line and no word, on %s', (_, width, height) => {
+    const disc = evaluate(degreeDisc, { outside: '340' }, { lengths: 'mm' }).values as never;
+    for (const drawing of [
+      patternDrawing(valuesOf({ outline: 'round', outside: '380' })),
+      discOf(disc),
+    ]) {
+      const bare = withoutBars(drawing);
+      const { joins } = tilesOf(bare, { width, height }, MARGIN);
+      expect(joins.length).toBeGreaterThan(6);
+      const [words, rest] = [true, false].map((is) =>
+        bare.shapes.filter(({ kind }) => (kind === 'text') === is),
+      );
+      for (const arm of joins) {
+        if (arm.kind !== 'line') continue;
+        for (const shape of words!) {
+          if (shape.kind !== 'text') continue;
+          const long = wordsWidth(shape.text, shape.height);
+          // Only words that lie level: those along spokes stand nowhere near.
+          if (shape.turn !== 0) continue;
+          const left = shape.x - { start: 0, middle: long / 2, end: long }[shape.anchor];
+          const hits =
+            arm.x2 >= left &&
+            arm.x1 <= left + long &&
+            arm.y2 >= shape.y &&
+            arm.y1 <= shape.y + shape.height;
+          expect(hits, shape.text).toBe(false);
+        }
+        for (const shape of rest!) {
+          if (shape.kind !== 'circle' || shape.layer !== 'cut') continue;
+          const ends = [
+            Math.hypot(arm.x1 - shape.x, arm.y1 - shape.y),
+            Math.hypot(arm.x2 - shape.x, arm.y2 - shape.y),
+          ];
+          const crosses = Math.min(...ends) <= shape.radius && Math.max(...ends) >= shape.radius;
+          expect(crosses, shape.name).toBe(false);
+        }
       }
     }
   });

@@ -46,7 +46,8 @@ async function pointsOf(drawing: Drawing): Promise<(readonly [x: number, y: numb
   });
 }
 
-describe.each(drawings)('%s without its bars', (_, drawing) => {
+describe.each(drawings)('%s without its bars', (_, alone) => {
+  const drawing = holdingWords(alone);
   const bare = withoutBars(drawing);
   const [right, top] = [bare.left + bare.width, bare.bottom + bare.height];
 

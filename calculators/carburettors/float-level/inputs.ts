@@ -61,7 +61,7 @@ export const inputs = {
     label: 'Fuel level wanted',
     help: 'How far below the gasket face the fuel is to stand; negative above it.',
     measure:
-      'The maker’s figure, or that of a carburettor of the same pattern that runs well, read with a clear tube from the drain held up beside the body. The tube has 10 mm bore or more: petrol climbs in a narrow one, 3.5 mm in a bore of 3. Or dip the same tube in a jar of the same petrol, and count the level lower by the rise it shows there.',
+      'The maker’s figure, or that of a carburettor of the same pattern that runs well, read with a clear tube from the drain held up beside the body. The tube has 10 mm bore or more: petrol climbs in a narrow one, 3.5 mm in a bore of 3 mm. Or dip the same tube in a jar of the same petrol, and count the level lower by the rise it shows there.',
     unit: 'mm',
     min: -30,
     max: 80,

@@ -66,7 +66,7 @@ export default defineCalculator({
   limits: [
     'The set is the best of all sets there are, by area. Flow hangs on the edge and the cone of a jet as well: two of one bore may differ by some per cent, which only a flow shows.',
     'Flow is taken to go with the area and the root of the height, with one coefficient for all. In small jets and slow flows the liquid’s thickness counts too, so that sizes from flow are rougher than spreads.',
-    'A number tells what the maker meant when it was new. Makers’ numbers differ: some count hundredths of a millimetre, some flow.',
+    'A number tells what the maker meant when it was new. Makers’ numbers differ: some count hundredths of a millimetre, some flow. So numbers of two makers are never compared: measure such jets all alike, by pin or by flow.',
     'The ± of the set is that of the jets chosen. Where another set comes as near, the page says so.',
   ],
   articles: ['needles-and-jets-by-area', 'stripping-and-cleaning'],

@@ -13,9 +13,22 @@ const among = (v: Values, known: Known): string =>
     ? ''
     : ` within ${fixed(v.tolerance, 1)} per cent${orAssumed(known, 'tolerance')} of the size wanted`;
 
+/** Whether the best set holds jets that are themselves to be rejected. */
+const isMisfit = (v: Values, { against, ...computed }: Computed): boolean =>
+  !(against instanceof Absent) &&
+  chosenOf({ ...computed, against }).some((n) =>
+    isRejected(v, (against as readonly number[])[n - 1]!),
+  );
+
+function ofTheMisfit(v: Values, computed: Computed, known: Known): string | undefined {
+  return isMisfit(v, computed)
+    ? `No ${String(v.wanted)} of these jets are alike within ${fixed(v.tolerance, 1)} per cent of area${orAssumed(known, 'tolerance')}: the best set differs by ${fixed(computed.spread as number, 1)} per cent. Check what was typed, or look for more jets. Numbers of two makers are no common measure: then measure all by a pin or by flow.`
+    : undefined;
+}
+
 function ofTheSet(v: Values, computed: Computed, known: Known): string | undefined {
   const chosen = chosenOf(computed);
-  if (chosen.length === 0) return undefined;
+  if (chosen.length === 0 || isMisfit(v, computed)) return undefined;
   if (v.wanted === 1 && v.size !== undefined && !(computed.against instanceof Absent)) {
     const off = (computed.against as readonly number[])[chosen[0]! - 1]!;
     const how =
@@ -48,6 +61,12 @@ function ofTheRejected(v: Values, computed: Computed, known: Known): string | un
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
+  {
+    about: 'whether any set is alike enough',
+    quiet: true,
+    leads: true,
+    say: () => ofTheMisfit(v, computed, known),
+  },
   { about: 'which jets to fit', say: () => ofTheSet(v, computed, known) },
   {
     about: 'whether another set is as good',

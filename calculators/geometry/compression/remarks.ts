@@ -1,5 +1,5 @@
-import { showFixed } from '../../frame/text/format.ts';
-import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
+import { fixed, showFixed } from '../../frame/text/format.ts';
+import type { ComputedOf, Known, Remark, ResultValue } from '../../frame/types.ts';
 import { squishClearance } from '../../maths/cylinder/compression.ts';
 import type { Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -12,13 +12,29 @@ const meets = (r: Computed, name: 'squish-after' | 'squish-for'): boolean => {
   return (r.squish as number) > 0 && typeof after === 'number' && after <= 0;
 };
 
+/** Geometric ratios of such engines lie between these (common practice). */
+const LEAST_RATIO = 4;
+const MOST_RATIO = 18;
+
+const ofTheRatio = (ratio: ResultValue): string | undefined =>
+  typeof ratio === 'number' && ratio > 1 && (ratio < LEAST_RATIO || ratio > MOST_RATIO)
+    ? `A geometric ratio of ${fixed(ratio, 1)} is ${ratio < LEAST_RATIO ? 'less' : 'more'} than such engines have, ${LEAST_RATIO} to ${MOST_RATIO} (common practice). Look at the volume first: it may have a digit too ${ratio < LEAST_RATIO ? 'many' : 'few'}, or be of another unit.`
+    : undefined;
+
 export const remarks = (v: Values, r: Computed, { lengths }: Known): readonly Remark[] => [
   {
     about: 'whether crown and head stand clear',
+    leads: true,
     say: () =>
       (r.squish as number) <= 0
         ? 'With these heights the crown meets the head before the top. Do not turn this engine over by kick or motor: check the heights, then prove them with solder, turning gently by hand.'
         : undefined,
+  },
+  {
+    about: 'whether an engine has such a ratio',
+    quiet: true,
+    leads: true,
+    say: () => ofTheRatio(r.ratio),
   },
   {
     about: 'which ratio is meant',

@@ -40,6 +40,16 @@ function ofTheFit(v: Values, computed: Computed, known: Known): string {
   return `Pass: within ${span}. If you must err, err to the wide side: tight seizes within a minute, wide wears within a season.${unsure}`;
 }
 
+/** Where the bore above passes, but the widest of its readings would not. */
+function ofTheWidest(v: Values, computed: Computed, known: Known): string | undefined {
+  const { widest } = boreWear({ along: v.along, across: v.across });
+  const there = (computed.cold as number) + widest - v.bore;
+  const share = (1000 * there) / v.bore;
+  return (computed['per-mille'] as number) <= v.most && share > v.most
+    ? `At the widest of its readings the clearance is ${showFixed(there, 'mm', 3, known.lengths)}, ${fixed(share, 1)}‰: wide against ${spanWords(v, known)}. The pass holds only where the bore is as small as above; see what is said of taper and ovality.`
+    : undefined;
+}
+
 function ofTheHeat(computed: Computed, known: Known): string {
   const { lengths, spreads } = known;
   const heats = ['bore-temperature', 'piston-temperature'].filter(known.isAssumed);
@@ -72,24 +82,37 @@ function ofTheWear(v: Values, computed: Computed, known: Known): string {
   const which = taper >= ovality ? 'taper' : 'ovality';
   const unsure = doubt(worst - v['wear-limit'], spreads[which]);
   if (worst <= v['wear-limit']) return `Pass: taper and ovality are within ${limit}.${unsure}`;
-  const over = computed.oversize;
-  const onwards =
-    typeof over !== 'number'
-      ? ''
-      : over === 0
-        ? ' Honing within the standard size takes it away, if that leaves the clearance.'
-        : ` The next oversize that takes it away is ${showFixed(over, 'mm', 2, lengths)} over.${over > LARGE_OVERSIZE ? ' That is much: ask the maker or the borer whether the wall holds it, and whether the ports stay whole.' : ''}`;
-  return `Fail: the ${which} is over ${limit}; no ring seals in it for long.${unsure}${onwards}`;
+  return `Fail: the ${which} is over ${limit}; no ring seals in it for long.${unsure}`;
+}
+
+/** Which oversize takes away taper and ovality that are too large. */
+function ofTheOversize(v: Values, computed: Computed, { lengths }: Known): string | undefined {
+  const worst = Math.max(computed.taper as number, computed.ovality as number);
+  const over = worst > v['wear-limit'] ? computed.oversize : undefined;
+  if (typeof over !== 'number') return undefined;
+  return over === 0
+    ? 'Honing within the standard size takes taper and ovality away, if that leaves the clearance.'
+    : `The next oversize that takes taper and ovality away is ${showFixed(over, 'mm', 2, lengths)} over.${over > LARGE_OVERSIZE ? ' That is much: ask the maker or the borer whether the wall holds it, and whether the ports stay whole.' : ''}`;
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
   { about: 'pass or fail of the clearance', say: () => ofTheFit(v, computed, known) },
+  {
+    about: 'whether the bore is worn wide of the clearance',
+    quiet: true,
+    say: () => ofTheWidest(v, computed, known),
+  },
   { about: 'what is left hot', say: () => ofTheHeat(computed, known) },
   { about: 'pass or fail of the ring gap', say: () => ofTheRing(computed, known) },
   {
     about: 'pass or fail of taper and ovality',
     quiet: true,
     say: () => ofTheWear(v, computed, known),
+  },
+  {
+    about: 'which oversize takes the wear away',
+    quiet: true,
+    say: () => ofTheOversize(v, computed, known),
   },
   {
     about: 'whether the bore is the least of its readings',

@@ -29,6 +29,7 @@ const remarkOnPort = (r: Computed, index: number, { lengths }: Known): Remark =>
 export const remarks = (v: Values, r: Computed, known: Known): readonly Remark[] => [
   {
     about: 'whether the exhaust opens first',
+    leads: true,
     say: () =>
       (single(r.blowdown) ?? 0) <= 0
         ? 'The transfer opens before the exhaust, or with it: burnt gas under full pressure would blow into the crankcase. Measure both edges again. If they are right, this barrel and piston must not run together.'
@@ -37,6 +38,7 @@ export const remarks = (v: Values, r: Computed, known: Known): readonly Remark[]
   ...Array.from({ length: v.ports }, (_, index) => remarkOnPort(r, index, known)),
   {
     about: 'whether the skirt keeps the exhaust shut',
+    leads: true,
     say: () => {
       const cover = single(r['skirt-cover']) ?? 0;
       return cover < 0

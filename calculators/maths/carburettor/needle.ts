@@ -105,7 +105,7 @@ export function annulus(jetBore: number, needle: TaperedNeedle, rise: number): n
     throw new MathsError(
       'needle-too-thick',
       ['needleDiameter', 'jetBore'],
-      `A needle of ${sayNumber(needle.diameter)} mm does not go into a jet of ${sayNumber(jetBore)} mm. The jet must be the larger, by some hundredths of a millimetre at least; measure both again.`,
+      `A needle of ${sayNumber(needle.diameter)} mm does not go into a jet of ${sayNumber(jetBore)} mm. The jet must be the larger, by at least 0.02 mm; measure both again.`,
     );
   }
   const ring = jetBore - diameter;

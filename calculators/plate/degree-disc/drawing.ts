@@ -26,6 +26,8 @@ export interface PistonMark {
 }
 
 export interface ScaleSheet {
+  /** Printed on it, such as the engine the marks are for. */
+  readonly note: string;
   /** In what it is lettered; millimetres unless told. */
   readonly lengths?: LengthDisplay;
   readonly numbering: Numbering;
@@ -38,8 +40,6 @@ export interface ScaleSheet {
 }
 
 export interface DiscSheet extends ScaleSheet {
-  /** Printed in the middle, such as the engine the marks are for. */
-  readonly note: string;
   readonly outsideDiameter: number;
   readonly insideDiameter: number;
 }
@@ -175,6 +175,9 @@ const ROW = 16;
 /** Height of the figures on a tape, and of what its marks are named, mm. */
 const FIGURE = 2;
 const NAME = 1.6;
+/** Height of what the sheet is called, and how far it stands above the first strip, mm. */
+const TITLE = 2.4;
+const NAME_UP = 7;
 /** From a figure or a name to the next, or to a line, mm. */
 const CLEAR = 0.6;
 /** Degrees from one figure of the tape to the next: the first of these that leaves them room. */
@@ -308,13 +311,19 @@ export function tapeDrawing(sheet: TapeSheet): Drawing {
   const room = barRoom(lengths);
   const bar = lowest - 10 - room.up;
   const bottom = bar - room.foot;
-  const top = sheet.tapeWidth + 8;
+  const title = `Tape for a rotor of ${showInput(sheet.rotorDiameter, 'mm', lengths, 0.1)}`;
+  const name = sheet.tapeWidth + NAME_UP;
+  const top = name + TITLE + 2;
   return {
-    title: `Tape for a rotor of ${showInput(sheet.rotorDiameter, 'mm', lengths, 0.1)}`,
+    title,
     left: -1,
     bottom,
     width: Math.max(longest, room.side + room.across) + 2,
     height: top - bottom,
-    shapes: [...shapes, ...provingBars(room.side, bar, lengths)],
+    shapes: [
+      ...shapes,
+      text(0, name, TITLE, `${title}. ${sheet.note}`.trim()),
+      ...provingBars(room.side, bar, lengths),
+    ],
   };
 }

@@ -10,12 +10,13 @@ import { discDrawing, tapeDrawing, type ScaleSheet } from './drawing.ts';
 const FINE = 0.01;
 const COARSE = 0.1;
 
-function scaleOf(v: TapeValues, lengths: LengthDisplay): ScaleSheet {
+function scaleOf(v: TapeValues, lengths: LengthDisplay, what: string): ScaleSheet {
   const marks = marksOf(v);
   const among = marks.map(({ travel }) => travel);
   const unit = shownUnit(among, 'mm', lengths);
   return {
     lengths,
+    note: `Stroke ${showInput(v.stroke, 'mm', lengths, COARSE)}, rod ${showInput(v.rod, 'mm', lengths, COARSE)}; crank turns ${v.turning}, ${what} on the ${v['fixed-to']}.`,
     numbering: v.numbering,
     grows:
       (v.turning === 'clockwise') === (v['fixed-to'] === 'crank') ? 'anticlockwise' : 'clockwise',
@@ -29,15 +30,14 @@ function scaleOf(v: TapeValues, lengths: LengthDisplay): ScaleSheet {
 
 export const discOf = (v: Values, lengths: LengthDisplay = 'mm'): Drawing =>
   discDrawing({
-    ...scaleOf(v, lengths),
+    ...scaleOf(v, lengths, 'disc'),
     outsideDiameter: v.outside,
     insideDiameter: v.inside,
-    note: `Stroke ${showInput(v.stroke, 'mm', lengths, COARSE)}, rod ${showInput(v.rod, 'mm', lengths, COARSE)}; crank turns ${v.turning}, disc on the ${v['fixed-to']}.`,
   });
 
 export const tapeOf = (v: TapeValues, lengths: LengthDisplay = 'mm'): Drawing =>
   tapeDrawing({
-    ...scaleOf(v, lengths),
+    ...scaleOf(v, lengths, 'tape'),
     rotorDiameter: v.rotor,
     thickness: v.thickness,
     tapeWidth: v['tape-width'],

@@ -54,6 +54,9 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
   return `Look again at ${named(v, k)}: what is left over there is ${fixed(times, 1)} times its ±.${others}${not} It may be misread, belong to another pair of holes, or come of ${tilted}. ${wider}`;
 }
 
+const contradict = (v: Values, computed: Computed, known: Known): boolean =>
+  (computed.spare as number) >= 1 && suspects(v, computed, known)?.contradict === true;
+
 /** Distances that hardly any other checks. */
 function ofTheChecks(v: Values, computed: Computed): string | undefined {
   if ((computed.spare as number) < 1) return undefined;
@@ -92,7 +95,16 @@ function ofTheSets(v: Values): string | undefined {
 }
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
-  { about: 'whether a distance is misread', say: () => ofTheReadings(v, computed, known) },
+  {
+    about: 'whether a distance is misread',
+    quiet: true,
+    leads: true,
+    say: () => (contradict(v, computed, known) ? ofTheReadings(v, computed, known) : undefined),
+  },
+  {
+    about: 'whether a distance is misread',
+    say: () => (contradict(v, computed, known) ? undefined : ofTheReadings(v, computed, known)),
+  },
   { about: 'which distances nothing checks', quiet: true, say: () => ofTheChecks(v, computed) },
   { about: 'which distance to measure next', quiet: true, say: () => ofTheNext(v) },
   { about: 'where the metal is thinnest', quiet: true, say: () => ofTheMetal(v, known) },

@@ -1,5 +1,6 @@
 import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
+import { EARLIEST_SPARK } from '../../maths/limits/earliest-spark.ts';
 import { listed } from '../../maths/numeric/listed.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
@@ -55,12 +56,37 @@ export function verdict(v: Values, computed: Computed, index: number, more: Unce
   return `${passes ? 'pass' : 'fail, move this set'}${close ? ' (too near to the limit to be sure: measure again)' : ''}`;
 }
 
+/** Cylinders that fire where none does: it is the reading that is to be looked at. */
+function ofThePlaces(found: readonly number[]): string | undefined {
+  const numbered = found.map((angle, i) => ({ angle, number: String(i + 1) }));
+  const early = numbered.filter(({ angle }) => angle > EARLIEST_SPARK);
+  const late = numbered.filter(({ angle }) => angle < 0);
+  const are = (those: typeof numbered): string =>
+    `${cylinders(those.map(({ number }) => number))} ${those.length === 1 ? 'fires' : 'fire'}`;
+  const said = [
+    early.length === 0
+      ? ''
+      : `${are(early)} more than ${EARLIEST_SPARK}° before the top, where no such engine does.`,
+    late.length === 0 ? '' : `${are(late)} after the top, as the minus says.`,
+  ].filter((words) => words !== '');
+  if (said.length === 0) return undefined;
+  const words = `${said.join(' ')} Check those readings, their unit and their sign before anything is turned.`;
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** Pass or fail, and the order of work. */
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
   { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, known) },
   {
+    about: 'whether an engine fires there',
+    quiet: true,
+    leads: true,
+    say: () => ofThePlaces(computed['as-found'] as readonly number[]),
+  },
+  {
     about: 'whether the cylinders are likely so far apart',
     quiet: true,
+    leads: true,
     say: () => {
       const spread = computed.spread as number;
       return spread > UNLIKELY_SPREAD

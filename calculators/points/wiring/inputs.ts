@@ -4,6 +4,7 @@ import { demoWiring } from '../../demo/wiring.ts';
 import { currentLimitInput, primaryInputs, speedInput } from '../coil-inputs.ts';
 import { choice } from '../../frame/define.ts';
 import type { Inputs } from '../../frame/types.ts';
+import { dwellAngle } from '../dwell-otherwise.ts';
 import { otherSizes } from './other-sizes.ts';
 import { MOST_COILS } from '../../frame/ranges.ts';
 
@@ -160,6 +161,7 @@ export const inputs = {
     label: 'Dwell',
     help: 'Part of the time for which the points are shut: dwell in cam degrees × lobes ÷ 3.6.',
     unit: '%',
+    otherwise: dwellAngle,
     min: 0.1,
     max: 99.9,
     why: 'points that are never or always shut make no spark',

@@ -2,7 +2,7 @@ import { demoTop } from '../../demo/top.ts';
 import { engineFields, engineInputs, sliderCrank } from '../engine-inputs.ts';
 import { fixed, showIn, shownUnit } from '../../frame/text/format.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
-import type { AnyValues, Inputs, Results } from '../../frame/types.ts';
+import type { AnyValues, Inputs, Results, Uncertain } from '../../frame/types.ts';
 import {
   discCorrection,
   discScale,
@@ -37,6 +37,10 @@ const scaleOf = (choiceMade: 'auto' | 'both-ways' | 'one-way', before: number, a
 /** Whether a disc of the other kind would have the top elsewhere, and nobody has said which it is. */
 const isOpen = ({ scale, before, after }: AnyValues): boolean =>
   scale === 'auto' && isEitherScale(Number(before), Number(after));
+
+/** Whether the disc stands right, as nearly as its readings tell. */
+const standsTrue = (correction: number, { spreads }: Uncertain): boolean =>
+  Math.abs(correction) <= (spreads['disc-correction'] ?? 0);
 
 const height = ['height', 'height-error', 'stroke', 'rod', 'offset'] as const;
 
@@ -223,10 +227,11 @@ export default defineCalculator({
       'offset-shift': offsetBias(geometry, v.height),
     };
   },
-  remarks: (v, computed, { spreads, lengths }) => [
+  remarks: (v, computed, known) => [
     {
       about: 'whether the readings go with the stop',
       quiet: true,
+      leads: true,
       say: () => {
         const scale = scaleOf(v.scale, v.before, v.after);
         if (!isNumber(computed['tdc-reading'])) return undefined;
@@ -239,7 +244,18 @@ export default defineCalculator({
           must +
           2 * v['reading-error'];
         if (Math.abs(read - must) <= Math.max(LEAST_SLACK, slack)) return undefined;
-        return `These readings stand ${fixed(read, 1)}° from the top on either side, but a piston stopped ${showIn(v.height, shownUnit([v.height], 'mm', lengths))} below it on this crank and rod stands ${fixed(must, 1)}° from it. Check both readings, how the disc counts, and the height, before the disc is turned.`;
+        return `These readings stand ${fixed(read, 1)}° from the top on either side, but a piston stopped ${showIn(v.height, shownUnit([v.height], 'mm', known.lengths))} below it on this crank and rod stands ${fixed(must, 1)}° from it. Check both readings, how the disc counts, and the height, before the disc is turned.`;
+      },
+    },
+    {
+      about: 'how the disc has to count',
+      quiet: true,
+      leads: true,
+      say: () => {
+        const by = computed['disc-correction'];
+        if (typeof by !== 'number' || standsTrue(by, known) || !isOpen(v)) return undefined;
+        const other = discCorrection(tdcReading(v.before, v.after, 'both-ways'));
+        return `Do not turn the disc yet: these readings may come from either kind. If it counts one way round, it is to be turned by ${turnBy(by)}. If it counts both ways from its zero, by ${turnBy(other)}. Choose it under “The disc counts”.`;
       },
     },
     {
@@ -247,14 +263,10 @@ export default defineCalculator({
       say: () => {
         const by = computed['disc-correction'];
         if (typeof by !== 'number') return undefined;
-        const doubt = spreads['disc-correction'] ?? 0;
-        if (Math.abs(by) <= doubt) {
+        if (standsTrue(by, known)) {
           return 'The disc stands at the true top as nearly as these readings can tell: leave it.';
         }
-        if (isOpen(v)) {
-          const other = discCorrection(tdcReading(v.before, v.after, 'both-ways'));
-          return `Do not turn the disc yet: these readings may come from either kind. If it counts one way round, it is to be turned by ${turnBy(by)}. If it counts both ways from its zero, by ${turnBy(other)}. Choose it under “The disc counts”.`;
-        }
+        if (isOpen(v)) return undefined;
         return `Turn the disc on the crank by ${turnBy(by)}: it then shows 0 at the true top. Stop the piston on both sides once more to prove it.`;
       },
     },

@@ -3,6 +3,7 @@ import { demoOther } from '../../demo/other.ts';
 import { demoTiming } from '../../demo/timing.ts';
 import { engineFields, engineInputs, sliderCrank, rotorInput } from '../engine-inputs.ts';
 import { choice, defineCalculator } from '../../frame/define.ts';
+import { fixed, withUnit } from '../../frame/text/format.ts';
 import {
   absent,
   type AnyValues,
@@ -10,6 +11,7 @@ import {
   type Results,
   type ResultValue,
 } from '../../frame/types.ts';
+import { EARLIEST_SPARK } from '../../maths/limits/earliest-spark.ts';
 import { convert } from '../../maths/units/units.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { readingOf } from '../../maths/crank/indicator-tilt.ts';
@@ -56,6 +58,15 @@ function assertBefore(geometry: SliderCrank, angle: number, from: string): void 
 
 const otherGroup = 'The engine it was given for';
 const forOther = (v: AnyValues): boolean => v['given'] === 'other';
+
+/** Further from the top than this a place is asked about that a port has, crank degrees. */
+const PORTS = 75;
+
+/** A slip in a timing rather than a place that somebody asks about; nothing of any other. */
+const beyondSparks = (angle: ResultValue): string | undefined =>
+  typeof angle === 'number' && angle > EARLIEST_SPARK && angle < PORTS
+    ? `${withUnit(fixed(angle, 1), 'deg')} before the top is earlier than any such engine fires: if it is a timing, check the figure and its unit. From 15° to 35° is common practice.`
+    : undefined;
 
 export const inputs = {
   from: choice({
@@ -289,6 +300,14 @@ export default defineCalculator({
     const figure = figures[option];
     return typeof figure === 'number' ? [{ from, to: { [option]: figure } }] : [];
   },
+  remarks: (_, { angle }) => [
+    {
+      about: 'whether an engine fires there',
+      quiet: true,
+      leads: true,
+      say: () => beyondSparks(angle),
+    },
+  ],
   main: ({ from, given }) => (given === 'other' || from === 'angle' ? 'travel' : 'angle'),
   picture: Picture,
   ready: {

@@ -25,9 +25,14 @@ const tooLittle = (ratio: number, of: string): string | undefined =>
     : undefined;
 
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
-  { about: 'whether it is oil enough', say: () => tooLittle(ratioOf(v), 'Take care:') },
+  {
+    about: 'whether it is oil enough',
+    leads: true,
+    say: () => tooLittle(ratioOf(v), 'Take care:'),
+  },
   {
     about: 'whether the tank has oil enough',
+    leads: true,
     say: () =>
       v.already === 0 ? undefined : tooLittle(v['already-ratio'], 'Take care, in the tank:'),
   },
