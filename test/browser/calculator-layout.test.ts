@@ -447,7 +447,7 @@ describe('on a wide screen', () => {
   it('where each ± comes from stands in two columns on a desk, their names on one line', async () => {
     const viewport = { width: 1280, height: 900 };
     await visit({ path: 'calculators/wiring/', viewport }, async (page) => {
-      await page.locator('.budget-fold > summary').click();
+      await settled(page);
       await page.locator('.budget').nth(1).waitFor();
       const [first, second] = await page
         .locator('.budget')
