@@ -69,7 +69,7 @@ function Truths({
                   </>
                 )}
               </td>
-              <td class={`figure ${right ? 'right' : 'not-right'}`}>
+              <td class={right ? 'right' : 'not-right'}>
                 <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
                 {signed(error, 2)}
                 <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
