@@ -3,6 +3,7 @@ import { demoCoil } from '../demo/coil.ts';
 import { DEMO_SPEED } from '../demo/engine.ts';
 import { dwellAngle, dwellPercent, opensBefore } from '../maths/ignition/breaker-cam.ts';
 import { chargeTime, currentAfter, finalCurrent } from '../maths/ignition/coil-charge.ts';
+import { listed } from '../maths/numeric/listed.ts';
 import { positionAt } from '../maths/plate/plate-setting.ts';
 import { angleAfter, angleBefore, degreesPerMillimetre } from '../maths/crank/slider-crank.ts';
 import { alike, gapOf, type Bench } from './bench.ts';
@@ -116,7 +117,7 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
     costs.push({
       cost: Math.abs(shows),
       unit: 'deg',
-      say: 'No two readings stand on the pad, one come to forwards and one backwards. At the top the piston hardly moves for several degrees, so a top that is looked for is a guess. Halve an arc instead.',
+      say: 'The pad holds no pair of readings, one come to forwards and one come to backwards. At the top the piston hardly moves for several degrees, so a top that is looked for is a guess. Halve an arc instead.',
       read: { article: top, heading: 'the-way-out-halve-an-arc' },
     });
   }
@@ -252,7 +253,7 @@ function coilRemark({ hidden: { cam } }: Engine, set: number, gap: number): stri
   const primary = { ...demoCoil, ballast: 0 };
   const time = chargeTime(dwellAngle(cam, gap), cam.speedRatio, DEMO_SPEED);
   const share = (100 * currentAfter(primary, time)) / finalCurrent(primary);
-  return `With its gap of ${gap.toFixed(2)} mm set ${set + 1} stays shut for ${dwellPercent(cam, gap).toFixed(0)} % of a turn: at ${DEMO_SPEED} rpm its coil comes to ${share.toFixed(0)} % of its full current.`;
+  return `With its gap of ${gap.toFixed(2)} mm set ${set + 1} stays shut for ${dwellPercent(cam, gap).toFixed(0)}% of a turn: at ${DEMO_SPEED} rpm its coil comes to ${share.toFixed(0)}% of its full current.`;
 }
 
 function reckonTiming(engine: Engine, bench: Bench): Reckoning {
@@ -295,11 +296,13 @@ function reckonTiming(engine: Engine, bench: Bench): Reckoning {
   });
   const unfound = sets.filter((set) => bench.found[set] === undefined);
   if (unfound.length > 0) {
-    const names = unfound.map((set) => String(set + 1)).join(', ');
+    const many = unfound.length > 1;
+    const names = listed(unfound.map((set) => set + 1));
+    const which = `of ${many ? 'sets' : 'set'} ${names} `;
     costs.push({
       cost: Math.max(...unfound.map((set) => Math.abs(lines[set]!.error))),
       unit: 'deg',
-      say: `The opening ${card.cylinders > 1 ? `of set ${names} ` : ''}was never found with the indicator in the plug hole and the lamp on it. What is not measured is as it was.`,
+      say: `The ${many ? 'openings' : 'opening'} ${card.cylinders > 1 ? which : ''}${many ? 'were' : 'was'} never found with the indicator in the plug hole and the lamp on it. What is not measured is as it was.`,
       read: { article: several, heading: 'the-order-of-work' },
     });
   }

@@ -148,7 +148,7 @@ export function reckonSlides(slides: Slides, bench: SlidesBench): Reckoning {
           {
             cost: size,
             unit: 'mm',
-            say: `Slide ${i + 1} was not measured after its last turn with the grip worked. A slide hangs in its cable's friction until it is moved.`,
+            say: `Slide ${i + 1} was not measured after its last turn with the grip worked. A slide hangs in its cable’s friction until it is moved.`,
             read,
           },
         ]

@@ -148,7 +148,7 @@ export const tasks: Readonly<Record<TaskName, Task>> = {
     aim: 'Bring three slides to the same opening by their adjusters. Drill shanks tell how far each is open.',
     tolerance: 0.1,
     unit: 'mm',
-    within: 'each slide, from the figure given',
+    within: 'each slide at the figure given',
     read: [{ article: 'opening-all-slides-together' }],
     calculators: ['slide-balance'],
     cylinders: 3,

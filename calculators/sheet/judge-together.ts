@@ -9,6 +9,7 @@ import {
   amount,
   EPSILON,
   inside,
+  NOTED,
   unfinished,
   type Case,
   type Judgement,
@@ -60,7 +61,7 @@ export function judgeAlike(given: Case): Judgement {
   const highest = Math.max(...beside);
   const alike = (value: number): boolean => Math.abs(highest - value) <= tolerance + EPSILON;
   const rows = known.map<Verdict>((entry) => {
-    if (beside.length === 0) return { result: 'pass', words: 'written down, to be compared later' };
+    if (beside.length === 0) return { result: 'pass', words: `${NOTED}, to be compared later` };
     const room = tolerance - (highest - entry);
     if (room >= -EPSILON) return inside(room, tolerance, reading.step);
     const short = amount(highest - entry, unit, reading.step);

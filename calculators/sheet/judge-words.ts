@@ -15,6 +15,12 @@ export interface Verdict {
   readonly reread?: true;
 }
 
+/** What is said of a reading that has no limits, or none yet. */
+export const NOTED = 'written down';
+
+/** What stands before the words of a reading that is right: nothing is passed without limits. */
+export const passMark = (words: string): string => (words.startsWith(NOTED) ? '✓' : '✓ Pass');
+
 export interface Judgement {
   /** What comes before any correction of a single box: the one turn that moves them all. */
   readonly first?: {

@@ -18,6 +18,7 @@ import {
   amount,
   empty,
   inside,
+  NOTED,
   unjudged,
   type Case,
   type Judgement,
@@ -43,6 +44,7 @@ import { widest } from './widest.ts';
 export {
   correctionWords,
   ofBefore,
+  passMark,
   saidOfAll,
   type Judgement,
   type Verdict,
@@ -90,9 +92,7 @@ function judgeLimit({ engine, reading, entries, unit }: Case, limit: number): Ju
 
 /** A record: a box that is filled is done. */
 const judgeNoted = ({ entries }: Case): Judgement => ({
-  rows: entries.map((entry) =>
-    entry === null ? empty : { result: 'pass', words: 'written down' },
-  ),
+  rows: entries.map((entry) => (entry === null ? empty : { result: 'pass', words: NOTED })),
   whole: [],
   missing: [],
 });

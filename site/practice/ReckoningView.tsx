@@ -23,11 +23,14 @@ interface Props {
 
 const unitOf = (unit: 'deg' | 'mm'): string => (unit === 'deg' ? '°' : ' mm');
 
+/** The unit stands once over each column: beside every figure it would leave a phone no room. */
+const inUnit = (name: string, unit: 'deg' | 'mm'): string => `${name}, ${unitOf(unit).trim()}`;
+
 function Truths({
   caption,
   lines,
   spread,
-  truthName = 'True',
+  truthName = 'Wanted',
   setName = 'Set',
 }: {
   caption: string;
@@ -45,44 +48,34 @@ function Truths({
             <th scope="col">
               <span class="spoken">What</span>
             </th>
-            <th scope="col">{truthName}</th>
-            <th scope="col">{setName}</th>
-            <th scope="col">Out by</th>
+            {[truthName, setName, 'Out by'].map((name) => (
+              <th scope="col" key={name}>
+                {inUnit(name, lines[0]!.unit)}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          {lines.map(({ label, unit, truth, set, error, right }) => {
-            const u = unitOf(unit);
-            return (
-              <tr key={label}>
-                <th scope="row">{label}</th>
-                <td class="figure">
-                  {fixed(truth, 2)}
-                  {u}
-                </td>
-                <td>
-                  {fixed(set, 2)}
-                  {spread === undefined ? (
-                    u
-                  ) : (
-                    <>
-                      {' '}
-                      <span class="figure">
-                        ± {fixed(spread, 2)}
-                        {u}
-                      </span>
-                    </>
-                  )}
-                </td>
-                <td class={`figure ${right ? 'right' : 'not-right'}`}>
-                  <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
-                  {signed(error, 2)}
-                  {u}
-                  <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
-                </td>
-              </tr>
-            );
-          })}
+          {lines.map(({ label, truth, set, error, right }) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              <td>{fixed(truth, 2)}</td>
+              <td>
+                {fixed(set, 2)}
+                {spread === undefined ? null : (
+                  <>
+                    {' '}
+                    <span class="figure">± {fixed(spread, 2)}</span>
+                  </>
+                )}
+              </td>
+              <td class={right ? 'right' : 'not-right'}>
+                <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
+                {signed(error, 2)}
+                <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
+              </td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </div>
@@ -127,9 +120,10 @@ export function ReckoningView(props: Props) {
         {right ? 'Right: within the tolerance' : 'Not right yet'}
       </h2>
       <Truths
-        caption={`${tasks[task].title}, engine ${number}`}
+        caption={`Engine ${number}: ${tasks[task].title}`}
         lines={lines}
         spread={task === 'reading' ? undefined : spread}
+        truthName={task === 'reading' ? 'True' : undefined}
         setName={task === 'reading' ? 'Written' : task === 'figure' ? 'Stands at' : 'Set'}
       />
       {gaps.length > 0 && <Truths caption="The gaps" lines={gaps} spread={undefined} />}

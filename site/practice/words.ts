@@ -4,8 +4,11 @@ import type { Engine } from '../../calculators/practice/engine.ts';
 import { dialShows, discShows, lampWord } from '../../calculators/practice/instruments.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 
-export const signed = (value: number, decimals: number): string =>
-  `${value > 0 ? '+' : ''}${fixed(value, decimals)}`;
+/** With its sign; what is shown as nothing has none. */
+export function signed(value: number, decimals: number): string {
+  const text = fixed(value, decimals);
+  return value > 0 && text !== fixed(0, decimals) ? `+${text}` : text;
+}
 
 export const mm = (value: number, decimals = 2): string => `${fixed(value, decimals)} mm`;
 

@@ -43,7 +43,8 @@ function item({ url, kind, title, purpose }: Found): HTMLLIElement {
     }),
   );
   const below = document.createElement('span');
-  below.textContent = `${KINDS[kind]}. ${purpose}`;
+  // No line's end parts a figure from its unit.
+  below.textContent = `${KINDS[kind]}. ${purpose}`.replaceAll(/(\d) (?=\S{1,3}\b)/g, '$1\u00A0');
   line.append(link, below);
   return line;
 }

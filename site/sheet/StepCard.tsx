@@ -9,6 +9,7 @@ import { howOf } from '../../calculators/sheet/how-of.ts';
 import {
   judge,
   ofBefore,
+  passMark,
   saidOfAll,
   targetOrWanted,
   type Verdict,
@@ -58,12 +59,10 @@ export const marks = {
   pass: '✓',
 } as const;
 
-const verdictMarks: Readonly<Record<Verdict['result'], string>> = {
-  empty: '',
-  unjudged: '',
-  pass: '✓ Pass',
-  fail: '✕ To correct:',
-};
+function verdictMark({ result, words }: Verdict): string {
+  if (result === 'pass') return passMark(words);
+  return result === 'fail' ? '✕ To correct:' : '';
+}
 
 /** The day and the manner of what stands, after its verdict. */
 const When = ({ words }: { words: string }) =>
@@ -91,7 +90,7 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
       ? { result: 'empty', mark: '', words: lastGoodWords(id, held, lengths) }
       : before[i]
         ? { result: row.result, ...before[i] }
-        : { result: row.result, mark: verdictMarks[row.result], words: row.words };
+        : { result: row.result, mark: verdictMark(row), words: row.words };
   });
   const failed = rows.flatMap(({ result }, i) => (result === 'fail' ? [i] : []));
   const isPast = failed.length > 0 && failed.every((i) => before[i]);

@@ -6,6 +6,7 @@ import {
   isMoves,
   judge,
   ofBefore,
+  passMark,
   saidOfAll,
 } from '../../calculators/sheet/judge.ts';
 import { lastGoodWords, readingWords, whenWords } from '../../calculators/sheet/log-words.ts';
@@ -86,7 +87,7 @@ export function TakeReading({ engine, spot, lengths, edit, next }: Props) {
     : past
       ? `${past.mark} ${past.words}`.trim()
       : row.result === 'pass'
-        ? `✓ Pass ${row.words}`
+        ? `${passMark(row.words)} ${row.words}`
         : row.result === 'fail'
           ? `✕ To correct: ${correction.words}`
           : row.words;

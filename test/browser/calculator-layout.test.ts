@@ -444,6 +444,25 @@ describe('the keys above a pad of digits', () => {
 });
 
 describe('on a wide screen', () => {
+  it('where each ± comes from stands in two columns on a desk, their names on one line', async () => {
+    const viewport = { width: 1280, height: 900 };
+    await visit({ path: 'calculators/wiring/', viewport }, async (page) => {
+      await settled(page);
+      await page.locator('.budget').nth(1).waitFor();
+      const [first, second] = await page
+        .locator('.budget')
+        .evaluateAll((all) =>
+          all.slice(0, 2).map((one) => one.getBoundingClientRect().toJSON() as DOMRect),
+        );
+      expect(second!.top).toBe(first!.top);
+      expect(second!.left).toBeGreaterThan(first!.right);
+      const lines = await page
+        .locator('.budget li > :first-child')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height));
+      expect(Math.max(...lines)).toBeLessThan(1.5 * Math.min(...lines));
+    });
+  });
+
   it('the list of calculators stands in two columns, each known by its picture', async () => {
     const viewport = { width: 1280, height: 900 };
     await visit({ path: 'calculators/', viewport }, async (page) => {

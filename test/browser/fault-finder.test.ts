@@ -33,6 +33,8 @@ describe('the fault finder', () => {
       const words = answers.map((one) => one.querySelector('summary')!.textContent.trim());
       expect(words[0]).toMatch(/^Yes/);
       expect(words[1]).toMatch(/^No/);
+      // The question stands beside them again, with no sign cut off from the word before it.
+      expect(words.join(' ')).not.toMatch(/\s[:;,.?]/);
     }
   });
 

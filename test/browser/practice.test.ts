@@ -613,6 +613,60 @@ describe('the page', () => {
     });
   });
 
+  it.each(['gap', 'slides', 'float', 'disc', 'figure'])(
+    'tells the truth of %s on a phone: columns apart, whole, and each figure beside its tick where there is room',
+    async (task) => {
+      await open(
+        task,
+        async (page) => {
+          await page.getByLabel(/^How sure/).fill('0.8');
+          await named(page, 'Show the truth').click();
+          await page.locator('.reckoned').first().waitFor();
+          const look = () =>
+            page.evaluate(() =>
+              [...document.querySelectorAll('.reckoned')].map((table) => {
+                const row = table.querySelector('tbody tr')!;
+                const texts = [...row.children].map((cell) => {
+                  const range = document.createRange();
+                  range.selectNodeContents(cell);
+                  const shown = [...range.getClientRects()].filter(({ width }) => width > 1);
+                  return [
+                    Math.min(...shown.map(({ left }) => left)),
+                    Math.max(...shown.map(({ right }) => right)),
+                  ] as const;
+                });
+                const apart = texts.slice(1, -1).map(([left], i) => left - texts[i]![1]);
+                const last = document.createRange();
+                const figure = row.lastElementChild!;
+                last.setStartBefore(figure.firstChild!);
+                last.setEndBefore(figure.lastChild!);
+                return {
+                  lines: new Set([...last.getClientRects()].map(({ top }) => Math.round(top / 9)))
+                    .size,
+                  over: table.scrollWidth - table.parentElement!.clientWidth,
+                  apart: Math.min(...apart),
+                  heads: [...table.querySelectorAll('thead th')]
+                    .slice(1)
+                    .map((th) => th.textContent),
+                };
+              }),
+            );
+          for (const { lines, apart } of await look()) {
+            expect(lines).toBe(1);
+            expect(apart).toBeGreaterThanOrEqual(5);
+          }
+          await page.setViewportSize({ width: 360, height: 740 });
+          for (const { over, apart, heads } of await look()) {
+            expect(over).toBeLessThanOrEqual(0);
+            expect(apart).toBeGreaterThanOrEqual(5);
+            for (const head of heads) expect(head).toMatch(/, (mm|°)$/);
+          }
+        },
+        { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+      );
+    },
+  );
+
   it('prints the bench sheet: the card, the pad and the reckoning, and no tools', async () => {
     await open('gap', async (page) => {
       await named(page, 'Write down what is shown').click();

@@ -49,6 +49,10 @@ describe('a figure and its unit stand on one line', () => {
     ['ISO 1219-1 on cylinder 3.', '[ISO 1219-1] on [cylinder 3].'],
     ['hole 6 mm wide, pin 0.4, set 2 mm', 'hole [6 mm] wide, pin 0.4, set [2 mm]'],
     ['the first hole 2\u00A0mm out', 'the first hole 2\u00A0mm out'],
+    ['by J. P. Den Hartog, C. F. Taylor', 'by [J. P. Den] Hartog, [C. F. Taylor]'],
+    ['McGraw-Hill, an e-Handbook of 14-Inch', '[McGraw-Hill], an [e-Handbook] of 14-Inch'],
+    ['well-known, at its top. Then half', 'well-known, at its top. Then half'],
+    ['to a taper, 1 in 50. Lower it 1 in', 'to a taper, [1 in 50]. Lower it [1 in]'],
     ['offset 2 and a set 12°, set 125', 'offset 2 and a set 12°, set 125'],
   ])('%s', (text, expected) => {
     expect(read(text)).toBe(expected);

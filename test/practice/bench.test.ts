@@ -18,7 +18,7 @@ import { gapOf, setUp, type Act, type Bench } from '../../calculators/practice/b
 import { inventEngine, targetAngle, type Engine } from '../../calculators/practice/engine.ts';
 import { inventFloat } from '../../calculators/practice/float.ts';
 import { inventSlides } from '../../calculators/practice/slides.ts';
-import { crankTasks, taskNames, tasks } from '../../calculators/practice/tasks.ts';
+import { crankTasks, taskNames, tasks, type CrankTask } from '../../calculators/practice/tasks.ts';
 import { work } from '../../calculators/practice/work.ts';
 import { Player } from './player.ts';
 
@@ -353,11 +353,22 @@ it('a name of a task is kept for ever', () => {
   ]);
 });
 
+it('tells of one set or of several as they are spoken of, and of per cent as everywhere', () => {
+  const told = (task: CrankTask): string => {
+    const engine = inventEngine(4711, task);
+    const { costs, remarks } = reckon(engine, setUp(engine));
+    return [...costs.map(({ say }) => say), ...remarks].join(' ');
+  };
+  expect(told('gap')).toContain('The opening was never found');
+  expect(told('plate')).toContain('The openings of sets 1, 2 and 3 were never found');
+  for (const task of crankTasks) expect(told(task)).not.toMatch(/\d %|'/);
+});
+
 it('a gap that is out is told by the dwell that the coil is left', () => {
   const engine = inventEngine(4711, 'gap');
   const { remarks } = reckon(engine, setUp(engine));
-  expect(remarks.join()).toMatch(/stays shut for \d\d % of a turn: at 6000 rpm/);
+  expect(remarks.join()).toMatch(/stays shut for \d\d% of a turn: at 6000 rpm/);
   // A turn takes 10 ms at 6000 rpm, and the demo coil's time constant is 8 mH / 4 Ω = 2 ms.
-  const [, shut, reached] = /for (\d+) % of a turn.*comes to (\d+) %/.exec(remarks[0]!)!;
+  const [, shut, reached] = /for (\d+)% of a turn.*comes to (\d+)%/.exec(remarks[0]!)!;
   expect(100 * (1 - Math.exp(-Number(shut) / 10 / 2))).toBeCloseTo(Number(reached), -0.5);
 });

@@ -6,6 +6,7 @@ import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import {
   correctionWords,
   judge,
+  passMark,
   lastAsked,
   ofBefore,
   targetOrWanted,
@@ -151,6 +152,10 @@ describe('a step says pass or the least correction', () => {
     }
     const single = setFigure(read('compression', 500), 'cylinders', 1);
     expect(words(single, 'compression')).toEqual(['written down, to be compared later']);
+    // What has no limits is not said to have passed them.
+    expect(passMark(words(single, 'compression')[0]!)).toBe('✓');
+    expect(passMark(words(read('strip', 1.25), 'strip')[0]!)).toBe('✓');
+    expect(passMark('within its limits')).toBe('✓ Pass');
     expect(words({ ...single, log: [] }, 'compression')).toEqual([
       'written down, to be compared later',
     ]);

@@ -74,7 +74,7 @@ function ofTheNext(v: Values): string | undefined {
   const next = nextDistance(pattern, fitted(pattern));
   if (!next || next.then > 0.85 * next.now) return undefined;
   const less = Math.round((1 - next.then / next.now) * 100);
-  return `Hole ${next.hole} is held least. To measure from hole ${next.from} to ${next.to} as well would make its place surer by ${less} %.`;
+  return `Hole ${next.hole} is held least. To measure from hole ${next.from} to ${next.to} as well would make its place surer by ${less}%.`;
 }
 
 function ofTheMetal(v: Values, { lengths }: Known): string {
