@@ -10,8 +10,9 @@ export function selectOnTap(): void {
     const box = target instanceof HTMLInputElement && target.matches(FIGURE) ? target : undefined;
     fresh = pointerType === 'touch' && box !== document.activeElement ? box : undefined;
   });
-  document.addEventListener('click', ({ target }) => {
-    if (fresh !== undefined && target === fresh) fresh.select();
+  // What comes with the focus may move the box from under the finger: the click is then of what holds it.
+  document.addEventListener('click', () => {
+    if (fresh !== undefined && fresh === document.activeElement) fresh.select();
     fresh = undefined;
   });
 }
