@@ -83,6 +83,36 @@ describe('float level', () => {
   });
 });
 
+describe('needle, jet and clip', () => {
+  const needle = {
+    ...{ 'jet-bore': '2.6', 'needle-diameter': '2.5', taper: '2', straight: '4', clip: '3' },
+    ...{ clips: '5', 'clip-pitch': '1', 'slide-travel': '24', 'main-jet': '1.1', throttle: '50' },
+  };
+  const of = (texts: Record<string, string>) => said('needle-and-clip', { ...needle, ...texts });
+
+  it('each throttle has its circuit, from its border on', () => {
+    const circuits = verdicts('needle-and-clip', 'throttles', 9, needle);
+    expect(circuits).toEqual([
+      'pilot jet and air screw',
+      ...Array<string>(1).fill('cutaway of the slide'),
+      ...Array<string>(4).fill('needle and needle jet'),
+      ...Array<string>(3).fill('main jet'),
+    ]);
+    expect(of({ throttle: '20' })).toContain('set by the cutaway of the slide (common practice)');
+    expect(of({ throttle: '80' })).toContain('set by the main jet (common practice)');
+  });
+
+  it('a groove lower is richer, but for the lowest one and the parallel part', () => {
+    expect(of({})).toMatch(/^One groove lower makes it \d\.\d per cent richer here\.$/m);
+    expect(of({ clip: '5' })).toContain(
+      'The clip is in the lowest groove: it makes nothing richer any more. A thinner needle does.',
+    );
+    // At rest the needle stands 2 mm up, and its taper begins at 4.
+    expect(of({ throttle: '0' })).toMatch(/^Here the parallel part is in the mouth/m);
+    expect(of({})).not.toMatch(/parallel part|lowest groove/);
+  });
+});
+
 describe('a set of jets', () => {
   // Areas against one of 1.1 mm: 1.09 1.8 per cent less, 1.12 3.7 more, 1.2 19 more, 1 17.4 less.
   const bag = {
