@@ -32,8 +32,15 @@ describe('what cannot be read', () => {
       await page.keyboard.type(' thoo');
       await expectResult(page, 'travel', 3.1);
       await expectResult(page, 'angle', angleBefore(demo, 3.1));
+      const wrong = page.locator('#travel-problem');
+      await expect
+        .poll(() => wrong.innerText())
+        .toMatch(/ Until then what stood here before is used\.$/);
       await page.keyboard.press('Tab');
       await expect.poll(() => result(page, 'angle')).toBeUndefined();
+      await expect
+        .poll(() => wrong.innerText())
+        .toMatch(/ Until then there is no result that rests on it\.$/);
       await expect.poll(() => field(page, 'travel').inputValue()).toBe('22 thoo');
       await page.reload();
       await settled(page);
@@ -287,6 +294,9 @@ describe('whose figures they are', () => {
       await expect.poll(() => alertText(page)).toContain('“abc” cannot be read');
       expect(await page.locator('.calc output data').count()).toBe(0);
       expect(await page.locator('.calc-picture svg').count()).toBe(0);
+      expect(await page.locator('.no-picture').innerText()).toBe(
+        'There is nothing to draw until this is put right: stroke.',
+      );
       await type(page, 'stroke', '51');
       await expectResult(page, 'angle', angleBefore(demo, 2.2));
     });

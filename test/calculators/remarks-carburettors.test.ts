@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import type { Absent } from '../../calculators/frame/types.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { said, verdicts } from './said.ts';
+import { reading } from './states.ts';
 
 describe('air and jet', () => {
   const same = { temperature: '15', humidity: '50', altitude: '100', jet: '1.1' };
@@ -71,6 +75,25 @@ describe('float level', () => {
     expect(verdicts('float-level', 'side', 1, { ...set, 'found-1': '24.5' })).toEqual([
       'Bend it 0.13 mm away from the needle.',
     ]);
+  });
+
+  it('the table is pointed to where any differs from the setting', () => {
+    const table = /The table says how far each would be bent/;
+    const level = { ...set, carburettors: '2', 'found-1': '24' };
+    expect(said('float-level', { ...level, 'found-2': '24.2' })).toMatch(table);
+    expect(said('float-level', { ...level, 'found-2': '24' })).not.toMatch(table);
+  });
+
+  // Under fuel of 0.75 g/cm³ a float of 1000 mm² × 20 mm and 10 g lifts 5 g more, at the needle four times as
+  // much: 20 g bear 1358 mm of fuel on a seat of 5 mm.
+  it('a head that is near to the most that the float bears is told of', () => {
+    const bears = {
+      ...{ 'float-area': '1000', 'float-depth': '20', 'float-mass': '10', seat: '5', tilt: '0' },
+      ...{ 'density-from': 'typed', density: '750', 'spring-drop': '0' },
+    };
+    const of = (head: string) => said('float-level', { ...set, ...bears, head });
+    expect(of('970')).toContain('There is little in hand: at a head of 1358 mm the float would');
+    expect(of('900')).not.toMatch(/little in hand/);
   });
 
   it('a lower level is shut lower down, by a tang bent towards the needle', () => {
@@ -149,6 +172,33 @@ describe('a set of jets', () => {
   });
 });
 
+describe('jets at the limit of what is allowed', () => {
+  // The square of 0.9 is 0.81.
+  const bag = {
+    jets: '2',
+    by: 'pin',
+    size: '1',
+    tolerance: '19',
+    'bore-1': '0.9',
+    'bore-2': '1.2',
+  };
+
+  it('still fit', () => {
+    const [near, far] = verdicts('jet-set', 'jets', 2, { ...bag, wanted: '1' });
+    expect(near).toMatch(/^in the set/);
+    expect(far).toBe('reject: too large');
+  });
+
+  it.each([
+    ['1', '2', 'Only 1 of the jets is near enough to the size wanted, and 2 are needed.'],
+    ['2', '1', 'None of the jets is near enough to the size wanted, and 1 is needed.'],
+  ])('of size %s are too few for %s', (size, wanted, words) => {
+    const texts = { ...bag, size, wanted };
+    const { results } = evaluate(calculatorBySlug('jet-set'), texts, reading);
+    expect((results.spread as Absent).why).toContain(words);
+  });
+});
+
 describe('slides that are to open together', () => {
   const drill = {
     ...{ method: 'drill', slides: '3', to: 'least', adjuster: 'cable', thread: '0.75' },
@@ -185,6 +235,14 @@ describe('slides that are to open together', () => {
     );
     expect(of({ ...play, 'free-play-1': '1.4' })).not.toMatch(
       /Turn all cable adjusters|Give .* back/,
+    );
+  });
+
+  // By stop screws slide 2 goes down 0.2 mm, and its cable has 1 mm left of 1.2.
+  it('get it back at the cables where stop screws were turned', () => {
+    const play = { 'free-play-1': '1.2', 'free-play-2': '1.2', 'free-play-3': '1.2' };
+    expect(of({ ...play, adjuster: 'stop', 'least-play': '1.1' })).toContain(
+      'Give 0.10 mm back at all cables alike. That keeps 1.1 mm of play.',
     );
   });
 
