@@ -195,16 +195,14 @@ describe('a calculator whose script is on its way', () => {
 
   it('does not hold a handle that was let go meanwhile, and sends no form away', async () => {
     await onSlowLine(async (page, letScriptsCome) => {
-      await page.getByRole('slider').first().hover();
-      await page.mouse.down();
-      await page.mouse.up();
+      // A finger that has gone can be held by nothing: the attempt would be a fault of the page.
+      await page.getByRole('slider').first().tap();
       await page.locator('form.calc-form').evaluate((form: HTMLFormElement) => {
         Object.assign(window, { stayed: true });
         form.requestSubmit();
       });
       letScriptsCome();
       await comes(page);
-      await page.mouse.move(20, 300, { steps: 3 });
       await field(page, 'travel').press('ArrowUp');
       await expectResult(page, 'travel', 2.25);
       await expect.poll(() => page.evaluate(() => 'stayed' in window)).toBe(true);

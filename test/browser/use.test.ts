@@ -244,6 +244,29 @@ describe('whose figures they are', () => {
     });
   });
 
+  it('pressed as it stands, an example’s choice is the reader’s; its figure is no reading', async () => {
+    await open('', async (page) => {
+      await page.locator('#from .option').first().click();
+      await expect.poll(() => page.locator('#from-mark').innerText()).toBe('yours');
+      const again = page.getByRole('button', { name: 'Again: another reading of piston travel' });
+      await again.click();
+      await page.keyboard.type('3');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('3');
+      await again.click();
+      await page.keyboard.type('3.1');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('3; 3.1');
+    });
+  });
+
+  it('the example’s in rows are marked beside their number', async () => {
+    await visit({ path: 'calculators/hole-pattern/' }, async (page) => {
+      await settled(page);
+      await field(page, 'hole-1').fill('7');
+      const second = page.locator('.field-in-row', { has: field(page, 'hole-2') });
+      await expect.poll(() => second.locator('.field-number').innerText()).toMatch(/^2\s*example$/);
+    });
+  });
+
   it('a verdict waits for every figure behind it', async () => {
     await visit({ path: `${remarked}${givenAll}` }, async (page) => {
       await settled(page);
@@ -294,6 +317,8 @@ describe('whose figures they are', () => {
       await expect.poll(() => alertText(page)).toContain('“abc” cannot be read');
       expect(await page.locator('.calc output data').count()).toBe(0);
       expect(await page.locator('.calc-picture svg').count()).toBe(0);
+      const [told] = await page.locator('.problems a').all();
+      expect(await told!.getAttribute('href')).toBe('#stroke');
       expect(await page.locator('.no-picture').innerText()).toBe(
         'There is nothing to draw until this is put right: stroke.',
       );
@@ -304,6 +329,16 @@ describe('whose figures they are', () => {
 });
 
 describe('what is remembered', () => {
+  it('turns what was typed into the lengths that are chosen after it', async () => {
+    await open('', async (page) => {
+      await type(page, 'travel', '3');
+      await page.getByLabel('inch', { exact: true }).check();
+      // 3 mm are 0.1181 in.
+      const shown = async (): Promise<number> => Number(await field(page, 'travel').inputValue());
+      await expect.poll(shown).toBeCloseTo(0.1181, 4);
+    });
+  });
+
   it('keeps the display in inches, and the results in their own units', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {
       await page.getByLabel('inch', { exact: true }).check();
