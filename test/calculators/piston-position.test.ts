@@ -11,8 +11,9 @@ const asked = (texts: Texts) => evaluate(calculator, { ...own, ...texts }, { len
 const at = (angle: string, texts: Texts = {}) => asked({ from: 'angle', angle, ...texts });
 
 describe('piston position and crank angle', () => {
-  it.each(['0', '180'])('at %s° a tenth of a millimetre is worth no number of degrees', (angle) => {
-    const worth = at(angle).results['degrees-per-tenth'];
+  it.each(['0', '0.03', '180'])('at %s° a tenth of a mm is worth no number of degrees', (angle) => {
+    const { angle: found, 'degrees-per-tenth': worth } = at(angle).results;
+    expect(found).toBe(Number(angle));
     expect(worth).toBeInstanceOf(Absent);
     expect((worth as Absent).why).toMatch(/^At dead centre the piston stands still/);
   });
