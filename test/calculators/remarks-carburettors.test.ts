@@ -134,6 +134,21 @@ describe('needle, jet and clip', () => {
     expect(of({ throttle: '0' })).toMatch(/^Here the parallel part is in the mouth/m);
     expect(of({})).not.toMatch(/parallel part|lowest groove/);
   });
+
+  it('a ring that is the larger throughout, a second needle that is too thick, the groove in use', () => {
+    const calculator = calculatorBySlug('needle-and-clip');
+    const { results, values } = evaluate(
+      calculator,
+      { ...needle, 'main-jet': '0.4', 'second-diameter': '2.7' },
+      reading,
+    );
+    expect(results['equal-at']).toBe(0);
+    for (const name of ['second-annulus', 'second-percent']) {
+      expect((results[name] as Absent).why).toMatch(/^The second needle does not fit this jet/);
+    }
+    const { row } = calculator.tables!.clips!;
+    expect([3, 4].map((index) => row(values, index))).toEqual(['3 (now)', '4']);
+  });
 });
 
 describe('a set of jets', () => {
