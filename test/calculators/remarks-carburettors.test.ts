@@ -94,6 +94,17 @@ describe('float level', () => {
     const of = (head: string) => said('float-level', { ...set, ...bears, head });
     expect(of('970')).toContain('There is little in hand: at a head of 1358 mm the float would');
     expect(of('900')).not.toMatch(/little in hand/);
+    const results = (more: Record<string, string>) =>
+      evaluate(calculatorBySlug('float-level'), { ...set, ...bears, ...more }, reading).results;
+    // A seat of 5.5 mm has 1.21 of the area: it bears 1122 mm.
+    expect((results({ head: '1300' })['level-per-seat'] as Absent).why).toMatch(
+      /^With a seat 0\.5 mm larger this float could no longer shut the valve\./,
+    );
+    expect((results({ head: '300', seat: '0' }).reserve as Absent).why).toMatch(
+      /^A seat of no size lets no head push/,
+    );
+    const { word } = calculatorBySlug('float-level').results.level!;
+    expect([word!(-1, {}), word!(1, {})]).toEqual(['(above it)', '']);
   });
 
   it('a lower level is shut lower down, by a tang bent towards the needle', () => {
@@ -147,7 +158,10 @@ describe('needle, jet and clip', () => {
       expect((results[name] as Absent).why).toMatch(/^The second needle does not fit this jet/);
     }
     const { row } = calculator.tables!.clips!;
-    expect([3, 4].map((index) => row(values, index))).toEqual(['3 (now)', '4']);
+    expect([3, 4].map((index) => row(values, index, undefined, { lengths: 'mm' }))).toEqual([
+      '3 (now)',
+      '4',
+    ]);
   });
 });
 
