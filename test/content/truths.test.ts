@@ -311,6 +311,14 @@ const told: readonly (readonly [folder: string, ...said: RegExp[]])[] = [
   ],
 ];
 
+it('of every calculator something is told', () => {
+  const own = texts.flatMap(({ path }) => {
+    const [, folder] = /^calculators\/(.*)\/calculator\.tsx$/.exec(path) ?? [];
+    return folder ?? [];
+  });
+  expect(told.map(([folder]) => folder).sort()).toEqual(own.sort());
+});
+
 it.each(told)('%s says what its work needs', (folder, ...said) => {
   const own = texts.filter(({ path }) => path.startsWith(`calculators/${folder}/`));
   const all = own.map(({ text }) => text).join('\n');
