@@ -184,6 +184,38 @@ it('the home page shows the demo engine as it is timed', () => {
   expect(label).toContain(`piston ${demoTiming.travel.toFixed(2)} mm below`);
 });
 
+/** What works on no page without a script, or before it has come, and what stands there instead. */
+const WITHOUT: Readonly<Record<string, readonly RegExp[]>> = {
+  'calculators/wiring/index.html': [
+    /Without JavaScript this page cannot calculate\. It shows the worked example of the invented demo engine/,
+    /so it does not answer/,
+  ],
+  'articles/where-the-piston-is/index.html': [
+    /Without JavaScript this figure shows the case of the text\. Nothing in it can be dragged/,
+  ],
+  'sheet/index.html': [
+    /Without JavaScript the sheet cannot be kept here\. Print this page: it gives an empty sheet/,
+    /Until it has, nothing typed here is kept\. What was kept on this device before is safe\./,
+  ],
+  'search/index.html': [
+    /Searching needs JavaScript\./,
+    /so it does not answer\. Fault finder, calculators, articles and glossary have lists/,
+  ],
+  'practice/index.html': [/Without JavaScript this engine cannot be turned/],
+};
+
+it.each(Object.entries(WITHOUT))(
+  '%s says what does not answer without its script',
+  (file, said) => {
+    const [silent, waiting] = ['main .noscript', 'main .waiting'].map((words) =>
+      [...documentOf(file).querySelectorAll(words)]
+        .map(({ textContent }) => textContent.replaceAll(/\s+/g, ' '))
+        .join(' '),
+    );
+    for (const words of said) expect(`${silent!} ${waiting!}`).toMatch(words);
+  },
+);
+
 it('pictures and drawings of the build name no program that made them', async () => {
   for (const file of globSync('**/*.{svg,webmanifest}', { cwd: dist })) {
     expect(foreignName(readFileSync(join(dist, file), 'utf8')), file).toBeUndefined();

@@ -59,6 +59,16 @@ describe('a part copied by caliper', () => {
 });
 
 describe('a quantity measured again', () => {
+  it('gives the example’s figure up for the first reading', async () => {
+    await visit({ path: 'calculators/piston-position/' }, async (page) => {
+      await settled(page);
+      await field(page, 'travel').focus();
+      await page.getByRole('button', { name: /^Again: another reading of piston travel/i }).click();
+      await page.keyboard.type('3');
+      await expect.poll(() => field(page, 'travel').inputValue()).toBe('3');
+    });
+  });
+
   it('takes another reading by a button, and keeps all in box and address', async () => {
     await visit({ path: 'calculators/piston-position/?travel=2.31mm' }, async (page) => {
       await settled(page);

@@ -10,13 +10,17 @@ describe('the crank of a one-off engine', () => {
   it('is filled in by a usual crank, and its directions go on to the plate', async () => {
     await visit(firing, async (page) => {
       await settled(page);
+      const onwards = page.getByRole('link', { name: 'Lay out a plate with these directions' });
+      // Of the example's crank they are nobody's.
+      expect(await onwards.getAttribute('href')).toMatch(/&example=all$/);
       await page.getByRole('button', { name: 'Vee four, 90°' }).click();
       await painted(page);
+      await expect.poll(() => onwards.getAttribute('href')).not.toContain('example');
       const value = (name: string) =>
         page.locator(`output[name="${name}"] data`).getAttribute('value');
       expect(await value('sequence')).toBe('1234');
       await expect.poll(() => new URL(page.url()).searchParams.get('lean-4')).toBe('45deg');
-      await page.getByRole('link', { name: 'Lay out a plate with these directions' }).click();
+      await onwards.click();
       await page.waitForURL(/plate-layout/);
       await settled(page);
       const texts = new URL(page.url()).searchParams;

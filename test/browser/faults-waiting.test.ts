@@ -81,6 +81,37 @@ it('keeps the page, and what was typed, while there is no line to try again on',
   });
 });
 
+it('keeps what was typed over two failures, and nothing of another page', async () => {
+  await visit({ ...CUT, viewport: phone }, async (page) => {
+    const tryAgain = async (): Promise<void> => {
+      const loaded = page.waitForEvent('load');
+      await again(page).click();
+      await loaded;
+    };
+    await page.route('**/*.js', (route) => route.abort());
+    await page.goto(new URL(PATH, inject('siteUrl')).href);
+    await again(page).waitFor();
+    await page.evaluate(() =>
+      sessionStorage.setItem(
+        'gudgeon.typed',
+        JSON.stringify({ page: '/another/', texts: [{ rod: '77' }] }),
+      ),
+    );
+    await page.locator('#travel').fill('3.1');
+    // The page comes now, and its calculator not yet.
+    await page.unroute('**/*.js');
+    const calculator = /\/wake\./;
+    await page.route(calculator, (route) => route.abort());
+    await tryAgain();
+    await again(page).waitFor();
+    await page.unroute(calculator);
+    await tryAgain();
+    await settled(page);
+    await expect.poll(() => page.url()).toContain('travel=3.1');
+    expect(await page.locator('#rod').inputValue()).toBe('104');
+  });
+});
+
 describe('an address with figures', () => {
   it('shows none of the worked example while its scripts are on their way, and then its own', async () => {
     await visit({}, async (page) => {

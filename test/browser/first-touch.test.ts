@@ -112,6 +112,30 @@ describe('a calculator that nobody has touched', () => {
     });
   });
 
+  it('once in use follows one made while a browser kept the page in its memory', async () => {
+    await untouched(async (page) => {
+      await field(page, 'travel').press('ArrowUp');
+      await expect.poll(() => awake(page)).toBe('true');
+      await page.evaluate(() => {
+        localStorage.setItem('gudgeon.lengths', 'in');
+        dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+      });
+      await expect.poll(() => page.locator('.calc-answer').textContent()).toContain(' thou');
+    });
+  });
+
+  it('is not stirred by a mouse at rest, under which the page was laid out', async () => {
+    await untouched(async (page) => {
+      const busy = await page.evaluate(() =>
+        [0, 1].map((movementX) => {
+          document.dispatchEvent(new PointerEvent('pointermove', { movementX }));
+          return document.querySelector('[data-calculator]')!.getAttribute('aria-busy');
+        }),
+      );
+      expect(busy).toEqual([null, 'true']);
+    });
+  });
+
   it('goes where the browser’s history goes', async () => {
     await untouched(async (page) => {
       await page.evaluate(() => {
@@ -166,6 +190,22 @@ describe('a calculator whose script is on its way', () => {
       letScriptsCome();
       await comes(page);
       await expectResult(page, 'travel', 2.8);
+    });
+  });
+
+  it('does not hold a handle that was let go meanwhile, and sends no form away', async () => {
+    await onSlowLine(async (page, letScriptsCome) => {
+      // A finger that has gone can be held by nothing: the attempt would be a fault of the page.
+      await page.getByRole('slider').first().tap();
+      await page.locator('form.calc-form').evaluate((form: HTMLFormElement) => {
+        Object.assign(window, { stayed: true });
+        form.requestSubmit();
+      });
+      letScriptsCome();
+      await comes(page);
+      await field(page, 'travel').press('ArrowUp');
+      await expectResult(page, 'travel', 2.25);
+      await expect.poll(() => page.evaluate(() => 'stayed' in window)).toBe(true);
     });
   });
 

@@ -12,6 +12,12 @@ describe('the figures that were given the last time', () => {
       await field(page, 'radius-1').fill('33');
       await field(page, 'radius-1').press('Tab');
       await expect.poll(() => page.url()).toContain('radius-1=33mm');
+      // A tab that is put away may be ended without another word.
+      const kept = await page.evaluate(() => {
+        document.dispatchEvent(new Event('visibilitychange'));
+        return localStorage.getItem('gudgeon.last');
+      });
+      expect(kept).toContain('radius-1=33mm');
       for (const name of ['Calculators', 'Laying out a breaker plate']) {
         await page.getByRole('link', { name, exact: true }).first().click();
       }

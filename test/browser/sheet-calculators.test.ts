@@ -96,6 +96,17 @@ describe('a calculator and the engine sheet', () => {
     });
   });
 
+  it('counts a single figure as one', async () => {
+    const bare = setFigure(newEngine('e-1', 'Mine'), 'deck', 0.1);
+    await withSheet(
+      'calculators/compression/',
+      async (page) => {
+        await page.getByText('One figure is from your sheet: Mine.').waitFor();
+      },
+      bare,
+    );
+  });
+
   it('and can go back to the defaults', async () => {
     await withSheet('calculators/piston-position/', async (page) => {
       await expect.poll(() => field(page, 'stroke').inputValue()).toBe('60');
@@ -206,6 +217,8 @@ describe('a calculator and the engine sheet', () => {
       );
       expect(fetched.filter((name) => name.includes('for-calculator'))).toEqual([]);
       await button(page, 'Send figures to the sheet').click();
+      await button(page, 'Send to a new sheet').click();
+      await page.getByText('Nothing is ticked. Tick what the sheet is to have.').waitFor();
       await page.locator('.send input[type="checkbox"]').last().check();
       await button(page, 'Send to a new sheet').click();
       await page.getByText('Sent to My engine').waitFor();

@@ -106,6 +106,20 @@ describe('the keys above a phone’s keyboard', () => {
     });
   });
 
+  it('are those of the field: a ratio has its colon', async () => {
+    await visit({ path: 'calculators/fuel-and-oil/', ...touch }, async (page) => {
+      await settled(page);
+      const ratio = field(page, 'ratio');
+      await ratio.fill('1');
+      await ratio.tap();
+      await page.keyboard.press('End');
+      await page.getByRole('toolbar', { name: 'More keys' }).getByText(':').tap();
+      await page.keyboard.type('40');
+      await expect.poll(() => ratio.inputValue()).toBe('1:40');
+      await page.getByText('read the other way round').waitFor();
+    });
+  });
+
   it('do not come where there is a mouse', async () => {
     await visit({ path: PATH }, async (page) => {
       await settled(page);

@@ -32,8 +32,15 @@ describe('what cannot be read', () => {
       await page.keyboard.type(' thoo');
       await expectResult(page, 'travel', 3.1);
       await expectResult(page, 'angle', angleBefore(demo, 3.1));
+      const wrong = page.locator('#travel-problem');
+      await expect
+        .poll(() => wrong.innerText())
+        .toMatch(/ Until then what stood here before is used\.$/);
       await page.keyboard.press('Tab');
       await expect.poll(() => result(page, 'angle')).toBeUndefined();
+      await expect
+        .poll(() => wrong.innerText())
+        .toMatch(/ Until then there is no result that rests on it\.$/);
       await expect.poll(() => field(page, 'travel').inputValue()).toBe('22 thoo');
       await page.reload();
       await settled(page);
@@ -237,6 +244,22 @@ describe('whose figures they are', () => {
     });
   });
 
+  it('pressed as it stands, an example’s choice is the reader’s', async () => {
+    await open('', async (page) => {
+      await page.locator('#from .option').first().click();
+      await expect.poll(() => page.locator('#from-mark').innerText()).toBe('yours');
+    });
+  });
+
+  it('the example’s in rows are marked beside their number', async () => {
+    await visit({ path: 'calculators/hole-pattern/' }, async (page) => {
+      await settled(page);
+      await field(page, 'hole-1').fill('7');
+      const second = page.locator('.field-in-row', { has: field(page, 'hole-2') });
+      await expect.poll(() => second.locator('.field-number').innerText()).toMatch(/^2\s*example$/);
+    });
+  });
+
   it('a verdict waits for every figure behind it', async () => {
     await visit({ path: `${remarked}${givenAll}` }, async (page) => {
       await settled(page);
@@ -287,6 +310,11 @@ describe('whose figures they are', () => {
       await expect.poll(() => alertText(page)).toContain('“abc” cannot be read');
       expect(await page.locator('.calc output data').count()).toBe(0);
       expect(await page.locator('.calc-picture svg').count()).toBe(0);
+      const [told] = await page.locator('.problems a').all();
+      expect(await told!.getAttribute('href')).toBe('#stroke');
+      expect(await page.locator('.no-picture').innerText()).toBe(
+        'There is nothing to draw until this is put right: stroke.',
+      );
       await type(page, 'stroke', '51');
       await expectResult(page, 'angle', angleBefore(demo, 2.2));
     });
@@ -294,6 +322,16 @@ describe('whose figures they are', () => {
 });
 
 describe('what is remembered', () => {
+  it('turns what was typed into the lengths that are chosen after it', async () => {
+    await open('', async (page) => {
+      await type(page, 'travel', '3');
+      await page.getByLabel('inch', { exact: true }).check();
+      // 3 mm are 0.1181 in.
+      const shown = async (): Promise<number> => Number(await field(page, 'travel').inputValue());
+      await expect.poll(shown).toBeCloseTo(0.1181, 4);
+    });
+  });
+
   it('keeps the display in inches, and the results in their own units', async () => {
     await open(`?${given}&travel=2.2mm`, async (page) => {
       await page.getByLabel('inch', { exact: true }).check();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { readingOf } from '../../calculators/carburettors/jet-set/readings.ts';
 import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
 import jetSet from '../../calculators/carburettors/jet-set/calculator.tsx';
 import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
@@ -81,4 +82,11 @@ it('no jet is ordered to be fitted while figures of the example are behind it', 
   const bag = { jets: '2', wanted: '2', 'bore-1': '1.1' };
   expect(named(bag)).toEqual(['Jets of the set', true]);
   expect(named({ ...bag, 'bore-2': '1.11' })).toEqual(['Fit jet', false]);
+});
+
+it('a jet four times as large as a known one has four times its number, where numbers tell the flow', () => {
+  const bench = { volume: 100, head: 300, coefficient: 0.7, 'known-number': 100, 'known-bore': 1 };
+  const of = { ...bench, by: 'number', size: undefined } as const;
+  expect(readingOf({ ...of, 'number-means': 'flow' }, 2)).toBeCloseTo(400, 9);
+  expect(readingOf({ ...of, 'number-means': 'size' }, 2)).toBeCloseTo(200, 9);
 });

@@ -132,6 +132,7 @@ describe('a figure of the example that gives way', () => {
     ['compression', 'bore=72mm', 'gasket-bore', 74],
     ['compression', 'bore=54mm', 'gasket-bore', 54],
     ['squish-velocity', 'bore=26mm', 'bowl', 18],
+    ['squish-velocity', 'bore=120mm', 'clearance', 66.036],
     ['port-timing', 'stroke=40mm', 'port-1', 25.576],
     ['port-timing', 'stroke=40mm', 'port-2', 32.243],
     ['port-timing', 'stroke=45mm', 'port-2', 41],

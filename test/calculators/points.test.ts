@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import breakerCam from '../../calculators/points/breaker-cam/calculator.tsx';
 import coilCharge from '../../calculators/points/coil-charge/calculator.tsx';
 import plateSetting from '../../calculators/points/plate-setting/calculator.tsx';
+import wiring from '../../calculators/points/wiring/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
 import { resultLines } from '../../calculators/frame/summary.ts';
@@ -267,5 +268,22 @@ describe('several cylinders from one plate', () => {
     expect(sentence(plateSetting, { target: '60mm' }, 'target')).toMatch(/more than the piston/);
     expect(sentence(plateSetting, { cylinders: '9' }, 'cylinders')).toMatch(/from 1 to 8/);
     expect(sentence(plateSetting, { 'fired-3': '-40mm' }, 'fired-3')).toMatch(/Cylinder 3/);
+  });
+});
+
+describe('wiring', () => {
+  // Three coils of 4 Ω on 12 V are 9 A, and 18 A with coils of the same spark on 6 V; lamps of 24 W are 2 A
+  // and 4 A.
+  it('counts what else hangs on the wire: on either battery, running and left on', () => {
+    const near = { contacts: '0', length: '0.05', area: '100', coils: '3', resistance: '4' };
+    const texts = { ...near, volts: '12', capacity: '9', share: '100', peukert: '1' };
+    const lit = { ...texts, others: '2' };
+    expect(figure(wiring, lit, 'side-current-1')).toBeCloseTo(22, 1);
+    expect(figure(wiring, lit, 'side-current-2')).toBeCloseTo(11, 1);
+    expect(figure(wiring, lit, 'left-on')).toBeCloseTo((9 * 60) / 11, 6);
+    for (const name of ['hours', 'hours-by-rule']) {
+      const drawn = (of: Texts): number => 9 / figure(wiring, of, name)!;
+      expect(drawn(lit) - drawn({ ...texts, others: '0' })).toBeCloseTo(2, 6);
+    }
   });
 });

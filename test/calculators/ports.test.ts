@@ -202,4 +202,22 @@ describe('time-area', () => {
     expect(figures(none).get('exhaust-time-area')).toBeGreaterThan(0);
     expect(absentWords(none, 'inlet-time-area')).toContain('reed');
   });
+
+  it('lays a port that the crown never uncovers, or that is wider than the bore, to its own', () => {
+    for (const port of ['exhaust', 'transfer']) {
+      const low = run(timeArea, { [`${port}-edge`]: '90', stroke: '51', deck: '0.4' });
+      expect(low.problems[0]!.key).toBe(`${port}-edge`);
+      const wide = run(timeArea, { [`${port}-width`]: '60', bore: '52' });
+      const wrong = wide.fields.filter(({ problem }) => problem !== undefined);
+      expect(wrong.map(({ key }) => key)).toContain(`${port}-width`);
+      expect(wrong.map(({ key }) => key)).toContain('bore');
+    }
+  });
+
+  it('has no blowdown where both ports open at once', () => {
+    const level = run(timeArea, { 'exhaust-edge': '34', 'transfer-edge': '34' });
+    for (const name of ['blowdown-time-area', 'blowdown-open']) {
+      expect(absentWords(level, name)).toContain('the exhaust’s must be the higher one');
+    }
+  });
 });

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import type { Absent } from '../../calculators/frame/types.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { said, verdicts } from './said.ts';
+import { reading } from './states.ts';
 
 describe('air and jet', () => {
   const same = { temperature: '15', humidity: '50', altitude: '100', jet: '1.1' };
@@ -73,6 +77,36 @@ describe('float level', () => {
     ]);
   });
 
+  it('the table is pointed to where any differs from the setting', () => {
+    const table = /The table says how far each would be bent/;
+    const level = { ...set, carburettors: '2', 'found-1': '24' };
+    expect(said('float-level', { ...level, 'found-2': '24.2' })).toMatch(table);
+    expect(said('float-level', { ...level, 'found-2': '24' })).not.toMatch(table);
+  });
+
+  // Under fuel of 0.75 g/cm³ a float of 1000 mm² × 20 mm and 10 g lifts 5 g more, at the needle four times as
+  // much: 20 g bear 1358 mm of fuel on a seat of 5 mm.
+  it('a head that is near to the most that the float bears is told of', () => {
+    const bears = {
+      ...{ 'float-area': '1000', 'float-depth': '20', 'float-mass': '10', seat: '5', tilt: '0' },
+      ...{ 'density-from': 'typed', density: '750', 'spring-drop': '0' },
+    };
+    const of = (head: string) => said('float-level', { ...set, ...bears, head });
+    expect(of('970')).toContain('There is little in hand: at a head of 1358 mm the float would');
+    expect(of('900')).not.toMatch(/little in hand/);
+    const results = (more: Record<string, string>) =>
+      evaluate(calculatorBySlug('float-level'), { ...set, ...bears, ...more }, reading).results;
+    // A seat of 5.5 mm has 1.21 of the area: it bears 1122 mm.
+    expect((results({ head: '1300' })['level-per-seat'] as Absent).why).toMatch(
+      /^With a seat 0\.5 mm larger this float could no longer shut the valve\./,
+    );
+    expect((results({ head: '300', seat: '0' }).reserve as Absent).why).toMatch(
+      /^A seat of no size lets no head push/,
+    );
+    const { word } = calculatorBySlug('float-level').results.level!;
+    expect([word!(-1, {}), word!(1, {})]).toEqual(['(above it)', '']);
+  });
+
   it('a lower level is shut lower down, by a tang bent towards the needle', () => {
     expect(said('float-level', { ...set, wanted: '20' })).toMatch(
       /must shut the valve lower down: bend the tang .* towards the needle and look for \d\d\.\d mm/,
@@ -80,6 +114,54 @@ describe('float level', () => {
     expect(said('float-level', { ...set, wanted: '5' })).toMatch(
       /must shut the valve higher up: bend the tang .* away from the needle/,
     );
+  });
+});
+
+describe('needle, jet and clip', () => {
+  const needle = {
+    ...{ 'jet-bore': '2.6', 'needle-diameter': '2.5', taper: '2', straight: '4', clip: '3' },
+    ...{ clips: '5', 'clip-pitch': '1', 'slide-travel': '24', 'main-jet': '1.1', throttle: '50' },
+  };
+  const of = (texts: Record<string, string>) => said('needle-and-clip', { ...needle, ...texts });
+
+  it('each throttle has its circuit, from its border on', () => {
+    const circuits = verdicts('needle-and-clip', 'throttles', 9, needle);
+    expect(circuits).toEqual([
+      'pilot jet and air screw',
+      ...Array<string>(1).fill('cutaway of the slide'),
+      ...Array<string>(4).fill('needle and needle jet'),
+      ...Array<string>(3).fill('main jet'),
+    ]);
+    expect(of({ throttle: '20' })).toContain('set by the cutaway of the slide (common practice)');
+    expect(of({ throttle: '80' })).toContain('set by the main jet (common practice)');
+  });
+
+  it('a groove lower is richer, but for the lowest one and the parallel part', () => {
+    expect(of({})).toMatch(/^One groove lower makes it \d\.\d per cent richer here\.$/m);
+    expect(of({ clip: '5' })).toContain(
+      'The clip is in the lowest groove: it makes nothing richer any more. A thinner needle does.',
+    );
+    // At rest the needle stands 2 mm up, and its taper begins at 4.
+    expect(of({ throttle: '0' })).toMatch(/^Here the parallel part is in the mouth/m);
+    expect(of({})).not.toMatch(/parallel part|lowest groove/);
+  });
+
+  it('a ring that is the larger throughout, a second needle that is too thick, the groove in use', () => {
+    const calculator = calculatorBySlug('needle-and-clip');
+    const { results, values } = evaluate(
+      calculator,
+      { ...needle, 'main-jet': '0.4', 'second-diameter': '2.7' },
+      reading,
+    );
+    expect(results['equal-at']).toBe(0);
+    for (const name of ['second-annulus', 'second-percent']) {
+      expect((results[name] as Absent).why).toMatch(/^The second needle does not fit this jet/);
+    }
+    const { row } = calculator.tables!.clips!;
+    expect([3, 4].map((index) => row(values, index, undefined, { lengths: 'mm' }))).toEqual([
+      '3 (now)',
+      '4',
+    ]);
   });
 });
 
@@ -119,6 +201,33 @@ describe('a set of jets', () => {
   });
 });
 
+describe('jets at the limit of what is allowed', () => {
+  // The square of 0.9 is 0.81.
+  const bag = {
+    jets: '2',
+    by: 'pin',
+    size: '1',
+    tolerance: '19',
+    'bore-1': '0.9',
+    'bore-2': '1.2',
+  };
+
+  it('still fit', () => {
+    const [near, far] = verdicts('jet-set', 'jets', 2, { ...bag, wanted: '1' });
+    expect(near).toMatch(/^in the set/);
+    expect(far).toBe('reject: too large');
+  });
+
+  it.each([
+    ['1', '2', 'Only 1 of the jets is near enough to the size wanted, and 2 are needed.'],
+    ['2', '1', 'None of the jets is near enough to the size wanted, and 1 is needed.'],
+  ])('of size %s are too few for %s', (size, wanted, words) => {
+    const texts = { ...bag, size, wanted };
+    const { results } = evaluate(calculatorBySlug('jet-set'), texts, reading);
+    expect((results.spread as Absent).why).toContain(words);
+  });
+});
+
 describe('slides that are to open together', () => {
   const drill = {
     ...{ method: 'drill', slides: '3', to: 'least', adjuster: 'cable', thread: '0.75' },
@@ -155,6 +264,14 @@ describe('slides that are to open together', () => {
     );
     expect(of({ ...play, 'free-play-1': '1.4' })).not.toMatch(
       /Turn all cable adjusters|Give .* back/,
+    );
+  });
+
+  // By stop screws slide 2 goes down 0.2 mm, and its cable has 1 mm left of 1.2.
+  it('get it back at the cables where stop screws were turned', () => {
+    const play = { 'free-play-1': '1.2', 'free-play-2': '1.2', 'free-play-3': '1.2' };
+    expect(of({ ...play, adjuster: 'stop', 'least-play': '1.1' })).toContain(
+      'Give 0.10 mm back at all cables alike. That keeps 1.1 mm of play.',
     );
   });
 

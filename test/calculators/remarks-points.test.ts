@@ -62,6 +62,27 @@ describe('points gap', () => {
   });
 });
 
+describe('coil current', () => {
+  // 12 V on 2 Ω settle at 6 A with 5 ms; three quarters are there after ln 4 = 1.386 of them, 6.93 ms. A
+  // quarter turn takes that at 15 000 ÷ 6.93 = 2164 rpm.
+  const coil = {
+    ...{ volts: '12', resistance: '2', ballast: '0', inductance: '10', share: '75' },
+    ...{ 'dwell-angle': '90', 'speed-ratio': '1', lobes: '1', 'current-limit': '4' },
+  };
+
+  it('up to what speed it holds, and what holds it where it stands still', () => {
+    const words = said('coil-charge', coil);
+    expect(words).toContain(
+      'Up to about 2200 rpm the current still reaches 75 per cent of the 6.0 A it would settle at; above that it falls short.',
+    );
+    // 12 V ÷ 4 A are 3 Ω.
+    expect(words).toContain(
+      'it would draw 6.0 A, more than the 4.0 A you allow. A resistor of 1.0 Ω in series would hold it to that.',
+    );
+    expect(said('coil-charge', { ...coil, ballast: '1' })).not.toMatch(/A resistor of/);
+  });
+});
+
 describe('wiring', () => {
   // 3.2 m of 1 mm² at 30 °C are 0.057 Ω, and 0.03 Ω of contacts with it 0.087 Ω.
   const loop = {
@@ -82,6 +103,12 @@ describe('wiring', () => {
     );
     expect(of({})).not.toMatch(/sold as/);
     expect(of({ current: '8' })).toMatch(/take 5\.8 per cent .*, more than the 5\.0 per cent/);
+  });
+
+  it('a wire sold as less than was typed is held against the size that it is sold as', () => {
+    // 1.4 mm² lose 3.2 ÷ 58 ÷ 1.4 × 1.039 + 0.03 Ω = 0.071 Ω, 3.6 per cent; no size of 1.4 is sold.
+    expect(of({ area: '1.4', loss: '3.6' })).not.toMatch(/sold as/);
+    expect(of({ area: '1.5', loss: '3.5' })).toMatch(/sold as 1\.5 mm² .* lose 3\.8 per cent/);
   });
 
   it('the contacts, where they are at fault', () => {
@@ -152,6 +179,22 @@ describe('fuel and oil', () => {
     expect(dry).not.toMatch(/Mix in a can|With oil for the new petrol/);
     expect(tank('25')).toMatch(/Mix in a can, not in the tank/);
     expect(tank('25')).not.toMatch(/Half of the petrol/);
+  });
+
+  it('a digit too many is cautioned, in what is mixed and in what is there', () => {
+    const rich = { fuel: '5', by: 'ratio', already: '2' };
+    const of = (ratio: string, there: string) =>
+      said('fuel-and-oil', { ...rich, ratio, 'already-ratio': there });
+    const mixed = /^Take care: 101 to 1 is less oil than engines are run on/m;
+    const there = /^Take care, in the tank: 250 to 1 is less oil/m;
+    expect(of('101', '50')).toMatch(mixed);
+    expect(of('50', '250')).toMatch(there);
+    expect(of('50', '250')).not.toMatch(/^Take care:/m);
+    expect(of('100', '100')).not.toMatch(/Take care/);
+    expect(said('fuel-and-oil', { ...rich, ratio: '50', already: '0' })).not.toMatch(/Take care/);
+    expect(
+      said('fuel-and-oil', { fuel: '5', by: 'percent', percent: '0.5', already: '0' }),
+    ).toMatch(/^Take care: 200 to 1/m);
   });
 
   it('a tank that had less oil ends with less, one that had more with more', () => {

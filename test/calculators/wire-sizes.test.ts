@@ -13,6 +13,7 @@ describe('a size of wire that is no cross-section', () => {
     ['14/0.30', '14 strands of 0.3 mm: type “0.99 mm²”'],
     ['28/.3', '28 strands of 0.3 mm: type “1.98 mm²”'],
     ['14/0,30 mm', '14 strands of 0.3 mm: type “0.99 mm²”'],
+    ['14/0.05', '14 strands of 0.05 mm: type “0.0275 mm²”'],
     ['14/.012', '14 strands of 0.012 in: type “1.02 mm²”'],
     // Tables of the American gauge: 16 has 1.31 mm², 10 has 5.26, 0 has 53.5, 0000 has 107.
     ['16 AWG', 'type “1.31 mm²”'],

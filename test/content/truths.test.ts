@@ -186,6 +186,145 @@ it.each(always)('%s says what its work needs', (slug, ...said) => {
   for (const words of said) expect(plain).toMatch(words);
 });
 
+/** What a calculator must say: which way a sign goes, and what hurts whoever does the opposite. */
+const told: readonly (readonly [folder: string, ...said: RegExp[]])[] = [
+  [
+    'position/find-tdc',
+    /Add it, with its sign, to a reading past zero; take it, with its sign, off a reading before zero/,
+    /\+ the way the engine turns, − against it/,
+    /lies this far after the true top \(− before\)/,
+    /Positive stop: turn the crank backwards until the piston meets the stop from the other side/,
+    /Never turn an engine backwards by the nut or bolt of its rotor/,
+    /by hand and never with the starter/,
+    /plugs out, the ignition off and the fuel away before you turn the crank/,
+  ],
+  [
+    'position/piston-position',
+    /set too early kicks back/,
+    /take the later one/,
+    /a leaning plunger moves further than the piston/,
+    /Plugs out, their leads earthed, ignition off and fuel shut before/,
+  ],
+  [
+    'points/coil-charge',
+    /An iron core near its limit has less, so that the last of the current comes sooner/,
+    /left on with the points shut get hot enough to burn/,
+    /pacemaker keep away/,
+  ],
+  ['points/breaker-cam', /Ignition off and plug out while you set/, /Do not leave the ignition on/],
+  [
+    'points/plate-setting',
+    /set too early kicks back/,
+    /a plug lead not earthed gives a shock/,
+    /rated for 1000 V/,
+  ],
+  [
+    'points/wiring',
+    /a British one may have half as much copper again/,
+    /Never leave the ignition on with the engine still/,
+    /within a hand’s breadth of its live post/,
+    /Never fit a larger fuse, or foil/,
+    /Undo the earth lead first and do it up last/,
+    /Copper has 4 per cent more resistance for 10 °C more/,
+  ],
+  [
+    'carburettors/needle-and-clip',
+    /A lower groove holds the needle higher: richer/,
+    /when the clip goes one groove lower, at this throttle; \+ is richer/,
+    /(?:\+ is a larger ring, which is richer[\s\S]*){2}/,
+    /one that sticks open runs the engine away/,
+  ],
+  [
+    'carburettors/air-and-jet',
+    /Too small a jet starves it of both, and the engine seizes/,
+    /Too small a jet seizes the engine: the larger one first/,
+    /the larger jet first\./,
+  ],
+  [
+    'carburettors/jet-set',
+    /Flow jets with water or paraffin, never with petrol/,
+    /Never push a drill, a needle or a steel wire through/,
+    /Begin with the larger of two sets/,
+    /\(\+\slarger\)/,
+  ],
+  [
+    'carburettors/float-level',
+    /\+ towards the needle, which lowers the fuel/,
+    /negative above the face/,
+    /Never bend it by pressing the float against the needle/,
+    /vapour is heavier than air/,
+    /A float that does not shut the valve fills the cylinder/,
+  ],
+  [
+    'carburettors/slide-balance',
+    /\+ lifts the slide/,
+    /to turn all cable adjusters in alike/,
+    /with a leak or a worn piston shows less vacuum at the same opening/,
+    /Take every shank out, and count them/,
+    /only in the open air, since the exhaust holds carbon monoxide/,
+    /A slide held open runs the engine away/,
+  ],
+  [
+    'geometry/squish-velocity',
+    /A smaller clearance for the sake of this figure lets crown and head meet/,
+    /A comparison between like heads and not a prediction/,
+    /make the real velocity smaller/,
+  ],
+  [
+    'geometry/time-area',
+    /the exhaust’s must be the higher one/,
+    /A comparison between like engines and not a prediction/,
+  ],
+  [
+    'geometry/compression',
+    /What meets at a hand’s push breaks at speed/,
+    /More compression than the fuel and the cooling bear brings knocking/,
+    /where there is none, begin low/,
+  ],
+  [
+    'geometry/piston-clearance',
+    /A piston that seizes locks the wheel/,
+    /never with a flame beside petrol/,
+  ],
+  [
+    'geometry/port-timing',
+    /a thinner one brings the head down to the piston by as much/,
+    /Metal cut from a port cannot be put back/,
+    /Chamfer every edge/,
+  ],
+  ['plate/degree-disc', /take it off before the engine is started/],
+  ['plate/firing-order', /Keep fingers away from webs/, /stand out of the plane of the flywheel/],
+  ['plate/hole-pattern', /may hold asbestos\. Never scrape, sand, wire-brush or blow one off dry/],
+  [
+    'plate/plate-layout',
+    /never with fingers or an air line/,
+    /no gloves, no loose sleeves/,
+    /take the chuck key out/,
+    /Clamp thin plate on wood before you drill it/,
+  ],
+  [
+    'start/fuel-and-oil',
+    /vapour is heavier than air/,
+    /can on the ground and the nozzle touching it/,
+    /Oil too little seizes the engine/,
+    /Never a drinking bottle/,
+  ],
+];
+
+it('of every calculator something is told', () => {
+  const own = texts.flatMap(({ path }) => {
+    const [, folder] = /^calculators\/(.*)\/calculator\.tsx$/.exec(path) ?? [];
+    return folder ?? [];
+  });
+  expect(told.map(([folder]) => folder).sort()).toEqual(own.sort());
+});
+
+it.each(told)('%s says what its work needs', (folder, ...said) => {
+  const own = texts.filter(({ path }) => path.startsWith(`calculators/${folder}/`));
+  const all = own.map(({ text }) => text).join('\n');
+  for (const words of said) expect(all).toMatch(words);
+});
+
 /** The first numbered act that turns the engine, and what is to be off and out before it. */
 it('warns before the first act that turns the crank', () => {
   const turning = articles.flatMap(({ slug, text }) => {

@@ -181,6 +181,17 @@ describe('a text to paste', () => {
     );
   });
 
+  it('marks a limit that is assumed, and the example beside an engine of the reader’s own', () => {
+    const coil = calculatorBySlug('coil-charge');
+    const text = (texts: Record<string, string>, ownEngine = false): string =>
+      plainSummary(coil, evaluate(coil, texts, { lengths: 'mm', ownEngine }), 'mm', link);
+    const limit = /^ {2}Largest standing current: \S+ A \(assumed\)$/m;
+    expect(text({ volts: '12' })).toMatch(limit);
+    expect(text({ volts: '12', 'current-limit': '4' })).not.toMatch(limit);
+    expect(text({})).not.toContain(' V (the example’s)');
+    expect(text({}, true)).toContain(' V (the example’s)');
+  });
+
   it('says nothing of an example where all is given', () => {
     const all = { ...given, shape: 'square', corner: '1', 'hole-2': '5', sizes: '1', count: '2' };
     const text = plainSummary(calculator, run(all), 'mm', 'x');

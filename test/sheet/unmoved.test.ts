@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { setEntry, withdraw } from '../../calculators/sheet/set-entry.ts';
 import { engineFragment, engineFromFragment } from '../../calculators/sheet/link.ts';
 import { isReading } from '../../calculators/sheet/log-entry.ts';
-import { judge } from '../../calculators/sheet/judge.ts';
+import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
 import type { Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
@@ -29,6 +29,13 @@ describe('one set that was moved while the plate stayed', () => {
       /Read this one again, or say that only the other’s set was moved\.$/,
     );
     expect(movedOrNot(moved, 'timing')).toEqual({ changed: [0], before: [1] });
+  });
+
+  it('is still told which figure is wanted to judge by', () => {
+    const { target: _, ...figures } = moved.figures;
+    const wanting = { ...moved, figures };
+    expect(judge(wanting, 'timing', 'mm').missing).toEqual(['target']);
+    expect(judge(wanting, 'timing', 'mm').rows[1]!.words).toMatch(/before the last change/);
   });
 
   it('leaves the reading of the others standing, and the log says why', async () => {
@@ -66,4 +73,20 @@ describe('one set that was moved while the plate stayed', () => {
     expect(movedOrNot(both, 'timing')).toBeUndefined();
     expect(keepUnmoved(both, 'timing', DAY)).toBe(both);
   });
+});
+
+it('a set that is found after another was changed is no answer to what that one asked for', () => {
+  const first = setEntry(
+    figured({ cylinders: 4, sets: 2, target: 2.2 }),
+    'timing',
+    'found',
+    0,
+    2.9,
+    {
+      on: '2026-03-01',
+    },
+  );
+  const changed = setEntry(first, 'timing', 'left', 0, 2.5, { kind: 'change', on: '2026-03-02' });
+  const both = setEntry(changed, 'timing', 'found', 1, 2.2, { on: '2026-03-03' });
+  expect(lastAsked(both, 'timing', 'mm')).toMatchObject({ asFound: true, on: '2026-03-01' });
 });

@@ -33,10 +33,14 @@ export function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
     size === undefined || within(areaAgainst(area, areaOfBore(size)), v.tolerance) ? [place] : [],
   );
   if (size !== undefined && places.length < v.wanted && areas.length >= v.wanted) {
+    const few =
+      places.length === 0
+        ? 'None of the jets is'
+        : `Only ${String(places.length)} of the jets ${places.length === 1 ? 'is' : 'are'}`;
     throw new MathsError(
       'too-few-fit',
       ['size', 'tolerance', seriesOf[v.by]],
-      `Only ${String(places.length)} of the jets are near enough to the size wanted, and ${String(v.wanted)} are needed. Allow more, or look for more jets.`,
+      `${few} near enough to the size wanted, and ${String(v.wanted)} ${v.wanted === 1 ? 'is' : 'are'} needed. Allow more, or look for more jets.`,
     );
   }
   return neighbouringSets(

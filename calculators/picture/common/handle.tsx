@@ -87,7 +87,7 @@ export function Handle(props: HandleProps) {
       event.key === 'Home' ? min : event.key === 'End' ? max : factor ? value + factor * step : NaN;
     if (Number.isNaN(next)) return;
     event.preventDefault();
-    props.onStep(sign * Math.min(max, Math.max(min, next)));
+    props.onStep(upright(Math.min(max, Math.max(min, next)), sign));
   };
   const arrows = along === 'x' ? 'M-16 0l5-4v8zM16 0l-5-4v8z' : 'M0-16l-4 5h8zM0 16l-4-5h8z';
   return (

@@ -51,7 +51,7 @@ function assertBefore(geometry: SliderCrank, angle: number, from: string): void 
   if (angle <= bottom) return;
   throw new MathsError(
     'beyond-bottom',
-    [from],
+    from === 'arc' ? ['arc', 'rotor'] : [from],
     `That is ${angle.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
   );
 }
@@ -268,7 +268,6 @@ export default defineCalculator({
     angle: 'angle',
     arc: 'arc',
   },
-  refusedBy: { 'beyond-bottom': ['rotor'] },
   compute: (v) => {
     const geometry = sliderCrank(v);
     const there = v.given === 'other' ? otherCrank(v) : geometry;

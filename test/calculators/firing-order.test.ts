@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import firingOrder from '../../calculators/plate/firing-order/calculator.tsx';
+import { presetFields, presets } from '../../calculators/plate/firing-order/presets.ts';
+import { evaluate } from '../../calculators/frame/evaluate.ts';
+import type { AnyCalculator } from '../../calculators/frame/types.ts';
+
+/** The ways on from a crank whose pins stand so many degrees after the first. */
+function onwards(...pins: readonly number[]) {
+  const texts = Object.fromEntries(pins.map((pin, i) => [`pin-${String(i + 1)}`, String(pin)]));
+  const given = { cylinders: String(pins.length), turning: 'anticlockwise', ...texts };
+  const { values, results } = evaluate(firingOrder as unknown as AnyCalculator, given, {
+    lengths: 'mm',
+  });
+  const [layout, setting] = firingOrder.onwards!(values as never, results as never);
+  return { layout: layout!, setting: setting! };
+}
+
+describe('the plate of a crank', () => {
+  // A pin that follows by 240° comes to the top 120° later, and its set stands 120° on.
+  it('has its sets in the order of the cylinders, each on from the one before', () => {
+    expect(onwards(0, 240, 120).layout.query).toEqual({
+      ...{ sets: '3', turning: 'anticlockwise', 'spacing-2': '120deg', 'spacing-3': '120deg' },
+    });
+    expect(onwards(0, 120, 240).layout.query).toMatchObject({
+      ...{ 'spacing-2': '240deg', 'spacing-3': '240deg' },
+    });
+    expect(onwards(0, 90).layout.query).toMatchObject({ 'spacing-2': '270deg' });
+    expect(onwards(0).layout.query).toEqual({ sets: '1' });
+  });
+
+  it('has one set for cylinders that fire together, which are set as one', () => {
+    const four = onwards(0, 180, 180, 0);
+    expect(four.layout.query).toMatchObject({ sets: '2', 'spacing-2': '180deg' });
+    expect(four.setting.words).toBe('Set these sets of points from one plate');
+    expect(four.setting.query).toMatchObject({ cylinders: '2' });
+    expect(onwards(0, 240, 120).setting.words).toBe('Set these cylinders from one plate');
+  });
+
+  it('goes with the example’s engine where stroke or rod are the example’s', () => {
+    expect(onwards(0, 180).setting.from).toEqual(expect.arrayContaining(['pin', 'stroke', 'rod']));
+  });
+});
+
+describe('a usual crank', () => {
+  const fields = (name: string, place: readonly number[]) => {
+    const preset = presets.find((one) => one.name === name)!;
+    return Object.fromEntries(presetFields(preset, { place: [...place] } as never, 100));
+  };
+
+  it('keeps the spacing that the throws have, and takes the usual one where they have none', () => {
+    expect(fields('Triple, 120°', [140, 0, 70])).toEqual({
+      ...{ cylinders: 3, 'pin-1': 0, 'pin-2': 240, 'pin-3': 120 },
+      ...{ 'lean-1': 0, 'lean-2': 0, 'lean-3': 0, 'place-1': 0, 'place-2': 70, 'place-3': 140 },
+    });
+    expect(fields('Twin, 180°', [0, 0])).toMatchObject({ 'place-1': 0, 'place-2': 100 });
+    expect(fields('Twin, 180°', [0, 0, 80])).toMatchObject({ 'place-2': 80 });
+  });
+
+  it('of a vee has two cylinders side by side on one throw', () => {
+    expect(fields('Vee twin, 90°', [0, 80])).toMatchObject({
+      ...{ 'lean-1': -45, 'lean-2': 45, 'place-1': 0, 'place-2': 0 },
+    });
+    expect(fields('Vee four, 90°', [0, 80])).toMatchObject({
+      ...{ 'place-1': 0, 'place-2': 0, 'place-3': 80, 'place-4': 80 },
+    });
+  });
+});

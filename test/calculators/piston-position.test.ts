@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import piston from '../../calculators/position/piston-position/calculator.tsx';
+import { carriedOver } from '../../calculators/frame/carry.ts';
+import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
+import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
+
+const calculator = piston as unknown as AnyCalculator;
+const own = { stroke: '51', rod: '104', offset: '0' };
+const other = { given: 'other', 'given-stroke': '54', 'given-rod': '110', 'given-offset': '0' };
+const asked = (texts: Texts) => evaluate(calculator, { ...own, ...texts }, { lengths: 'mm' });
+const at = (angle: string, texts: Texts = {}) => asked({ from: 'angle', angle, ...texts });
+
+describe('piston position and crank angle', () => {
+  it.each(['0', '0.03', '180'])('at %s° a tenth of a mm is worth no number of degrees', (angle) => {
+    const { angle: found, 'degrees-per-tenth': worth } = at(angle).results;
+    expect(found).toBe(Number(angle));
+    expect(worth).toBeInstanceOf(Absent);
+    expect((worth as Absent).why).toMatch(/^At dead centre the piston stands still/);
+  });
+
+  // A pin 10 mm towards the falling side: sines of 10/78.5 and 10/129.5 are 7.32° and 4.43°.
+  it('refuses what lies beyond the bottom of the reader’s own crank, though not of the other', () => {
+    const { problems } = at('178', { ...other, offset: '10' });
+    expect(problems).toEqual([
+      {
+        key: 'angle',
+        sentence: expect.stringContaining(
+          '178.0° before the top, but bottom dead centre is only 177.1°',
+        ),
+      },
+    ]);
+    expect(at('178', { ...other, offset: '10', 'given-offset': '10' }).problems).toHaveLength(1);
+    expect(at('178', other).problems).toEqual([]);
+  });
+
+  it('lays an arc that goes past the bottom to the rotor too, and to the rotor nothing else', () => {
+    const wrong = ({ fields }: ReturnType<typeof asked>): string[] =>
+      fields.filter(({ problem }) => problem !== undefined).map(({ key }) => key);
+    // 60 mm on a rim of 20 mm are 344°.
+    const byArc = asked({ from: 'arc', arc: '60', rotor: '20' });
+    expect(wrong(byArc)).toEqual(['arc', 'rotor']);
+    expect(byArc.problems[0]!.sentence).not.toMatch(/still the example’s/);
+    expect(asked({ from: 'arc', arc: '300' }).problems[0]!.sentence).toContain(
+      'Rotor diameter is still the example’s; give it first.',
+    );
+    const byAngle = at('178', { ...other, offset: '10' });
+    expect(wrong(byAngle)).toEqual(['angle']);
+    expect(byAngle.problems[0]!.sentence).not.toMatch(/Rotor/);
+  });
+
+  it('lays a crank that cannot be to the engine that it belongs to', () => {
+    // A throw of 27 mm and an offset of 20 mm are more than a rod of 40 mm.
+    const state = asked({ ...other, 'given-rod': '40', 'given-offset': '20' });
+    expect(state.problems).toMatchObject([{ key: 'given-offset' }]);
+  });
+
+  // What stood is taken on as the kind of figure that is asked for, as it was told: of the other engine.
+  it('carries a figure on when it is asked for as another kind', () => {
+    const state = asked({ ...other, from: 'angle', angle: '20' });
+    const { texts } = carriedOver(calculator, state, 'from', 'travel');
+    // 27 + 110 − 27 cos 20° − √(110² − (27 sin 20°)²).
+    expect(Number.parseFloat(texts.travel!)).toBeCloseTo(2.0166, 4);
+  });
+});
