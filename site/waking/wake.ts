@@ -2,6 +2,7 @@ import { h } from 'preact';
 import type { Texts } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { addressRead } from '../opening/answering.ts';
+import { keepsLast } from '../opening/keeps-last.ts';
 import { keepsSheet } from '../opening/keeps-sheet.ts';
 import { Live } from '../calculator/Live.tsx';
 import { answerWhenTouched } from './until-touched.ts';
@@ -18,7 +19,7 @@ export const ready = (
     kept,
     demonstration: false,
     stirred,
-    differs: () => location.search !== '' || keepsSheet(),
+    differs: () => location.search !== '' || keepsSheet() || keepsLast(calculator.slug),
     draw: (waking) => h(Live, waking),
     awake: addressRead,
   });
