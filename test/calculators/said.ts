@@ -1,5 +1,5 @@
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import { remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
+import { leadingRemarks, remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { allGiven, reading } from './states.ts';
 
@@ -12,6 +12,12 @@ const given = (slug: string, texts: Texts) => {
 export function said(slug: string, texts: Texts): string {
   const { calculator, state } = given(slug, texts);
   return remarksOf(calculator, state).join('\n');
+}
+
+/** What stands under its answer before all else. */
+export function lookHere(slug: string, texts: Texts): readonly string[] {
+  const { calculator, state } = given(slug, texts);
+  return leadingRemarks(calculator, state, 'mm');
 }
 
 /** What it says of the first rows of a table. */

@@ -41,6 +41,21 @@ it('a slot reaches 15° and no further: 14.8° on are 6.05 mm, 15.3° on 6.21 mm
   expect(judged(52).whole).toEqual([]);
 });
 
+it('a slip in one reading is no turning, and the others stand as they were read', () => {
+  const two = (slip: number) => {
+    const engine: Engine = {
+      ...newEngine('e-2', 'Twin'),
+      figures: { cylinders: 2, stroke: 51, rod: 104, target: 2.2, 'timing-tolerance': 0.75 },
+    };
+    const both = [0, 1].reduce((so, i) => setEntry(so, 'timing', 'found', i, 2.2), engine);
+    return judge(setEntry(both, 'timing', 'left', 1, slip), 'timing', 'mm').rows;
+  };
+  // 22 mm for 2.2, and more than the stroke.
+  for (const slip of [22, 60]) expect(two(slip)[0]!.result, String(slip)).toBe('pass');
+  // 2.4 mm may well be what a turn of the plate came to: the other is to be read again.
+  expect(two(2.4)[0]).toMatchObject({ result: 'unjudged' });
+});
+
 it('beyond 10° it is to be read once more: 9.5° on are 4.47 mm, 10.5° on 4.76 mm', () => {
   expect(words(4.47)).not.toMatch(/once more/);
   expect(words(4.76)).toMatch(/That is much for a slot: read it once more/);

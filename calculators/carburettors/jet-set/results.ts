@@ -2,8 +2,7 @@ import type { Results } from '../../frame/types.ts';
 
 export const results = {
   chosen: {
-    label: 'Fit jet',
-    unjudged: 'Jets of the set',
+    label: 'Best set: jet',
     unit: 'count',
     help: 'Its place in the row.',
     lead: true,

@@ -122,8 +122,8 @@ export function asStamped(spec: Ranged, kept: string): string | undefined {
 }
 
 /**
- * In which unit a bare figure was read, and the unit in which it would be taken and come the nearest to
- * the usual figure; nothing of any other text, and of a quantity that is told in one unit.
+ * In which unit a bare figure was read, and the unit in which it would be taken and come nearest to the
+ * usual figure, if near it at all; nothing of any other text, and of a quantity that is told in one unit.
  */
 export function readIn(spec: Ranged, kept: string, usual: number): ReadIn | undefined {
   const names = TAKEN_FOR[spec.unit];
@@ -135,7 +135,7 @@ export function readIn(spec: Ranged, kept: string, usual: number): ReadIn | unde
   const [found] = names
     .filter((name) => name !== (units[bare.unit].factor ?? bare.unit))
     .map((name) => ({ name, as: convert(parsed.value, name, home) }))
-    .filter(({ as }) => as >= spec.min && as <= spec.max)
+    .filter(({ as }) => as >= spec.min && as <= spec.max && timesApart(as, usual) <= NEAR)
     .sort((a, b) => timesApart(a.as, usual) - timesApart(b.as, usual));
   const read = `This box reads a bare figure in ${IN_WORDS[bare.unit] ?? units[bare.unit].label}`;
   if (found === undefined) return { sentence: `${read}.`, remedy: false };

@@ -61,17 +61,17 @@ function ofThePlaces(found: readonly number[]): string | undefined {
   const numbered = found.map((angle, i) => ({ angle, number: String(i + 1) }));
   const early = numbered.filter(({ angle }) => angle > EARLIEST_SPARK);
   const late = numbered.filter(({ angle }) => angle < 0);
-  const are = (those: typeof numbered): string =>
-    `${cylinders(those.map(({ number }) => number))} ${those.length === 1 ? 'fires' : 'fire'}`;
+  const fire = (those: typeof numbered): string =>
+    `${those.length === 1 ? 'Cylinder' : 'Cylinders'} ${listed(those.map(({ number }) => number))} ${those.length === 1 ? 'fires' : 'fire'}`;
   const said = [
-    early.length === 0
-      ? ''
-      : `${are(early)} more than ${EARLIEST_SPARK}° before the top, where no such engine does.`,
-    late.length === 0 ? '' : `${are(late)} after the top, as the minus says.`,
-  ].filter((words) => words !== '');
-  if (said.length === 0) return undefined;
-  const words = `${said.join(' ')} Check those readings, their unit and their sign before anything is turned.`;
-  return words.charAt(0).toUpperCase() + words.slice(1);
+    ...(early.length === 0
+      ? []
+      : [`${fire(early)} more than ${EARLIEST_SPARK}° before the top, where no such engine does.`]),
+    ...(late.length === 0 ? [] : [`${fire(late)} after the top, as the minus says.`]),
+  ];
+  return said.length === 0
+    ? undefined
+    : `${said.join(' ')} Check those readings, their unit and their sign before anything is turned.`;
 }
 
 /** Pass or fail, and the order of work. */
