@@ -168,12 +168,17 @@ function reckonTop(engine: Engine, bench: Bench): Reckoning {
   return finish([result], [], costs, bench.struck > 0 ? [STRUCK] : []);
 }
 
-/** What the indicator did to a travel that was read by it. */
+/**
+ * What the indicator did to a travel that was read by it.
+ *
+ * @param off How far what was set by it is off, degrees.
+ */
 function indicatorCosts(
   engine: Engine,
   set: number,
   travel: number,
   slope: number,
+  off: number,
   { way, zeroError, upright }: { way: number; zeroError: number; upright: boolean },
   camToo: boolean,
 ): Cost[] {
@@ -202,14 +207,18 @@ function indicatorCosts(
       read: { article: 'where-the-piston-is' },
     });
   }
-  costs.push({
-    cost: Math.abs(zeroError) * slope,
-    unit: 'deg',
-    say: say(
-      'The indicator was not at 0 at the top of this cylinder. Zero it at its highest reading, come to forwards.',
-    ),
-    read: { article: top, heading: 'by-dial-alone' },
-  });
+  const ofZero = Math.abs(zeroError) * slope;
+  // Counted from what it shows at the top, a zero that is off costs nothing.
+  if (ofZero <= 2 * Math.abs(off)) {
+    costs.push({
+      cost: ofZero,
+      unit: 'deg',
+      say: say(
+        'The indicator was not at 0 at the top of this cylinder. Zero it at its highest reading, come to forwards.',
+      ),
+      read: { article: top, heading: 'by-dial-alone' },
+    });
+  }
   return costs;
 }
 
@@ -225,6 +234,7 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
       0,
       positionAt(hidden.geometry, aim),
       slope,
+      result.error,
       {
         way: bench.way,
         upright: bench.upright,
@@ -282,7 +292,7 @@ function reckonTiming(engine: Engine, bench: Bench): Reckoning {
       });
     }
     if (found !== undefined) {
-      own.push(...indicatorCosts(engine, set, card.target, slope, found, true));
+      own.push(...indicatorCosts(engine, set, card.target, slope, lines[set]!.error, found, true));
       if (found.times < 2) {
         own.push({
           cost: (hidden.stick + 0.005) * slope,

@@ -29,7 +29,7 @@ export const fittedFigures = {
   sets: {
     ...howMany(
       'Sets of points',
-      'Empty for one to each cylinder. Fewer where one set fires two cylinders or more at once, with a coil of two leads or a coil for each: gap, timing and plate are then asked for by the set, and its timing is read at the lowest-numbered of its cylinders.',
+      'Empty for one to each cylinder. Fewer where one set fires two cylinders or more at once, with a coil of two leads or a coil for each: gap, timing and plate are then asked for by the set, and its timing is read at the lowest-numbered of its cylinders. All stand on one plate here: where an engine has two, each turns by itself, so keep a sheet for each.',
       MOST_CYLINDERS,
       'a set fires a cylinder at least, and the sheet has boxes for no more',
     ),

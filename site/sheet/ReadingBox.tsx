@@ -25,6 +25,9 @@ interface Props extends BoxProps {
   readonly kind?: Manner['kind'];
 }
 
+/** Letters beyond which a text needs smaller type to stand whole in its box. */
+const LONG = 6;
+
 /** One box of the order of work: a figure as found or as left at one cylinder. */
 export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }: Props) {
   const box = { kind: 'reading', step, moment, index } as const;
@@ -57,7 +60,7 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
   const { label } = units[fieldUnit(spec, lengths)];
   return (
     <div class={`box${field.problem === undefined ? '' : ' field-wrong'}`}>
-      <span class="field-box">
+      <span class={shown.length > LONG ? 'field-box field-full' : 'field-box'}>
         <input
           id={id}
           name={placeOf(box)}
@@ -77,6 +80,12 @@ export function ReadingBox({ engine, step, index, moment, kind, lengths, edit }:
           onInput={(event) => type(event.currentTarget.value)}
         />
       </span>
+      {emptied && entry !== null ? (
+        <p class="field-note">
+          What was read stays, and comes back here. It is taken out under “All readings of this
+          step”.
+        </p>
+      ) : null}
       <Doubt id={id} doubt={field.doubt} onType={type} />
       <TextProblem id={`${id}-problem`} problem={field.problem} onType={type} />
     </div>

@@ -4,8 +4,7 @@ import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx
 import jetSet from '../../calculators/carburettors/jet-set/calculator.tsx';
 import slideBalance from '../../calculators/carburettors/slide-balance/calculator.tsx';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
-import { calledAs } from '../../calculators/frame/summary.ts';
-import { remarksOf, restsOnExample } from '../../calculators/frame/whose.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
 const run = (texts: Texts) =>

@@ -206,7 +206,7 @@ describe('firing order', () => {
 
   it('which cylinders may share a coil', () => {
     expect(coils(0, 0)[0]).toBe('may share with 2, which fires at the same time');
-    expect(coils(0, 180)[0]).toBe('with 2, half a turn away, only as a wasted spark (see below)');
+    expect(coils(0, 180)[0]).toBe('with 2, half a turn away, only as a wasted spark (told above)');
     expect(coils(0, 240, 120)[0]).toMatch(/^needs a coil of its own/);
     const wasted = /A coil shared by cylinders half a turn apart/;
     const plugs = /Of the two plugs of a coil with two leads/;

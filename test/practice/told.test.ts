@@ -89,6 +89,15 @@ describe('what it tells of the timing', () => {
   });
 });
 
+it('a zero of the indicator that is off is reproached where it told, and not where it was counted from', () => {
+  const engine = inventEngine(4711, 'figure');
+  const off = { inHole: 'indicator', zero: 0.5 } as const;
+  const aim = targetAngle(engine);
+  expect(told(engine, { ...off, crank: -aim })).not.toContain('was not at 0');
+  // Half a millimetre is worth some two degrees there.
+  expect(told(engine, { ...off, crank: -aim - 3 })).toContain('was not at 0');
+});
+
 describe('what it tells of carburettors', () => {
   it('a float that was not looked at, or has fuel in it', () => {
     const whole = inventFloat(4711);

@@ -21,7 +21,7 @@ export function coilWords(v: Values, computed: Computed, index: number): string 
     together.length === 0 ? '' : `may share with ${listed(together)}, which fires at the same time`,
     opposite.length === 0
       ? ''
-      : `with ${listed(opposite)}, half a turn away, only as a wasted spark (see below)`,
+      : `with ${listed(opposite)}, half a turn away, only as a wasted spark (told above)`,
   ].filter((words) => words !== '');
   return each.length === 0
     ? 'needs a coil of its own: a spare spark would fall in another’s charge'

@@ -21,8 +21,8 @@ export const results = {
     jumps: true,
   },
   uneven: {
-    label: 'Longest less shortest interval',
-    short: 'Longest less shortest',
+    label: 'Uneven by: longest interval less shortest',
+    short: 'Uneven by',
     unit: 'deg',
     help: '0 fires evenly. Cylinders that fire together count as one.',
     lead: true,

@@ -20,7 +20,7 @@ export const inputs = {
     kind: 'number',
     group: wanted,
     label: 'Cylinders',
-    help: 'Each with its own set of points on the one plate.',
+    help: 'Each with its own set of points on the one plate. Of two plates each is set by itself.',
     unit: 'count',
     min: 1,
     max: mostCylinders,
