@@ -63,6 +63,7 @@ it('one file alone touches what the sheet keeps in the browser', () => {
   expect(touching).toEqual([
     // The last figures of each calculator, which are no part of the sheet.
     'site/calculator/last-time.ts',
+    'site/opening/keeps-last.ts',
     // Asks whether there is a sheet at all, so that its code need not be fetched for it.
     'site/opening/keeps-sheet.ts',
     // The choice of lengths, which is no part of the sheet.

@@ -275,7 +275,7 @@ describe('a hole between two others, held along by one distance alone', () => {
   // By the same the error of its place comes from 1.747 to 1.196 of that of a distance.
   it('is told which to measure next, and what that gains', () => {
     expect(said).toContain(
-      'Hole 5 is held least. To measure from hole 1 to 5 as well would make its place surer by 32 %.',
+      'Hole 5 is held least. To measure from hole 1 to 5 as well would make its place surer by 32%.',
     );
   });
 });
