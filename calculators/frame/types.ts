@@ -40,6 +40,8 @@ export interface NumberInput extends InputBase {
   readonly whole?: boolean;
   /** Set where it is often stamped on the part in hundredths of a millimetre: the bore of a jet. */
   readonly stamped?: boolean;
+  /** Set where engines are so alike in it that ten times as much, or a tenth, is a slip of the point. */
+  readonly alike?: boolean;
   /**
    * What is said of a text that names the figure otherwise than by its quantity, such as the gauge number
    * of a wire, and what to type for it; nothing of any other text.

@@ -185,7 +185,7 @@ export const leadingRemarks = (
   );
 
 /** Begins the words of a verdict that waits for figures of the reader. */
-export const NOT_YET = 'not judged yet:';
+export const NOT_YET = 'not judged yet, since';
 
 /** The words of a table's verdict on a row, as they may be said; of the example, as its caption says. */
 export function verdictOf(

@@ -105,7 +105,7 @@ describe('what holds for columns or rows alike is said once, above them', () => 
     const html = tableOf('plate-setting', 'fired-1=2.3mm');
     expect(html.match(/not judged yet/g)).toHaveLength(1);
     expect(notesIn(html).at(-1)).toMatch(
-      /^Within tolerance: not judged yet: .* still the example’s\.$/,
+      /^Within tolerance: not judged yet, since .* still the example’s\.$/,
     );
     expect(html).not.toContain('row-words');
   });

@@ -101,6 +101,33 @@ describe('a bare figure that would pass in another unit', () => {
     expect(doubtOfBox('1.2', { max: 40, isError: true })).toBeUndefined();
   });
 
+  // 100 is ten times 10 and 10.2 times 9.8; 1 is a tenth. In no other unit would they be near.
+  it('is a slip of the point where engines are alike in it', () => {
+    const of = (text: string, more: Partial<FieldSpec> = {}) =>
+      doubtOfBox(text, { max: 200, alike: true, ...more });
+    expect(of('98')).toBe(
+      'Read as 98 mm, far from what is usual here, about 10 mm. If the point stands in the wrong place, type “9.8 mm”. If it is right, type “98 mm”.',
+    );
+    expect(of('98', { alike: false })).toBeUndefined();
+    expect(of('61')).toMatch(/type “6\.1 mm”/);
+    expect(of('59')).toBeUndefined();
+    expect(of('98 mm')).toBeUndefined();
+    // A hundred times less is no slip of one place, and an inch is nearer than a tenth.
+    expect(of('0.1')).toBeUndefined();
+    expect(of('1')).toMatch(/If it is 1 in, type “1 in”/);
+  });
+
+  it.each([
+    ['piston-position', 'travel', '18', '1.8 mm'],
+    ['plate-setting', 'fired-1', '19.5', '1.95 mm'],
+    ['plate-setting', 'target', '22', '2.2 mm'],
+    ['squish-velocity', 'squish', '14', '1.4 mm'],
+    ['compression', 'head-volume', '150', '15 cc'],
+    ['breaker-cam', 'gap', '3.5', '0.35 mm'],
+  ])('%s: %s of %s may be %s', (slug, key, text, meant) => {
+    expect(typed(slug, key, text).doubt).toContain(`type “${meant}”. If it is right, type “`);
+  });
+
   it('is never one that a calculator opens with', () => {
     for (const calculator of calculators) {
       const { fields } = evaluate(calculator, {}, { lengths: 'mm' });

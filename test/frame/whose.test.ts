@@ -66,7 +66,7 @@ describe('whose a figure is', () => {
       'Not judged yet: the size. Shape and width are still the example’s; give them first.',
       'Not judged yet: the second share. Width and gap 2 are still the example’s; give them first.',
     ]);
-    expect(verdictOf(calculator, own, 'gaps', 'mm', 2)).toMatch(/^not judged yet: /);
+    expect(verdictOf(calculator, own, 'gaps', 'mm', 2)).toMatch(/^not judged yet, since /);
     expect(whoseAnswer(calculator, own)).toBe(
       '2 figures are still the example’s: shape and width.',
     );
@@ -305,9 +305,9 @@ describe('the verdict of a row', () => {
     expect([of(allBut(), 1), of(allBut(), 2)]).toEqual(['', 'too wide']);
     expect([of(run(), 1), of(run(), 2)]).toEqual(['', 'too wide']);
     expect(of(allBut('gap-1'), 1)).toBe('');
-    expect(of(allBut('gap-2'), 2)).toBe('not judged yet: gap 2 is still the example’s.');
+    expect(of(allBut('gap-2'), 2)).toBe('not judged yet, since gap 2 is still the example’s.');
     expect(of(allBut('gap-2', 'width'), 2)).toBe(
-      'not judged yet: width and gap 2 are still the example’s.',
+      'not judged yet, since width and gap 2 are still the example’s.',
     );
     expect(of(allBut('gap-1'), 2)).toBe('too wide');
   });

@@ -9,6 +9,8 @@ export interface Ranged {
   readonly whole?: boolean | undefined;
   /** Whether it is often stamped on the part in hundredths of a millimetre. */
   readonly stamped?: boolean | undefined;
+  /** Whether engines are so alike in it that ten times as much is a slip of the point. */
+  readonly alike?: boolean | undefined;
   /** The ± of a reading: small whatever its range. */
   readonly isError?: boolean | undefined;
 }

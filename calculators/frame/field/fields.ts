@@ -26,6 +26,7 @@ export type FieldSpec = Pick<
   | 'why'
   | 'whole'
   | 'stamped'
+  | 'alike'
   | 'otherwise'
   | 'step'
   | 'reads'

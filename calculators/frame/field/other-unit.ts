@@ -1,3 +1,4 @@
+import { plainDecimal } from '../../maths/numeric/rounding.ts';
 import { convert, type Unit } from '../../maths/units/units.ts';
 import { fieldUnit, type Ranged } from './field-unit.ts';
 import { withUnit } from '../text/format.ts';
@@ -15,8 +16,13 @@ export const TAKEN_FOR: Partial<Record<UnitName, readonly Unit[]>> = {
 const FAR = 8;
 /** The same of pressures: 7 times apart are kPa and psi. */
 const FAR_OFF: Partial<Record<UnitName, number>> = { kPa: 4 };
+/** The same of what engines are alike in. */
+const FAR_WHERE_ALIKE = 6;
 /** In another unit it was meant where it comes as near as this to the usual one. */
 const NEAR = 3.2;
+
+/** No figure is typed with more digits. */
+const SLIP_DIGITS = 6;
 
 /** How many times as large as another a figure is, or as small. */
 export const timesApart = (value: number, other: number): number =>
@@ -35,6 +41,19 @@ function bareIn(kept: string, home: UnitName): { typed: string; unit: UnitName }
   return unit === undefined ? undefined : { typed: typed.trim(), unit };
 }
 
+/** What is said of a figure that would be near the usual one with its point one place on; nothing of another. */
+function slipOf(
+  { alike }: Ranged,
+  value: number,
+  usual: number,
+  read: UnitName,
+): string | undefined {
+  const meant = Math.abs(value) > Math.abs(usual) ? value / 10 : value * 10;
+  if (!alike || timesApart(meant, usual) > NEAR) return undefined;
+  const digits = plainDecimal(Number(toShown(meant, read).toPrecision(SLIP_DIGITS)));
+  return `If the point stands in the wrong place, type “${digits} ${units[read].label}”.`;
+}
+
 /**
  * A doubt about a figure that was typed bare: it is far from what is usual, and the same digits in
  * another unit would be near. Nothing where there is none, or where nothing is usual.
@@ -50,7 +69,7 @@ export function doubtOf(
 ): string | undefined {
   const names = TAKEN_FOR[spec.unit];
   const home = units[spec.unit].factor;
-  if (names === undefined || home === undefined || spec.isError || value === 0) return undefined;
+  if (home === undefined || spec.isError || value === 0) return undefined;
   if (usual === undefined || usual === 0) return undefined;
   const bare = bareIn(kept, spec.unit);
   // Typed with the other choice of lengths, it stands in the box turned into these.
@@ -59,19 +78,24 @@ export function doubtOf(
   if (stamped !== undefined && timesApart(stamped, usual) < timesApart(value, usual)) {
     return `Read as ${bare.typed} ${units[bare.unit].label}. ${asStamped(spec, kept)!} If it is right, type “${bare.typed} ${units[bare.unit].label}”.`;
   }
-  if (!isFar(value, usual, spec.unit)) return undefined;
+  const far = spec.alike ? FAR_WHERE_ALIKE : (FAR_OFF[spec.unit] ?? FAR);
+  if (timesApart(value, usual) < far) return undefined;
   const read = units[bare.unit].factor;
   const digits = read === home ? value : convert(value, home, read ?? home);
-  const [meant] = names
+  const [meant] = (names ?? [])
     .filter((name) => name !== read)
     .map((name) => ({ name, as: convert(digits, name, home) }))
     .filter(({ as }) => as >= spec.min && as <= spec.max && timesApart(as, usual) <= NEAR)
     .sort((a, b) => timesApart(a.as, usual) - timesApart(b.as, usual));
-  if (meant === undefined) return undefined;
+  const otherwise =
+    meant === undefined
+      ? slipOf(spec, value, usual, bare.unit)
+      : `If it is ${bare.typed} ${meant.name}, type “${bare.typed} ${meant.name}”.`;
+  if (otherwise === undefined) return undefined;
   const about = Number(toShown(usual, fieldUnit(spec, lengths)).toPrecision(2));
   const mostly = withUnit(String(about).replace('-', '−'), fieldUnit(spec, lengths));
   const as = `${bare.typed} ${units[bare.unit].label}`;
-  return `Read as ${as}, far from what is usual here, about ${mostly}. If it is ${bare.typed} ${meant.name}, type “${bare.typed} ${meant.name}”. If it is right, type “${as}”.`;
+  return `Read as ${as}, far from what is usual here, about ${mostly}. ${otherwise} If it is right, type “${as}”.`;
 }
 
 /** A fraction smaller than one, or with a whole number before it, as of an inch. */

@@ -70,6 +70,7 @@ export const inputs = {
     min: 0.1,
     why: 'a head holds something, and half a litre is more than any head here',
     default: demoHead.volume,
+    alike: true,
     when: onBench,
   },
   'whole-volume': {

@@ -37,6 +37,7 @@ export const inputs = {
     max: 20,
     why: 'it is a distance, and wider than that there is no squish',
     default: demoHead.squish,
+    alike: true,
     step: 0.05,
     error: 0.05,
   },

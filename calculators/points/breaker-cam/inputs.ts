@@ -31,6 +31,7 @@ export const inputs = {
     max: 5,
     why: 'with no gap the points never open, and no set of points opens further',
     default: demoCam.gap,
+    alike: true,
     givesWay: (own, values) => {
       const lift = values['lift'] as number;
       return own < lift ? undefined : (demoCam.gap / demoCam.lift) * lift;

@@ -89,6 +89,7 @@ export const inputs = {
     max: 200,
     why: 'travel is counted down from the top, and no engine here has a longer stroke',
     default: demoTiming.travel,
+    alike: true,
     step: 0.05,
     error: 0.02,
     when: (v) => v.from === 'travel',
