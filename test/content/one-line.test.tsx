@@ -50,6 +50,7 @@ describe('a figure and its unit stand on one line', () => {
     ['hole 6 mm wide, pin 0.4, set 2 mm', 'hole [6 mm] wide, pin 0.4, set [2 mm]'],
     ['the first hole 2\u00A0mm out', 'the first hole 2\u00A0mm out'],
     ['by J. P. Den Hartog, C. F. Taylor', 'by [J. P. Den] Hartog, [C. F. Taylor]'],
+    ['draws 6 A. The third', 'draws [6 A]. The third'],
     ['McGraw-Hill, an e-Handbook of 14-Inch', '[McGraw-Hill], an [e-Handbook] of 14-Inch'],
     ['well-known, at its top. Then half', 'well-known, at its top. Then half'],
     ['to a taper, 1 in 50. Lower it 1 in', 'to a taper, [1 in 50]. Lower it [1 in]'],
