@@ -80,6 +80,21 @@ describe('what stands under an answer that is not to be gone by', () => {
     expect(of('3')[0]).toMatch(/is more than such engines have, 4 to 18/);
   });
 
+  it('compression, fuel-and-oil: a crown that meets the head, a tank with too little oil', () => {
+    expect(lookHere('compression', { deck: '-2', gasket: '1' })[0]).toMatch(
+      /^With these heights the crown meets the head before the top\.$/,
+    );
+    expect(lookHere('fuel-and-oil', { already: '2', 'already-ratio': '250' })[0]).toMatch(
+      /^Take care, in the tank: 250 to 1 is less oil/,
+    );
+  });
+
+  it('port-timing: a skirt that opens the exhaust into the crankcase', () => {
+    expect(lookHere('port-timing', { skirt: '30' }).join('\n')).toMatch(
+      /^At the top the skirt ends .* above the exhaust’s bottom edge/m,
+    );
+  });
+
   it('hole-pattern, port-timing, fuel-and-oil: contradictions, an exhaust that opens late, no oil', () => {
     expect(lookHere('fuel-and-oil', { ratio: '250' })[0]).toMatch(
       /^Take care: 250 to 1 is less oil/,

@@ -111,6 +111,8 @@ describe('piston clearance', () => {
       /^Fail: the ovality is over 0\.05 mm; no ring seals in it for long\.[^]*^The next oversize that takes taper and ovality away is 0\.25 mm over\.$/m,
     );
     expect(of({ 'along-1': '50.06', 'across-1': '50.06' })).toMatch(/^Fail: the taper is over/m);
+    // A bore that is round and straight wants no oversize.
+    expect(of({})).not.toMatch(/oversize that takes|Honing within/);
     expect(worn('50', '50.06', { ...oval, standard: '49' })).toMatch(
       /is 1\.25 mm over\. That is much: ask the maker/,
     );

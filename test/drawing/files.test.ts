@@ -14,7 +14,7 @@ import { wordsWidth } from '../../calculators/drawing/holding-words.ts';
 import { tilesOf } from '../../calculators/drawing/tiles.ts';
 import { withoutBars } from '../../calculators/drawing/without-bars.ts';
 import degreeDisc from '../../calculators/plate/degree-disc/calculator.tsx';
-import { discOf } from '../../calculators/plate/degree-disc/files.ts';
+import { discOf, tapeOf } from '../../calculators/plate/degree-disc/files.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { patternDrawing } from '../../calculators/plate/hole-pattern/template.ts';
 import holePattern from '../../calculators/plate/hole-pattern/calculator.tsx';
@@ -253,6 +253,16 @@ describe('disc and tape', async () => {
       const names = drawing.shapes.flatMap(({ name }) => name ?? []);
       expect(new Set(names).size).toBe(names.length);
     }
+  });
+
+  it('the tape says what rotor and engine it is for', () => {
+    const of = tapeOf(evaluate(degreeDisc, { rotor: '96' }, { lengths: 'mm' }).values as never);
+    const words = of.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape.text] : []));
+    expect(words).toContainEqual(
+      expect.stringMatching(
+        /^Tape for a rotor of 96\smm\. Stroke \d+\smm, rod \d+\smm; crank turns/,
+      ),
+    );
   });
 
   it('goes on A4, two sheets, bars true', async () => {

@@ -213,3 +213,13 @@ describe('a tolerance of the sheet that would pass anything', () => {
     );
   });
 });
+
+it('a stroke typed ten times too large is offered in no unit that makes another engine of it', () => {
+  const stroke = (text: string): string | undefined =>
+    readNumber(base, { kind: 'figure', key: 'stroke' }, text, { lengths: 'mm' }).problem;
+  // 540 thou are 13.7 mm.
+  expect(stroke('540')).toBeDefined();
+  expect(stroke('540')).not.toContain('thou');
+  // 2125 thou are 54 mm.
+  expect(stroke('2125')).toContain('type “2125 thou”');
+});
