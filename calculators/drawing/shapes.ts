@@ -77,12 +77,6 @@ export interface Text extends Drawn {
 
 export type Shape = Circle | Line | Arc | Slot | Path | Text;
 
-/** What shapes are drawn of: of a path its edges. */
-export type Piece = Exclude<Shape, Path> | Edge;
-
-export const piecesOf = (shapes: readonly Shape[]): readonly Piece[] =>
-  shapes.flatMap((shape): readonly Piece[] => (shape.kind === 'path' ? shape.edges : [shape]));
-
 export interface Drawing {
   readonly title: string;
   /** The rectangle that holds all shapes with their lettering. */

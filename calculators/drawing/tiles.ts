@@ -1,5 +1,6 @@
 import { barRoom, provingBars } from './proving-bar.ts';
-import { isClear } from './clear-place.ts';
+import { fromEdge } from '../maths/plate/from-edge.ts';
+import { edgesOf } from './edges-of.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { line, text, type Drawing, type Shape } from './shapes.ts';
 
@@ -114,7 +115,9 @@ export function tilesOf(
       ],
     };
   });
-  const clear = isClear(drawing.shapes, ARM + CLEAR);
+  const edges = drawing.shapes.flatMap(edgesOf);
+  const clear = (x: number, y: number): boolean =>
+    edges.every((edge) => fromEdge(edge, x, y) >= ARM + CLEAR);
   /** Two places on the joint of each sheet, clear of what is drawn there where any of them is. */
   const within = (
     from: number,

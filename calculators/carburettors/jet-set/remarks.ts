@@ -14,11 +14,11 @@ const among = (v: Values, known: Known): string =>
     : ` within ${fixed(v.tolerance, 1)} per cent${orAssumed(known, 'tolerance')} of the size wanted`;
 
 /** Whether the best set holds jets that are themselves to be rejected. */
-const isMisfit = (v: Values, { against, ...computed }: Computed): boolean =>
-  !(against instanceof Absent) &&
-  chosenOf({ ...computed, against }).some((n) =>
-    isRejected(v, (against as readonly number[])[n - 1]!),
-  );
+function isMisfit(v: Values, computed: Computed): boolean {
+  const { against } = computed;
+  if (against instanceof Absent) return false;
+  return chosenOf(computed).some((n) => isRejected(v, (against as readonly number[])[n - 1]!));
+}
 
 function ofTheMisfit(v: Values, computed: Computed, known: Known): string | undefined {
   return isMisfit(v, computed)
