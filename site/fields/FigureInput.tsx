@@ -12,6 +12,7 @@ import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { boxClass, bringsUnit, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { leaveFocus } from './leave-focus.ts';
+import { useBoxText } from './use-box-text.ts';
 import { useDraft } from './use-draft.ts';
 
 interface Props {
@@ -36,16 +37,12 @@ function useTyping({ field, lengths, onText }: Typing) {
     keep(typed, kept);
     onText(key, kept);
   };
-  const step = (by: number, box: HTMLInputElement | null | undefined): void => {
+  const step = (by: number): void => {
     const size = roundStep(spec, shown);
     const next = onStep(toShown(field.value ?? spec.min, shown) + by * size, size);
     const low = edgeIn(spec.min, shown, 1, spec.step);
     const high = edgeIn(spec.max, shown, -1, spec.step);
-    const stepped = plainText(Math.min(high, Math.max(low, next)));
-    // Before all else: a browser lays the whole page out at once when the box in use is written to,
-    // which costs least while nothing else has changed.
-    if (box) box.value = stepped;
-    type(stepped);
+    type(plainText(Math.min(high, Math.max(low, next))));
   };
   return { text, type, step };
 }
@@ -89,10 +86,11 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
   const { key } = field;
   const id = fieldId(idPrefix, key);
   const { text, type, step } = typing;
+  const boxText = useBoxText(text);
   const keys = (event: TargetedKeyboardEvent<HTMLInputElement>): void => {
     if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault();
-      step(event.key === 'ArrowUp' ? 1 : -1, event.currentTarget);
+      step(event.key === 'ArrowUp' ? 1 : -1);
     } else if (event.key === 'Enter') {
       event.preventDefault();
       // Confirmed as it stands, the example's figure becomes the reader's.
@@ -102,6 +100,7 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
   };
   return (
     <input
+      {...boxText}
       id={id}
       name={key}
       type="text"
@@ -109,7 +108,6 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
       autocomplete="off"
       autocapitalize="off"
       spellcheck={false}
-      value={text}
       aria-invalid={field.problem === undefined ? undefined : 'true'}
       aria-describedby={describedBy(id, field, mark, help)}
       onInput={(event) => type(event.currentTarget.value)}
@@ -147,8 +145,7 @@ export function FigureInput(props: Props) {
   const typing = useTyping(props);
   const { step } = typing;
   const name = inSentence(spec.label);
-  const stepBy = (by: number) => (event: TargetedMouseEvent<HTMLButtonElement>) =>
-    step(by, event.currentTarget.parentElement?.querySelector('input'));
+  const stepBy = (by: number) => (): void => step(by);
 
   return (
     <div class={`field${field.problem === undefined ? '' : ' field-wrong'}`}>

@@ -10,6 +10,8 @@ interface Done {
   readonly written: readonly string[];
   /** Whether the picture was drawn with them. */
   readonly picture: boolean;
+  /** What was written after the box in use. */
+  readonly afterBox: readonly string[];
 }
 
 /** Steps the field in use up and down, so often, with no paint between. */
@@ -37,6 +39,17 @@ const press = (page: Page, times: number): Promise<Done> =>
       characterData: true,
       characterDataOldValue: true,
     });
+    const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!;
+    let box = 0;
+    Object.defineProperty(HTMLInputElement.prototype, 'value', {
+      ...value,
+      set(text: string) {
+        note(observer.takeRecords());
+        if (this === document.activeElement) box = written.length;
+        else written.push('value of another box');
+        value.set!.call(this, text);
+      },
+    });
     for (let i = 0; i < count; i += 1) {
       const key = i % 2 === 0 ? 'ArrowUp' : 'ArrowDown';
       const event = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
@@ -46,7 +59,8 @@ const press = (page: Page, times: number): Promise<Done> =>
     }
     note(observer.takeRecords());
     observer.disconnect();
-    return { written, picture };
+    Object.defineProperty(HTMLInputElement.prototype, 'value', value);
+    return { written, picture, afterBox: written.slice(box) };
   }, times);
 
 const onPage = (slug: string, body: (page: Page) => Promise<void>): Promise<void> =>
@@ -70,6 +84,14 @@ it.each(['port-timing', 'wiring', 'float-level'])(
     });
   },
 );
+
+it('the box in use is written last, so that the page is laid out once', async () => {
+  await onPage('port-timing', async (page) => {
+    const { written, afterBox } = await press(page, 1);
+    expect(written).not.toEqual([]);
+    expect(afterBox).toEqual([]);
+  });
+});
 
 it('the picture is drawn after the paint, also where the next key comes before it', async () => {
   await onPage('port-timing', async (page) => {
