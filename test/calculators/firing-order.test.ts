@@ -11,8 +11,8 @@ function onwards(...pins: readonly number[]) {
   const { values, results } = evaluate(firingOrder as unknown as AnyCalculator, given, {
     lengths: 'mm',
   });
-  const [layout, setting] = firingOrder.onwards!(values as never, results as never);
-  return { layout: layout!, setting: setting! };
+  const [layout, setting, wiring] = firingOrder.onwards!(values as never, results as never);
+  return { layout: layout!, setting: setting!, wiring };
 }
 
 describe('the plate of a crank', () => {
@@ -34,6 +34,14 @@ describe('the plate of a crank', () => {
     expect(four.setting.words).toBe('Set these sets of points from one plate');
     expect(four.setting.query).toMatchObject({ cylinders: '2' });
     expect(onwards(0, 240, 120).setting.words).toBe('Set these cylinders from one plate');
+  });
+
+  it('has a coil for each set, of two leads where each fires two, and none is told where they differ', () => {
+    expect(onwards(0, 240, 120).wiring?.query).toEqual({ coils: '3' });
+    expect(onwards(0, 180, 180, 0).wiring?.query).toEqual({ coils: '2', leads: 'two' });
+    expect(onwards(0, 0).wiring?.query).toEqual({ coils: '1', leads: 'two' });
+    expect(onwards(0, 0, 180).wiring).toBeUndefined();
+    expect(onwards(0, 0, 0).wiring).toBeUndefined();
   });
 
   it('goes with the example’s engine where stroke or rod are the example’s', () => {

@@ -92,6 +92,11 @@ describe('wiring', () => {
   };
   const of = (texts: Record<string, string>) => said('wiring', { ...loop, ...texts });
 
+  it('warns of a lead left off where a coil fires two plugs', () => {
+    expect(of({ leads: 'two' })).toContain('With one lead off, neither plug fires');
+    expect(of({ leads: 'one' })).not.toContain('neither plug fires');
+  });
+
   it('the loss against what is allowed', () => {
     // 6 A × 0.0873 Ω are 0.524 V; 1 less the square of 0.9563 is 0.085.
     expect(of({})).toContain(

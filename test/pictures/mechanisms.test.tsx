@@ -552,8 +552,11 @@ describe('the circuit from battery to points', () => {
   );
 
   it('leaves no wire hanging: each end lies on another line, a contact or a plate', () => {
-    for (const earth of ['negative', 'positive']) {
-      const sheet = circuit({ coils: '2', ballast: '1.5', earth });
+    const states = ['negative', 'positive'].flatMap((earth) =>
+      ['one', 'two'].map((leads) => ({ earth, leads })),
+    );
+    for (const state of states) {
+      const sheet = circuit({ coils: '2', ballast: '1.5', ...state });
       const all = sheet.shapes.filter(({ classes }) => !classes.includes('pointer'));
       const loose = wires(sheet).flatMap((line) =>
         [line[0]!, line.at(-1)!].filter(
@@ -571,6 +574,28 @@ describe('the circuit from battery to points', () => {
         ),
       );
       expect(loose).toEqual([]);
+    }
+  });
+
+  it('gives a coil of two leads a plug at either end of its winding, and that no way to the points', () => {
+    const plugs = (leads: string) => shapesOf(circuit({ coils: '2', leads }), 'plug');
+    expect(plugs('one')).toHaveLength(2);
+    expect(plugs('two')).toHaveLength(4);
+    const sheet = circuit({ coils: '1', leads: 'two' });
+    const words = sheet.texts.map((text) => text.words);
+    expect(words).toContain('plugs');
+    expect(words).not.toContain('plug');
+    const tips = plugs('two').map(middleOf);
+    expect(new Set(tips.map(([x]) => x)).size).toBe(2);
+    const primary = shapesOf(sheet, 'wire-live').flatMap(({ lines }) => lines.flat());
+    const [, coilAt] = middleOf(shapesOf(sheet, 'plates').at(-1)!);
+    // All of the high tension lies above the coil's core and the plugs' gaps.
+    const secondary = wires(sheet)
+      .filter((line) => line.every(([, y]) => y > 110 && y < coilAt + 4))
+      .filter((line) => line.some(([x]) => tips.some(([tip]) => Math.abs(tip - x) < 0.3)));
+    expect(secondary).toHaveLength(2);
+    for (const [x, y] of secondary.flat()) {
+      for (const [px, py] of primary) expect(distance([x, y], [px, py])).toBeGreaterThan(5);
     }
   });
 

@@ -97,15 +97,17 @@ export function evenTops(order: readonly number[]): readonly number[] {
 /** Cylinders nearer to each other than this fire together, from one set; degrees of the crank. */
 export const TOGETHER = 0.1;
 
+/** Whether two cylinders with these tops, degrees of the crank, fire together. */
+const areTogether = (a: number, b: number): boolean =>
+  Math.min(withinTurn(a - b), withinTurn(b - a)) < TOGETHER;
+
 /** The directions in which sets of points stand, in the order of their cylinders: one for those that fire together. */
 export const setDirections = (tops: readonly number[]): readonly number[] =>
-  tops.filter((top, i) =>
-    tops
-      .slice(0, i)
-      .every(
-        (earlier) => Math.min(withinTurn(top - earlier), withinTurn(earlier - top)) >= TOGETHER,
-      ),
-  );
+  tops.filter((top, i) => !tops.slice(0, i).some((earlier) => areTogether(top, earlier)));
+
+/** How many cylinders each set of points fires, in the order of the sets. */
+export const firedBySets = (tops: readonly number[]): readonly number[] =>
+  setDirections(tops).map((set) => tops.filter((top) => areTogether(top, set)).length);
 
 /** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
 export function unevenness(intervals: readonly number[]): number {

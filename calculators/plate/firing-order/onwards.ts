@@ -1,5 +1,5 @@
 import type { Onward } from '../../frame/types.ts';
-import { setDirections, withinTurn } from '../../maths/crank/firing-order.ts';
+import { firedBySets, setDirections, withinTurn } from '../../maths/crank/firing-order.ts';
 import type { Computed, Values } from './compute.ts';
 
 const degrees = (angle: number): string => `${String(Number(angle.toFixed(6)))}deg`;
@@ -13,10 +13,19 @@ export function plateSpacings(computed: Computed): readonly number[] {
   return sets.slice(1).map((set, i) => withinTurn(set - sets[i]!));
 }
 
+/** What the coils fire, where all are alike: a coil for each set of points, of one plug or of two. */
+function wiring(computed: Computed): Onward['query'] | undefined {
+  const fired = firedBySets(computed.set as readonly number[]);
+  const most = Math.max(...fired);
+  if (most > 2 || fired.some((each) => each !== most)) return undefined;
+  return { coils: String(fired.length), ...(most === 2 ? { leads: 'two' } : {}) };
+}
+
 export function onwards(v: Values, computed: Computed): readonly Onward[] {
   const spacings = plateSpacings(computed);
   const shared = spacings.length + 1 < v.cylinders;
   const from = ['cylinders', 'firing-order', 'pin', 'lean', 'turning'] as const;
+  const coils = wiring(computed);
   return [
     {
       slug: 'plate-layout',
@@ -39,5 +48,8 @@ export function onwards(v: Values, computed: Computed): readonly Onward[] {
       },
       from: [...from, 'stroke', 'rod'],
     },
+    ...(coils
+      ? [{ slug: 'wiring', words: 'Wire their coils from one battery', query: coils, from }]
+      : []),
   ];
 }

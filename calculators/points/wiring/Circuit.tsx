@@ -1,3 +1,4 @@
+import { Fragment } from 'preact';
 import { fixed, inputDigits, showInput } from '../../frame/text/format.ts';
 import type { LengthDisplay } from '../../frame/text/units.ts';
 import { Absent } from '../../frame/types.ts';
@@ -25,6 +26,8 @@ const PRIMARY = { from: 82, to: 138 } as const;
 const POINTS = 192;
 const CONDENSER = 262;
 const PLUG = 336;
+/** The other plug of a coil with two leads. */
+const SECOND_PLUG = 308;
 
 const TURNS = 4;
 const TURN = (PRIMARY.to - PRIMARY.from) / TURNS;
@@ -41,33 +44,51 @@ const head = (x: number, y: number, dx: number, dy: number): string =>
 /** Words that have room between two places, or nothing. */
 const ifRoom = (words: string, room: number): string => (textWidth(words) <= room ? words : '');
 
+/** The high tension: from the secondary to the plug, its other end at the points or at a plug of its own. */
+function Secondary({ y, plugs }: { readonly y: number; readonly plugs: readonly number[] }) {
+  const low = y - 20;
+  const shared = plugs.length > 1;
+  return (
+    <>
+      <path class="wire" d={`M${PRIMARY.from} ${low}h-6V${y - 30}H${PLUG}V${y - 14}`} />
+      <path
+        class="wire"
+        d={`${winding(PRIMARY.from, low, 0)}${shared ? `H${SECOND_PLUG}V${y - 14}` : `h10V${y}`}`}
+      />
+      {plugs.map((x) => (
+        <Fragment key={x}>
+          <path class="wire" d={`M${x} ${y - 2}v4${earth(x, y + 2)}`} />
+          <path class="pointer plug" d={`${head(x, y - 15, 0, 1)}${head(x, y - 1, 0, -1)}`} />
+        </Fragment>
+      ))}
+    </>
+  );
+}
+
 interface CoilProps {
   readonly y: number;
   readonly number: number;
   readonly ampere: number;
   readonly ballast: number;
+  /** Where its plugs stand, one or two. */
+  readonly plugs: readonly number[];
   /** 1 where current flows from the feed to earth, −1 where the feed is the negative side. */
   readonly way: 1 | -1;
 }
 
-/** One coil with the signs of its terminals, its points shut, its condenser and its plug; the first bears the names. */
-function Coil({ y, number, ampere, ballast, way }: CoilProps) {
-  const high = y - 30;
+/** One coil with the signs of its terminals, its points shut, its condenser and its plugs; the first bears the names. */
+function Coil({ y, number, ampere, ballast, plugs, way }: CoilProps) {
   const named = number === 1;
   const start = ballast > 0 ? BALLAST.to : BUS;
   return (
     <g class="coil">
+      <Secondary y={y} plugs={plugs} />
       <path
         class="wire"
-        d={`M${PRIMARY.from} ${y - 20}H${PRIMARY.from - 6}V${high}H${PLUG}V${y - 14}M${PLUG} ${y - 2}v4${earth(PLUG, y + 2)}`}
-      />
-      <path
-        class="wire"
-        d={`${winding(PRIMARY.from, y - 20, 0)}h10V${y}M${POINTS} ${y}H${CONDENSER}v14M${CONDENSER} ${y + 20}V${y + 34}H${POINTS}${earth(POINTS, y + 34)}`}
+        d={`M${POINTS} ${y}H${CONDENSER}v14M${CONDENSER} ${y + 20}V${y + 34}H${POINTS}${earth(POINTS, y + 34)}`}
       />
       <path class="plates" d={`M${CONDENSER - 9} ${y + 14}h18m-18 6h18`} />
       <path class="plates" d={`M${PRIMARY.from + 2} ${y - 10}H${PRIMARY.to - 2}`} />
-      <path class="pointer" d={`${head(PLUG, y - 15, 0, 1)}${head(PLUG, y - 1, 0, -1)}`} />
       {ballast > 0 ? (
         <>
           <rect
@@ -87,7 +108,7 @@ function Coil({ y, number, ampere, ballast, way }: CoilProps) {
         d={`${ballast > 0 ? `M${BUS} ${y}H${BALLAST.from}` : ''}M${start} ${y}H${PRIMARY.from}${winding(PRIMARY.from, y, 1)}H${POINTS}V${y + 10}${fixedContact(POINTS, y + 10)}${movingContact(POINTS, y + 10, false)}M${POINTS} ${y + 26}V${y + 34}`}
       />
       <path class="pointer" d={head(168, y, way, 0)} />
-      {[BUS, PRIMARY.to + 10, POINTS].map((x) => (
+      {[BUS, ...(plugs.length > 1 ? [] : [PRIMARY.to + 10]), POINTS].map((x) => (
         <circle key={x} class="joint" cx={x} cy={y} r={3} />
       ))}
       <circle class="joint" cx={POINTS} cy={y + 34} r={3} />
@@ -108,8 +129,8 @@ function Coil({ y, number, ampere, ballast, way }: CoilProps) {
           <text x={CONDENSER + 14} y={y + 30}>
             condenser
           </text>
-          <text x={PLUG - 12} y={y - 4} text-anchor="end">
-            plug
+          <text x={plugs.at(-1)! - 12} y={y - 4} text-anchor="end">
+            {plugs.length > 1 ? 'plugs' : 'plug'}
           </text>
         </>
       ) : null}
@@ -131,6 +152,7 @@ export function Circuit({ values: v, computed, lengths }: Props) {
   const height = FIRST + PITCH * (v.coils - 1) + 50;
   const positive = v.earth === 'negative';
   const way = positive ? 1 : -1;
+  const plugs = v.leads === 'two' ? [PLUG, SECOND_PLUG] : [PLUG];
   const [load, drop, left] = [computed.load, computed.drop, computed['at-load']] as number[];
   const each = left! / (v.resistance + v.ballast);
   const fuse =
@@ -147,7 +169,7 @@ export function Circuit({ values: v, computed, lengths }: Props) {
       class="plot wiring-circuit"
       viewBox={`0 0 ${String(WIDTH)} ${String(height)}`}
       role="img"
-      aria-label={`Circuit of ${String(v.coils)} ${v.coils === 1 ? 'coil' : 'coils'}, ${v.earth} to earth, ignition on and all points shut: battery ${fixed(v.volts, 1)} volts, ${fixed(load!, 1)} amperes through fuse, switch and wire, which lose ${fixed(drop!, 2)} volts, so that ${fixed(left!, 1)} volts reach the coils.`}
+      aria-label={`Circuit of ${String(v.coils)} ${v.coils === 1 ? 'coil' : 'coils'}${v.leads === 'two' ? ' with two plugs each' : ''}, ${v.earth} to earth, ignition on and all points shut: battery ${fixed(v.volts, 1)} volts, ${fixed(load!, 1)} amperes through fuse, switch and wire, which lose ${fixed(drop!, 2)} volts, so that ${fixed(left!, 1)} volts reach the coils.`}
     >
       <text x={8} y={16} class="axis-text">
         Ignition on, all points shut
@@ -202,6 +224,7 @@ export function Circuit({ values: v, computed, lengths }: Props) {
           number={i + 1}
           ampere={each}
           ballast={v.ballast}
+          plugs={plugs}
           way={way}
         />
       ))}

@@ -138,6 +138,14 @@ export const inputs = {
     whole: true,
     step: 1,
   },
+  leads: choice({
+    assumed: true,
+    group: groups.coils,
+    label: 'Each coil fires',
+    help: 'With two leads it fires two plugs at once, of cylinders that come up together or half a turn apart. For the drawing alone.',
+    options: { one: 'One plug', two: 'Two plugs' },
+    default: 'one',
+  }),
   resistance: {
     ...primaryInputs.resistance,
     group: groups.coils,

@@ -74,6 +74,14 @@ export const remarks = (v: Values, computed: Computed, known: Known): readonly R
       `Left on with all points shut it draws up to ${fixed((computed['shut-current'] as number) + v.others, 1)} A, what the wire itself holds back left out, and every coil heats. Turn the engine until the points are open, or switch off.`,
   },
   {
+    about: 'coils with two leads',
+    quiet: true,
+    say: () =>
+      v.leads === 'two'
+        ? 'The spark of such a coil goes out through one plug and home through the other. With one lead off, neither plug fires, and the high tension looks for a way through the coil itself: common practice. For every test earth both plugs by their bodies, or switch off.'
+        : undefined,
+  },
+  {
     about: 'whether a coil wants a ballast',
     quiet: true,
     say: () => {
