@@ -12,6 +12,7 @@ import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { boxClass, bringsUnit, readAs, textToKeep } from './field-text.ts';
 import { Help } from './Help.tsx';
 import { leaveFocus } from './leave-focus.ts';
+import { toNextBox } from './next-box.ts';
 import { useBoxText } from './use-box-text.ts';
 import { useDraft } from './use-draft.ts';
 
@@ -93,9 +94,11 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
       step(event.key === 'ArrowUp' ? 1 : -1);
     } else if (event.key === 'Enter') {
       event.preventDefault();
-      // Confirmed as it stands, the example's figure becomes the reader's.
-      if (field.origin === 'example') onText(key, field.text);
+      // Confirmed as it stands, the example's figure becomes the reader's, which is to be seen first.
+      const isConfirmed = field.origin === 'example';
+      if (isConfirmed) onText(key, field.text);
       onCommit();
+      if (!isConfirmed && field.problem === undefined) toNextBox(event.currentTarget);
     }
   };
   return (
@@ -107,6 +110,7 @@ function FigureBox({ field, idPrefix, mark, help, typing, onText, onCommit }: Bo
       inputMode="decimal"
       autocomplete="off"
       autocapitalize="off"
+      enterkeyhint="next"
       spellcheck={false}
       aria-invalid={field.problem === undefined ? undefined : 'true'}
       aria-describedby={describedBy(id, field, mark, help)}

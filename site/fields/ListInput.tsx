@@ -6,6 +6,7 @@ import { useState } from 'preact/hooks';
 import { inSentence } from '../../calculators/frame/text/sentence.ts';
 import { bringsUnit, listToKeep, textInList } from './field-text.ts';
 import { Help } from './Help.tsx';
+import { toNextBox } from './next-box.ts';
 import { FieldNotes, Mark, describedBy, fieldId } from './FieldNotes.tsx';
 
 interface Props {
@@ -53,6 +54,7 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
             name={field.key}
             type="text"
             autocomplete="off"
+            enterkeyhint="next"
             spellcheck={false}
             value={text}
             aria-invalid={field.problem === undefined ? undefined : 'true'}
@@ -62,8 +64,10 @@ export function ListInput({ field, lengths, idPrefix, mark, onText, onCommit }: 
             onKeyDown={(event) => {
               if (event.key !== 'Enter') return;
               event.preventDefault();
-              if (field.origin === 'example') onText(field.key, field.text);
+              const isConfirmed = field.origin === 'example';
+              if (isConfirmed) onText(field.key, field.text);
               onCommit();
+              if (!isConfirmed && field.problem === undefined) toNextBox(event.currentTarget);
             }}
           />
           {units[shown].label === '' || bringsUnit(text) ? null : (

@@ -1,0 +1,52 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { field, settled } from './support/calculator.ts';
+import { phone, visit } from './support/page.ts';
+
+const inUse = (page: Page): Promise<string> =>
+  page.evaluate(() => (document.activeElement as HTMLInputElement).name);
+
+const onPage = (path: string, body: (page: Page) => Promise<void>): Promise<void> =>
+  visit({ path: `calculators/${path}`, viewport: phone }, async (page) => {
+    await settled(page);
+    await body(page);
+  });
+
+it('three readings are typed in a row, with one touch and the key that ends a figure', () =>
+  onPage('plate-setting/', async (page) => {
+    await field(page, 'fired-1').focus();
+    await page.keyboard.press('Control+a');
+    for (const reading of ['2,1', '2.3', '2.25']) {
+      await page.keyboard.type(reading);
+      await page.keyboard.press('Enter');
+    }
+    const typed = ['fired-1', 'fired-2', 'fired-3'].map((key) => field(page, key).inputValue());
+    expect(await Promise.all(typed)).toEqual(['2,1', '2.3', '2.25']);
+    expect(await inUse(page)).not.toMatch(/^fired/);
+  }));
+
+it('an example’s figure is confirmed first, and what is refused is stayed with', () =>
+  onPage('piston-position/?travel=2.2mm&stroke=52mm&example=rod', async (page) => {
+    await page.locator('details:has(#rod)').evaluate((group) => group.setAttribute('open', ''));
+    await field(page, 'rod').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('#rod-mark').innerText()).toBe('yours');
+    expect(await inUse(page)).toBe('rod');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inUse(page)).toBe('offset');
+    await field(page, 'stroke').fill('x');
+    await field(page, 'stroke').press('Enter');
+    expect(await inUse(page)).toBe('stroke');
+  }));
+
+it('from the last box in sight the keys go down', () =>
+  onPage('piston-position/?travel=2.2mm', async (page) => {
+    const last = page
+      .locator('[data-calculator] input[type="text"]')
+      .filter({ visible: true })
+      .last();
+    await last.focus();
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inUse(page)).toBeUndefined();
+  }));
