@@ -77,7 +77,7 @@ export function provingBars(
       line('proving', left, bottom + y, left + (y % BAR_UP === 0 ? 2 : 1) * TICK, bottom + y),
     ),
     ...(lengths === 'in' ? inchBars(left, bottom, ticks) : []),
-    ...[...words, 'Print at 100 %, not fitted to the page, then measure both.'].map((row, i) =>
+    ...[...words, 'Print at 100%, not fitted to the page, then measure both.'].map((row, i) =>
       text(left, bottom - first - i * ROW, LETTER, row, 'start', 0, 'proving'),
     ),
   ];

@@ -21,6 +21,6 @@ export function dwellAngle(typed: string): string | undefined {
   const [, digits] = ANGLE.exec(text) ?? [];
   const share = digits === undefined ? NaN : (numberOf(digits) / TURN) * 100;
   if (!(share > 0 && share < 100)) return undefined;
-  const two = share < 50 ? `, of two type “${short(2 * share)} %”` : '';
-  return `“${text}” is an angle of the cam, and this box holds the part of the time. On a cam of one lobe type “${short(share)} %”${two}.`;
+  const two = share < 50 ? `, of two type “${short(2 * share)}%”` : '';
+  return `“${text}” is an angle of the cam, and this box holds the part of the time. On a cam of one lobe type “${short(share)}%”${two}.`;
 }

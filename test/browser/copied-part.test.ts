@@ -53,7 +53,7 @@ describe('a part copied by caliper', () => {
       const dxf = new DxfParser().parseSync((await saved('True scale, DXF')).toString())!;
       expect(dxf.entities.filter(({ type }) => type === 'CIRCLE').length).toBeGreaterThan(3);
       const [sheet] = await renderPdf(await saved('Template to print, PDF'), 72);
-      expect(sheet!.words).toContain('Print at 100 %');
+      expect(sheet!.words).toContain('Print at 100%');
     });
   });
 });

@@ -28,10 +28,10 @@ describe('a dwell told the other way', () => {
   it('wiring: degrees in a box of per cent', () => {
     for (const typed of ['126°', '126 deg', '126 degrees'])
       expect(problem('wiring', 'dwell-percent', typed)).toContain(
-        'On a cam of one lobe type “35 %”, of two type “70 %”.',
+        'On a cam of one lobe type “35%”, of two type “70%”.',
       );
     expect(problem('wiring', 'dwell-percent', '270°')).toMatch(
-      /On a cam of one lobe type “75 %”\.$/,
+      /On a cam of one lobe type “75%”\.$/,
     );
     expect(problem('wiring', 'dwell-percent', '35 %')).toBeUndefined();
   });

@@ -22,7 +22,7 @@ const names: readonly RegExp[] = [
   /\b0 to 360\b|\b(?:to|of|shows) 0(?!\.?\d)/g,
   /# : 1\b|# to 1\b|\b1 in #/g,
   /\/ 2\b/g,
-  /\b100 %/g,
+  /\b100%/g,
   /\bslide \d+/g,
 ];
 /** In a sum that is worked out: a whole turn, a minute in thousandths of a second, small whole numbers. */

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { globSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demoBarrel } from '../../calculators/geometry/barrel-inputs.ts';
 import { demoEngine } from '../../calculators/position/engine-inputs.ts';
@@ -69,4 +69,23 @@ it('says that soaking heat frees no plunger, and the figures agree', () => {
   expect(gained(expansion.zinc, 0)).toBeGreaterThan(3 * gained(expansion.zinc, expansion.brass));
   expect(gained(expansion.aluminium, expansion.zinc)).toBeLessThan(0);
   expect(ZINC_MELTS).toBeLessThan(385);
+});
+
+/** A per cent after a blank; one between two figures is the remainder of a division. */
+const PARTED = /[\d}][ \u00a0]%(?! ?[\w(])/u;
+
+it.each(globSync('{calculators,content,site}/**/*.{ts,tsx,mdx,astro,yaml}'))(
+  '%s writes a per cent close to its figure',
+  (file) => {
+    const parted = readFileSync(file, 'utf8')
+      .split('\n')
+      .filter((line) => PARTED.test(line));
+    expect(parted).toEqual([]);
+  },
+);
+
+it('knows a parted per cent from a division', () => {
+  expect('Print at 100 %, not fitted').toMatch(PARTED);
+  expect('type “${short(share)} %”').toMatch(PARTED);
+  expect('((turned % 360) + 360) % 360').not.toMatch(PARTED);
 });

@@ -153,7 +153,7 @@ describe('PDF rendered by pdf.js', async () => {
   });
 
   it('bears the words that tell how to print it', () => {
-    expect(page!.words).toContain('Print at 100 %, not fitted to the page, then measure both.');
+    expect(page!.words).toContain('Print at 100%, not fitted to the page, then measure both.');
   });
 
   it('is the same bytes each time', async () => {
@@ -169,7 +169,7 @@ describe('PDF rendered by pdf.js', async () => {
     for (const [i, { words }] of pages.slice(0, 4).entries())
       expect(words).toMatch(new RegExp(`Plate of 300\\smm\\. +Sheet ${i + 1} of 4`));
     for (const { words } of pages)
-      expect(words.match(/Print at 100 %, not fitted/g), words).toHaveLength(1);
+      expect(words.match(/Print at 100%, not fitted/g), words).toHaveLength(1);
     expect(pages[4]!.words).not.toContain('Sheet ');
   });
 
@@ -556,7 +556,7 @@ describe('a hole pattern', async () => {
     expect(pages.length).toBeGreaterThan(2);
     pages.forEach((page, i) => {
       expect(page.words).toContain(`Sheet ${i + 1} of ${pages.length}`);
-      expect(page.words).toContain('Print at 100 %, not fitted to the page, then measure both.');
+      expect(page.words).toContain('Print at 100%, not fitted to the page, then measure both.');
     });
     expect(await toPdf([patternDrawing(large)], 'a4')).toEqual(bytes);
   });

@@ -72,7 +72,7 @@ holdsTo([
     run: (humidity) => airDensity({ ...air, humidity }),
     takes: [0, 100],
     refuses: [-0.1, 100.1, NaN],
-    says: range('The humidity', 'from 0 to 100 %'),
+    says: range('The humidity', 'from 0 to 100%'),
   },
   ...[standardTemperature, standardPressure, standardDensity].map((run) => ({
     of: ['altitude'],
@@ -150,7 +150,7 @@ holdsTo([
     run: (ethanolPercent) => fuelDensity({ ...mix, ethanolPercent }, 15),
     takes: [0, 100],
     refuses: [-0.1, 100.1, NaN],
-    says: range('The share of ethanol', 'from 0 to 100 %'),
+    says: range('The share of ethanol', 'from 0 to 100%'),
   },
   {
     of: ['oilRatio'],
@@ -217,7 +217,7 @@ holdsTo([
     run: ratioOfPercent,
     takes: [0.001, 1e6],
     refuses: [0, -1, NaN, Infinity],
-    says: range('The share of oil', 'more than 0 %'),
+    says: range('The share of oil', 'more than 0%'),
   },
   {
     code: 'empty',

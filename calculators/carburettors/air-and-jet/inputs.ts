@@ -29,7 +29,7 @@ const humidity = {
   unit: '%',
   min: 0,
   max: 100,
-  why: 'it is relative humidity, which is 100 % in fog',
+  why: 'it is relative humidity, which is 100% in fog',
   step: 5,
   error: 10,
 } as const satisfies Omit<NumberInput, 'default' | 'label'>;

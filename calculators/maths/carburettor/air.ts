@@ -48,7 +48,7 @@ function assertAir({ temperature, pressure, humidity }: Air): void {
       unit: '%',
       min: 0,
       max: 100,
-      why: 'It is relative humidity, which is 100 % in fog.',
+      why: 'It is relative humidity, which is 100% in fog.',
     },
     humidity,
   );

@@ -23,9 +23,12 @@ export interface Limits {
   readonly why: string;
 }
 
+/** A unit behind its figure, with the space that belongs between them. */
+const behind = (unit: string): string => (unit === '' || unit === '%' ? unit : ` ${unit}`);
+
 /** The range as a sentence says it, such as `more than 0 and at most 1`. */
 function rangeWords({ min, above, max, below, unit: symbol }: Limits): string {
-  const unit = symbol === '' ? '' : ` ${symbol}`;
+  const unit = behind(symbol);
   const least = sayNumber(min);
   if (max === undefined) return above ? `more than ${least}${unit}` : `${least}${unit} or more`;
   const most = `${sayNumber(max)}${unit}`;
@@ -44,7 +47,7 @@ export function assertWithin(limits: Limits, value: number): void {
   const kept = below ? value < max : value <= max;
   if (reached && kept && Number.isFinite(value)) return;
   const given = Number.isFinite(value)
-    ? `${sayNumber(value)}${unit === '' ? '' : ` ${unit}`}`
+    ? `${sayNumber(value)}${behind(unit)}`
     : 'no number';
   throw new MathsError(
     'out-of-range',

@@ -39,7 +39,7 @@ export const remarks = (v: Values, computed: Computed, { lengths }: Known): read
     say: () => {
       const tape = computed['tape-print-error'] as number;
       return Math.abs(tape) > FINE
-        ? `The print is ${tape > 0 ? 'too large' : 'too small'}: the tape would be ${fixed(Math.abs(tape), 1)}° out by the end of the round. Print again at 100 %, not fitted to the page.`
+        ? `The print is ${tape > 0 ? 'too large' : 'too small'}: the tape would be ${fixed(Math.abs(tape), 1)}° out by the end of the round. Print again at 100%, not fitted to the page.`
         : undefined;
     },
   },
