@@ -1,4 +1,4 @@
-import { fixed } from '../frame/text/format.ts';
+import { decimalsApart, fixed } from '../frame/text/format.ts';
 import { FIT, ringGapDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
 import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
@@ -29,7 +29,8 @@ const lengthOf = (value: number): string => `${sayNumber(value)} mm`;
 function ofClearance(value: number, bore: number): string | undefined {
   const share = (1000 * value) / bore;
   const span = `${fixed(FIT.least, 1)} to ${fixed(FIT.most, 1)}‰ of the bore, common practice for aluminium in air-cooled iron`;
-  const is = `On the bore in the sheet that is ${fixed(share, 1)}‰`;
+  const limit = share < FIT.least ? FIT.least : FIT.most;
+  const is = `On the bore in the sheet that is ${fixed(share, decimalsApart(share, limit, 1))}‰`;
   if (share < FIT.least)
     return `${is}: tight against ${span}. Tight is the side that seizes; only the maker’s figure overrules it.`;
   if (share > FIT.most)
@@ -42,7 +43,7 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
   if (!(resistance > 0)) return undefined;
   const full = finalCurrent({ volts, resistance, ballast: 0, inductance: 1 });
   return full > limit
-    ? `Standing with the points shut it draws ${fixed(full, 1)} A on the ${sayNumber(volts)} V of the sheet, and contacts stand about ${fixed(limit, 1)} A (common practice): it wants a resistor in series, or it is a coil for another voltage.`
+    ? `Standing with the points shut it draws ${fixed(full, decimalsApart(full, limit, 1))} A on the ${sayNumber(volts)} V of the sheet, and contacts stand about ${fixed(limit, 1)} A (common practice): it wants a resistor in series, or it is a coil for another voltage.`
     : undefined;
 }
 

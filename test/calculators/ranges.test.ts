@@ -198,7 +198,7 @@ function saidInWords({ help, why, ...input }: Figure): string[] {
   return [input.min, input.max]
     .filter((figure) => Math.abs(figure) > 2 && Math.abs(figure) !== 360)
     .map((figure) => WORDS[figure] ?? String(figure))
-    .filter((text) => new RegExp(`(?<![\\d.])${text}(?! %|[\\d.]\\d|\\d|\\p{L})`, 'u').test(words));
+    .filter((text) => new RegExp(`(?<![\\d.])${text}(?!%|[\\d.]\\d|\\d|\\p{L})`, 'u').test(words));
 }
 
 describe.each(calculators.map((calculator) => [calculator.slug, calculator] as const))(

@@ -107,6 +107,8 @@ describe('wiring', () => {
       'A wire sold as 1 mm² may have less copper, or poorer, and lose 4.8 per cent by its standard: only one size more is sure.',
     );
     expect(of({})).not.toMatch(/sold as/);
+    // 0.5239 of 12 V are 4.366 per cent: neither is written as the other.
+    expect(of({ loss: '4.36' })).toMatch(/take 4\.37 per cent .*, more than the 4\.36 per cent/);
     expect(of({ current: '8' })).toMatch(/take 5\.8 per cent .*, more than the 5\.0 per cent/);
   });
 

@@ -5,6 +5,7 @@ import {
   type UnitName,
 } from '../../calculators/frame/text/units.ts';
 import {
+  decimalsApart,
   edgeIn,
   fixed,
   inputDigits,
@@ -57,6 +58,21 @@ describe('a result as people read it', () => {
     expect(shownText(showFigure(value, 'deg', 3, 'mm', undefined, { bare: true }))).toBe(text);
   });
 });
+
+it.each([
+  [1.502, 1.5, 1, '1.502'],
+  [1.46, 1.5, 1, '1.46'],
+  [1.6, 1.5, 1, '1.6'],
+  [18.04, 18, 1, '18.04'],
+  [100.4, 100, 0, '100.4'],
+  [1.5, 1.5, 1, '1.5'],
+  [5.000001, 5, 1, '5.0000'],
+])(
+  '%d, which is beyond %d, does not read as it from %d decimals on: %s',
+  (value, limit, least, text) => {
+    expect(fixed(value, decimalsApart(value, limit, least))).toBe(text);
+  },
+);
 
 describe('a size out of a standard', () => {
   const standard = { standard: true };

@@ -120,6 +120,10 @@ it('the other side, and what lies on the limit, are told apart', () => {
   expect(words({ ...piston, 'piston-clearance': 0.06 }, 'clearance', 0.06)).toBe(
     'within its limits',
   );
+  // 0.0751 of it is 1.502, which is no 1.5.
+  expect(words({ ...piston, 'piston-clearance': 0.0751 }, 'clearance', 0.0751)).toMatch(
+    /that is 1\.502‰: wide against 1\.0 to 1\.5‰/,
+  );
   expect(words({ ...piston, 'piston-clearance': 0.08 }, 'clearance', 0.08)).toMatch(
     /that is 1\.6‰: wide against 1\.0 to 1\.5‰/,
   );

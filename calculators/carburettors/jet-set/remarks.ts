@@ -1,5 +1,5 @@
 import { listed } from '../../maths/numeric/listed.ts';
-import { fixed } from '../../frame/text/format.ts';
+import { decimalsApart, fixed } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { chosenOf, isRejected, type Computed, type Values } from './compute.ts';
@@ -21,8 +21,9 @@ function isMisfit(v: Values, computed: Computed): boolean {
 }
 
 function ofTheMisfit(v: Values, computed: Computed, known: Known): string | undefined {
+  const spread = computed.spread as number;
   return isMisfit(v, computed)
-    ? `No ${String(v.wanted)} of these jets are alike within ${fixed(v.tolerance, 1)} per cent of area${orAssumed(known, 'tolerance')}: the best set differs by ${fixed(computed.spread as number, 1)} per cent. Check what was typed, or look for more jets. Numbers of two makers are no common measure: then measure all by a pin or by flow.`
+    ? `No ${String(v.wanted)} of these jets are alike within ${fixed(v.tolerance, 1)} per cent of area${orAssumed(known, 'tolerance')}: the best set differs by ${fixed(spread, decimalsApart(spread, v.tolerance, 1))} per cent. Check what was typed, or look for more jets. Numbers of two makers are no common measure: then measure all by a pin or by flow.`
     : undefined;
 }
 

@@ -17,6 +17,17 @@ export function fixed(value: number, decimals: number): string {
   return toDecimals(value, Math.max(0, Math.min(decimals, 12))).replace('-', '−');
 }
 
+/** How many decimals more than usual are told to keep a figure apart from a limit. */
+const MOST_APART = 3;
+
+/** Decimals, `decimals` or more, by which a figure beyond a limit does not read as the limit itself. */
+export function decimalsApart(value: number, limit: number, decimals: number): number {
+  const reads = (places: number): boolean => fixed(value, places) === fixed(limit, places);
+  let places = decimals;
+  while (places < decimals + MOST_APART && reads(places)) places += 1;
+  return value === limit ? decimals : places;
+}
+
 /** Fixed decimals, or whole tens, hundreds, … where `places` is negative. */
 function toPlaces(value: number, places: number): string {
   if (places >= 0) return fixed(value, places);

@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/text/format.ts';
+import { decimalsApart, fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark, ResultValue } from '../../frame/types.ts';
 import { squishClearance } from '../../maths/cylinder/compression.ts';
 import type { Values } from './compute.ts';
@@ -16,10 +16,13 @@ const meets = (r: Computed, name: 'squish-after' | 'squish-for'): boolean => {
 const LEAST_RATIO = 4;
 const MOST_RATIO = 18;
 
-const ofTheRatio = (ratio: ResultValue): string | undefined =>
-  typeof ratio === 'number' && ratio > 1 && (ratio < LEAST_RATIO || ratio > MOST_RATIO)
-    ? `A geometric ratio of ${fixed(ratio, 1)} is ${ratio < LEAST_RATIO ? 'less' : 'more'} than such engines have, ${LEAST_RATIO} to ${MOST_RATIO} (common practice). Look at the volume first: it may have a digit too ${ratio < LEAST_RATIO ? 'many' : 'few'}, or be of another unit.`
-    : undefined;
+function ofTheRatio(ratio: ResultValue): string | undefined {
+  if (typeof ratio !== 'number' || ratio <= 1) return undefined;
+  if (ratio >= LEAST_RATIO && ratio <= MOST_RATIO) return undefined;
+  const [limit, is, digits] =
+    ratio < LEAST_RATIO ? [LEAST_RATIO, 'less', 'many'] : [MOST_RATIO, 'more', 'few'];
+  return `A geometric ratio of ${fixed(ratio, decimalsApart(ratio, limit, 1))} is ${is} than such engines have, ${LEAST_RATIO} to ${MOST_RATIO} (common practice). Look at the volume first: it may have a digit too ${digits}, or be of another unit.`;
+}
 
 export const remarks = (v: Values, r: Computed, { lengths }: Known): readonly Remark[] => [
   {

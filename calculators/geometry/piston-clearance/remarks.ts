@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/text/format.ts';
+import { decimalsApart, fixed, showFixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { boreWear } from '../../maths/cylinder/bore-wear.ts';
 import { RING_IS_USUAL, ringGapDoubt } from '../fits.ts';
@@ -46,7 +46,7 @@ function ofTheWidest(v: Values, computed: Computed, known: Known): string | unde
   const there = (computed.cold as number) + widest - v.bore;
   const share = (1000 * there) / v.bore;
   return (computed['per-mille'] as number) <= v.most && share > v.most
-    ? `At the widest of its readings the clearance is ${showFixed(there, 'mm', 3, known.lengths)}, ${fixed(share, 1)}‰: wide against ${spanWords(v, known)}. The pass holds only where the bore is as small as above; see what is said of taper and ovality.`
+    ? `At the widest of its readings the clearance is ${showFixed(there, 'mm', 3, known.lengths)}, ${fixed(share, decimalsApart(share, v.most, 1))}‰: wide against ${spanWords(v, known)}. The pass holds only where the bore is as small as above; see what is said of taper and ovality.`
     : undefined;
 }
 

@@ -1,4 +1,4 @@
-import { fixed, showFixed } from '../../frame/text/format.ts';
+import { decimalsApart, fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark } from '../../frame/types.ts';
 import { walls } from '../../maths/plate/plate-walls.ts';
 import { plateOf, type Values } from './compute.ts';
@@ -16,7 +16,7 @@ function ofTheMetal(v: Values, known: Known): string {
   const { lengths } = known;
   const wanted = `${showFixed(v['least-wall'], 'mm', 1, lengths)} ${known.isAssumed('least-wall') ? 'is assumed to be' : 'was'} wanted`;
   const thinnest = walls(plateOf(v))[0]!;
-  const where = `${showFixed(thinnest.wall, 'mm', 2, lengths)} between ${thinnest.between.join(' and ')}`;
+  const where = `${showFixed(thinnest.wall, 'mm', decimalsApart(thinnest.wall, v['least-wall'], 2), lengths)} between ${thinnest.between.join(' and ')}`;
   return thinnest.wall >= v['least-wall']
     ? `Pass: the thinnest metal is ${where}, and ${wanted}.`
     : `Fail: there is only ${where}, and ${wanted}. Move one of them, drill smaller, or accept less on a thicker plate.`;

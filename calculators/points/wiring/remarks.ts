@@ -1,5 +1,5 @@
 import { attempt } from '../../frame/attempt.ts';
-import { fixed, inputDigits } from '../../frame/text/format.ts';
+import { decimalsApart, fixed, inputDigits } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
 import { orAssumed, whoseLimit } from '../../frame/whose-limit.ts';
 import { standardWithin, STANDARD_WIRES } from '../../maths/wiring/wire.ts';
@@ -23,17 +23,19 @@ function ofThePoorest(v: Values): string {
   if (sold === undefined || sold.area < v.area * 0.999) return '';
   const { percent } = wayThrough(v, sold);
   return percent > v.loss
-    ? ` A wire sold as ${size(sold.area)} may have less copper, or poorer, and lose ${fixed(percent, 1)} per cent by its standard: only one size more is sure.`
+    ? ` A wire sold as ${size(sold.area)} may have less copper, or poorer, and lose ${fixed(percent, decimalsApart(percent, v.loss, 1))} per cent by its standard: only one size more is sure.`
     : '';
 }
 
 function ofTheLoss(v: Values, computed: Computed, known: Known): string {
   const percent = computed['drop-percent'] as number;
   const energy = 100 - (computed['energy-left'] as number);
-  const takes = `Wire and contacts take ${fixed(percent, 1)} per cent of the volts and ${fixed(energy, 0)} per cent of the spark’s energy`;
+  const places = decimalsApart(percent, v.loss, 1);
+  const allowed = `the ${fixed(v.loss, places)} per cent of volts ${whoseLimit(known, 'loss')}`;
+  const takes = `Wire and contacts take ${fixed(percent, places)} per cent of the volts and ${fixed(energy, 0)} per cent of the spark’s energy`;
   return percent <= v.loss
-    ? `${takes}, within the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.${ofThePoorest(v)}`
-    : `${takes}, more than the ${fixed(v.loss, 1)} per cent of volts ${whoseLimit(known, 'loss')}.`;
+    ? `${takes}, within ${allowed}.${ofThePoorest(v)}`
+    : `${takes}, more than ${allowed}.`;
 }
 
 function ofTheContacts(v: Values, computed: Computed, known: Known): string | undefined {

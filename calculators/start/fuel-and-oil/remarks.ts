@@ -1,4 +1,4 @@
-import { fixed } from '../../frame/text/format.ts';
+import { decimalsApart, fixed } from '../../frame/text/format.ts';
 import type { Remark } from '../../frame/types.ts';
 import { ratioOf, type Computed, type Values } from './compute.ts';
 
@@ -21,7 +21,7 @@ const LEAST_OIL = 100;
 /** A caution where a ratio has so little oil that a digit too many is likelier; nothing where it has not. */
 const tooLittle = (ratio: number, of: string): string | undefined =>
   ratio > LEAST_OIL
-    ? `${of} ${fixed(ratio, 0)} to 1 is less oil than engines are run on, which end near ${String(LEAST_OIL)} to 1 (common practice): see whether it has a digit too many before you mix, since an engine without oil seizes.`
+    ? `${of} ${fixed(ratio, decimalsApart(ratio, LEAST_OIL, 0))} to 1 is less oil than engines are run on, which end near ${String(LEAST_OIL)} to 1 (common practice): see whether it has a digit too many before you mix, since an engine without oil seizes.`
     : undefined;
 
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
