@@ -1,9 +1,10 @@
 import { proseIn } from '../frame/text/prose.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { spotOf, type Spot } from './due.ts';
-import type { FigureKey } from './figures.ts';
+import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './leads.ts';
 import { judge } from './judge.ts';
+import { listed } from '../maths/numeric/listed.ts';
 import { boxName, type Engine } from './model.ts';
 import { jobOf, progressOf, type Progress } from './progress.ts';
 import { reopening, steps, type StepId } from './steps.ts';
@@ -23,6 +24,15 @@ const whyAgain = (id: StepId, by: StepId | undefined): string =>
   (by === undefined ? undefined : by === id ? steps[id].reading?.movesAll : reopening(id, by)) ??
   '';
 
+/** Why readings that are there prove nothing yet: what the sheet lacks to judge them by, or what is said of them. */
+function whyUnjudged(engine: Engine, id: StepId, lengths: LengthDisplay): string {
+  const { missing, rows, whole } = judge(engine, id, lengths);
+  if (missing.length === 0)
+    return [...rows.map(({ words }) => words), ...whole].find(Boolean) ?? '';
+  const lacks = listed(missing.map((key) => `“${sheetFigures[key].label}”`));
+  return `Read, but nothing judges it: the sheet lacks ${lacks}.`;
+}
+
 /** What steps that keep the engine from being fired ask for, in words. */
 export function againstWords(
   engine: Engine,
@@ -37,7 +47,7 @@ export function againstWords(
       const asks =
         state === 'again'
           ? `To be checked again. ${proseIn(whyAgain(step, because[0]), lengths)}`
-          : `Not proved yet. ${beforeFire}`;
+          : `${state === 'unjudged' ? whyUnjudged(engine, step, lengths) : 'Not proved yet.'} ${beforeFire}`;
       return { spot: spotOf(engine, progress[step], step), title, asks };
     }
     const { rows } = judge(engine, step, lengths);

@@ -1,12 +1,15 @@
 import { decimalsApart, fixed } from '../frame/text/format.ts';
-import { FIT, ringGapDoubt } from '../geometry/fits.ts';
+import { FIT, ringGapDoubt, squishDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
+import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { assertDwell, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
+import { sliderCrankOf } from './geometry.ts';
 import { gapOdds, refused } from './figures-together.ts';
-import type { Judgement, Verdict } from './judge-words.ts';
+import { timingAt } from '../maths/plate/plate-setting.ts';
+import { attempted, type Judgement, type Verdict } from './judge-words.ts';
 import type { Engine, Entry } from './model.ts';
 import type { StepId } from './steps.ts';
 
@@ -47,14 +50,47 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
     : undefined;
 }
 
+/** Wider than this no points of such engines are set; 0.3 to 0.4 mm is common practice. */
+const WIDEST_GAP = 1;
+
+/** A gap that leaves the points no time to shut, whatever the cam. */
+const ofGap = (value: number): string | undefined =>
+  value > WIDEST_GAP
+    ? `${lengthOf(value)} is wider than any points are set: 0.3 to 0.4 mm is common practice. Measure again, at the top of the lobe.`
+    : undefined;
+
+/** A timing by the angle that it comes to, where the sheet has stroke and rod. */
+function ofTiming(engine: Engine, value: number): string | undefined {
+  const crank = sliderCrankOf(engine);
+  if (crank === undefined) return undefined;
+  const angle = attempted(() => timingAt(crank, value));
+  // Further down than the piston goes says so where the timing is judged.
+  return typeof angle === 'number' && angle > EARLIEST_SPARK
+    ? `On the stroke and rod in the sheet that is ${fixed(angle, 0)}° before the top, earlier than any such engine fires: it kicks back. Check the reading, its unit, and stroke and rod.`
+    : undefined;
+}
+
+function ofSquish({ deck, bore }: Figures, value: number): string | undefined {
+  if (deck !== undefined && value < deck) {
+    return `The crown alone stands ${lengthOf(deck)} below the deck in the sheet, and ${lengthOf(value)} is less: unless the head reaches into the bore, one of the two is to be measured again.`;
+  }
+  return bore === undefined ? undefined : squishDoubt((100 * value) / bore);
+}
+
 /** A reading against the figures of the sheet that its step is not judged by. */
-function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefined {
-  const { lift, gap, bore, deck, volts } = figures;
+function readingOdds(engine: Engine, id: StepId, value: number): Odds | undefined {
+  const { figures } = engine;
+  const { lift, gap, bore, volts } = figures;
   switch (id) {
+    case 'timing':
+      return doubt(ofTiming(engine, value));
     case 'gap': {
       const said = gapOdds(value, lift);
       // What is said of the figure itself is not said again in full.
-      return never(said && gapOdds(gap, lift) ? 'Like its figure it is not below the lift.' : said);
+      return (
+        never(said && gapOdds(gap, lift) ? 'Like its figure it is not below the lift.' : said) ??
+        doubt(ofGap(value))
+      );
     }
     case 'ring-gap':
       return bore === undefined ? undefined : doubt(ringGapDoubt((100 * value) / bore));
@@ -69,11 +105,7 @@ function readingOdds(figures: Figures, id: StepId, value: number): Odds | undefi
             `The sheet has a battery of ${sayNumber(volts)} V, and with ${sayNumber(value)} V lost on the way nothing is left for the coil. Measure battery and loss again.`,
           );
     case 'squish':
-      return deck === undefined || value >= deck
-        ? undefined
-        : doubt(
-            `The crown alone stands ${lengthOf(deck)} below the deck in the sheet, and ${lengthOf(value)} is less: unless the head reaches into the bore, one of the two is to be measured again.`,
-          );
+      return doubt(ofSquish(figures, value));
     default:
       return undefined;
   }
@@ -136,16 +168,17 @@ function beside(row: Verdict, odds: Odds | undefined): Verdict {
  * its own figure only, and may contradict another one of the sheet.
  */
 export function againstSheet(
-  { figures }: Engine,
+  engine: Engine,
   id: StepId,
   entries: readonly Entry[],
   judged: Judgement,
 ): Judgement {
+  const { figures } = engine;
   const waits = isOwnFigureRefused(figures, id);
   const rows = judged.rows.map<Verdict>((row, i) => {
     const entry = entries[i] ?? null;
     if (entry === null) return row;
-    const held = beside(row, readingOdds(figures, id, entry));
+    const held = beside(row, readingOdds(engine, id, entry));
     return waits && held.result !== 'unjudged'
       ? {
           result: 'unjudged',

@@ -39,9 +39,9 @@ function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
   return rows.every(({ result }) => result === 'pass') ? 'pass' : 'unjudged';
 }
 
-/** Whether nobody fires an engine before this step is done, and it is not. */
+/** Whether nobody fires an engine before this step is done, and it is not, or nothing has judged it. */
 const isMissing = (id: StepId, state: StepState): boolean =>
-  steps[id].beforeFire !== undefined && state !== 'pass' && state !== 'unjudged';
+  steps[id].beforeFire !== undefined && state !== 'pass';
 
 /**
  * How far the job has come. A step that has passed is to be checked again when a step that moves it

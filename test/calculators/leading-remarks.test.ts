@@ -80,6 +80,17 @@ describe('what stands under an answer that is not to be gone by', () => {
     expect(of('3')[0]).toMatch(/is more than such engines have, 4 to 18/);
   });
 
+  it('compression: a squish in which crown and head may meet at speed', () => {
+    // 54 mm of bore: 0.3 is 0.56 per cent, 0.9 is 1.67.
+    const of = (deck: string) =>
+      lookHere('compression', {
+        ...{ ...ENGINE, bore: '54', 'head-volume': '14', dome: '0' },
+        ...{ deck, gasket: '0', 'band-depth': '0', 'squish-from': 'heights' },
+      });
+    expect(of('0.3')[0]).toMatch(/^The squish is 0\.6% of the bore/);
+    expect(of('0.9')).toEqual([]);
+  });
+
   it('compression, fuel-and-oil: a crown that meets the head, a tank with too little oil', () => {
     expect(lookHere('compression', { deck: '-2', gasket: '1' })[0]).toMatch(
       /^With these heights the crown meets the head before the top\.$/,

@@ -189,3 +189,26 @@ it('the reading stays as it was read', () => {
   expect(setFigure(odd, 'lift', 0.8).readings).toEqual(odd.readings);
   expect(judge(setFigure(odd, 'lift', 0.8), 'gap', 'mm').rows[0]!.result).toBe('pass');
 });
+
+it('a reading that no engine has is doubted also where the sheet has nothing to judge it by', () => {
+  const words = (figures: Figures, id: StepId, value: number): string => {
+    const { rows } = judge(read(figures, id, value), id, 'mm');
+    expect(rows[0]!.result).toBe('unjudged');
+    return rows[0]!.words;
+  };
+  const crank = { cylinders: 1, stroke: 38.5, rod: 80 };
+  // 19.25 (1 − cos 72°) + 80 − √(80² − (19.25 sin 72°)²) = 15.40 mm.
+  expect(words(crank, 'timing', 15.4)).toMatch(
+    /^On the stroke and rod in the sheet that is 72° before the top, earlier than any such engine/,
+  );
+  // At 25° the same is 2.22 mm.
+  expect(words(crank, 'timing', 2.22)).toBe('');
+  expect(words({ cylinders: 1 }, 'timing', 15.4)).toBe('');
+  expect(words({ cylinders: 1 }, 'gap', 3)).toMatch(/^3 mm is wider than any points are set/);
+  expect(words({ cylinders: 1 }, 'gap', 0.4)).toBe('');
+  // 0.3 of 58 mm is 0.52 per cent, 0.9 of them 1.55.
+  expect(words({ cylinders: 1, bore: 58 }, 'squish', 0.3)).toMatch(
+    /^The squish is 0\.5% of the bore, and 1\.5 to 2\.0% is common practice/,
+  );
+  expect(words({ cylinders: 1, bore: 58 }, 'squish', 0.9)).toBe('');
+});

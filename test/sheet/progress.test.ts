@@ -448,6 +448,24 @@ describe('a change marks what depends on it to be checked again', () => {
     expect(said!.asks).toBe(`Not proved yet. ${steps[id].beforeFire}`);
   });
 
+  it('one that is read, but that nothing judges, comes before it too', () => {
+    const { start: _, run: __, ...readings } = finished().readings;
+    const { target: ___, ...figures } = figured().figures;
+    const engine = { ...finished(), figures, readings };
+    const { against } = progressOf(engine).start;
+    expect(against).toEqual(['timing']);
+    const [said] = againstWords(engine, against, 'mm');
+    expect(said!.asks).toMatch(
+      /^Read, but nothing judges it: the sheet lacks “[^”]+”\. With a spark that comes far too early/,
+    );
+    // One that other figures of the sheet speak against is not proved either, and says why.
+    const stopped = { ...finished(), readings };
+    const drained = setFigure(setFigure(stopped, 'volts', 6), 'feed-drop', 7);
+    const lost = setEntry(drained, 'wiring', 'left', 0, 6.5);
+    const [wiring] = againstWords(lost, progressOf(lost).start.against, 'mm');
+    expect(wiring!.asks).toMatch(/^not judged: .* battery of 6 V/);
+  });
+
   it('nothing else that is merely not done keeps an engine from being fired', () => {
     expect(progressOf(figured()).start.against).toEqual(beforeFire);
     expect(order.filter((id) => steps[id].beforeFire)).toEqual(beforeFire);

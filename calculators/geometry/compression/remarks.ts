@@ -1,5 +1,6 @@
 import { decimalsApart, fixed, showFixed } from '../../frame/text/format.ts';
 import type { ComputedOf, Known, Remark, ResultValue } from '../../frame/types.ts';
+import { squishDoubt } from '../fits.ts';
 import { squishClearance } from '../../maths/cylinder/compression.ts';
 import type { Values } from './compute.ts';
 import type { results } from './results.ts';
@@ -32,6 +33,12 @@ export const remarks = (v: Values, r: Computed, { lengths }: Known): readonly Re
       (r.squish as number) <= 0
         ? 'With these heights the crown meets the head before the top. Do not turn this engine over by kick or motor: check the heights, then prove them with solder, turning gently by hand.'
         : undefined,
+  },
+  {
+    about: 'whether the squish is wide enough at speed',
+    quiet: true,
+    leads: true,
+    say: () => squishDoubt((100 * (r.squish as number)) / v.bore),
   },
   {
     about: 'whether an engine has such a ratio',
