@@ -6,7 +6,7 @@ import { expansions } from '../calculators/maths/cylinder/expansion.ts';
  * Source: W. D. Callister and D. G. Rethwisch, Fundamentals of Materials Science and Engineering,
  * 3rd edition, Wiley 2008, table B.6, pages 815 and 816 (grey iron, free-cutting brass C36000, cast
  * aluminium 356.0). NADCA Product Specification Standards for Die Castings, zinc alloy no. 3:
- * 27.4·10⁻⁶ and a melting range of 381 to 387 °C. Piston alloy with 12 % of silicon: 20·10⁻⁶ at the
+ * 27.4·10⁻⁶ and a melting range of 381 to 387 °C. Piston alloy with 12% of silicon: 20·10⁻⁶ at the
  * skirt's heat, common practice.
  */
 export const expansion = {

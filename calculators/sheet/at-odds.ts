@@ -1,17 +1,18 @@
 import { decimalsApart, fixed } from '../frame/text/format.ts';
 import { FIT, ringGapDoubt, squishDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
-import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
+import { EARLIEST_SPARK, LATEST_USUAL } from '../maths/limits/earliest-spark.ts';
 import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { assertDwell, finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
+import { farFromPractice } from './common-practice.ts';
 import { sliderCrankOf } from './geometry.ts';
 import { gapOdds, refused } from './figures-together.ts';
 import { timingAt } from '../maths/plate/plate-setting.ts';
 import { attempted, type Judgement, type Verdict } from './judge-words.ts';
 import type { Engine, Entry } from './model.ts';
-import type { StepId } from './steps.ts';
+import { steps, type StepId } from './steps.ts';
 
 type Figures = Engine['figures'];
 
@@ -64,6 +65,9 @@ function ofTiming(engine: Engine, value: number): string | undefined {
   const crank = sliderCrankOf(engine);
   if (crank === undefined) return undefined;
   const angle = attempted(() => timingAt(crank, value));
+  if (typeof angle === 'number' && angle < LATEST_USUAL) {
+    return `On the stroke and rod in the sheet that is ${fixed(Math.abs(angle), 0)}° ${angle < 0 ? 'after' : 'before'} the top, later than such engines are set: 15° to 35° before it is common practice. Check figure, reading and units; an engine set so late runs hot and has no power.`;
+  }
   // Further down than the piston goes says so where the timing is judged.
   return typeof angle === 'number' && angle > EARLIEST_SPARK
     ? `On the stroke and rod in the sheet that is ${fixed(angle, 0)}° before the top, earlier than any such engine fires: it kicks back. Check the reading, its unit, and stroke and rod.`
@@ -109,6 +113,12 @@ function readingOdds(engine: Engine, id: StepId, value: number): Odds | undefine
     default:
       return undefined;
   }
+}
+
+/** What is to be said of the figure that a step's readings are judged by. */
+function ofItsFigure(figures: Figures, id: StepId): string | undefined {
+  const { target } = steps[id].reading ?? {};
+  return target === undefined ? undefined : farFromPractice(figures, target);
 }
 
 /** Whether the figure that a step's readings are judged by is itself among those that refuse one another. */
@@ -178,7 +188,7 @@ export function againstSheet(
   const rows = judged.rows.map<Verdict>((row, i) => {
     const entry = entries[i] ?? null;
     if (entry === null) return row;
-    const held = beside(row, readingOdds(engine, id, entry));
+    const held = beside(row, readingOdds(engine, id, entry) ?? doubt(ofItsFigure(figures, id)));
     return waits && held.result !== 'unjudged'
       ? {
           result: 'unjudged',

@@ -65,7 +65,7 @@ export const carburettorFigures = {
   'jet-tolerance': {
     group: bowl,
     label: 'Jets alike within\u00A0±',
-    help: 'How far a jet’s bore may be off. 0.01 mm on a 1 mm jet is 2 % of its area.',
+    help: 'How far a jet’s bore may be off. 0.01 mm on a 1 mm jet is 2% of its area.',
     unit: 'mm',
     min: 0.001,
     max: 0.5,
@@ -87,7 +87,7 @@ export const carburettorFigures = {
   'pilot-tolerance': {
     group: bowl,
     label: 'Pilot jets alike within\u00A0±',
-    help: 'How far a pilot jet’s bore may be off. 0.01 mm on a 0.4 mm jet is 5 % of its area.',
+    help: 'How far a pilot jet’s bore may be off. 0.01 mm on a 0.4 mm jet is 5% of its area.',
     unit: 'mm',
     min: 0.001,
     max: 0.2,

@@ -34,7 +34,7 @@ export const proofFigures = {
   'ring-gap': {
     group: geometry,
     label: 'Ring gap',
-    help: 'Between the ends of a ring that lies square in its bore. No manual: 0.3 to 0.5 % of the bore is common practice (0.15 to 0.25 mm on a 50 mm bore), a start and not a limit. The larger where it works hard and hot.',
+    help: 'Between the ends of a ring that lies square in its bore. No manual: 0.3 to 0.5% of the bore is common practice (0.15 to 0.25 mm on a 50 mm bore), a start and not a limit. The larger where it works hard and hot.',
     unit: 'mm',
     min: 0.02,
     max: 5,
@@ -63,7 +63,7 @@ export const proofFigures = {
   squish: {
     group: geometry,
     label: 'Squish',
-    help: 'Least room between crown and head at the top. No manual: 0.8 to 1.2 mm is common practice for bores of 50 to 60 mm and up to 7000 rpm, about 1.5 to 2 % of the bore; a start and not a limit. The larger with loose rods and bearings.',
+    help: 'Least room between crown and head at the top. No manual: 0.8 to 1.2 mm is common practice for bores of 50 to 60 mm and up to 7000 rpm, about 1.5 to 2% of the bore; a start and not a limit. The larger with loose rods and bearings.',
     measure:
       'Two pieces of soft solder held with grease along the pin’s line, so that the piston does not rock; turn over the top by hand and measure the flat with a micrometer. Take it on both sides.',
     unit: 'mm',
@@ -176,7 +176,7 @@ export const proofFigures = {
   'compression-tolerance': {
     group: running,
     label: 'Compression alike within',
-    help: 'How far a cylinder may lie below the highest, by one gauge. No manual: 10 % of the highest is common practice, a start and not a limit.',
+    help: 'How far a cylinder may lie below the highest, by one gauge. No manual: 10% of the highest is common practice, a start and not a limit.',
     unit: 'kPa',
     min: 1,
     max: 1000,

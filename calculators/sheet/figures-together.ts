@@ -1,5 +1,6 @@
 import { assertGap } from '../maths/ignition/breaker-cam.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
+import { farFromPractice } from './common-practice.ts';
 import type { FigureKey } from './figures.ts';
 import { attempted } from './judge-words.ts';
 import type { Engine } from './model.ts';
@@ -39,6 +40,6 @@ const checks: Partial<Record<FigureKey, (figures: Figures) => string | undefined
   'slot-radius': plateOdds,
 };
 
-/** What speaks against a figure beside the others of its sheet, in millimetres; nothing where they go together. */
+/** What speaks against a figure, by the others of its sheet or by common practice, in millimetres; nothing where they go together. */
 export const besideOthers = (figures: Figures, key: FigureKey): string | undefined =>
-  checks[key]?.(figures);
+  checks[key]?.(figures) ?? farFromPractice(figures, key);

@@ -85,7 +85,7 @@ describe('what stands under an answer that is not to be gone by', () => {
     const of = (deck: string) =>
       lookHere('compression', {
         ...{ ...ENGINE, bore: '54', 'head-volume': '14', dome: '0' },
-        ...{ deck, gasket: '0', 'band-depth': '0', 'squish-from': 'heights' },
+        ...{ deck, gasket: '0', 'band-depth': '0' },
       });
     expect(of('0.3')[0]).toMatch(/^The squish is 0\.6% of the bore/);
     expect(of('0.9')).toEqual([]);

@@ -72,7 +72,7 @@ it('says that soaking heat frees no plunger, and the figures agree', () => {
 });
 
 /** A per cent after a blank; one between two figures is the remainder of a division. */
-const PARTED = /[\d}][ \u00a0]%(?! ?[\w(])/u;
+const PARTED = /[\d}][ \u00a0]%(?! ?[\w(])|[\d}][ \u00a0]%(?= (?:of|is|to|and|on|in|less|more)\b)/u;
 
 it.each(globSync('{calculators,content,site}/**/*.{ts,tsx,mdx,astro,yaml}'))(
   '%s writes a per cent close to its figure',
@@ -86,6 +86,7 @@ it.each(globSync('{calculators,content,site}/**/*.{ts,tsx,mdx,astro,yaml}'))(
 
 it('knows a parted per cent from a division', () => {
   expect('Print at 100 %, not fitted').toMatch(PARTED);
+  expect('about 2 % of the bore').toMatch(PARTED);
   expect('type “${short(share)} %”').toMatch(PARTED);
   expect('((turned % 360) + 360) % 360').not.toMatch(PARTED);
 });

@@ -212,3 +212,27 @@ it('a reading that no engine has is doubted also where the sheet has nothing to 
   );
   expect(words({ cylinders: 1, bore: 58 }, 'squish', 0.9)).toBe('');
 });
+
+it.each<readonly [FigureKey, StepId, number, string]>([
+  ['leak-drop', 'leak', 40, '40 kPa is far from common practice, which is 7 kPa at most'],
+  ['insulation', 'insulation', 0.02, '0.02 MΩ is far from common practice, which is 1 MΩ or more'],
+  ['feed-drop', 'wiring', 5, '5 V is far from common practice, which is 0.5 V at most'],
+  ['gap', 'gap', 0.85, '0.85 mm is far from common practice, which is 0.3 mm to 0.4 mm'],
+  ['squish', 'squish', 7, '7 mm is far from common practice, which is 0.8 mm to 1.2 mm'],
+])(
+  'a figure of %s far from common practice is doubted, and what passes by it says so',
+  (key, id, value, words) => {
+    const figures = { cylinders: 1, [key]: value, [`${key}-tolerance`]: 0.05 };
+    expect(besides(figures, key)).toContain(words);
+    const [row] = judge(read(figures, id, value), id, 'mm').rows;
+    expect(row!.result).toBe('pass');
+    expect(row!.words).toContain(`, but: “`);
+    expect(row!.words).toContain(words);
+  },
+);
+
+it('a figure within twice of common practice is left alone', () => {
+  expect(besides({ gap: 0.5 }, 'gap')).toBeUndefined();
+  expect(besides({ 'leak-drop': 10 }, 'leak-drop')).toBeUndefined();
+  expect(besides({ insulation: 20 }, 'insulation')).toBeUndefined();
+});

@@ -148,7 +148,7 @@ function threadsToAnInch(value: number, unit: string, text: string): Parsed | un
   };
 }
 
-/** What is said of a share where a ratio is asked for: 4 % of the petrol is 25 : 1. */
+/** What is said of a share where a ratio is asked for: 4% of the petrol is 25 : 1. */
 function shareForRatio(value: number, unit: string, text: string): Parsed | undefined {
   const typed = unitTyped(unit, 'share');
   if (typed.kind !== 'unit' || !(value > 0)) return undefined;

@@ -3,8 +3,8 @@
  *
  * Source: W. D. Callister and D. G. Rethwisch, Fundamentals of Materials Science and Engineering, 3rd
  * edition, Wiley 2008, table B.6, pages 815 and 816 (grey iron, cast aluminium 356.0). Piston alloy with
- * 12 % of silicon: 19.5 to 20.5 from 20 to 100 °C, Meteor Piston, Materials for gravity cast pistons,
- * alloy G-AlSi 12MgCuNi-P. Piston with 18 % of silicon, and forged one with little: common practice.
+ * 12% of silicon: 19.5 to 20.5 from 20 to 100 °C, Meteor Piston, Materials for gravity cast pistons,
+ * alloy G-AlSi 12MgCuNi-P. Piston with 18% of silicon, and forged one with little: common practice.
  */
 import { assertNumber, assertWithin } from '../numeric/within.ts';
 

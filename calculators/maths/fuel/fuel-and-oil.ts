@@ -22,7 +22,7 @@ const limitsOfRatio = (quantity: string): Limits => ({
   unit: 'to 1',
   min: 0,
   above: true,
-  why: 'It is parts of petrol to one of oil, such as 25. A figure in per cent is another scale: 4 % is 25 to 1.',
+  why: 'It is parts of petrol to one of oil, such as 25. A figure in per cent is another scale: 4% is 25 to 1.',
 });
 
 function assertVolume(quantity: string, words: string, volume: number): void {
@@ -61,7 +61,7 @@ export function ratioOfPercent(percent: number): number {
       unit: '%',
       min: 0,
       above: true,
-      why: 'It is oil in per cent of the petrol: 4 % is 25 to 1, 2 % is 50 to 1.',
+      why: 'It is oil in per cent of the petrol: 4% is 25 to 1, 2% is 50 to 1.',
     },
     percent,
   );

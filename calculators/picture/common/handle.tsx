@@ -38,7 +38,7 @@ interface HandleProps {
   readonly downwards?: boolean;
 }
 
-/** In user units: 44 pixels across still where a phone draws the sheet at 80 % of its size. */
+/** In user units: 44 pixels across still where a phone draws the sheet at 80% of its size. */
 const HIT = 28;
 const FACTOR: Readonly<Record<string, number>> = {
   ArrowRight: 1,
