@@ -50,6 +50,12 @@ describe('several readings in one box', () => {
 
   it.each([
     ['2.31; x', /“x” cannot be read/],
+    // 0.4 mm and 16 thou are one gap; 0.4 thou and 16 thou are none.
+    [
+      '0.4; 16 thou',
+      /Some readings of contact gap have units and others none\. Type the unit after each/,
+    ],
+    ['16 thou; 0.4', /Some readings of contact gap have units/],
     ['0.4 mm; 16; 17 thou', /Some readings of contact gap have units and others none/],
     [Array.from({ length: 21 }, () => '2').join(';'), /at most 20 readings; 21 were typed/],
   ] as const)('%s is refused in words', (text, words) => {

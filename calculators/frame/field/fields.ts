@@ -1,7 +1,7 @@
 import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from '../text/format.ts';
-import { asStamped, bareFraction, doubtOf, readIn } from './other-unit.ts';
+import { asStamped, bareFraction, doubtOf, readIn, timesApart } from './other-unit.ts';
 import { asTyped, IMPLIED, parse, quote } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import { capital } from '../../maths/numeric/capital.ts';
@@ -229,6 +229,9 @@ const without = <T>({ value, problem, readings, doubt }: Extract<Read<T>, { kind
 export const isMeasured = ({ error, errorIn }: FieldSpec): boolean =>
   error !== undefined || errorIn !== undefined;
 
+/** Readings of one thing are no more than so many times apart. */
+const ALIKE = 2;
+
 /** Reads several readings of one quantity: their mean counts, and their spread. */
 function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearing): Read<number> {
   const { label } = spec;
@@ -242,12 +245,11 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearin
       `${capital(label)} takes at most ${MOST_READINGS} readings; ${typed.length} were typed. Leave some out, or type their mean.`,
     );
   }
+  const mixed = bad(
+    `Some readings of ${label.charAt(0).toLowerCase()}${label.slice(1)} have units and others none. Type the unit after each.`,
+  );
   const parts = inOneUnit(typed);
-  if (!parts) {
-    return bad(
-      `Some readings of ${label.charAt(0).toLowerCase()}${label.slice(1)} have units and others none. Type the unit after each.`,
-    );
-  }
+  if (!parts) return mixed;
   const readings: number[] = [];
   let problem: string | undefined;
   let doubt: string | undefined;
@@ -258,6 +260,9 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearin
     problem ??= one.problem;
     doubt ??= one.doubt;
   }
+  // In one unit they are no readings of the same thing: those without are of another.
+  const isUnitLent = parts.some((part, i) => part !== typed[i]);
+  if (isUnitLent && timesApart(Math.max(...readings), Math.min(...readings)) > ALIKE) return mixed;
   const value = repeatedReadings(readings).mean;
   return {
     kind: 'value',
