@@ -1,6 +1,7 @@
 import type { Evaluation } from './evaluate.ts';
 import { labelOf } from './rests-on.ts';
 import type { Part } from './spreads.ts';
+import { inSentence } from './text/sentence.ts';
 import type { AnyCalculator, ResultSpec } from './types.ts';
 
 /** A reading's part of a ±. */
@@ -45,6 +46,6 @@ export function budgetLine(calculator: AnyCalculator, evaluation: Evaluation): s
   );
   if (name === undefined) return undefined;
   const shares = sharesOf(calculator, evaluation, evaluation.parts[name]!);
-  const words = shares.map(({ label, share }) => `${label.toLowerCase()} ${percent(share)}`);
+  const words = shares.map(({ label, share }) => `${inSentence(label)} ${percent(share)}`);
   return `${calculator.results[name]!.label}: ${words.join(' · ')}`;
 }

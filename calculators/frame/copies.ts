@@ -53,7 +53,7 @@ function linkWords(
   lengths: LengthDisplay,
 ): string {
   const words = leads(calculator, evaluation, lengths)
-    .map(({ label, text }) => `${label.toLowerCase()} ${text}`)
+    .map(({ label, text }) => `${inSentence(label)} ${text}`)
     .join(', ');
   return words === ''
     ? calculator.title

@@ -126,16 +126,19 @@ const fieldsAt = (fields: readonly Field[], keys: readonly string[]): readonly F
 
 /**
  * The results, where what keeps one from being says whose figures it lies with: those that its
- * sentence names, or else all that the results it keeps away have in common.
+ * sentence names, or else all that the results it keeps away have in common. A text that cannot be
+ * read is at fault by itself, whosever figures stand beside it.
  */
 function namingExamplesInAll(
   calculator: AnyCalculator,
   state: Pick<Evaluation, 'fields' | 'values' | 'demonstration'>,
   results: Readonly<Record<string, ResultValue>>,
+  unread: readonly Field[],
 ): Record<string, ResultValue> {
   const behind = new Map<string, readonly Field[]>();
   for (const [name, value] of Object.entries(results)) {
     if (!(value instanceof Absent) || value.at === undefined) continue;
+    if (unread.some(({ problem }) => problem === value.why)) continue;
     const keys = value.at.map((quantity) => calculator.fieldOf[quantity] ?? quantity);
     const named = fieldsAt(state.fields, keys).filter(isExample);
     const on = named.length > 0 ? named : rests(calculator, state, [{ kind: 'result', name }]);
@@ -200,7 +203,7 @@ export function evaluate(
         ];
       }),
     );
-    const results = namingExamplesInAll(calculator, base, there);
+    const results = namingExamplesInAll(calculator, base, there, unread);
     let found: Uncertainty | undefined;
     const uncertainty = (): Uncertainty =>
       (found ??= measuredUncertainty(calculator, values, measured, results));

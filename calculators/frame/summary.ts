@@ -1,5 +1,6 @@
 import type { Evaluation } from './evaluate.ts';
 import { shownText, showIn, withUnit } from './text/format.ts';
+import { inSentence } from './text/sentence.ts';
 import { fieldUnit } from './field/field-unit.ts';
 import { orderText } from './text/order.ts';
 import type { Field } from './field/fields.ts';
@@ -120,7 +121,7 @@ export function resultLines(
       lines.push({
         name,
         flat,
-        label: row === undefined ? label : `${row}, ${label.toLowerCase()}`,
+        label: row === undefined ? label : `${row}, ${inSentence(label)}`,
         text: figureText(figure, spec, spreads[flat], lengths, values, value),
       });
     };

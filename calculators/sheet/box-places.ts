@@ -9,6 +9,9 @@ export const momentWords: Readonly<Record<Moment, string>> = {
   left: 'as left',
 };
 
+/** The same as headings of the boxes in the list, which what is said of them names. */
+export const momentHeads: Readonly<Record<Moment, string>> = { found: 'found', left: 'last' };
+
 /** A place of the sheet that is typed into. */
 export type Box =
   | { readonly kind: 'figure'; readonly key: FigureKey }

@@ -12,7 +12,7 @@ const SUM = String.raw`\(?${TERM}(?: [−+×/·] \(?${TERM}\)?)+(?![\p{L}\d]|\.\
 /** A thread with its pitch, a number written with hyphens, with letters before it, and a place in a book: `M14 × 1.25`, `TM 9-8000`, `page 8-16`. */
 const NUMBER = String.raw`(?:page|chapter) \d+(?:-\d+)?(?![\p{L}\d])|M\d+ × \d+(?:\.\d+)?|(?:[A-Z]{2,} )?(?:[A-Z]\d[\d.A-Z]*|\d+(?:\.\d+)?)(?:-\d+)+[A-Z]?(?::\d+)?(?![\p{L}\d]|-\p{L})`;
 /** A surname with its initials, no unit at the end of a sentence, and a name of two parts: `J. B. Heywood`, `McGraw-Hill`. */
-const NAME = String.raw`(?<!\d )(?:\p{Lu}\. )+\p{Lu}[\p{L}’]+|(?:e|\p{Lu}\p{L}+)-\p{Lu}\p{L}+(?![\p{L}-])`;
+const NAME = String.raw`(?<!\d |°)(?:\p{Lu}\. )+\p{Lu}[\p{L}’]+|(?:e|\p{Lu}\p{L}+)-\p{Lu}\p{L}+(?![\p{L}-])`;
 /** A taper is no figure in inches: `1 in 50`. */
 const TAPER = String.raw`1 in \d+(?![\p{L}\d])`;
 const WHOLE = new RegExp(String.raw`(?<![\p{L}\d.,/-])(${TAPER}|${SUM}|${NUMBER}|${NAME})`, 'u');

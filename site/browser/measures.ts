@@ -8,14 +8,16 @@ export const UNITS = [
 const FIGURE = String.raw`[−-]?\d+(?:[.,/]\d+)*`;
 /** What bears a number as its name: “set 2”, “ISO 273:1979”; and a firing order, “1-3-2”. */
 const NUMBERED = String.raw`(?:(?:[Ss]et|[Cc]ylinder|[Hh]ole|[Pp]in|[Ss]tep|[Ss]lide|[Cc]able|[Cc]oil|[Jj]et|[Tt]rial|[Hh]e(?:ad|ight)|[Cc]arburettor|[Cc]ondenser) \d{1,2}|(?:ISO|IEC|DIN|BS|EN|JCGM) [\d:–-]*\d|\d{1,2}(?:-\d{1,2})+)(?!\d|[.,/°%]\d|[°%]|\s(?:${UNITS}|±|:|[−+×/=] ))`;
+/** What a sign says at the end of a name: “Error as found, + early”. */
+const SIGNED = String.raw`(?<=, )[+−] \p{Ll}+`;
 /** A figure with its unit, and with its ± where it has one; a ratio to one is held together alike, and
- * so is a ± by itself, and a name with its number. */
+ * so is a ± by itself, a name with its number, and a sign with the word that it stands for. */
 const MEASURE = new RegExp(
-  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}(?:\u00A0(?:${UNITS})|[°%]?(?![.,]?\d|\s\p{L}))|${NUMBERED})(?![\p{L}\d²³/])`,
+  String.raw`(?<![\p{L}\d.,/]|\d ± |[−-])((?:± ?|\+)?${FIGURE}(?: ± ${FIGURE})? (?:${UNITS}|: 1)|(?:${FIGURE} )?± ${FIGURE}(?:\u00A0(?:${UNITS})|[°%]?(?![.,]?\d|\s\p{L}))|${SIGNED}|${NUMBERED})(?![\p{L}\d²³/])`,
   'u',
 );
 
 /** A text in pieces: every second one, from the second on, is a figure with its unit or a name with its number. */
 export const measuresApart = (text: string): string[] =>
-  // Most texts hold no figure, which is seen at once.
-  /\d/.test(text) ? text.split(MEASURE) : [text];
+  // Most texts hold neither figure nor sign, which is seen at once.
+  /[\d+−]/u.test(text) ? text.split(MEASURE) : [text];

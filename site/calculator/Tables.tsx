@@ -105,7 +105,7 @@ function captionOf(
   const assumed = inputLines(assumedLimits(calculator, evaluation, id, lengths), lengths);
   return assumed.length === 0
     ? caption
-    : `${caption}. Assumed here: ${assumed.map(({ label, text }) => `${label.toLowerCase()} ${text}`).join(', ')}`;
+    : `${caption}. Assumed here: ${assumed.map(({ label, text }) => `${inSentence(label)} ${text}`).join(', ')}`;
 }
 
 /** What a row is of: on a card its whole name, under the column's heading what that does not say. */

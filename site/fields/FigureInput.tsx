@@ -127,7 +127,9 @@ export function FigureInRow(props: Omit<BoxProps, 'typing'>) {
   const id = fieldId(idPrefix, field.key);
   const typing = useTyping(props);
   return (
-    <span class={`field-box${field.spec.whole ? ' field-short' : ''}`}>
+    <span
+      class={`field-box${field.spec.whole ? ' field-short' : ''}${field.problem === undefined ? '' : ' box-wrong'}`}
+    >
       <label class="spoken" for={id}>
         {field.spec.label}
       </label>

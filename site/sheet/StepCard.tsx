@@ -28,7 +28,7 @@ import { Spoken } from '../browser/Spoken.tsx';
 import type { BoxProps } from './FigureBox.tsx';
 import { figureLinks } from './figure-links.tsx';
 import { today } from '../browser/today.ts';
-import { isUnread, momentWords } from '../../calculators/sheet/box-places.ts';
+import { isUnread, momentHeads, momentWords } from '../../calculators/sheet/box-places.ts';
 import { Asked } from './Asked.tsx';
 import { HowTo } from './HowTo.tsx';
 import { useTurn } from './in-turn.ts';
@@ -104,8 +104,8 @@ function Rows({ id, progress, ...props }: Omit<Props, 'number' | 'next' | 'place
         </p>
         <p class="boxes-head" aria-hidden="true">
           <span>{perOf(reading, engine)}</span>
-          <span>found</span>
-          <span>last</span>
+          <span>{momentHeads.found}</span>
+          <span>{momentHeads.left}</span>
         </p>
         {Array.from({ length: boxesOf(engine, id) }, (_, i) => (
           <div class="boxes-row" key={i}>

@@ -1,6 +1,7 @@
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { againstWords } from '../../calculators/sheet/against.ts';
+import { momentHeads } from '../../calculators/sheet/box-places.ts';
 import { spotFragment } from '../../calculators/sheet/due.ts';
 import { readingOf } from '../../calculators/sheet/readings.ts';
 import { confirm } from '../../calculators/sheet/set-entry.ts';
@@ -54,7 +55,8 @@ export function Again(props: AgainProps) {
       </ul>
       {anew && !left ? (
         <p>
-          Measure it again and write what you read in the boxes as left, also where it is the same.
+          Measure it again and write what you read, also where it is the same: in the list, under “
+          {momentHeads.left}”.
         </p>
       ) : isSettledElsewhere ? null : (
         <button

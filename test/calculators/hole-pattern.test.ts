@@ -242,7 +242,7 @@ describe('a misread distance', () => {
     const four = textsOf(places.slice(0, 4));
     const off = { ...four, 'distance-2': String(Number(four['distance-2']) + 2) };
     expect(remarksOf(holePattern, stateOf(off)).join(' ')).toContain(
-      'nothing tells which is at fault',
+      'Nothing tells which is at fault',
     );
   });
 });

@@ -96,7 +96,7 @@ describe('what stands under an answer that is not to be gone by', () => {
       /^With these heights the crown meets the head before the top\.$/,
     );
     expect(lookHere('fuel-and-oil', { already: '2', 'already-ratio': '250' })[0]).toMatch(
-      /^Take care, in the tank: 250 to 1 is less oil/,
+      /^The mix in the tank, 250 to 1, has less oil than engines are run on\.$/,
     );
   });
 
@@ -108,7 +108,7 @@ describe('what stands under an answer that is not to be gone by', () => {
 
   it('hole-pattern, port-timing, fuel-and-oil: contradictions, an exhaust that opens late, no oil', () => {
     expect(lookHere('fuel-and-oil', { ratio: '250' })[0]).toMatch(
-      /^Take care: 250 to 1 is less oil/,
+      /^250 to 1 is less oil than engines are run on\.$/,
     );
     expect(lookHere('fuel-and-oil', { ratio: '25' })).toEqual([]);
     expect(lookHere('port-timing', { 'port-1': '40', 'port-2': '35' })[0]).toMatch(

@@ -31,6 +31,12 @@ it('so is a name with its number', () => {
   expect(whole('Rise read twice as well: 2420 ± 50 km.')).toEqual(['2420 ± 50 km']);
 });
 
+it('so is a sign with the word that it stands for', () => {
+  expect(whole('Left after the plate, + early')).toEqual(['+ early']);
+  expect(whole('Move in the slot, + advances, − retards')).toEqual(['+ advances', '− retards']);
+  expect(whole('by the table: + is against the way it turns')).toEqual([]);
+});
+
 it('a figure keeps to its unit in what is to be put right, a link to its field', () => {
   const query = 'travel=99999mm';
   const evaluation = evaluate(calculatorBySlug('piston-position'), fromQuery(query), {

@@ -19,7 +19,7 @@ describe('a ratio with hardly any oil', () => {
       /333 to 1 is less oil/,
     );
     const tank = { fuel: '3', ratio: '32', already: '2', 'already-ratio': '500' };
-    expect(said('fuel-and-oil', tank)).toMatch(/in the tank: 500 to 1 is less oil/);
+    expect(said('fuel-and-oil', tank)).toMatch(/in the tank, 500 to 1, has less oil/);
   });
 
   it('is not cautioned up to a hundred to one', () => {

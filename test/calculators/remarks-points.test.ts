@@ -192,16 +192,18 @@ describe('fuel and oil', () => {
     const rich = { fuel: '5', by: 'ratio', already: '2' };
     const of = (ratio: string, there: string) =>
       said('fuel-and-oil', { ...rich, ratio, 'already-ratio': there });
-    const mixed = /^Take care: 101 to 1 is less oil than engines are run on/m;
-    const there = /^Take care, in the tank: 250 to 1 is less oil/m;
+    const mixed = /^101 to 1 is less oil than engines are run on/m;
+    const there = /^The mix in the tank, 250 to 1, has less oil/m;
     expect(of('101', '50')).toMatch(mixed);
     expect(of('50', '250')).toMatch(there);
-    expect(of('50', '250')).not.toMatch(/^Take care:/m);
-    expect(of('100', '100')).not.toMatch(/Take care/);
-    expect(said('fuel-and-oil', { ...rich, ratio: '50', already: '0' })).not.toMatch(/Take care/);
+    expect(of('50', '250')).not.toMatch(/is less oil/);
+    expect(of('100', '100')).not.toMatch(/less oil than engines/);
+    expect(said('fuel-and-oil', { ...rich, ratio: '50', already: '0' })).not.toMatch(
+      /less oil than engines/,
+    );
     expect(
       said('fuel-and-oil', { fuel: '5', by: 'percent', percent: '0.5', already: '0' }),
-    ).toMatch(/^Take care: 200 to 1/m);
+    ).toMatch(/^200 to 1 is less oil/m);
   });
 
   it('a tank that had less oil ends with less, one that had more with more', () => {

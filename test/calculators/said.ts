@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { leadingRemarks, remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
@@ -14,10 +15,20 @@ export function said(slug: string, texts: Texts): string {
   return remarksOf(calculator, state).join('\n');
 }
 
-/** What stands under its answer before all else. */
+/** As much as three lines of a phone hold beside “Look here.”: with two of them the picture is in sight. */
+const LONGEST_LEAD = 140;
+
+/** What stands under its answer before all else: short, no caution twice over, and first among the remarks. */
 export function lookHere(slug: string, texts: Texts): readonly string[] {
   const { calculator, state } = given(slug, texts);
-  return leadingRemarks(calculator, state, 'mm');
+  const lines = leadingRemarks(calculator, state, 'mm');
+  const all = remarksOf(calculator, state);
+  lines.forEach((line, i) => {
+    expect(line.length, line).toBeLessThanOrEqual(LONGEST_LEAD);
+    expect(line).not.toMatch(/^Take care/);
+    expect(all[i]!.startsWith(line), `before: ${all[i]!}`).toBe(true);
+  });
+  return lines;
 }
 
 /** What it says of the first rows of a table. */

@@ -51,6 +51,7 @@ describe('a figure and its unit stand on one line', () => {
     ['the first hole 2\u00A0mm out', 'the first hole 2\u00A0mm out'],
     ['by J. P. Den Hartog, C. F. Taylor', 'by [J. P. Den] Hartog, [C. F. Taylor]'],
     ['draws 6 A. The third', 'draws [6 A]. The third'],
+    ['1/58 ohm at 20 °C. With heat', '[1/58 ohm] at [20 °C]. With heat'],
     ['McGraw-Hill, an e-Handbook of 14-Inch', '[McGraw-Hill], an [e-Handbook] of 14-Inch'],
     ['well-known, at its top. Then half', 'well-known, at its top. Then half'],
     ['to a taper, 1 in 50. Lower it 1 in', 'to a taper, [1 in 50]. Lower it [1 in]'],

@@ -306,7 +306,7 @@ const told: readonly (readonly [folder: string, ...said: RegExp[]])[] = [
     'start/fuel-and-oil',
     /vapour is heavier than air/,
     /can on the ground and the nozzle touching it/,
-    /Oil too little seizes the engine/,
+    /Too little oil seizes the engine/,
     /Never a drinking bottle/,
   ],
 ];

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import airAndJet from '../../calculators/carburettors/air-and-jet/calculator.tsx';
 import calculator from '../../calculators/position/piston-position/calculator.tsx';
 import { fromQuery, toQuery } from '../../calculators/frame/address.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { markdownLink, plainSummary } from '../../calculators/frame/copies.ts';
 import { flatten } from '../../calculators/frame/spreads.ts';
@@ -192,4 +193,19 @@ it('a box that was left with what cannot be read holds nothing over: no result r
   };
   expect(of({})).toMatchObject({ value: 50, heldOver: true, unread: false, computed: true });
   expect(of({ left: true })).toMatchObject({ heldOver: false, unread: true, computed: false });
+});
+
+it('a text that cannot be read is told once, and blames no figure of the example', () => {
+  const state = evaluate(
+    calculatorBySlug('hole-pattern'),
+    { 'distance-2': 'xyz' },
+    { lengths: 'mm' },
+  );
+  const [first] = state.problems;
+  expect(first!.sentence).toMatch(/^“xyz” cannot be read/);
+  for (const value of Object.values(state.results)) {
+    if (value instanceof Absent && value.why.includes('xyz'))
+      expect(value.why).toBe(first!.sentence);
+  }
+  expect(state.results['rms']).toBeInstanceOf(Absent);
 });

@@ -262,3 +262,10 @@ it('a link says what was chosen as a sentence would, and nothing twice', () => {
   expect(words).toContain('from piston travel 3.175 mm, it was given for another engine, ');
   expect(words).not.toContain('you have');
 });
+
+it('a letter that is a name keeps its case after the name of its row', () => {
+  const pattern = calculatorBySlug('hole-pattern');
+  const labels = resultLines(pattern, run({}, {}, pattern), 'mm').map(({ label }) => label);
+  expect(labels).toContain('Hole 2, X');
+  expect(labels.filter((label) => /, [a-z]$/u.test(label))).toEqual([]);
+});

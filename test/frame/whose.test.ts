@@ -95,7 +95,7 @@ describe('whose a figure is', () => {
     const [field] = run().fields.slice(1);
     const called = (label: string) => ({ ...field!, spec: { ...sample.inputs.width, label } });
     const odd = [called('Ports, open'), called('TDC'), called('é')] as never;
-    expect(namesOf(odd)).toBe('ports, open; TDC and é');
+    expect(namesOf(odd)).toBe('ports, open; TDC; and é');
   });
 });
 

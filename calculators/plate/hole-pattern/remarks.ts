@@ -39,7 +39,7 @@ function ofTheReadings(v: Values, computed: Computed, known: Known): string {
       which.length === v.distance.length
         ? `all ${which.length} of them stand out alike, so that any one may be misread. Measure them all again`
         : `${listed(which.map((k) => named(v, k)))} stand out alike. Measure these again`;
-    return `The distances contradict each other by more than their ± allows, and nothing tells which is at fault: ${alike}, or one more between holes that have none.${not} ${wider}`;
+    return `The distances contradict each other by more than their ± allows. Nothing tells which is at fault: ${alike}, or one more between holes that have none.${not} ${wider}`;
   }
   const k = which[0]!;
   const without = left(patternOf(v), k);

@@ -76,7 +76,6 @@ function ofThePlaces(found: readonly number[]): string | undefined {
 
 /** Pass or fail, and the order of work. */
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
-  { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, known) },
   {
     about: 'whether an engine fires there',
     quiet: true,
@@ -94,6 +93,7 @@ export const remarks = (v: Values, computed: Computed, known: Known): readonly R
         : undefined;
     },
   },
+  { about: 'pass or fail of the plate', say: () => ofThePlate(v, computed, known) },
   {
     about: 'the order of work',
     say: () =>

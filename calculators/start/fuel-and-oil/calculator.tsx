@@ -56,7 +56,7 @@ export default defineCalculator({
   cautions: [
     'Petrol vapour is heavier than air, creeps along the floor and takes fire from a flame or spark far off. Mix out of doors, engine cold, no smoking, can on the ground and the nozzle touching it, so that no charge of electricity builds up.',
     'Only a can made for fuel, closed and marked with what is in it and its ratio. Never a drinking bottle.',
-    'The ratio is the engine maker’s. Oil too little seizes the engine; the ratio on an oil bottle is for other engines.',
+    'The ratio is the engine maker’s. Too little oil seizes the engine; the ratio on an oil bottle is for other engines.',
   ],
   limits: [
     'Parts are by volume, and a ratio counts oil against petrol, not against the mix: 25 to 1 is 1 part in 26.',

@@ -19,22 +19,24 @@ function ofTheTank(v: Values, computed: Computed): string | undefined {
 const LEAST_OIL = 100;
 
 /** A caution where a ratio has so little oil that a digit too many is likelier; nothing where it has not. */
-const tooLittle = (ratio: number, of: string): string | undefined =>
+const tooLittle = (ratio: number, what: (figures: string) => string): string | undefined =>
   ratio > LEAST_OIL
-    ? `${of} ${fixed(ratio, decimalsApart(ratio, LEAST_OIL, 0))} to 1 is less oil than engines are run on, which end near ${String(LEAST_OIL)} to 1 (common practice): see whether it has a digit too many before you mix, since an engine without oil seizes.`
+    ? `${what(`${fixed(ratio, decimalsApart(ratio, LEAST_OIL, 0))} to 1`)} less oil than engines are run on. The leanest ratios in use are near ${String(LEAST_OIL)} to 1 (common practice). See whether it has a digit too many before you mix: an engine without oil seizes.`
     : undefined;
 
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
   {
     about: 'whether it is oil enough',
     leads: true,
-    say: () => tooLittle(ratioOf(v), 'Take care:'),
+    say: () => tooLittle(ratioOf(v), (figures) => `${figures} is`),
   },
   {
     about: 'whether the tank has oil enough',
     leads: true,
     say: () =>
-      v.already === 0 ? undefined : tooLittle(v['already-ratio'], 'Take care, in the tank:'),
+      v.already === 0
+        ? undefined
+        : tooLittle(v['already-ratio'], (figures) => `The mix in the tank, ${figures}, has`),
   },
   {
     about: 'how to mix it',
