@@ -115,6 +115,45 @@ it('the last figures are kept as a page is left, though it was never put away', 
   });
 });
 
+it('the last figures of one calculator stay where those of another are kept', async () => {
+  await visit({ path: PATH }, async (page) => {
+    for (const [path, key] of [
+      [PATH, 'travel'],
+      ['calculators/breaker-cam/', 'gap'],
+    ] as const) {
+      await page.goto(new URL(`../../${path}`, page.url()).href);
+      await settled(page);
+      await field(page, key).fill('0.5');
+      await field(page, key).press('Tab');
+      await expect.poll(() => page.url()).toContain(`${key}=0.5mm`);
+      await page.evaluate(() => window.dispatchEvent(new Event('pagehide')));
+    }
+    expect(await lastKept(page)).toMatch(/travel=0\.5mm.*gap=0\.5mm/);
+  });
+});
+
+it.each(['visibilitychange', 'pagehide'])(
+  'a figure stands in the address when the page is put away before its time: %s',
+  async (type) => {
+    await visit({ path: PATH }, async (page) => {
+      await settled(page);
+      // Many edits at once are written later.
+      await page.evaluate(() => {
+        const set = window.setTimeout.bind(window);
+        window.setTimeout = ((run: () => void, ms = 0) =>
+          ms === 30 ? 0 : set(run, ms)) as typeof window.setTimeout;
+      });
+      await field(page, 'travel').fill('2.5');
+      await expect.poll(() => result(page, 'travel')).toBeCloseTo(2.5, 9);
+      await expect.poll(() => page.url()).not.toContain('travel=2.5mm');
+      await page.evaluate((name) => {
+        (name === 'pagehide' ? window : document).dispatchEvent(new Event(name));
+      }, type);
+      await expect.poll(() => page.url()).toContain('travel=2.5mm');
+    });
+  },
+);
+
 it('a key, a pause and another key are two steps of the back button', async () => {
   await visit({ path: PATH }, async (page) => {
     await settled(page);

@@ -67,10 +67,48 @@ describe('the log of a step', () => {
     ]);
   });
 
-  it('has what each round asked for but the last, which the step itself says', () => {
-    const asked = [...html.matchAll(/said-title">(.*?)<.*?<ul class="remarks">(.*?)<\/ul>/g)];
-    expect(asked.map(([, title]) => title)).toEqual(['Asked for 20 Mar 2026, as found']);
-    // The squish of the example is 1.4 mm, and 1.9 mm is half a millimetre more.
-    expect(asked[0]![2]).toMatch(/^<li>Cylinder 2: .* by 0\.5 mm\.<\/li>$/);
+  it('has what each round asked for by what was read then, but the last, which the step itself says', () => {
+    // The squish of the example is 1.4 mm: 0.5, 0.3 and 0.2 mm less than what was read.
+    const rounds = (
+      [
+        ['found', 1.9, '2026-03-20'],
+        ['left', 1.7, '2026-03-21'],
+        ['left', 1.6, '2026-03-22'],
+      ] as const
+    ).reduce(
+      (so, [moment, value, on]) => setEntry(so, 'squish', moment, 0, value, { on }),
+      figured({ cylinders: 1 }),
+    );
+    const told = render(
+      <StepLog id="squish" engine={rounds} lengths={lengths} edit={() => undefined} />,
+    );
+    const asked = [...told.matchAll(/said-title">(.*?)<.*?by ([\d.]+) mm/g)];
+    expect(asked.map(([, title, by]) => [title, by])).toEqual([
+      ['Asked for 20 Mar 2026, as found', '0.5'],
+      ['Asked for 21 Mar 2026, after a change', '0.3'],
+    ]);
+  });
+
+  it('tells what a round asked of all that it read, though a turn of the plate has left some behind', () => {
+    const turned = (
+      [
+        ['found', 0, 2.9],
+        ['found', 1, 2.6],
+        ['left', 0, 2.2],
+      ] as const
+    ).reduce(
+      (so, [moment, index, value]) =>
+        setEntry(so, 'timing', moment, index, value, {
+          on: moment === 'found' ? '2026-03-20' : '2026-03-21',
+        }),
+      figured({ cylinders: 2, 'set-2': 180, condensers: 2, 'fed-coils': 2 }),
+    );
+    const told = render(
+      <StepLog id="timing" engine={turned} lengths={lengths} edit={() => undefined} />,
+    );
+    // Of 2.2 mm wanted: 0.7 and 0.4 mm too early.
+    expect(told).toMatch(
+      /as found<.*Cylinder 1: [^<]* 0\.7 mm, early.*Cylinder 2: [^<]* 0\.4 mm, early/,
+    );
   });
 });
