@@ -133,6 +133,17 @@ it('a figure that is refused is seen, though its heading was shut when the page 
   });
 });
 
+it('a sum stands as what it comes to, though its reader had not come when it was typed', async () => {
+  await visit({ path }, async (page) => {
+    await ready(page);
+    await keepEngines(page, demo);
+    await page.locator('#figure-stroke').fill('50.5 + 0.25');
+    await expectKept(page, '"stroke":50.75');
+    await page.locator('#figure-rod').focus();
+    await expect.poll(() => page.locator('#figure-stroke').inputValue()).toBe('50.75');
+  });
+});
+
 describe('the engines', () => {
   it('are switched between, each with its own name and place', async () => {
     await visit({ path }, async (page) => {

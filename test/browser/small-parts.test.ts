@@ -100,6 +100,18 @@ it('with a mouse a press into a box sets the caret, and picks nothing', async ()
   });
 });
 
+it('a key that steps a figure writes it into the box in use', async () => {
+  await visit({ path: `${PATH}?travel=2.5mm` }, async (page) => {
+    await settled(page);
+    await field(page, 'travel').focus();
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => result(page, 'travel')).toBeGreaterThan(2.5);
+    await expect
+      .poll(async () => Number(await field(page, 'travel').inputValue()))
+      .toBe(await result(page, 'travel'));
+  });
+});
+
 const lastKept = (page: Page): Promise<string> =>
   page.evaluate(() => localStorage.getItem('gudgeon.last') ?? '');
 
