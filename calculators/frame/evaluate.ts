@@ -73,7 +73,7 @@ export function knownKeys(calculator: AnyCalculator): Set<string> {
 function finiteOnly(value: ResultValue, lengths: LengthDisplay): ResultValue {
   const why = 'This figure has no finite value for these inputs.';
   if (value instanceof Absent) {
-    return new Absent(sentenceIn(value.why, lengths), value.at, value.judges);
+    return new Absent(sentenceIn(value.why, lengths), value.at, value.judges, value.all);
   }
   if (typeof value === 'number') return Number.isFinite(value) ? value : absent(why);
   return value.flat().every((entry) => Number.isFinite(entry)) ? value : absent(why);
@@ -141,7 +141,8 @@ function namingExamplesInAll(
     if (unread.some(({ problem }) => problem === value.why)) continue;
     const keys = value.at.map((quantity) => calculator.fieldOf[quantity] ?? quantity);
     const named = fieldsAt(state.fields, keys).filter(isExample);
-    const on = named.length > 0 ? named : rests(calculator, state, [{ kind: 'result', name }]);
+    const on =
+      value.all || named.length > 0 ? named : rests(calculator, state, [{ kind: 'result', name }]);
     behind.set(value.why, behind.get(value.why)?.filter((field) => on.includes(field)) ?? on);
   }
   return Object.fromEntries(

@@ -185,16 +185,23 @@ export class Absent {
   readonly at: readonly string[] | undefined;
   /** Whether the sentence judges figures, and so is said only where all of them were given. */
   readonly judges: boolean;
-  constructor(why: string, at?: readonly string[], judges = false) {
+  /** Whether `at` names all figures that it lies with. */
+  readonly all: boolean;
+  constructor(why: string, at?: readonly string[], judges = false, all = false) {
     this.why = why;
     this.at = at;
     this.judges = judges;
+    this.all = all;
   }
 }
 /** No result, by what is asked or by a figure that can only have been given. */
 export const absent = (why: string): Absent => new Absent(why);
 /** No result, by figures: where some of them are the example’s, the page says so. */
 export const impossible = (why: string, at: readonly string[] = []): Absent => new Absent(why, at);
+
+/** The same, where `at` names all the figures that it lies with, and no other of the result’s. */
+export const impossibleBy = (why: string, at: readonly string[]): Absent =>
+  new Absent(why, at, false, true);
 
 /** The same, where the sentence is a verdict on the figures: of the example’s it says only whose they are. */
 export const unfit = (why: string, at: readonly string[]): Absent => new Absent(why, at, true);

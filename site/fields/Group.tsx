@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import type { Field } from '../../calculators/frame/field/fields.ts';
 import { labelOf } from '../../calculators/frame/rests-on.ts';
 import { inputLines } from '../../calculators/frame/summary.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { inSentence } from '../../calculators/frame/text/sentence.ts';
+import { useUnfolded } from './use-unfolded.ts';
 import { marksOf } from './whose-mark.ts';
 
 interface Props {
@@ -34,11 +34,7 @@ const contents = (fields: readonly Field[], lengths: LengthDisplay): string =>
  * where a field inside needs attention; what has been opened is never shut again.
  */
 export function Group({ heading, fields, lengths, marked, side, children }: Props) {
-  const wrong = fields.some(({ problem }) => problem !== undefined);
-  const [open, setOpen] = useState(wrong);
-  useEffect(() => {
-    if (wrong) setOpen(true);
-  }, [wrong]);
+  const [open, setOpen] = useUnfolded(fields.some(({ problem }) => problem !== undefined));
   return (
     <details
       class={side ? 'fold side' : 'fold'}

@@ -3,6 +3,7 @@ import { inputLines } from '../../calculators/frame/summary.ts';
 import type { Field } from '../../calculators/frame/field/fields.ts';
 import { memo } from '../../calculators/picture/redraw/memo.ts';
 import { Fields, type FieldHandlers } from './Fields.tsx';
+import { useUnfolded } from './use-unfolded.ts';
 
 interface Props extends FieldHandlers {
   readonly fields: readonly Field[];
@@ -10,10 +11,19 @@ interface Props extends FieldHandlers {
 
 function OfReadings({ fields, ...handlers }: Props) {
   const [asked, setAsked] = useState(false);
-  const shown = asked || fields.some(({ given, problem }) => given || problem !== undefined);
+  const wrong = fields.some(({ problem }) => problem !== undefined);
+  const [open, setOpen] = useUnfolded(wrong);
+  const shown = asked || wrong || fields.some(({ given }) => given);
   const lines = inputLines(fields, handlers.lengths);
   return (
-    <details class="fold errors" onToggle={(event) => event.currentTarget.open && setAsked(true)}>
+    <details
+      class="fold errors"
+      open={open}
+      onToggle={({ currentTarget }) => {
+        setOpen(currentTarget.open);
+        if (currentTarget.open) setAsked(true);
+      }}
+    >
       <summary>
         <span class="fold-name">How exact are your readings?</span>
         <span class="fold-holds">

@@ -1,6 +1,8 @@
 import { useEffect } from 'preact/hooks';
+import { placeOf } from '../../calculators/sheet/box-places.ts';
 import { appliesTo, figureGroups, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { setsOf } from '../../calculators/sheet/model.ts';
+import { useUnfolded } from '../fields/use-unfolded.ts';
 import { FigureBox, type BoxProps } from './FigureBox.tsx';
 import { FiringOrder } from './FiringOrder.tsx';
 import { drawAll, useTurn } from './in-turn.ts';
@@ -15,14 +17,21 @@ interface GroupProps extends BoxProps {
 
 function Group({ heading, keys, isFirst, ...props }: GroupProps) {
   const { engine } = props;
-  const [isDrawn, draw] = useTurn(isFirst);
+  const [open, setOpen] = useUnfolded(
+    keys.some((key) => engine.unread[placeOf({ kind: 'figure', key })] !== undefined),
+    isFirst,
+  );
+  const [isDrawn, draw] = useTurn(open);
   const entered = keys.filter((key) => engine.figures[key] !== undefined).length;
   const orderEntered = isFirst && engine.firingOrder.length > 0 ? 1 : 0;
   return (
     <details
       class="sheet-group"
-      open={isFirst}
-      onToggle={(event) => event.currentTarget.open && draw()}
+      open={open}
+      onToggle={({ currentTarget }) => {
+        setOpen(currentTarget.open);
+        if (currentTarget.open) draw();
+      }}
     >
       <summary onClick={draw}>
         <span class="sheet-group-name">{heading}</span>

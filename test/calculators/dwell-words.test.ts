@@ -21,12 +21,14 @@ describe('a dwell told the other way', () => {
       expect(problem(slug, key, typed)).toContain(
         'On a cam of one lobe type “126 deg”, of two type “63 deg”.',
       );
+    // 35.5 % of 360° is 127.8°.
+    expect(problem(slug, key, '35.5 %')).toContain('type “127.8 deg”, of two type “63.9 deg”.');
     expect(problem(slug, key, '126 deg') ?? '').not.toContain('part of the time');
   });
 
   // 126 / 360 = 0.35; 270 / 360 = 0.75, which two lobes have no room for.
   it('wiring: degrees in a box of per cent', () => {
-    for (const typed of ['126°', '126 deg', '126 degrees'])
+    for (const typed of ['126°', '126 deg', '126 degrees', '126,0°'])
       expect(problem('wiring', 'dwell-percent', typed)).toContain(
         'On a cam of one lobe type “35%”, of two type “70%”.',
       );

@@ -100,6 +100,10 @@ describe('float level', () => {
     expect((results({ head: '1300' })['level-per-seat'] as Absent).why).toMatch(
       /^With a seat 0\.5 mm larger this float could no longer shut the valve\./,
     );
+    // How the float was gauged decides nothing of that: it waits for no figure of the gauge.
+    const floating = { ...bears, 'pivot-to-needle': '8', 'pivot-to-float': '32', head: '1300' };
+    const ungauged = evaluate(calculatorBySlug('float-level'), floating, reading).results;
+    expect((ungauged['level-per-seat'] as Absent).why).toMatch(/no longer shut the valve\.$/);
     expect((results({ head: '300', seat: '0' }).reserve as Absent).why).toMatch(
       /^A seat of no size lets no head push/,
     );

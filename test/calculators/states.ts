@@ -21,7 +21,10 @@ export const pick = <T>(next: Next, from: readonly T[]): T =>
 /** Cylinders in any order, written in any common way. */
 export function someOrder(cylinders: number, next: Next): string {
   const left = Array.from({ length: cylinders }, (_, i) => i + 1);
-  const order = left.map(() => left.splice(Math.floor(next() * left.length), 1)[0]!);
+  const order = Array.from(
+    { length: cylinders },
+    () => left.splice(Math.floor(next() * left.length), 1)[0]!,
+  );
   return order.join(pick(next, ['', '-', ', ', ' ']));
 }
 

@@ -24,6 +24,12 @@ it.each([
     'Give your own: crank pins 1 and 2, reciprocating mass and stroke.',
   ],
   ['port-timing', {}, 'Give your own: top edge of ports 1 and 2, stroke, rod length and 4 more.'],
+  // Four are still named: one more is no fewer words.
+  [
+    'piston-position',
+    { given: 'other', travel: '2.7' },
+    'Give your own: other stroke, other rod length, stroke and rod length.',
+  ],
   // Given ones are not asked for again.
   ['piston-position', { travel: '3' }, 'Give your own: stroke and rod length.'],
   // Of two that are called the same it is told which is meant.

@@ -31,6 +31,23 @@ describe('what is carried over when a choice is about to change', () => {
     });
   });
 
+  // A comma or a point before three digits may part thousands, where the box reaches them.
+  it('is written so that it is read in one way only', () => {
+    const far = { ...base.inputs['width']!, max: 5000 } as AnyCalculator['inputs'][string];
+    const reaching = { ...carrying, inputs: { ...base.inputs, width: far } };
+    const carried = (of: AnyCalculator) =>
+      texts(
+        'shape',
+        'square',
+        {},
+        {
+          ...of,
+          carry: () => [{ from: 'width', to: { width: 12.345 } }],
+        },
+      )['width'];
+    expect([carried(reaching), carried(carrying)]).toEqual(['12.3450', '12.345']);
+  });
+
   it('is nothing where the choice stays, is none, or has no other way to tell it', () => {
     expect(texts('shape', 'square', { shape: 'square' })).toEqual({});
     expect(texts('shape', 'thick')).toEqual({});

@@ -20,6 +20,7 @@ describe('a pressure, mass or temperature in a text has the other unit beside it
     ['Every 10 °C of it', 'Every 10 °C (18 °F) of it'],
     ['10 °C more', '10 °C (18 °F) more'],
     ['known within 10 °C', 'known within 10 °C (18 °F)'],
+    ['is out by 10 °C', 'is out by 10 °C (18 °F)'],
   ])('%s', (text, told) => {
     expect(foreignIn(text)).toBe(told);
     expect(proseIn(text, 'in')).toBe(told);

@@ -13,6 +13,8 @@ describe('a text of a definition follows the reader’s lengths', () => {
     ['1 or 2 mm', '39 or 79 thou'],
     ['3 mm or 1.25 mm', '0.12 in or 49.2 thou'],
     ['plugs of 14\u00A0mm, not 14 mm', 'plugs of 14\u00A0mm, not 0.55 in'],
+    ['2.2 ± 0.1 mm', '87 ± 3.9 thou'],
+    ['a sheet of 210 by 297 mm', 'a sheet of 8.27 by 11.7 in'],
     ['2 to 4 mm are common', '0.079 to 0.16 in are common'],
     ['a disc of 36 mm has about 1018 mm².', 'a disc of 1.4 in has about 1.578 in².'],
     ['−0.5 mm or 12.5 mm', '−20 thou or 0.492 in'],

@@ -10,6 +10,8 @@ describe('a sentence of the maths follows the reader’s lengths', () => {
     expect(sentenceIn('From 12.70 mm to −0.254 mm, 3 mm².', 'in')).toBe(
       'From 0.5000 in to −10.00 thou, 3 mm².',
     );
+    // A sheet of A4.
+    expect(sentenceIn('A sheet of 210 × 297 mm.', 'in')).toBe('A sheet of 8.27 × 11.69 in.');
     expect(sentenceIn('From 12.70 mm.', 'mm')).toBe('From 12.70 mm.');
   });
 

@@ -5,7 +5,13 @@ import {
   markdownLink,
   plainSummary,
 } from '../../calculators/frame/copies.ts';
-import { inputLines, leadLines, resultLines, rowLabel } from '../../calculators/frame/summary.ts';
+import {
+  inputLines,
+  leadLines,
+  leadParts,
+  resultLines,
+  rowLabel,
+} from '../../calculators/frame/summary.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 import { calculatorBySlug } from '../../site/all-calculators.ts';
@@ -239,6 +245,12 @@ describe('a link whose words are the answer', () => {
     expect(markdownLink(two, run(all), 'mm', 'x')).toBe(
       '[A sample: area 1875 ± 8 mm², width left 5.0 ± 0.3 mm over; from shape: round, width 50 mm, depth 30 mm](x)',
     );
+  });
+
+  it('has what stands on a title block with the word that its figure needs', () => {
+    const findTdc = calculatorBySlug('find-tdc');
+    const [first] = leadParts(findTdc, evaluate(findTdc, {}, { lengths: 'mm' }), 'mm');
+    expect(first!.figure).toMatch(/^[−\d.]+° on the disc$/);
   });
 
   it('gives what leads a line each', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inRow, spreadOut, spreadRound } from '../../calculators/picture/common/labels.ts';
+import { apart, inRow, spreadOut, spreadRound } from '../../calculators/picture/common/labels.ts';
 import { textWidth } from '../../calculators/picture/common/text-width.ts';
 
 describe('labels that would lie on each other', () => {
@@ -31,6 +31,17 @@ describe('labels that would lie on each other', () => {
     const half = textWidth('50°') / 2;
     expect(inRow([{ at: 0, words: '50°' }], 0, 300)[0]!.at).toBeCloseTo(half, 9);
     expect(inRow([{ at: 300, words: '50°' }], 0, 300)[0]!.at).toBeCloseTo(300 - half, 9);
+  });
+
+  it('in a row too short for all their words are counted', () => {
+    const seven = [0, 1, 2, 3, 4, 5, 6].map((at) => ({ at: 10 * at, words: `${String(at)}00°` }));
+    expect(inRow(seven, 0, 90).map(({ words }) => words)).toEqual(['7 marks']);
+  });
+
+  it('are left out behind the first of them, where there is no room for both', () => {
+    expect([...apart([10, 20, 30, 40], 15)]).toEqual([0, 2]);
+    expect([...apart([40, 10, 30, 25.1], 15)]).toEqual([0, 1]);
+    expect([...apart([10, 25], 15)]).toEqual([0, 1]);
   });
 
   it('round a circle stand about the middle of their marks', () => {

@@ -1,4 +1,4 @@
-import { absent, impossible, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
+import { absent, impossibleBy, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
 import { MathsError } from '../../maths/numeric/errors.ts';
 import {
   displacedMass,
@@ -17,6 +17,7 @@ import {
 } from '../../maths/carburettor/float-level.ts';
 import { fuelDensity } from '../../maths/fuel/fuel-density.ts';
 import type { inputs } from './inputs.ts';
+import { sinking } from './rests-on.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
@@ -63,7 +64,7 @@ function change(work: () => number, what: string) {
     return work();
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;
-    return impossible(`With ${what} this float could no longer shut the valve.`);
+    return impossibleBy(`With ${what} this float could no longer shut the valve.`, sinking);
   }
 }
 

@@ -15,8 +15,10 @@ const density = [
 const arm = ['pivot-to-needle', 'pivot-to-float'] as const;
 const balance = [...arm, 'float-mass', 'seat', 'head', 'tilt', ...density] as const;
 const floating = [...balance, 'float-area'] as const;
+/** What decides whether the float can shut the valve at all. */
+export const sinking = [...floating, 'float-depth'] as const;
 /** All that ties a reading of the gauge to a level. */
-const gauge = [...floating, 'float-depth', 'edge', 'spring-drop'] as const;
+const gauge = [...sinking, 'edge', 'spring-drop'] as const;
 
 export const restsOn = {
   level: [...gauge, 'height'],
@@ -27,7 +29,7 @@ export const restsOn = {
   submerged: floating,
   'needle-push': ['seat', 'head', ...density],
   buoyancy: balance,
-  reserve: [...floating, 'float-depth'],
+  reserve: sinking,
   'fuel-density': density,
   'level-per-seat': [...gauge, 'height'],
   'level-per-density': [...gauge, 'height'],

@@ -2,7 +2,8 @@ import type { RestsOn } from '../../frame/types.ts';
 import type { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
-const lift = ['clip', 'clip-pitch', 'slide-travel'] as const;
+const travel = ['clip-pitch', 'slide-travel'] as const;
+const lift = ['clip', ...travel] as const;
 const needle = ['needle-diameter', 'taper', 'straight'] as const;
 const ring = [...lift, 'jet-bore', ...needle] as const;
 const second = ['second-diameter', 'second-taper', 'second-straight'] as const;
@@ -18,7 +19,8 @@ export const restsOn = {
   'equal-at': [...ring, 'main-jet'],
   'second-annulus': [...lift, 'jet-bore', ...second, 'throttle'],
   'second-percent': [...ring, ...second, 'throttle'],
-  'clip-annulus': [...ring, 'clips', 'throttle'],
+  // Of every groove, whichever the clip is in.
+  'clip-annulus': [...travel, 'jet-bore', ...needle, 'clips', 'throttle'],
   'clip-change': [...ring, 'clips', 'throttle'],
   'throttle-annulus': ring,
   'throttle-share': [...ring, 'main-jet'],

@@ -5,7 +5,7 @@ import type { results } from './results.ts';
 const cold = ['bore', 'piston'] as const;
 const ofBore = ['bore', 'bore-expansion', 'bore-temperature', 'measured-at'] as const;
 const ofRing = ['ring-gap', 'ring-expansion', 'ring-temperature'] as const;
-const readings = ['levels', 'along', 'across', 'bore'] as const;
+const readings = ['levels', 'along', 'across'] as const;
 const next = [...readings, 'standard', 'oversize-step', 'clean-up'] as const;
 
 export const restsOn = {
@@ -16,7 +16,7 @@ export const restsOn = {
   'ring-gap-hot': [...ofBore, ...ofRing],
   'ring-percent': ['bore', 'ring-gap'],
   oval: readings,
-  slack: ['levels', 'across', 'bore', 'piston'],
+  slack: ['levels', 'across', 'piston'],
   taper: readings,
   ovality: readings,
   'widest-clearance': [...readings, 'piston'],
