@@ -307,8 +307,8 @@ export interface Download<I extends Inputs = Inputs> {
   readonly name: string;
   readonly label: string;
   readonly type: string;
-  /** What it is lettered with follows `lengths`; its size never does. */
-  make(values: ValuesOf<I>, lengths: LengthDisplay): Promise<string | Uint8Array>;
+  /** What it is lettered with follows `lengths`; its size never does. A `note` stands below what is drawn. */
+  make(values: ValuesOf<I>, lengths: LengthDisplay, note?: string): Promise<string | Uint8Array>;
 }
 
 /** Another calculator that takes figures of this one on. */

@@ -30,3 +30,12 @@ export function namesOf(fields: readonly Field[]): string {
   const words = shown.length < names.length ? [...shown, `${names.length - NAMED} more`] : shown;
   return listed(words);
 }
+
+/** What a file says of figures in it that nobody gave, since it goes on without its page; nothing where all are given. */
+export function whoseFile(fields: readonly Field[]): string | undefined {
+  const examples = fields.filter(isExample);
+  if (examples.length === 0) return undefined;
+  return fields.every(({ origin }) => origin === 'example')
+    ? 'All figures are an invented example’s.'
+    : `Still an invented example’s: ${namesOf(examples)}.`;
+}

@@ -58,6 +58,24 @@ describe('a part copied by caliper', () => {
   });
 });
 
+it('a picture saved from the example says so below it', async () => {
+  await visit({ path: 'calculators/piston-position/' }, async (page) => {
+    await settled(page);
+    await page.locator('.act > summary', { hasText: 'Save as' }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Picture, SVG' }).click(),
+    ]);
+    const parts: Buffer[] = [];
+    for await (const part of await download.createReadStream()) parts.push(part as Buffer);
+    const svg = Buffer.concat(parts).toString();
+    expect(svg).toContain('All figures are an invented example’s.');
+    const [, , , height] = /viewBox="([^"]*)"/.exec(svg)![1]!.split(' ').map(Number);
+    const [, y] = /<text x="[^"]*" y="([^"]*)"[^>]*>All figures/.exec(svg)!;
+    expect(Number(y)).toBeLessThan(height!);
+  });
+});
+
 describe('a quantity measured again', () => {
   it('gives the example’s figure up for the first reading', async () => {
     await visit({ path: 'calculators/piston-position/' }, async (page) => {

@@ -1,5 +1,6 @@
 import { holdingWords } from '../../drawing/holding-words.ts';
 import type { Drawing } from '../../drawing/shapes.ts';
+import { withNote } from '../../drawing/with-note.ts';
 import { pdf, svg } from '../../drawing/writers.ts';
 import { inputDigits, showIn, showInput, shownUnit } from '../../frame/text/format.ts';
 import type { LengthDisplay } from '../../frame/text/units.ts';
@@ -49,21 +50,25 @@ export const downloads = [
     name: 'degree-disc.pdf',
     label: 'Disc and tape to print, PDF',
     type: 'application/pdf',
-    make: async (v: Values, lengths: LengthDisplay) =>
-      (await pdf()).toPdf([discOf(v, lengths), tapeOf(v, lengths)], v.paper, lengths),
+    make: async (v: Values, lengths: LengthDisplay, note?: string) =>
+      (await pdf()).toPdf(
+        [withNote(discOf(v, lengths), note), withNote(tapeOf(v, lengths), note)],
+        v.paper,
+        lengths,
+      ),
   },
   {
     name: 'degree-disc-true-scale.svg',
     label: 'Disc at true scale, SVG',
     type: 'image/svg+xml',
-    make: async (v: Values, lengths: LengthDisplay) =>
-      (await svg()).toSvg(holdingWords(discOf(v, lengths))),
+    make: async (v: Values, lengths: LengthDisplay, note?: string) =>
+      (await svg()).toSvg(holdingWords(withNote(discOf(v, lengths), note))),
   },
   {
     name: 'rim-tape-true-scale.svg',
     label: 'Tape at true scale, SVG',
     type: 'image/svg+xml',
-    make: async (v: Values, lengths: LengthDisplay) =>
-      (await svg()).toSvg(holdingWords(tapeOf(v, lengths))),
+    make: async (v: Values, lengths: LengthDisplay, note?: string) =>
+      (await svg()).toSvg(holdingWords(withNote(tapeOf(v, lengths), note))),
   },
 ] as const;

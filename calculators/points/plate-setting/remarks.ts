@@ -39,10 +39,10 @@ function ofThePlate(v: Values, computed: Computed, known: Known): string {
       ? ''
       : ` The readings of ${cylinders(close)} are no surer than that: measure again before you go by it.`;
   if (asFound) {
-    return `Pass as found: every cylinder is within ${tolerance}. Leave plate and sets alone.${doubt}`;
+    return `Pass as found: every cylinder read here is within ${tolerance}. Leave plate and sets alone.${doubt}`;
   }
   if (out.length === 0) {
-    return `Pass with the plate alone: turned so, every cylinder is within ${tolerance}.${doubt}`;
+    return `Pass with the plate alone: turned so, every cylinder read here is within ${tolerance}.${doubt}`;
   }
   return `Fail with the plate alone: ${cylinders(out)} would still be outside ${tolerance}. Move ${out.length === 1 ? 'that set' : 'those sets'} in the slot after the plate is set, by the table: + is against the way the cam turns, which is earlier.${doubt}`;
 }

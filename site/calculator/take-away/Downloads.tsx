@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
+import { whoseFile } from '../../../calculators/frame/whose-field.ts';
 import { failureWords } from '../../opening/load-failure.ts';
 import { save } from '../../browser/save.ts';
 import type { Now } from '../state.ts';
@@ -29,7 +30,8 @@ function offersOf({ calculator, now }: Props): Offer[] {
       label,
       make: async () => {
         const { evaluation, lengths } = now();
-        const file = await make(evaluation.values as never, lengths);
+        const note = whoseFile(evaluation.fields);
+        const file = await make(evaluation.values as never, lengths, note);
         return [[name, new Blob([file as BlobPart], { type })]];
       },
     })),
@@ -37,16 +39,18 @@ function offersOf({ calculator, now }: Props): Offer[] {
       label: 'Picture, SVG',
       make: async (pictures) => {
         const { svgFile } = await import('./picture-file.ts');
-        return pictures.map((picture, i) => [numbered(slug, i, 'svg'), svgFile(picture)]);
+        const note = whoseFile(now().evaluation.fields);
+        return pictures.map((picture, i) => [numbered(slug, i, 'svg'), svgFile(picture, note)]);
       },
     },
     {
       label: 'Picture, PNG',
       make: async (pictures) => {
         const { pngFile } = await import('./picture-file.ts');
+        const note = whoseFile(now().evaluation.fields);
         return Promise.all(
           pictures.map(
-            async (picture, i) => [numbered(slug, i, 'png'), await pngFile(picture)] as const,
+            async (picture, i) => [numbered(slug, i, 'png'), await pngFile(picture, note)] as const,
           ),
         );
       },

@@ -61,16 +61,37 @@ function writeLooks(element: Element, copy: Element, sheet: DOMMatrix): void {
  * The picture as a document of its own: computed looks written out, nothing left to a style sheet. It
  * is light whatever the page is, since most pages that show it are.
  */
-export function standalone(picture: SVGSVGElement): string {
+export function standalone(picture: SVGSVGElement, note?: string): string {
   picture.classList.add(IN_FILE);
   try {
-    return written(picture);
+    return written(picture, note);
   } finally {
     picture.classList.remove(IN_FILE);
   }
 }
 
-function written(picture: SVGSVGElement): string {
+/** What a note takes below a picture, in its units. */
+const NOTE_ROOM = 22;
+
+/** How high a picture is in its file, with the note below it. */
+const heightWith = (picture: SVGSVGElement, note: string | undefined): number =>
+  picture.viewBox.baseVal.height + (note === undefined ? 0 : NOTE_ROOM);
+
+/** The note as a line of text below a picture, in the looks of its own words. */
+function noteBelow(picture: SVGSVGElement, words: string): SVGTextElement {
+  const { x, y, height } = picture.viewBox.baseVal;
+  const note = document.createElementNS('http://www.w3.org/2000/svg', 'text');
+  const looks = getComputedStyle(picture);
+  note.setAttribute('x', String(x + 8));
+  note.setAttribute('y', String(y + height + NOTE_ROOM - 8));
+  note.setAttribute('font-size', '12');
+  note.setAttribute('font-family', looks.fontFamily);
+  note.setAttribute('fill', looks.color);
+  note.textContent = words;
+  return note;
+}
+
+function written(picture: SVGSVGElement, note: string | undefined): string {
   const copy = picture.cloneNode(true) as SVGSVGElement;
   const sheet = picture.getScreenCTM()!;
   const from = [picture, ...picture.querySelectorAll('*')];
@@ -79,7 +100,10 @@ function written(picture: SVGSVGElement): string {
     if (getComputedStyle(element).display === 'none') to[i]!.remove();
     else writeLooks(element, to[i]!, sheet);
   });
-  const { width, height } = picture.viewBox.baseVal;
+  const { x, y, width } = picture.viewBox.baseVal;
+  const height = heightWith(picture, note);
+  copy.setAttribute('viewBox', [x, y, width, height].join(' '));
+  if (note !== undefined) copy.append(noteBelow(picture, note));
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width));
   copy.setAttribute('height', String(height));
@@ -95,15 +119,16 @@ function written(picture: SVGSVGElement): string {
   return new XMLSerializer().serializeToString(copy);
 }
 
-export const svgFile = (picture: SVGSVGElement): Blob =>
-  new Blob([standalone(picture)], { type: 'image/svg+xml' });
+export const svgFile = (picture: SVGSVGElement, note?: string): Blob =>
+  new Blob([standalone(picture, note)], { type: 'image/svg+xml' });
 
 /** The picture as a PNG, three dots to a unit. */
-export async function pngFile(picture: SVGSVGElement): Promise<Blob> {
+export async function pngFile(picture: SVGSVGElement, note?: string): Promise<Blob> {
   const image = new Image();
-  image.src = `data:image/svg+xml,${encodeURIComponent(standalone(picture))}`;
+  image.src = `data:image/svg+xml,${encodeURIComponent(standalone(picture, note))}`;
   await image.decode();
-  const { width, height } = picture.viewBox.baseVal;
+  const { width } = picture.viewBox.baseVal;
+  const height = heightWith(picture, note);
   const canvas = document.createElement('canvas');
   canvas.width = width * PNG_SCALE;
   canvas.height = height * PNG_SCALE;

@@ -1,6 +1,7 @@
 import type { APIRoute } from 'astro';
 import { evaluate } from '../../../../calculators/frame/evaluate.ts';
 import type { AnyCalculator, Download } from '../../../../calculators/frame/types.ts';
+import { whoseFile } from '../../../../calculators/frame/whose-field.ts';
 import { calculators } from '../../../all-calculators.ts';
 
 interface Props {
@@ -19,7 +20,7 @@ export function getStaticPaths() {
 }
 
 export const GET: APIRoute<Props> = async ({ props: { calculator, download } }) => {
-  const { values } = evaluate(calculator, {}, { lengths: 'mm' });
-  const content = await download.make(values as never, 'mm');
+  const { values, fields } = evaluate(calculator, {}, { lengths: 'mm' });
+  const content = await download.make(values as never, 'mm', whoseFile(fields));
   return new Response(content as BodyInit, { headers: { 'Content-Type': download.type } });
 };
