@@ -50,26 +50,38 @@ describe('the plate of a crank', () => {
 });
 
 describe('a usual crank', () => {
-  const fields = (name: string, place: readonly number[]) => {
+  const USUAL = 100;
+  const fields = (name: string, place: readonly number[]): Readonly<Record<string, number>> => {
     const preset = presets.find((one) => one.name === name)!;
-    return Object.fromEntries(presetFields(preset, { place: [...place] } as never, 100));
+    return Object.fromEntries(presetFields(preset, { place: [...place] } as never, USUAL));
+  };
+  /** Where the throws stand once it is taken. */
+  const places = (name: string, place: readonly number[]): number[] => {
+    const written = fields(name, place);
+    return Array.from(
+      { length: written['cylinders']! },
+      (_, i) => written[`place-${String(i + 1)}`] ?? place[i] ?? i * USUAL,
+    );
   };
 
-  it('keeps the spacing that the throws have, and takes the usual one where they have none', () => {
+  it('has its pins and leans, and keeps the spacing that the throws have, the usual one where they have none', () => {
     expect(fields('Triple, 120°', [140, 0, 70])).toEqual({
       ...{ cylinders: 3, 'pin-1': 0, 'pin-2': 240, 'pin-3': 120 },
       ...{ 'lean-1': 0, 'lean-2': 0, 'lean-3': 0, 'place-1': 0, 'place-2': 70, 'place-3': 140 },
     });
-    expect(fields('Twin, 180°', [0, 0])).toMatchObject({ 'place-1': 0, 'place-2': 100 });
-    expect(fields('Twin, 180°', [0, 0, 80])).toMatchObject({ 'place-2': 80 });
+    expect(places('Twin, 180°', [0, 0])).toEqual([0, 100]);
+    expect(places('Twin, 180°', [0, 0, 80])).toEqual([0, 80]);
   });
 
   it('of a vee has two cylinders side by side on one throw', () => {
-    expect(fields('Vee twin, 90°', [0, 80])).toMatchObject({
-      ...{ 'lean-1': -45, 'lean-2': 45, 'place-1': 0, 'place-2': 0 },
-    });
-    expect(fields('Vee four, 90°', [0, 80])).toMatchObject({
-      ...{ 'place-1': 0, 'place-2': 0, 'place-3': 80, 'place-4': 80 },
-    });
+    expect(fields('Vee twin, 90°', [0, 80])).toMatchObject({ 'lean-1': -45, 'lean-2': 45 });
+    expect(places('Vee twin, 90°', [0, 80])).toEqual([0, 0]);
+    expect(places('Vee four, 90°', [0, 80])).toEqual([0, 0, 80, 80]);
+  });
+
+  it('writes no place that stands there already, which stays whose it is', () => {
+    expect(
+      Object.keys(fields('Boxer twin', [0, 88, 176])).filter((key) => /place/.test(key)),
+    ).toEqual([]);
   });
 });

@@ -38,8 +38,12 @@ export function presetFields(
     ['cylinders', pins.length],
     ...pins.map((pin, i) => [`pin-${String(i + 1)}`, pin] as const),
     ...leans.map((lean, i) => [`lean-${String(i + 1)}`, lean] as const),
-    ...pins.map(
-      (_, i) => [`place-${String(i + 1)}`, (steps?.[i] ?? i) * (pitch ?? usualPitch)] as const,
-    ),
+    ...pins.flatMap((_, i) => {
+      const place = (steps?.[i] ?? i) * (pitch ?? usualPitch);
+      // One that stands there already stays whose it is.
+      return place === (v.place[i] ?? i * usualPitch)
+        ? []
+        : [[`place-${String(i + 1)}`, place] as const];
+    }),
   ];
 }
