@@ -5,11 +5,15 @@ const bowl = 'Float and jets';
 const slide = 'Needle and slide';
 const start = 'A start, not a limit: the running engine decides.';
 
+/** What is judged by one figure is of one pattern. */
+const ALIKE =
+  'One figure for all carburettors: where their patterns differ, keep a sheet for each pattern.';
+
 export const carburettorFigures = {
   height: {
     group: bowl,
     label: 'Float height',
-    help: 'As the gauge reads it, the needle just closed and its spring not pressed in. No manual: find it from the fuel level, which by common practice stands 2 to 6 mm below the bowl’s joint, or as the mouth of the jet shows. Nearer to the joint is richer, and floods sooner.',
+    help: `As the gauge reads it, the needle just closed and its spring not pressed in. No manual: find it from the fuel level, which by common practice stands 2 to 6 mm below the bowl’s joint, or as the mouth of the jet shows. Nearer to the joint is richer, and floods sooner. ${ALIKE}`,
     measure:
       'Carburettor on its side or held so that the tang just touches the needle; depth gauge from the gasket face to the same place of the float each time.',
     unit: 'mm',
@@ -54,7 +58,7 @@ export const carburettorFigures = {
     group: bowl,
     label: 'Main jet bore',
     usual: 1,
-    help: 'Diameter of the hole. A maker’s number may be a diameter or a flow: measure.',
+    help: `Diameter of the hole. A maker’s number may be a diameter or a flow: measure. ${ALIKE}`,
     measure:
       'Clean pin gauges, best of copper or brass, or the plain shanks of new drills. The largest that drops in by its own weight is the bore. Never push or turn one in the hole: it scratches the jet and changes its flow.',
     unit: 'mm',
@@ -76,7 +80,7 @@ export const carburettorFigures = {
     group: bowl,
     label: 'Pilot jet bore',
     usual: 0.45,
-    help: 'Diameter of its hole. No manual: as the like of it measures that lets its cylinder idle.',
+    help: `Diameter of its hole. No manual: as the like of it measures that lets its cylinder idle. ${ALIKE}`,
     unit: 'mm',
     min: 0.1,
     max: 3,
@@ -98,7 +102,7 @@ export const carburettorFigures = {
     group: slide,
     label: 'Needle jet bore',
     usual: 2.6,
-    help: 'The hole the needle runs in.',
+    help: `The hole the needle runs in. ${ALIKE}`,
     unit: 'mm',
     min: 0.5,
     max: 10,
@@ -141,7 +145,7 @@ export const carburettorFigures = {
   clip: {
     group: slide,
     label: 'Clip groove',
-    help: 'Counted from the top of the needle, 1 the highest (leanest).',
+    help: `Counted from the top of the needle, 1 the highest (leanest). ${ALIKE}`,
     unit: 'count',
     min: 1,
     max: 12,
@@ -153,7 +157,7 @@ export const carburettorFigures = {
   cutaway: {
     group: slide,
     label: 'Cutaway',
-    help: 'Height of the slope under the slide, on its air side. More is weaker (lean). A number stamped on it often stands for it.',
+    help: `Height of the slope under the slide, on its air side. More is weaker (lean). A number stamped on it often stands for it. ${ALIKE}`,
     unit: 'mm',
     min: 0,
     max: 20,
