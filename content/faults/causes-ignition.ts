@@ -87,15 +87,31 @@ export const hotCoil: Action = {
   ...coil,
   id: 'hot-coil',
   cause: 'A coil or a condenser that fails when hot',
-  act: 'Change coil, then condenser, each with a neighbour’s, and run it hot again: see whether the fault goes along. The resistance is compared cold; a failure that comes with heat is found by exchange.',
+  act: 'Change coil, then condenser, each for one that is known to be sound, a neighbour’s or a new one, and run it hot again: see whether the fault goes along. The resistance is compared cold; a failure that comes with heat is found by exchange.',
 };
 
 export const polarity: Action = {
   id: 'polarity',
   cause: 'The two low-tension wires of the coil are swapped',
-  act: 'Change them over. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage. If they are right, try a neighbour’s coil: insulation that breaks down inside does not show on an ohmmeter.',
+  act: 'Change them over; a coil with two leads has no right way round. On a coil marked + and −, the terminal of the same sign as the earthed pole of the battery goes to the points. The centre of the plug should be negative: otherwise it asks for more voltage. If they are right, try another coil: insulation that breaks down inside does not show on an ohmmeter.',
   step: 'polarity',
   article: 'coils-and-condensers',
+};
+
+export const rotorKey: Action = {
+  id: 'rotor-key',
+  cause: 'The rotor has turned on its taper, or its key is sheared',
+  act: 'Draw the rotor off with its own puller. Fit a new key, clean both tapers dry of oil, and draw the nut up to the maker’s torque: the taper holds the rotor, the key only places it. Then set the timing anew.',
+  step: 'timing',
+  article: 'how-the-points-make-the-spark',
+};
+
+export const magnet: Action = {
+  id: 'magnet',
+  cause: 'Points that open away from the magnet’s pull, weak magnets, or a condenser',
+  act: 'See that the points open where the magnet has just left the coil’s core: plate and rotor at their marks, the gap at its figure. Try another condenser. Magnets that hardly hold a spanner are for those who remagnetise them.',
+  step: 'timing',
+  article: 'how-the-points-make-the-spark',
 };
 
 export const lead: Action = {

@@ -6,6 +6,7 @@ import { idle } from './symptoms/idle.ts';
 import { kicksBack } from './symptoms/kicks-back.ts';
 import { knocks } from './symptoms/knocks.ts';
 import { leaks } from './symptoms/leaks.ts';
+import { magneto } from './symptoms/magneto.ts';
 import { metalNoise } from './symptoms/metal-noise.ts';
 import { noSpark } from './symptoms/no-spark.ts';
 import { noStart } from './symptoms/no-start.ts';
@@ -27,7 +28,7 @@ export const symptomGroups: readonly {
 }[] = [
   {
     title: 'It does not start',
-    symptoms: [noSpark, oneCoil, poorSpark, noStart, hotStart, kicksBack],
+    symptoms: [noSpark, oneCoil, poorSpark, magneto, noStart, hotStart, kicksBack],
   },
   {
     title: 'It runs, and not as it should',

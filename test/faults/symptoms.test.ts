@@ -16,6 +16,7 @@ const asked = [
   'no-spark',
   'one-coil',
   'poor-spark',
+  'magneto',
   'spark-no-start',
   'hot-start',
   'kicks-back',

@@ -48,6 +48,10 @@ const ways: readonly (readonly [ask: RegExp, yes: RegExp | undefined, no: RegExp
   [/each lead go to the cylinder whose set/, /^slow-kick$/, /^leads$/],
   [/switch stop/, undefined, /^cut-out$/],
   [/its plug is changed with a neighbour’s/, /^plug$/, undefined],
+  [/is the set clear of earth\?/, undefined, /^insulation$/],
+  [/both its windings, cold/, undefined, /^coil$/],
+  [/key whole, and the rotor fast/, undefined, /^rotor-key$/],
+  [/lead spark by itself/, /^lead$/, /^magnet$/],
   // Timing.
   [/stand at zero at the true top/, undefined, /^top$/],
   [/earlier than (?:the|its) figure/, /^early$/, undefined],

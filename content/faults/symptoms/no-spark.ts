@@ -7,7 +7,7 @@ export const noSpark: Symptom = {
   also: ['no spark', 'dead ignition', 'does not spark', 'lost spark'],
   first: {
     ask: 'Are there volts at the coils’ feed, with the ignition on?',
-    how: 'Voltmeter or lamp from each coil’s feed to bare metal of the engine. Read the volts, and compare them with those of the battery. A magneto has no feed: answer yes.',
+    how: 'Voltmeter or lamp from each coil’s feed to bare metal of the engine. Read the volts, and compare them with those of the battery. A flywheel magneto has no feed, and questions of its own below.',
     no: spark.feed,
     yes: {
       ask: 'Does it spark with the stop wire off the points?',
