@@ -40,6 +40,12 @@ export function judgeTop(given: Case): Judgement {
     if (entry === null) return empty;
     const own = against(given, entry, 0);
     if (own.result !== 'fail' || entries.length === 1) return own;
+    if (entries[0] === null && i > 0) {
+      return {
+        result: 'fail',
+        words: `It stands ${say(entry)} ${entry > 0 ? 'past' : 'short of'} its place. Read cylinder 1 first: the disc is zeroed on that one, and is turned for no other alone.`,
+      };
+    }
     const then = entry - turn;
     const way = turn > 0 ? reading.tooHigh : reading.tooLow;
     const first = turn === 0 ? '' : `${way} ${say(turn)}`;

@@ -54,6 +54,16 @@ describe('a disc that stays zeroed on cylinder 1', () => {
     );
   });
 
+  it('is turned for no other cylinder while its own is not known', () => {
+    const alone = setEntry(vee(), 'top', 'found', 1, 3);
+    expect(words(alone)[1]).toMatch(/^It stands 3° past its place\. Read cylinder 1 first/);
+    // Read as last, the other's change makes what was read of cylinder 1 old.
+    const both = setEntry(read(vee(), 0, 0.4), 'top', 'left', 0, 0);
+    const changed = setEntry(both, 'top', 'left', 1, 3, { kind: 'change' });
+    expect(words(changed)[1]).not.toMatch(/Turn the disc/);
+    expect(words(read(vee(), 3, 3))[1]).toMatch(/Turn the disc on the crank/);
+  });
+
   it('where both would do it asks', () => {
     const narrow = typed(vee({ 'set-2': 20 }), 1, '20.1');
     expect(narrow.value).toBe(20.1);

@@ -3,10 +3,10 @@ import type { Symptom } from '../types.ts';
 
 export const magneto: Symptom = {
   id: 'magneto',
-  title: 'A flywheel magneto with no spark, or a weak one',
+  title: 'A flywheel magneto with no spark, or a poor one',
   also: [
     'magneto no spark',
-    'magneto weak spark',
+    'magneto poor spark',
     'flywheel magneto',
     'no battery ignition',
     'weak magnets',
