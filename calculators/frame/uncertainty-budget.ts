@@ -1,11 +1,12 @@
 import type { Evaluation } from './evaluate.ts';
-import { showIn } from './text/format.ts';
+import { withUnit } from './text/format.ts';
+import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { fieldUnit } from './field/field-unit.ts';
 import { showResult } from './show-result.ts';
 import { flatten } from './spreads.ts';
 import { figureText, resultLines } from './summary.ts';
 import type { AnyCalculator } from './types.ts';
-import type { LengthDisplay } from './text/units.ts';
+import { toShown, type LengthDisplay, type UnitName } from './text/units.ts';
 import { joined, sharesOf, type Share } from './budget-line.ts';
 
 /** What the ± of one result is made of. */
@@ -19,6 +20,10 @@ export interface UncertaintyBudget {
   /** What the ± would be if the worst reading were read twice as well; nothing where it has no field, or where no figure shown would differ. */
   readonly better?: { readonly label: string; readonly error: string; readonly text: string };
 }
+
+/** Half of a ±, which is known to no more than two digits. */
+const half = (error: number, unit: UnitName): string =>
+  withUnit(plainDecimal(Number(toShown(error / 2, unit).toPrecision(2))), unit);
 
 /**
  * Where the ± of each result comes from: the shares of the variance, in order, and what it would be
@@ -50,7 +55,7 @@ export function uncertaintyBudgets(
     if (betterText === text) return [found];
     const better = {
       label: found.shares[0]!.label,
-      error: showIn(error.value / 2, fieldUnit(error.spec, lengths)),
+      error: half(error.value, fieldUnit(error.spec, lengths)),
       text: betterText,
     };
     return [{ ...found, better }];

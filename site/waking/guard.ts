@@ -13,11 +13,12 @@ import { KEY as LENGTHS } from '../opening/preferences.ts';
  * sheet stand in a calculator, and nothing of the sheet before it is read. `data-failed`: a script of the page did not come.
  * `data-lengths`: the reader's remembered lengths, for texts that no script draws.
  * What was typed meanwhile is kept for the page that is loaded again, as kept-work.ts does and reads.
- * `data-part` of the script itself names the part of the address that may hold them.
+ * `data-part` of the script itself names the part of the address that may hold them; `data-late` that
+ * the page is to say when it does not answer for long.
  */
 export const guardScript = [
   '(()=>{',
-  'const page=document.documentElement.dataset,{part}=document.currentScript.dataset;',
+  'const page=document.documentElement.dataset,{part,late}=document.currentScript.dataset;',
   'if(part&&location[part].length>1)page.asked="";',
   `try{if(part&&localStorage.getItem("${SHEET}")!==null)page.kept=""}catch{}`,
   `try{page.lengths=localStorage.getItem("${LENGTHS}")==="in"?"in":"mm"}catch{}`,
@@ -38,7 +39,7 @@ export const guardScript = [
   'try{keep()}catch{}const late=setTimeout(again,4000);',
   'Promise.all([ask(location),Promise.allSettled([...document.querySelectorAll("link[rel=modulepreload]")].map(ask))])',
   '.then(again,()=>{clearTimeout(late);button.textContent="Still no connection. Try again"})});',
-  `if(part)setTimeout(()=>{delete page.kept;fail()},${LATE_MS})`,
+  `if(part||late)setTimeout(()=>{delete page.kept;fail()},${LATE_MS})`,
   '})()',
 ].join('');
 

@@ -74,6 +74,8 @@ describe('the search page', () => {
     ['no spark', 'faults/#no-spark'],
     ['weak spark', 'faults/#poor-spark'],
     ['kicks back', 'faults/#kicks-back'],
+    ['boxer', 'calculators/firing-order/'],
+    ['flat twin', 'calculators/firing-order/'],
     ['will not idle', 'faults/#will-not-idle'],
     ['runs on two', 'faults/#one-dead'],
     ['floods', 'faults/#floods'],

@@ -19,6 +19,8 @@ describe('a ratio with hardly any oil', () => {
       /333 to 1 is less oil/,
     );
     const tank = { fuel: '3', ratio: '32', already: '2', 'already-ratio': '500' };
+    expect(said('fuel-and-oil', { fuel: '500', ratio: '25' })).toMatch(/500 litres of petrol/);
+    expect(said('fuel-and-oil', { fuel: '20', ratio: '25' })).not.toMatch(/litres of petrol/);
     expect(said('fuel-and-oil', tank)).toMatch(/in the tank, 500 to 1, has less oil/);
   });
 

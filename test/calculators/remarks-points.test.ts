@@ -107,6 +107,9 @@ describe('wiring', () => {
       'A wire sold as 1 mm² may have less copper, or poorer, and lose 4.8 per cent by its standard: only one size more is sure.',
     );
     expect(of({})).not.toMatch(/sold as/);
+    // A ± of 0.1 m, of 15 mΩ and 0.1 A is more than the 0.03 per cent that it lies within 4.4.
+    expect(of({ loss: '4.4' })).toMatch(/within the 4\.40 per cent .*no surer than that/);
+    expect(of({ loss: '9' })).not.toMatch(/no surer/);
     // 0.5239 of 12 V are 4.366 per cent: neither is written as the other.
     expect(of({ loss: '4.36' })).toMatch(/take 4\.37 per cent .*, more than the 4\.36 per cent/);
     expect(of({ current: '8' })).toMatch(/take 5\.8 per cent .*, more than the 5\.0 per cent/);

@@ -80,3 +80,19 @@ describe('where a ± comes from', () => {
     }
   });
 });
+
+it('a reading read twice as well is told to two digits at most, in inches too', () => {
+  const long = calculators.flatMap((calculator) =>
+    (['mm', 'in'] as const).flatMap((lengths) =>
+      uncertaintyBudgets(calculator, evaluate(calculator, {}, { lengths }), lengths).flatMap(
+        ({ better }) => {
+          const digits = (better?.error ?? '').replace(/^0\.0*|[^\d.].*$|\./gu, '');
+          return digits.replace(/0+$/, '').length > 2
+            ? [`${calculator.slug}: ${better!.error}`]
+            : [];
+        },
+      ),
+    ),
+  );
+  expect(long).toEqual([]);
+});

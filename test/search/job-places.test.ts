@@ -17,6 +17,7 @@ describe('what is typed beside an engine that does not run', () => {
     ['no spark', 'faults/#no-spark'],
     ['kicks back', 'faults/#kicks-back'],
     ['kickback', 'faults/#kicks-back'],
+    ['magneto no spark', 'faults/#magneto'],
     ['will not idle', 'faults/#will-not-idle'],
     ['wont idle', 'faults/#will-not-idle'],
     ['first start', 'first-start/'],

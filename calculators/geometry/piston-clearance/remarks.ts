@@ -1,4 +1,5 @@
 import { decimalsApart, fixed, showFixed } from '../../frame/text/format.ts';
+import { noSurer } from '../../frame/text/no-surer.ts';
 import type { Known, Remark } from '../../frame/types.ts';
 import { boreWear } from '../../maths/cylinder/bore-wear.ts';
 import { RING_IS_USUAL, ringGapDoubt } from '../fits.ts';
@@ -6,11 +7,6 @@ import type { Computed, Values } from './compute.ts';
 
 /** Over the standard bore, mm: beyond it a barrel’s metal and ports are to be asked about. */
 const LARGE_OVERSIZE = 1;
-
-const doubt = (distance: number, spread: number | undefined): string =>
-  Math.abs(distance) < (spread ?? 0)
-    ? ' The readings are no surer than that: measure again before you go by it.'
-    : '';
 
 /** What the clearance is held against, and whose that is. */
 function spanWords(v: Values, { isAssumed }: Known): string {
@@ -27,7 +23,7 @@ function ofTheFit(v: Values, computed: Computed, known: Known): string {
   const cold = computed.cold as number;
   const span = spanWords(v, known);
   const near = Math.min(Math.abs(share - v.least), Math.abs(share - v.most));
-  const unsure = doubt(near, spreads['per-mille']);
+  const unsure = noSurer(near, spreads['per-mille']);
   if (cold <= 0)
     return 'The piston is larger than the bore: it does not go in. Measure both again.';
   if (share < v.least) {
@@ -59,8 +55,8 @@ function ofTheHeat(computed: Computed, known: Known): string {
       : ` ${heats.length === 2 ? 'The temperatures of bore and piston are' : `The temperature of the ${heats[0] === 'bore-temperature' ? 'bore' : 'piston'} is`} assumed here.`;
   const hot = computed.hot as number;
   return hot <= 0
-    ? `Fail: nothing is left hot; they would jam by ${showFixed(-hot, 'mm', 3, lengths)}.${at}${doubt(hot, spreads.hot)} Check expansions and temperatures, then give it more room.`
-    : `${showFixed(hot, 'mm', 3, lengths)} is left hot.${at}${doubt(hot, spreads.hot)} A weak mixture, too much advance or a lack of oil heats the piston and takes it away.`;
+    ? `Fail: nothing is left hot; they would jam by ${showFixed(-hot, 'mm', 3, lengths)}.${at}${noSurer(hot, spreads.hot)} Check expansions and temperatures, then give it more room.`
+    : `${showFixed(hot, 'mm', 3, lengths)} is left hot.${at}${noSurer(hot, spreads.hot)} A weak mixture, too much advance or a lack of oil heats the piston and takes it away.`;
 }
 
 function ofTheRing(computed: Computed, { spreads, isAssumed }: Known): string {
@@ -68,7 +64,7 @@ function ofTheRing(computed: Computed, { spreads, isAssumed }: Known): string {
   const share = computed['ring-percent'] as number;
   const hot = computed['ring-gap-hot'] as number;
   if (hot <= 0) {
-    return `Fail: the ring’s ends would meet hot, jam it and score the bore.${at}${doubt(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
+    return `Fail: the ring’s ends would meet hot, jam it and score the bore.${at}${noSurer(hot, spreads['ring-gap-hot'])} File them square, or fit another ring.`;
   }
   return ringGapDoubt(share) ?? RING_IS_USUAL;
 }
@@ -80,7 +76,7 @@ function ofTheWear(v: Values, computed: Computed, known: Known): string {
   const limit = `${known.isAssumed('wear-limit') ? 'the ' : ''}${showFixed(v['wear-limit'], 'mm', 2, lengths)}${known.isAssumed('wear-limit') ? ' of common practice' : ''}`;
   const worst = Math.max(taper, ovality);
   const which = taper >= ovality ? 'taper' : 'ovality';
-  const unsure = doubt(worst - v['wear-limit'], spreads[which]);
+  const unsure = noSurer(worst - v['wear-limit'], spreads[which]);
   if (worst <= v['wear-limit']) return `Pass: taper and ovality are within ${limit}.${unsure}`;
   return `Fail: the ${which} is over ${limit}; no ring seals in it for long.${unsure}`;
 }

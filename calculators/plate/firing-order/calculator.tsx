@@ -25,6 +25,8 @@ export default defineCalculator({
     '120 degree triple',
     'triple',
     'vee',
+    'boxer',
+    'flat twin',
   ],
   inputs,
   folded,

@@ -1,6 +1,7 @@
 import { attempt } from '../../frame/attempt.ts';
 import { decimalsApart, fixed, inputDigits } from '../../frame/text/format.ts';
 import { Absent, type Known, type Remark } from '../../frame/types.ts';
+import { noSurer } from '../../frame/text/no-surer.ts';
 import { orAssumed, whoseLimit } from '../../frame/whose-limit.ts';
 import { standardWithin, STANDARD_WIRES } from '../../maths/wiring/wire.ts';
 import {
@@ -31,11 +32,12 @@ function ofTheLoss(v: Values, computed: Computed, known: Known): string {
   const percent = computed['drop-percent'] as number;
   const energy = 100 - (computed['energy-left'] as number);
   const places = decimalsApart(percent, v.loss, 1);
+  const unsure = noSurer(percent - v.loss, known.spreads['drop-percent']);
   const allowed = `the ${fixed(v.loss, places)} per cent of volts ${whoseLimit(known, 'loss')}`;
   const takes = `Wire and contacts take ${fixed(percent, places)} per cent of the volts and ${fixed(energy, 0)} per cent of the spark’s energy`;
   return percent <= v.loss
-    ? `${takes}, within ${allowed}.${ofThePoorest(v)}`
-    : `${takes}, more than ${allowed}.`;
+    ? `${takes}, within ${allowed}.${unsure}${ofThePoorest(v)}`
+    : `${takes}, more than ${allowed}.${unsure}`;
 }
 
 function ofTheContacts(v: Values, computed: Computed, known: Known): string | undefined {

@@ -24,7 +24,19 @@ const tooLittle = (ratio: number, what: (figures: string) => string): string | u
     ? `${what(`${fixed(ratio, decimalsApart(ratio, LEAST_OIL, 0))} to 1`)} less oil than engines are run on. The leanest ratios in use are near ${String(LEAST_OIL)} to 1 (common practice). See whether it has a digit too many before you mix: an engine without oil seizes.`
     : undefined;
 
+/** More petrol than is mixed at once for such an engine, litres. */
+const MUCH_PETROL = 100;
+
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  {
+    about: 'whether so much is mixed at once',
+    quiet: true,
+    leads: true,
+    say: () =>
+      v.fuel > MUCH_PETROL
+        ? `That is oil for ${fixed(v.fuel, 0)} litres of petrol, more than is mixed at once. Millilitres are typed as ml.`
+        : undefined,
+  },
   {
     about: 'whether it is oil enough',
     leads: true,
