@@ -142,11 +142,11 @@ export const pointsSteps = {
   },
   timing: {
     stage: 'points',
-    title: 'Set the timing, plate first, then each set',
+    title: 'Set the timing',
     why: 'Too early, an engine knocks (the charge goes off by itself), holes a piston and kicks back; too late, it runs hot and short of power. Cylinders that differ shake.',
     how: [
       'Turn forwards until the points open, and read the piston below its top. A tester with a battery of its own, the set’s wires off, goes out or falls silent as they open. Wiring already proved: a lamp from the points to earth, ignition on, lights.',
-      'Turn the plate by the amount given and lock it. Then move each set in its own slot. Against the way the cam turns is earlier.',
+      'The plate first: turn it by the amount given and lock it. Then move each set in its own slot. Against the way the cam turns is earlier.',
       'Then gap and timing once more, since a set moved in its slot changes its gap.',
     ],
     tool: 'Indicator in the plug hole, lamp or buzzer across the points',

@@ -46,3 +46,15 @@ it('an engine with a set and a coil to each cylinder is told what the steps say'
   const three = setFigure(of({ cylinders: 3 }), 'fed-coils', 3);
   for (const id of order) expect(howOf(three, id)).toBe(steps[id].how);
 });
+
+it('a single set is not told of others, and a magneto of what a battery feeds', () => {
+  const single = of({ cylinders: 1, 'fed-coils': 0 });
+  const timing = howOf(single, 'timing').join(' ');
+  expect(timing).toMatch(/Turn the plate, or move the set in its slot, by the amount given/);
+  expect(timing).not.toMatch(/each set/);
+  expect(timing).toMatch(/on a magneto the points must open close to the magnet’s pull/);
+  expect(howOf(single, 'coil')[0]).toMatch(/one end of a magneto’s coil is earthed/);
+  const fed = of({ cylinders: 1, 'fed-coils': 1 });
+  expect(howOf(fed, 'timing').join(' ')).not.toMatch(/magneto|each set/);
+  expect(howOf(fed, 'coil')).toBe(steps.coil.how);
+});
