@@ -62,3 +62,37 @@ describe('piston position and crank angle', () => {
     expect(Number.parseFloat(texts.travel!)).toBeCloseTo(2.0166, 4);
   });
 });
+
+describe('a figure as a book writes it', () => {
+  const problem = (key: 'travel' | 'angle', text: string): string | undefined =>
+    evaluate(
+      calculator,
+      { from: key, [key]: text },
+      { lengths: 'mm', origins: { [key]: 'yours' } },
+    ).fields.find((field) => field.key === key)!.problem;
+
+  it.each(['20°', '20 deg', '22,5°', '20 deg BTDC', '20° before TDC'])(
+    'an angle in the box of a travel is told where it belongs: %s',
+    (text) => {
+      expect(problem('travel', text)).toMatch(
+        /is an angle of the crank\. Under “You have” choose “Crank angle”, and type it there: 2[02]/,
+      );
+    },
+  );
+
+  it.each(['2.2 mm', '0.090 in', '90 thou B.T.D.C.'])(
+    'a travel in the box of an angle is too: %s',
+    (text) => {
+      expect(problem('angle', text)).toMatch(/is a length: .* choose “Piston travel”/);
+    },
+  );
+
+  it('words behind a figure are to be left away, and without them it is read', () => {
+    expect(problem('travel', '2.2 mm BTDC')).toMatch(/leave those words away and type “2\.2 mm”/);
+    expect(problem('angle', '20 before top dead centre')).toMatch(/type “20”/);
+    for (const text of ['2.2', '2.2 mm', '2.2 mm + 5 thou']) {
+      expect(problem('travel', text) ?? '').not.toMatch(/choose|leave/);
+    }
+    expect(problem('angle', '20°')).toBeUndefined();
+  });
+});

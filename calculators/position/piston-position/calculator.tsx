@@ -26,6 +26,7 @@ import {
 import { onOther, otherCrank } from './other-engine.ts';
 import { Picture } from './Picture.tsx';
 import { restsOn } from './rests-on.ts';
+import { angleOtherwise, travelOtherwise } from './typed-otherwise.ts';
 
 const figure = 'The figure you were given';
 
@@ -89,6 +90,7 @@ export const inputs = {
     max: 200,
     why: 'travel is counted down from the top, and no engine here has a longer stroke',
     default: demoTiming.travel,
+    otherwise: travelOtherwise,
     alike: true,
     step: 0.05,
     error: 0.02,
@@ -106,6 +108,7 @@ export const inputs = {
     max: 200,
     why: 'beyond bottom dead centre the count starts from the other side',
     default: demoTiming.angle,
+    otherwise: angleOtherwise,
     step: 0.5,
     error: 0.25,
     when: (v) => v.from === 'angle',
