@@ -57,10 +57,10 @@ function squishAfter({ engine, lengths }: Case, index: number, change: number): 
     return `${goes} comes to ${show(then)}; the sheet has no figure to hold that against.`;
   }
   if (then < figure - allowed - EPSILON) {
-    return `Take care: ${goes.toLowerCase()} would shrink to ${show(then)}, below its least of ${show(figure - allowed)}. As much has to be put back under the head.`;
+    return `Take care: ${goes.toLowerCase()} would shrink to ${show(then)}, below its least of ${show(figure - allowed)}. At least ${show(figure - allowed - then)} has to be put back under the head.`;
   }
   if (then > figure + allowed + EPSILON) {
-    return `${goes} would grow to ${show(then)}, above its most of ${show(figure + allowed)}: as much has to come off between barrel and head.`;
+    return `${goes} would grow to ${show(then)}, above its most of ${show(figure + allowed)}: at least ${show(then - figure - allowed)} has to come off between barrel and head.`;
   }
   return `${goes} comes to ${show(then)}, which is within its limits.`;
 }
