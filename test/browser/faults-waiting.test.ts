@@ -46,16 +46,19 @@ const seen = (page: Page): Promise<string[]> =>
 const again = (page: Page) => page.getByRole('button', { name: 'Try again' });
 
 describe('scripts that neither come nor fail', () => {
-  it.each([PATH, 'sheet/', 'search/?q=kick'])('are told of at %s, until they come', async (path) => {
-    await visitEarly(path, async (page, letScriptsCome) => {
-      await page
-        .getByText('A part of this page has not come yet, so it does not answer.')
-        .waitFor();
-      expect(await again(page).isVisible()).toBe(true);
-      letScriptsCome();
-      await expect.poll(() => again(page).isVisible()).toBe(false);
-    });
-  });
+  it.each([PATH, 'sheet/', 'search/?q=kick'])(
+    'are told of at %s, until they come',
+    async (path) => {
+      await visitEarly(path, async (page, letScriptsCome) => {
+        await page
+          .getByText('A part of this page has not come yet, so it does not answer.')
+          .waitFor();
+        expect(await again(page).isVisible()).toBe(true);
+        letScriptsCome();
+        await expect.poll(() => again(page).isVisible()).toBe(false);
+      });
+    },
+  );
 });
 
 it('keeps the page, and what was typed, while there is no line to try again on', async () => {

@@ -20,9 +20,10 @@ it('three readings are typed in a row, with one touch and the key that ends a fi
       await page.keyboard.type(reading);
       await page.keyboard.press('Enter');
     }
-    const typed = ['fired-1', 'fired-2', 'fired-3'].map((key) => field(page, key).inputValue());
-    expect(await Promise.all(typed)).toEqual(['2,1', '2.3', '2.25']);
-    expect(await inUse(page)).not.toMatch(/^fired/);
+    const typed = (): Promise<string[]> =>
+      Promise.all(['fired-1', 'fired-2', 'fired-3'].map((key) => field(page, key).inputValue()));
+    await expect.poll(typed).toEqual(['2,1', '2.3', '2.25']);
+    await expect.poll(() => inUse(page)).not.toMatch(/^fired/);
   }));
 
 it('an example’s figure is confirmed first, and what is refused is stayed with', () =>
@@ -31,12 +32,12 @@ it('an example’s figure is confirmed first, and what is refused is stayed with
     await field(page, 'rod').focus();
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('#rod-mark').innerText()).toBe('yours');
-    expect(await inUse(page)).toBe('rod');
+    await expect.poll(() => inUse(page)).toBe('rod');
     await page.keyboard.press('Enter');
     await expect.poll(() => inUse(page)).toBe('offset');
     await field(page, 'stroke').fill('x');
     await field(page, 'stroke').press('Enter');
-    expect(await inUse(page)).toBe('stroke');
+    await expect.poll(() => inUse(page)).toBe('stroke');
   }));
 
 it('from the last box in sight the keys go down', () =>

@@ -73,7 +73,9 @@ it('the plate goes against the cam for earlier, also by a third of a degree', ()
 });
 
 it('a piston just short of its top stands before it', () => {
-  expect(words(0.1, { target: 0.1 })).toMatch(/^4\.\d° before the top, but: .* later than such engines are set/);
+  expect(words(0.1, { target: 0.1 })).toMatch(
+    /^4\.\d° before the top, but: .* later than such engines are set/,
+  );
 });
 
 it('a tolerance in degrees is not held against a figure in millimetres', () => {

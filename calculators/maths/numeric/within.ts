@@ -46,9 +46,7 @@ export function assertWithin(limits: Limits, value: number): void {
   const reached = above ? value > min : value >= min;
   const kept = below ? value < max : value <= max;
   if (reached && kept && Number.isFinite(value)) return;
-  const given = Number.isFinite(value)
-    ? `${sayNumber(value)}${behind(unit)}`
-    : 'no number';
+  const given = Number.isFinite(value) ? `${sayNumber(value)}${behind(unit)}` : 'no number';
   throw new MathsError(
     'out-of-range',
     [quantity],
