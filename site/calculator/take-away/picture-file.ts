@@ -77,16 +77,19 @@ const NOTE_ROOM = 22;
 const heightWith = (picture: SVGSVGElement, note: string | undefined): number =>
   picture.viewBox.baseVal.height + (note === undefined ? 0 : NOTE_ROOM);
 
-/** The note as a line of text below a picture, in the looks of its own words. */
+/** The note as a line of text below a picture, in the looks of the picture's own words. */
 function noteBelow(picture: SVGSVGElement, words: string): SVGTextElement {
   const { x, y, height } = picture.viewBox.baseVal;
   const note = document.createElementNS('http://www.w3.org/2000/svg', 'text');
-  const looks = getComputedStyle(picture);
+  const looks = [...picture.querySelectorAll('text'), picture]
+    .map((words) => getComputedStyle(words))
+    .find(({ fill }) => fill !== 'none')!;
   note.setAttribute('x', String(x + 8));
   note.setAttribute('y', String(y + height + NOTE_ROOM - 8));
+  for (const look of ['paint-order', 'fill', 'font-family']) {
+    note.setAttribute(look, looks.getPropertyValue(look));
+  }
   note.setAttribute('font-size', '12');
-  note.setAttribute('font-family', looks.fontFamily);
-  note.setAttribute('fill', looks.color);
   note.textContent = words;
   return note;
 }
