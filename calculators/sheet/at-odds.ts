@@ -51,15 +51,6 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
     : undefined;
 }
 
-/** Wider than this no points of such engines are set; 0.3 to 0.4 mm is common practice. */
-const WIDEST_GAP = 1;
-
-/** A gap that leaves the points no time to shut, whatever the cam. */
-const ofGap = (value: number): string | undefined =>
-  value > WIDEST_GAP
-    ? `${lengthOf(value)} is wider than any points are set: 0.3 to 0.4 mm is common practice. Measure again, at the top of the lobe.`
-    : undefined;
-
 /** A timing by the angle that it comes to, where the sheet has stroke and rod. */
 function ofTiming(engine: Engine, value: number): string | undefined {
   const crank = sliderCrankOf(engine);
@@ -93,7 +84,7 @@ function readingOdds(engine: Engine, id: StepId, value: number): Odds | undefine
       // What is said of the figure itself is not said again in full.
       return (
         never(said && gapOdds(gap, lift) ? 'Like its figure it is not below the lift.' : said) ??
-        doubt(ofGap(value))
+        doubt(farFromPractice({ gap: value }, 'gap'))
       );
     }
     case 'ring-gap':

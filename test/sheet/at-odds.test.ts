@@ -204,7 +204,9 @@ it('a reading that no engine has is doubted also where the sheet has nothing to 
   // At 25° the same is 2.22 mm.
   expect(words(crank, 'timing', 2.22)).toBe('');
   expect(words({ cylinders: 1 }, 'timing', 15.4)).toBe('');
-  expect(words({ cylinders: 1 }, 'gap', 3)).toMatch(/^3 mm is wider than any points are set/);
+  expect(words({ cylinders: 1 }, 'gap', 3)).toMatch(
+    /of 3 mm is far from common practice, which is 0\.3 mm to 0\.4 mm/,
+  );
   expect(words({ cylinders: 1 }, 'gap', 0.4)).toBe('');
   // 0.3 of 58 mm is 0.52 per cent, 0.9 of them 1.55.
   expect(words({ cylinders: 1, bore: 58 }, 'squish', 0.3)).toMatch(
