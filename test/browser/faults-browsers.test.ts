@@ -404,6 +404,10 @@ for (const kind of [chromium, firefox, webkit]) {
           await reload();
           await expect.poll(() => valueOf(engine, '#figure-stroke')).toBe('53');
           await visit(LINK);
+          // The page moves as it is brought to life.
+          await expect
+            .poll(() => engine.run(() => document.querySelector('[data-awake]') !== null))
+            .toBe(true);
           await engine.click(button('To the sheet'));
           await engine.click('form.send input[type="checkbox"]');
           await engine.click('form.send button[type="submit"]');

@@ -38,4 +38,11 @@ export const holdTimers = (page: Page): Promise<void> =>
   }, LEAST_MS);
 
 export const pass = (page: Page, ms: number): Promise<void> =>
-  page.evaluate((time) => (window as unknown as Held).pass(time), ms);
+  page.evaluate(
+    async ([time, least]) => {
+      // What a change has yet to set about after its paint sets its timer first.
+      await new Promise((done) => setTimeout(() => setTimeout(done), least - 1));
+      (window as unknown as Held).pass(time);
+    },
+    [ms, LEAST_MS] as const,
+  );

@@ -30,7 +30,11 @@ function tabOf(page: Page): Tab {
     run: (body, ...given) =>
       page.evaluate(body as (...given: unknown[]) => unknown, ...given) as never,
     load: async (script) => void (await page.evaluate(script)),
-    click: async (where) => (await find(where)).click(),
+    // What moves as the page is brought to life is waited for, or the press would land beside it.
+    click: async (where) => {
+      await front();
+      await page.locator(selector(where)).click();
+    },
     type: async (text) => {
       await front();
       await page.keyboard.type(text);
