@@ -8,15 +8,20 @@ import {
 } from '../../calculators/practice/tasks.ts';
 import { LAST_ENGINE, isEngineNumber } from '../../calculators/practice/engine.ts';
 import type { Reckoning } from '../../calculators/practice/reckoning.ts';
+import { fixed } from '../../calculators/frame/text/format.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import '../browser/one-line.ts';
+import { rememberedLengths, rememberLengths, watchLengths } from '../opening/preferences.ts';
 import { readAddress, writeAddress } from './address.ts';
 import { bests, keepBest } from './best.ts';
 import { FloatBench, SlidesBench } from './CarburettorBench.tsx';
 import { CrankBench } from './CrankBench.tsx';
 import { keepActs } from './kept-acts.ts';
+import { Lengths } from './lengths.ts';
 import type { Places } from './places.ts';
 import { Press } from './Press.tsx';
 import { ReckoningView } from './ReckoningView.tsx';
+import { length } from './words.ts';
 
 interface Props {
   readonly places: Places;
@@ -78,17 +83,19 @@ export function App({ places }: Props) {
     onFinish: finish,
     onUnread: () => sayUnread(true),
   };
+  const [lengths, setLengths] = useState(rememberedLengths);
+  useEffect(() => watchLengths(setLengths), []);
   const best = bests()[task];
   const unit = tasks[task].unit;
 
   return (
-    <>
+    <Lengths.Provider value={lengths}>
       <details class="fold chosen" open={problem !== ''}>
         <summary>
           <h2 class="task-title fold-name">
             Engine {engine}: {tasks[task].title}
           </h2>
-          <span class="fold-holds no-print">another task, another engine</span>
+          <span class="fold-holds no-print">another task, another engine, inches</span>
         </summary>
         <form
           class="choose no-print"
@@ -133,6 +140,17 @@ export function App({ places }: Props) {
               onInput={(event) => setTyped(event.currentTarget.value)}
             />
           </label>
+          <label>
+            <span>Lengths</span>
+            <select
+              name="lengths"
+              value={lengths}
+              onChange={(event) => rememberLengths(event.currentTarget.value as LengthDisplay)}
+            >
+              <option value="mm">Millimetres</option>
+              <option value="in">Inches</option>
+            </select>
+          </label>
           <button class="press" type="submit">
             Fetch it
           </button>
@@ -167,10 +185,10 @@ export function App({ places }: Props) {
         <p class="best no-print">
           Right so far in this browser: {best.right} {best.right === 1 ? 'time' : 'times'}
           {unit !== 'none' &&
-            `, nearest ${best.worst.toFixed(2)}${unit === 'deg' ? '°' : ' mm'} on engine ${best.engine}`}
+            `, nearest ${unit === 'deg' ? `${fixed(best.worst, 2)}°` : length(best.worst, lengths)} on engine ${best.engine}`}
           .
         </p>
       )}
-    </>
+    </Lengths.Provider>
   );
 }

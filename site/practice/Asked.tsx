@@ -1,12 +1,15 @@
 import { fixed } from '../../calculators/frame/text/format.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
+import { useLengths } from './lengths.ts';
+import { length } from './words.ts';
 
 export type Row = readonly [name: string, value: string];
 
 /** How near is near enough, as it is written. */
-export function nearEnough(task: TaskName): string {
+export function nearEnough(task: TaskName, lengths: LengthDisplay): string {
   const { tolerance, unit } = tasks[task];
-  return `±${fixed(tolerance, 1)}${unit === 'deg' ? '°' : ' mm'}`;
+  return `±${unit === 'deg' ? `${fixed(tolerance, 1)}°` : length(tolerance, lengths, 1)}`;
 }
 
 export function Rows({ rows }: { readonly rows: readonly Row[] }) {
@@ -30,8 +33,10 @@ interface Props {
 
 /** What is asked for, short enough to stand on one screen with what it is done on. */
 export function Asked({ task, wanted }: Props) {
+  const lengths = useLengths();
   const { aim, unit } = tasks[task];
-  const rows = unit === 'none' ? wanted : [...wanted, ['Near enough', nearEnough(task)] as const];
+  const rows =
+    unit === 'none' ? wanted : [...wanted, ['Near enough', nearEnough(task, lengths)] as const];
   return (
     <section class="asked" aria-label="What is asked for">
       <p>{aim}</p>

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { floatWords, slidesWords } from '../../calculators/practice/acts.ts';
-import { fixed } from '../../calculators/frame/text/format.ts';
+import { fixed, showFixed } from '../../calculators/frame/text/format.ts';
 import {
   gaugeShows,
   inventFloat,
@@ -33,7 +33,8 @@ import { SlidesDrawing } from './SlidesDrawing.tsx';
 import { Telling } from './Telling.tsx';
 import { useActs } from './use-acts.ts';
 import { useSaid } from './use-said.ts';
-import { mm, signed } from './words.ts';
+import { useLengths } from './lengths.ts';
+import { length, moved, signed } from './words.ts';
 
 interface Props {
   readonly number: number;
@@ -54,6 +55,9 @@ const FIT = {
 
 /** Three slides, their adjusters and a set of drills. */
 export function SlidesBench({ number, begun, places, finished, onFinish, onUnread }: Props) {
+  const lengths = useLengths();
+  /** In the unit of the whole set of drills. */
+  const shank = (thick: number): string => length(thick, lengths, 1, DRILLS);
   const slides = useMemo(() => inventSlides(number), [number]);
   const [bench, done] = useActs<SlidesState, SlidesAct>({
     work: { engine: number, task: 'slides', done: begun },
@@ -76,12 +80,12 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
     if (next !== undefined) setDrill(next);
     act({ act: 'try', drill: next ?? drill });
   };
-  const fit = `The ${fixed(drill, 1)} mm shank ${FIT[drillFits(bench, drill)]} under slide ${bench.slide + 1}.`;
+  const fit = `The ${shank(drill)} shank ${FIT[drillFits(bench, drill)]} under slide ${bench.slide + 1}.`;
   const said = useSaid(`${bench.said} ${fit}`, acts);
   const { card } = slides;
   return (
     <>
-      <Asked task="slides" wanted={[['Opening wanted', mm(card.target, 1)]]} />
+      <Asked task="slides" wanted={[['Opening wanted', shank(card.target)]]} />
       <div class={finished ? undefined : 'practice-bench'}>
         {!finished && (
           <div class="bench-view no-print">
@@ -107,13 +111,13 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
                 </div>
               </section>
               <section class="tool">
-                <h3>Drill shank of {fixed(drill, 1)} mm</h3>
+                <h3>Drill shank of {shank(drill)}</h3>
                 <div class="presses" role="group" aria-label="Drill shank">
                   <Press repeats onPress={() => take(-0.1)}>
-                    0.1 mm thinner
+                    {shank(0.1)} thinner
                   </Press>
                   <Press repeats onPress={() => take(0.1)}>
-                    0.1 mm thicker
+                    {shank(0.1)} thicker
                   </Press>
                   <Press onPress={() => act({ act: 'grip' })}>Work the grip</Press>
                 </div>
@@ -148,7 +152,7 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
             number={number}
             places={places}
             queries={slidesQueries(card, bench)}
-            rows={[['Thread of each adjuster', `${mm(card.thread, 1)} a turn`]]}
+            rows={[['Thread of each adjuster', `${length(card.thread, lengths, 1)} a turn`]]}
           />
         </div>
       </div>
@@ -161,6 +165,7 @@ export function SlidesBench({ number, begun, places, finished, onFinish, onUnrea
 
 /** One float, its tang, a gauge and a sight tube. */
 export function FloatBench({ number, begun, places, finished, onFinish, onUnread }: Props) {
+  const lengths = useLengths();
   const float = useMemo(() => inventFloat(number), [number]);
   const [bench, act] = useActs<FloatState, FloatAct>({
     work: { engine: number, task: 'float', done: begun },
@@ -174,12 +179,12 @@ export function FloatBench({ number, begun, places, finished, onFinish, onUnread
   const tube = tubeShows(float, bench);
   const shown =
     tube === undefined
-      ? `Upside down and empty, the gauge shows ${mm(gauge!, 1)} from the gasket face to the far edge of the float.`
-      : `Upright and full, the tube shows the fuel ${mm(tube, 2)} below the gasket face.`;
+      ? `Upside down and empty, the gauge shows ${length(gauge!, lengths, 1)} from the gasket face to the far edge of the float.`
+      : `Upright and full, the tube shows the fuel ${length(tube, lengths)} below the gasket face.`;
   const said = useSaid(`${bench.said} ${shown}`, bench.acts);
   return (
     <>
-      <Asked task="float" wanted={[['Fuel below the gasket face', mm(level, 1)]]} />
+      <Asked task="float" wanted={[['Fuel below the gasket face', length(level, lengths, 1)]]} />
       <div class={finished ? undefined : 'practice-bench'}>
         {!finished && (
           <div class="bench-view no-print">
@@ -202,16 +207,16 @@ export function FloatBench({ number, begun, places, finished, onFinish, onUnread
                 </div>
               </section>
               <section class="tool">
-                <h3>Tang, bent {signed(bench.bend, 2)} mm at the needle</h3>
+                <h3>Tang, bent {moved(bench.bend, lengths)} at the needle</h3>
                 <div class="screw-steps" role="group" aria-label="Tang">
                   {[-0.5, -0.05, 0.05, 0.5].map((by) => (
                     <Press
                       key={by}
                       repeats
-                      label={`Bend the tang ${signed(by, 2)} mm, ${by > 0 ? 'towards' : 'away from'} the needle`}
+                      label={`Bend the tang ${moved(by, lengths)}, ${by > 0 ? 'towards' : 'away from'} the needle`}
                       onPress={() => act({ act: 'bend', by })}
                     >
-                      {signed(by, 2)}
+                      {moved(by, lengths)}
                     </Press>
                   ))}
                 </div>
@@ -227,13 +232,13 @@ export function FloatBench({ number, begun, places, finished, onFinish, onUnread
             places={places}
             queries={floatQueries(float.card, gauge)}
             rows={[
-              ['Pivot to needle', mm(lever.pivotToNeedle, 1)],
-              ['Pivot to float', mm(lever.pivotToFloat, 1)],
+              ['Pivot to needle', length(lever.pivotToNeedle, lengths, 1)],
+              ['Pivot to float', length(lever.pivotToFloat, lengths, 1)],
               ['Float, mass', `${fixed(lever.floatMass, 1)} g`],
-              ['Float, area', `${fixed(lever.floatArea, 0)} mm²`],
-              ['Float, depth', mm(lever.floatDepth, 1)],
-              ['Seat', mm(feed.seat, 1)],
-              ['Head of fuel', mm(feed.head, 0)],
+              ['Float, area', showFixed(lever.floatArea, 'mm2', 0, lengths)],
+              ['Float, depth', length(lever.floatDepth, lengths, 1)],
+              ['Seat', length(feed.seat, lengths, 1)],
+              ['Head of fuel', length(feed.head, lengths, 0)],
               ['Density', `${feed.density} kg/m³`],
             ]}
           />

@@ -1,6 +1,7 @@
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { siteAddress } from '../browser/site-address.ts';
 import { nearEnough, Rows, type Row } from './Asked.tsx';
+import { useLengths } from './lengths.ts';
 import type { Places } from './places.ts';
 
 interface Props {
@@ -14,6 +15,7 @@ interface Props {
 
 /** What is known of the engine, what counts as right, and what to read and reckon with beside it. */
 export function Card({ task, number, places, queries, rows }: Props) {
+  const lengths = useLengths();
   const { unit, within, read, calculators } = tasks[task];
   return (
     <section class="task-card">
@@ -23,7 +25,7 @@ export function Card({ task, number, places, queries, rows }: Props) {
       </dl>
       {unit !== 'none' && (
         <p>
-          <b>Right is</b> {within} to {nearEnough(task)}.
+          <b>Right is</b> {within} to {nearEnough(task, lengths)}.
         </p>
       )}
       <p class="no-print">

@@ -21,6 +21,7 @@ import { DiscTool, PlugHole, PointsTool } from './Tools.tsx';
 import { Turning } from './Turning.tsx';
 import { useActs } from './use-acts.ts';
 import { useSaid } from './use-said.ts';
+import { useLengths } from './lengths.ts';
 import { heard, standsWords } from './words.ts';
 
 interface Props {
@@ -42,6 +43,7 @@ const RESTS = 'Drag the disc, or use the steps.';
 /** The bench with a crank on it. */
 export function CrankBench(props: Props) {
   const { number, begun, task, places, finished, onFinish, onUnread } = props;
+  const lengths = useLengths();
   const engine = useMemo(() => inventEngine(number, task), [number, task]);
   const [bench, done, now] = useActs<Bench, Act>({
     work: { engine: number, task, done: begun },
@@ -65,11 +67,13 @@ export function CrankBench(props: Props) {
   const press = (what: Act): void => {
     act(what);
     const after = now();
-    if (what.act === 'turn') setWords(`${after.said} ${heard(engine, after)}`);
+    if (what.act === 'turn') setWords(`${after.said} ${heard(engine, after, lengths)}`);
     if (what.act === 'disc' || what.act === 'pointer')
-      setWords(`${after.said} ${standsWords(after, what.act)}, ${heard(engine, after)}`);
+      setWords(
+        `${after.said} ${standsWords(after, what.act, lengths)}, ${heard(engine, after, lengths)}`,
+      );
     if (what.act === 'screw' || what.act === 'plate' || what.act === 'slot')
-      setWords((told) => `${told} ${standsWords(after, what.act)}`);
+      setWords((told) => `${told} ${standsWords(after, what.act, lengths)}`);
   };
   const kick = (): void => {
     act({ act: 'kick' });
@@ -86,7 +90,7 @@ export function CrankBench(props: Props) {
 
   return (
     <>
-      <Asked task={task} wanted={wantedRows(engine)} />
+      <Asked task={task} wanted={wantedRows(engine, lengths)} />
       <div class={finished ? undefined : 'practice-bench'}>
         {!finished && (
           <div class="bench-engine no-print">
@@ -159,7 +163,7 @@ export function CrankBench(props: Props) {
             number={number}
             places={places}
             queries={crankQueries(engine, bench)}
-            rows={cardRows(engine)}
+            rows={cardRows(engine, lengths)}
           />
         </div>
       </div>

@@ -14,6 +14,7 @@ import { hasPoints } from '../../calculators/practice/tasks.ts';
 import { DiscFace } from './DiscFace.tsx';
 import { Pointer } from './Pointer.tsx';
 import { useRound } from './use-round.ts';
+import { useLengths } from './lengths.ts';
 import { heard } from './words.ts';
 
 interface Props {
@@ -42,6 +43,8 @@ const POINTS_DOWN = 140;
 /** From the head up to the middle of the indicator's dial, and its radius. */
 const DIAL_UP = 52;
 const DIAL = 38;
+/** What a turn of the dial's hand is, mm: a hundred hundredths of a millimetre, or a hundred thou. */
+const A_TURN = { mm: 1, in: 2.54 } as const;
 
 /** Where the drawing begins: above what is fitted, so that nothing bare stands over it. */
 function topOf({ task }: Engine, { inHole }: Bench, head: number): number {
@@ -70,8 +73,9 @@ function Indicator({
 }: Pick<Props, 'engine' | 'bench'> & { crown: number; head: number }) {
   const shown = dialShows(engine, bench);
   const lean = bench.upright ? 0 : Math.round(engine.hidden.lean);
-  const hand = shown === undefined ? 0 : wrapped(shown * 360);
-  const small = shown === undefined ? 0 : wrapped(shown * 36);
+  const aTurn = A_TURN[useLengths()];
+  const hand = shown === undefined ? 0 : wrapped((shown / aTurn) * 360);
+  const small = shown === undefined ? 0 : wrapped((shown / aTurn) * 36);
   const dial = head - DIAL_UP;
   return (
     <g transform={`rotate(${-lean} ${CENTRE.x} ${head})`} aria-hidden="true">
@@ -173,6 +177,7 @@ function discPlace({ hidden, task }: Engine, bench: Bench, shown: number): strin
 /** Barrel, piston, crank and disc to scale, with what is fitted to them; the disc turns the crank. */
 export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Props) {
   const { card, task } = engine;
+  const lengths = useLengths();
   const drag = useRound({ centre: CENTRE, move: turn });
   const wheel = useRef<SVGGElement>(null);
   const latest = useRef(turn);
@@ -251,7 +256,7 @@ export function EngineDrawing({ engine, bench, leaf, blurred, turn, bend }: Prop
         aria-valuemin={-180}
         aria-valuemax={180}
         aria-valuenow={shown}
-        aria-valuetext={heard(engine, bench)}
+        aria-valuetext={heard(engine, bench, lengths)}
         onKeyDown={key}
         {...drag}
       >

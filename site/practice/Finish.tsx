@@ -1,6 +1,8 @@
 import { h } from 'preact';
 import { useState } from 'preact/hooks';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
+import { displayUnit, fromShown } from '../../calculators/frame/text/units.ts';
+import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
 
 interface Props {
@@ -8,7 +10,9 @@ interface Props {
   readonly finish: (spread: number | undefined, answer: number | undefined) => void;
 }
 
-const LARGEST = 20;
+/** The largest ± that is anything but a slip, and one as an example, in what is shown. */
+const SPREADS = { deg: [20, 0.5], mm: [20, 0.5], in: [0.8, 0.02] } as const;
+const NAMES = { deg: 'degrees of crank', mm: 'mm', in: 'inches' } as const;
 
 /** A figure as typed, with a point or a comma; nothing for an empty box. */
 const typed = (text: string): number | undefined =>
@@ -20,11 +24,13 @@ export function Finish({ task, finish }: Props) {
   const [answer, setAnswer] = useState<number>();
   const [problem, setProblem] = useState('');
   const { unit, cylinders } = tasks[task];
+  const shown = displayUnit(unit === 'none' ? 'deg' : unit, useLengths()) as keyof typeof SPREADS;
+  const [largest, example] = SPREADS[shown];
   const reckon = (): void => {
     const spread = typed(text);
-    if (spread !== undefined && !(spread >= 0 && spread <= LARGEST)) {
+    if (spread !== undefined && !(spread >= 0 && spread <= largest)) {
       setProblem(
-        `A ± is a figure from 0 to ${LARGEST}, such as 0.5. Correct it, or leave the box empty.`,
+        `A ± is a figure from 0 to ${largest}, such as ${example}. Correct it, or leave the box empty.`,
       );
       return;
     }
@@ -33,7 +39,7 @@ export function Finish({ task, finish }: Props) {
       return;
     }
     setProblem('');
-    finish(spread, answer);
+    finish(spread === undefined ? undefined : fromShown(spread, shown), answer);
   };
   return (
     <section class="tool finish no-print">
@@ -55,10 +61,7 @@ export function Finish({ task, finish }: Props) {
         </fieldset>
       ) : (
         <label class="own-spread">
-          <span>
-            How sure are you?{' '}
-            {h('one-line', {}, `± in ${unit === 'deg' ? 'degrees of crank' : 'mm'}`)}
-          </span>
+          <span>How sure are you? {h('one-line', {}, `± in ${NAMES[shown]}`)}</span>
           <input
             type="text"
             inputMode="decimal"

@@ -1,7 +1,10 @@
-import { fixed } from '../../calculators/frame/text/format.ts';
+import { showFigure } from '../../calculators/frame/text/format.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import type { Act, Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
+import { DIAL_RANGE } from '../../calculators/practice/instruments.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
+import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
 import { signed } from './words.ts';
 
@@ -13,6 +16,9 @@ interface Props {
 
 /** The note pad: readings as they stood. */
 export function Pad({ engine, bench, act }: Props) {
+  const lengths = useLengths();
+  const onDial = (reading: number) =>
+    showFigure(reading, 'mm', 2, lengths, undefined, { among: [DIAL_RANGE] });
   const several = engine.card.cylinders > 1;
   const points = hasPoints(engine.task);
   const opposite = engine.task === 'disc';
@@ -28,7 +34,7 @@ export function Pad({ engine, bench, act }: Props) {
             <thead>
               <tr>
                 {several && <th scope="col">Cyl.</th>}
-                <th scope="col">Dial, mm</th>
+                <th scope="col">Dial, {units[onDial(0).unit].label}</th>
                 {opposite ? (
                   <>
                     <th scope="col">A, °</th>
@@ -48,7 +54,7 @@ export function Pad({ engine, bench, act }: Props) {
               {bench.notes.map((note, index) => (
                 <tr key={index}>
                   {several && <td>{note.cylinder + 1}</td>}
-                  <td>{note.dial === undefined ? '–' : fixed(note.dial, 2)}</td>
+                  <td>{note.dial === undefined ? '–' : onDial(note.dial).figure}</td>
                   <td class="figure">{signed(note.disc, 2)}</td>
                   {note.opposite !== undefined && (
                     <td class="figure">{signed(note.opposite, 2)}</td>

@@ -3,6 +3,7 @@ import { MOST, type Bench } from '../../calculators/practice/bench.ts';
 import { discShows } from '../../calculators/practice/instruments.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { useRound, type Round } from './use-round.ts';
+import { useLengths } from './lengths.ts';
 import { discWords, signed, standsWords } from './words.ts';
 
 interface Props extends Pick<Round, 'centre'> {
@@ -28,6 +29,7 @@ const REACH = 26;
 
 /** The pointer that the disc is read by: held on the case, its tip bent along the rim. */
 export function Pointer({ engine, bench, centre, rim, held, width, bend }: Props) {
+  const lengths = useLengths();
   const drag = useRound({ centre, move: bend });
   const name = engine.task === 'disc' ? 'pointer A' : 'pointer';
   const turn = (bench.pointer * Math.PI) / 180;
@@ -48,7 +50,7 @@ export function Pointer({ engine, bench, centre, rim, held, width, bend }: Props
       aria-valuemin={-MOST.pointer}
       aria-valuemax={MOST.pointer}
       aria-valuenow={bench.pointer}
-      aria-valuetext={`${standsWords(bench, 'pointer')}, disc ${discWords(discShows(engine, bench))}`}
+      aria-valuetext={`${standsWords(bench, 'pointer', lengths)}, disc ${discWords(discShows(engine, bench))}`}
       onKeyDown={key}
       {...drag}
     >

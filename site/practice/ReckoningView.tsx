@@ -1,5 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { fixed } from '../../calculators/frame/text/format.ts';
+import { showFigure, showFixed, shownUnit } from '../../calculators/frame/text/format.ts';
+import { proseIn } from '../../calculators/frame/text/prose.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import type { Cost, Line, Reckoning } from '../../calculators/practice/reckoning.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
@@ -7,8 +9,8 @@ import { CopyState } from '../browser/CopyState.tsx';
 import { siteAddress } from '../browser/site-address.ts';
 import { writeAddress } from './address.ts';
 import type { Places } from './places.ts';
+import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
-import { signed } from './words.ts';
 
 interface Props {
   readonly task: TaskName;
@@ -20,11 +22,6 @@ interface Props {
   readonly onAgain: () => void;
   readonly onAnother: () => void;
 }
-
-const unitOf = (unit: 'deg' | 'mm'): string => (unit === 'deg' ? '°' : ' mm');
-
-/** The unit stands once over each column: beside every figure it would leave a phone no room. */
-const inUnit = (name: string, unit: 'deg' | 'mm'): string => `${name}, ${unitOf(unit).trim()}`;
 
 function Truths({
   caption,
@@ -39,6 +36,15 @@ function Truths({
   truthName?: string;
   setName?: string;
 }) {
+  const lengths = useLengths();
+  const { unit } = lines[0]!;
+  const among = lines.flatMap(({ truth, set }) => [truth, set]);
+  /** The unit stands once over each column: beside every figure it would leave a phone no room. */
+  const over = units[shownUnit(among, unit, lengths)].label;
+  const figure = (value: number): string =>
+    showFigure(value, unit, 2, lengths, undefined, { among }).figure;
+  const signed = (error: number): string =>
+    error > 0 && figure(error) !== figure(0) ? `+${figure(error)}` : figure(error);
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       <table class="reckoned">
@@ -50,7 +56,7 @@ function Truths({
             </th>
             {[truthName, setName, 'Out by'].map((name) => (
               <th scope="col" key={name}>
-                {inUnit(name, lines[0]!.unit)}
+                {name}, {over}
               </th>
             ))}
           </tr>
@@ -59,19 +65,19 @@ function Truths({
           {lines.map(({ label, truth, set, error, right }) => (
             <tr key={label}>
               <th scope="row">{label}</th>
-              <td>{fixed(truth, 2)}</td>
+              <td>{figure(truth)}</td>
               <td>
-                {fixed(set, 2)}
+                {figure(set)}
                 {spread === undefined ? null : (
                   <>
                     {' '}
-                    <span class="figure">± {fixed(spread, 2)}</span>
+                    <span class="figure">± {figure(spread)}</span>
                   </>
                 )}
               </td>
               <td class={right ? 'right' : 'not-right'}>
                 <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
-                {signed(error, 2)}
+                {signed(error)}
                 <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
               </td>
             </tr>
@@ -83,14 +89,11 @@ function Truths({
 }
 
 function CostItem({ cost, places }: { cost: Cost; places: Places }) {
+  const lengths = useLengths();
   const { article, heading } = cost.read;
   return (
     <li>
-      <b>
-        {fixed(cost.cost, 2)}
-        {unitOf(cost.unit)}.
-      </b>{' '}
-      {cost.say}{' '}
+      <b>{showFixed(cost.cost, cost.unit, 2, lengths)}.</b> {proseIn(cost.say, lengths)}{' '}
       <a
         href={siteAddress(`articles/${article}/${heading === undefined ? '' : `#${heading}`}`)}
         target="_blank"
@@ -112,6 +115,7 @@ export function ReckoningView(props: Props) {
     const address = siteAddress(`practice/${writeAddress({ engine: number, task })}`);
     setCopied(await copyText('Link', address));
   };
+  const lengths = useLengths();
   const unit = lines[0]!.unit;
   const worst = Math.max(...lines.map(({ error }) => Math.abs(error)));
   return (
@@ -130,8 +134,8 @@ export function ReckoningView(props: Props) {
       {spread !== undefined && task !== 'reading' && (
         <p>
           {lines.every(({ error }) => Math.abs(error) <= spread)
-            ? `Your ±${fixed(spread, 2)}${unitOf(unit)} holds the truth.`
-            : `Your ±${fixed(spread, 2)}${unitOf(unit)} was too small: the truth lies outside it.`}
+            ? `Your ±${showFixed(spread, unit, 2, lengths)} holds the truth.`
+            : `Your ±${showFixed(spread, unit, 2, lengths)} was too small: the truth lies outside it.`}
         </p>
       )}
       {costs.length > 0 && (
@@ -155,7 +159,7 @@ export function ReckoningView(props: Props) {
         <p>The work was done in order; what is left is in how near each setting was brought.</p>
       )}
       {remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
+        <p key={remark}>{proseIn(remark, lengths)}</p>
       ))}
       <div class="presses no-print">
         <Press onPress={onAnother}>Another engine</Press>

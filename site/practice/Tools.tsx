@@ -1,10 +1,12 @@
 import { MOST, type Act, type Bench, type InHole } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
 import { fitOf, LEAVES } from '../../calculators/practice/instruments.ts';
-import { fixed } from '../../calculators/frame/text/format.ts';
+import { showFigure } from '../../calculators/frame/text/format.ts';
+import { units } from '../../calculators/frame/text/units.ts';
 import { PlateDrawing } from './PlateDrawing.tsx';
 import { Press } from './Press.tsx';
-import { mm, signed, standsWords } from './words.ts';
+import { useLengths } from './lengths.ts';
+import { length, moved, signed, standsWords } from './words.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -35,12 +37,14 @@ function Screw({
   less: string;
   more: string;
   steps: readonly [fine: number, coarse: number];
-  unit: string;
+  unit: '°' | 'mm';
   move: (by: number) => void;
 }) {
+  const lengths = useLengths();
   const [fine, coarse] = steps;
   const button = (by: number) => {
-    const figure = `${signed(by, fine < 1 && (unit === 'mm' || Math.abs(by) < 1) ? 2 : 0)}${unit === '°' ? '°' : ` ${unit}`}`;
+    const figure =
+      unit === 'mm' ? moved(by, lengths) : `${signed(by, fine < 1 && Math.abs(by) < 1 ? 2 : 0)}°`;
     return (
       <Press
         key={by}
@@ -104,6 +108,7 @@ export function PlugHole({ engine, bench, act }: Pick<Props, 'engine' | 'bench' 
 }
 
 export function DiscTool({ engine, bench, act }: Pick<Props, 'engine' | 'bench' | 'act'>) {
+  const lengths = useLengths();
   const pointer = engine.task === 'disc' ? 'pointer A' : 'the pointer';
   const ways = {
     less: 'against the turning',
@@ -116,7 +121,7 @@ export function DiscTool({ engine, bench, act }: Pick<Props, 'engine' | 'bench' 
       <Screw
         {...ways}
         name="Disc on the crank"
-        stands={standsWords(bench, 'disc')}
+        stands={standsWords(bench, 'disc', lengths)}
         steps={[0.25, 5]}
         move={(by) => act({ act: 'disc', by })}
       />
@@ -126,7 +131,7 @@ export function DiscTool({ engine, bench, act }: Pick<Props, 'engine' | 'bench' 
       <Screw
         {...ways}
         name={`Tip of ${pointer}`}
-        stands={standsWords(bench, 'pointer')}
+        stands={standsWords(bench, 'pointer', lengths)}
         steps={[0.25, 2]}
         move={(by) => act({ act: 'pointer', by })}
       />
@@ -141,6 +146,9 @@ export function DiscTool({ engine, bench, act }: Pick<Props, 'engine' | 'bench' 
 }
 
 export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
+  const lengths = useLengths();
+  const onLeaf = (thick: number) =>
+    showFigure(thick, 'mm', 2, lengths, undefined, { among: LEAVES });
   const set = bench.cylinder;
   const who = engine.card.cylinders > 1 ? ` of set ${set + 1}` : '';
   return (
@@ -160,26 +168,30 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
           ? 'With the coil’s wire on, its winding lies across the points.'
           : 'With the coil’s wire off, it is lit while the points are shut.'}
       </p>
-      <div class="leaves" role="group" aria-label={`Feeler gauge between the contacts${who}, mm`}>
+      <div
+        class="leaves"
+        role="group"
+        aria-label={`Feeler gauge between the contacts${who}, ${units[onLeaf(0).unit].label}`}
+      >
         {LEAVES.map((each) => (
           <Press
             key={each}
-            label={`Leaf of ${fixed(each, 2)} mm`}
+            label={`Leaf of ${length(each, lengths)}`}
             pressed={leaf === each}
             onPress={() => tryLeaf(leaf === each ? undefined : each)}
           >
-            {fixed(each, 2)}
+            {onLeaf(each).figure}
           </Press>
         ))}
       </div>
       <p class="fit" role="status">
         {leaf === undefined
           ? 'Feeler gauge: no leaf in hand.'
-          : `The ${fixed(leaf, 2)} mm leaf ${FIT[fitOf(engine, bench, leaf)]}.`}
+          : `The ${length(leaf, lengths)} leaf ${FIT[fitOf(engine, bench, leaf)]}.`}
       </p>
       <Screw
         name={`Gap screw${who}`}
-        stands={standsWords(bench, 'screw')}
+        stands={standsWords(bench, 'screw', lengths)}
         less="narrower"
         more="wider"
         steps={[5, 30]}
@@ -189,7 +201,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       <PlateDrawing engine={engine} bench={bench} />
       <Screw
         name="Plate"
-        stands={standsWords(bench, 'plate')}
+        stands={standsWords(bench, 'plate', lengths)}
         less="later"
         more="earlier"
         steps={[0.05, 0.5]}
@@ -199,7 +211,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       {engine.card.cylinders > 1 && (
         <Screw
           name={`Set ${set + 1} in its slot`}
-          stands={standsWords(bench, 'slot')}
+          stands={standsWords(bench, 'slot', lengths)}
           less="later"
           more="earlier"
           steps={[0.05, 0.5]}
@@ -208,9 +220,9 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
         />
       )}
       <p class="screw-ways">
-        The line is {mm(engine.card.plateRadius, 0)} from the middle of the shaft
-        {engine.card.cylinders > 1 && `, the slots ${mm(engine.card.slotRadius, 1)}`}. The cam is on
-        the crankshaft.
+        The line is {length(engine.card.plateRadius, lengths, 0)} from the middle of the shaft
+        {engine.card.cylinders > 1 && `, the slots ${length(engine.card.slotRadius, lengths, 1)}`}.
+        The cam is on the crankshaft.
       </p>
     </section>
   );

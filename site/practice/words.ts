@@ -1,7 +1,13 @@
-import { fixed } from '../../calculators/frame/text/format.ts';
+import { fixed, showFixed } from '../../calculators/frame/text/format.ts';
+import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import type { Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
-import { dialShows, discShows, lampWord } from '../../calculators/practice/instruments.ts';
+import {
+  DIAL_RANGE,
+  dialShows,
+  discShows,
+  lampWord,
+} from '../../calculators/practice/instruments.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 
 /** With its sign; what is shown as nothing has none. */
@@ -10,7 +16,30 @@ export function signed(value: number, decimals: number): string {
   return value > 0 && text !== fixed(0, decimals) ? `+${text}` : text;
 }
 
-export const mm = (value: number, decimals = 2): string => `${fixed(value, decimals)} mm`;
+/**
+ * A length with its unit.
+ *
+ * @param among Others in mm that it is compared with, and shares its unit with.
+ */
+export const length = (
+  value: number,
+  lengths: LengthDisplay,
+  decimals = 2,
+  among: readonly number[] = [],
+): string => showFixed(value, 'mm', decimals, lengths, among);
+
+/** What the indicator shows, or is to show: in one unit over its whole range. */
+export const onDial = (value: number, lengths: LengthDisplay): string =>
+  length(value, lengths, 2, [DIAL_RANGE]);
+
+/** A coarse step of what is moved, mm: what has not been moved is told in its unit. */
+const STEP = 0.5;
+
+/** A length by which something was moved, with its sign; what is shown as nothing has none. */
+export function moved(by: number, lengths: LengthDisplay): string {
+  const text = length(by, lengths, 2, [STEP]);
+  return by > 0 && text !== length(0, lengths, 2, [by, STEP]) ? `+${text}` : text;
+}
 
 /** What the disc shows, in words that need no sign. */
 export function discWords(angle: number): string {
@@ -21,9 +50,10 @@ export function discWords(angle: number): string {
 /** Where what is moved stands, beside where it was found. */
 export function standsWords(
   { cylinder, discShift, pointer, screws, plate, slots }: Bench,
-  moved: 'disc' | 'pointer' | 'screw' | 'plate' | 'slot',
+  what: 'disc' | 'pointer' | 'screw' | 'plate' | 'slot',
+  lengths: LengthDisplay,
 ): string {
-  switch (moved) {
+  switch (what) {
     case 'disc':
       return `shifted ${signed(discShift, 2)}°`;
     case 'pointer':
@@ -31,23 +61,23 @@ export function standsWords(
     case 'screw':
       return `turned ${signed(screws[cylinder]!, 0)}°`;
     case 'plate':
-      return `${signed(plate, 2)} mm at the line`;
+      return `${moved(plate, lengths)} at the line`;
     case 'slot':
-      return `moved ${signed(slots[cylinder]!, 2)} mm`;
+      return `moved ${moved(slots[cylinder]!, lengths)}`;
   }
 }
 
-export function dialWords(engine: Engine, bench: Bench): string {
+export function dialWords(engine: Engine, bench: Bench, lengths: LengthDisplay): string {
   if (bench.inHole === 'nothing') return 'none fitted';
   if (bench.inHole === 'stop') return 'stop fitted';
   const shown = dialShows(engine, bench);
-  return shown === undefined ? 'out of reach' : mm(shown);
+  return shown === undefined ? 'out of reach' : onDial(shown, lengths);
 }
 
 /** All that can be read, as it is heard. */
-export function heard(engine: Engine, bench: Bench): string {
+export function heard(engine: Engine, bench: Bench, lengths: LengthDisplay): string {
   const parts = [
-    ...(bench.inHole === 'indicator' ? [`Indicator ${dialWords(engine, bench)}`] : []),
+    ...(bench.inHole === 'indicator' ? [`Indicator ${dialWords(engine, bench, lengths)}`] : []),
     `disc ${discWords(discShows(engine, bench))}`,
     ...(engine.task === 'disc' ? [`pointer B ${discWords(discShows(engine, bench, 'B'))}`] : []),
     ...(hasPoints(engine.task) ? [`lamp ${lampWord(engine, bench)}`] : []),

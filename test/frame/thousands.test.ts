@@ -152,6 +152,8 @@ describe('feet and inches', () => {
     ['4′ 6″', 1.3716],
     ['4 ft 6 1/2 in', 1.3843],
     ['5.25 ft', 1.6002],
+    ['5.25′', 1.6002],
+    ["5.25'", 1.6002],
   ])('%s', (text, metres) => expect(typed('wiring', 'length', text).value).toBeCloseTo(metres, 9));
 
   it('with more than 11 inches to the foot are refused', () => {

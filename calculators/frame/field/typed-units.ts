@@ -33,6 +33,9 @@ export const typedUnits: Partial<Record<Quantity, Spellings>> = {
     ft: 'ft',
     foot: 'ft',
     feet: 'ft',
+    "'": 'ft',
+    '’': 'ft',
+    '′': 'ft',
   },
   angle: { deg: 'deg', degree: 'deg', degrees: 'deg', '°': 'deg', rad: 'rad' },
   area: {
