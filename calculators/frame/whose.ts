@@ -5,7 +5,7 @@ import { Absent, type AnyCalculator, type Known, type Remark, type ResultSpec } 
 import { toGiveWords } from './to-give.ts';
 import { capital } from '../maths/numeric/capital.ts';
 import type { LengthDisplay } from './text/units.ts';
-import { isAssumedLimit, isExample, namesOf } from './whose-field.ts';
+import { isAssumed, isAssumedLimit, isExample, namesOf } from './whose-field.ts';
 
 /** Whether anybody has given a figure at all. */
 export const touched = ({ fields }: Evaluation): boolean =>
@@ -89,7 +89,7 @@ class Watch {
     const isSeries = (key: string): boolean => calculator.inputs[key]?.kind === 'series';
     this.values = watched(evaluation.values, 'value', into, undefined, isSeries);
     this.results = watched(evaluation.results, 'result', into);
-    const assumed = new Set(evaluation.fields.filter(isAssumedLimit).map(({ key }) => key));
+    const assumed = new Set(evaluation.fields.filter(isAssumed).map(({ key }) => key));
     this.known = {
       lengths,
       isAssumed: (key) => assumed.has(key),

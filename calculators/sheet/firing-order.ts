@@ -8,9 +8,18 @@ export function fromFirst(order: readonly number[]): readonly number[] {
   return [...order.slice(at), ...order.slice(0, at)];
 }
 
-const togetherOn = (engine: Engine): number => firedByEach(cylindersOf(engine), setsOf(engine));
+/** How many times a set fires in one turn of its cam, each time others of its cylinders: by as many lobes. */
+export function turnsOf(engine: Engine): number {
+  const each = firedByEach(cylindersOf(engine), setsOf(engine));
+  const { lobes = 1 } = engine.figures;
+  return each > 1 && each % lobes === 0 ? lobes : 1;
+}
 
-/** The firing order in words: `1-3-2-4`, or `1+4-2+3` where a set fires two. */
+/** How many cylinders fire at once. */
+const togetherOn = (engine: Engine): number =>
+  firedByEach(cylindersOf(engine), setsOf(engine)) / turnsOf(engine);
+
+/** The firing order in words: `1-3-2-4`, or `1+4-2+3` where a set fires two at once. */
 export const orderWords = (engine: Engine, order: readonly number[] = engine.firingOrder): string =>
   orderText(order, order.length === cylindersOf(engine) ? togetherOn(engine) : 1);
 
@@ -21,11 +30,15 @@ export const orderWords = (engine: Engine, order: readonly number[] = engine.fir
 export function firedBySet(engine: Engine): readonly (readonly number[])[] | undefined {
   const { firingOrder } = engine;
   const cylinders = cylindersOf(engine);
-  const each = togetherOn(engine);
-  if (firingOrder.length !== cylinders || each * setsOf(engine) !== cylinders) return undefined;
-  return inGroups(firingOrder, each)
-    .map((group) => [...group].sort((a, b) => a - b))
-    .sort(([a], [b]) => a! - b!);
+  const sets = setsOf(engine);
+  const times = inGroups(firingOrder, togetherOn(engine));
+  if (firingOrder.length !== cylinders || times.length !== sets * turnsOf(engine)) return undefined;
+  return Array.from({ length: sets }, (_, i) =>
+    times
+      .filter((_time, at) => at % sets === i)
+      .flat()
+      .sort((a, b) => a - b),
+  ).sort(([a], [b]) => a! - b!);
 }
 
 const allOf = (engine: Engine): readonly number[] =>
@@ -53,11 +66,11 @@ export function boxTitle(reading: StepReading, index: number, engine: Engine): s
   return fired === undefined ? name : `${name} (cylinders ${fired.join(', ')})`;
 }
 
-/** Which sets fire in turn, by the cylinders that each fires. */
+/** Which sets fire in turn until the first fires again, by the cylinders that each fires. */
 export const inTurn = (engine: Engine, fired: readonly (readonly number[])[]): readonly number[] =>
-  inGroups(engine.firingOrder, togetherOn(engine)).map(
-    ([first]) => fired.findIndex((group) => group.includes(first!)) + 1,
-  );
+  inGroups(engine.firingOrder, togetherOn(engine))
+    .slice(0, fired.length)
+    .map(([first]) => fired.findIndex((group) => group.includes(first!)) + 1);
 
 /** The numbers of the sets in the order in which they fire; nothing where the sheet does not say. */
 export function setOrderOf(engine: Engine): readonly number[] | undefined {

@@ -11,7 +11,10 @@ const TWO_LEADS =
   'A coil with two leads fires one plug with its centre electrode negative and the other with it positive, whichever way its wires are: one plug is always positive. Swapped wires only change which; what is said of them holds for a coil with one lead.';
 
 const SEVERAL_CYLINDERS =
-  'One set fires several cylinders: read at the lowest-numbered of them. Then prove each other one: turn forwards until the points open again at its top, and read its piston. Its reading has no box here: put it in the notes. Where it differs, the tops themselves stand apart (crank pins, rods, pistons), and no turn of the plate mends that: let none of them be earlier than the figure.';
+  'One set fires several cylinders: read at the lowest-numbered of them. Then prove each other one: turn forwards until the points open again at its top, and read its piston. Its reading has no box here: put it in the notes. Where it differs, the lobes that fire them are not alike or the tops themselves stand apart (crank pins, rods, pistons), and no turn of the plate mends that: let none of them be earlier than the figure.';
+
+const SPARE_SPARK =
+  'A coil with two leads sparks at both its plugs each time, and changing over its two leads changes nothing. Where its cylinders fire half a turn apart, each plug sparks near the bottom of its own piston too: that spare spark is as it should be.';
 
 const ONE_SET =
   'Turn the plate, or move the set in its slot, by the amount given, and lock it. Against the way the cam turns is earlier.';
@@ -40,6 +43,7 @@ function timingHow(engine: Engine): readonly string[] {
 export function howOf(engine: Engine, id: StepId): readonly string[] {
   const { how } = steps[id];
   if (id === 'polarity' && hasSharedCoil(engine)) return [...how, TWO_LEADS];
+  if (id === 'leads' && hasSharedCoil(engine)) return [...how, SPARE_SPARK];
   if (id === 'timing' && (setsOf(engine) === 1 || sharesSets(engine) || isMagneto(engine))) {
     return timingHow(engine);
   }

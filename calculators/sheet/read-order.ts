@@ -7,6 +7,7 @@ import {
 import { readOrder as inOrder } from '../plate/order-reader.ts';
 import { ORDER, orTooLong } from './box-places.ts';
 import { MOST_CYLINDERS } from './figures.ts';
+import { turnsOf } from './firing-order.ts';
 import { cylindersOf, setsOf, type Engine } from './model.ts';
 
 const orderSpec: FieldSpec = {
@@ -23,7 +24,9 @@ const orderSpec: FieldSpec = {
 
 /** The firing order as its field reads it: every cylinder once, or nothing. */
 export function readOrder(engine: Engine, text: string, how: HowToRead): ListField {
-  const order = { cylinders: cylindersOf(engine), sets: setsOf(engine), read: inOrder };
+  // A set with several lobes fires others of its cylinders by each, as so many sets would.
+  const sets = setsOf(engine) * turnsOf(engine);
+  const order = { cylinders: cylindersOf(engine), sets, read: inOrder };
   const spec = { ...orderSpec, order };
   const field = readList('firing-order', spec, text, [], [], how);
   const { problem } = field;

@@ -6,7 +6,7 @@ import { orderWords } from './firing-order.ts';
 import { strokeOf } from './geometry.ts';
 import { logged } from './log.ts';
 import { isReading, type LogEntry } from './log-entry.ts';
-import { LIMITS, UNNAMED, type Engine } from './model.ts';
+import { LIMITS, setsOf, UNNAMED, type Engine } from './model.ts';
 import { isRefused, readNumber } from './read-number.ts';
 import { readOrder } from './read-order.ts';
 import { put, readingOf, withReading } from './readings.ts';
@@ -15,7 +15,9 @@ import { forget, without } from './unread.ts';
 
 /** The firing order again, by the cylinders and sets that the sheet has now, as it was written before. */
 function fitOrder(engine: Engine, before = engine): Engine {
-  const text = engine.unread[ORDER] ?? orderWords(before);
+  // By one set all are fired, in whatever order they were named.
+  const stood = setsOf(before) === 1 ? orderWords(engine, before.firingOrder) : orderWords(before);
+  const text = engine.unread[ORDER] ?? stood;
   if (text === '') return engine;
   const field = readOrder(engine, text, { lengths: 'mm' });
   return !isRefused(field)
@@ -94,7 +96,7 @@ export function setFigure(
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
   const moved = { ...engine, figures };
-  if (key === 'cylinders' || key === 'sets') return fitOrder(moved, engine);
+  if (key === 'cylinders' || key === 'sets' || key === 'lobes') return fitOrder(moved, engine);
   const entered = key === 'stroke' || key === 'rod' || key === 'offset' ? fitTravels(moved) : moved;
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;

@@ -2,7 +2,7 @@ import { evenTops } from '../maths/crank/firing-order.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { setFigure } from './set-figure.ts';
 import { orderText } from '../frame/text/order.ts';
-import { fromFirst, orderWords, setOrderOf } from './firing-order.ts';
+import { fromFirst, orderWords, setOrderOf, turnsOf } from './firing-order.ts';
 import { setsOf, type Engine } from './model.ts';
 
 /** The figures that hold where each set but the first belongs, for so many sets. */
@@ -30,7 +30,7 @@ export const evenDirections = (engine: Engine): readonly number[] => {
   const tops = evenTops(
     setOrderOf(engine) ?? Array.from({ length: setsOf(engine) }, (_, i) => i + 1),
   );
-  return tops.slice(1).map((top) => Number(top.toFixed(6)));
+  return tops.slice(1).map((top) => Number((top / turnsOf(engine)).toFixed(6)));
 };
 
 /** The engine with its sets said to stand evenly round the plate. */

@@ -12,10 +12,19 @@ interface Props {
 const among = (keys: readonly string[], field: string): boolean =>
   keys.includes(field) || keys.includes(field.replace(/-\d+$/, ''));
 
-function addressOf({ slug, query, from }: Onward, { fields }: Evaluation): string {
-  const invented = fields.some((field) => among(from, field.key) && isExample(field));
-  const texts = new URLSearchParams({ ...query, ...(invented ? { example: 'all' } : {}) });
-  return pageAddress(slug, texts.toString());
+/** Which of the figures that go on nobody gave: all where what they are worked out from is the example's. */
+function nobodys({ query, from }: Onward, fields: Evaluation['fields']): string {
+  if (fields.some((field) => among(from, field.key) && isExample(field))) return 'all';
+  return fields
+    .filter(({ key, origin }) => Object.hasOwn(query, key) && origin === 'example')
+    .map(({ key }) => key)
+    .join(',');
+}
+
+function addressOf(way: Onward, { fields }: Evaluation): string {
+  const example = nobodys(way, fields);
+  const texts = new URLSearchParams({ ...way.query, ...(example === '' ? {} : { example }) });
+  return pageAddress(way.slug, texts.toString());
 }
 
 /** Links to the calculators that take these figures on. */

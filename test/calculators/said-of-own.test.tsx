@@ -53,6 +53,17 @@ it('an upright row is judged without a lean for each of its cylinders', () => {
   expect(said).toMatch(/^It fires evenly, every 180°/);
 });
 
+it('cylinders on one pin are asked how they lean, where nobody has said', () => {
+  const said = (query: string): string =>
+    remarksOf(named('firing-order'), given('firing-order', query)).join('\n');
+  const row = /Cylinders on one pin fire together only if they stand in a row/;
+  expect(said('cylinders=2&pin-1=0&pin-2=0')).toMatch(row);
+  expect(said('cylinders=4&pin-1=0&pin-2=180&pin-3=180&pin-4=0')).toMatch(row);
+  expect(said('cylinders=2&pin-1=0&pin-2=180')).not.toMatch(row);
+  expect(said('cylinders=2&pin-1=0&pin-2=0&lean-1=0&lean-2=0')).not.toMatch(row);
+  expect(said('cylinders=3&firing-order=132')).not.toMatch(row);
+});
+
 it('of one needle of the reader’s own nothing is said about the example’s second', () => {
   const { results } = given('needle-and-clip', 'jet-bore=2.4mm&needle-diameter=2.3mm');
   const said = Object.values(results).flatMap((one) => (one instanceof Absent ? [one.why] : []));

@@ -75,6 +75,13 @@ describe('a field of one figure', () => {
     expect(figure('9', gap, undefined, inches as never).problem).toMatch(
       /must be from 4 thou to 196\.8 thou:/,
     );
+    // What is typed is kept with its unit: a bare figure came in a link, and counts millimetres there.
+    expect(figure('9', gap, undefined, inches as never).problem).toMatch(
+      /“9” \(in mm, as a link’s figure without a unit is\) is outside that/,
+    );
+    expect(figure('9 in', gap, undefined, inches as never).problem).toMatch(
+      /“9 in” is outside that/,
+    );
     expect(rangeWords({ ...gap, min: -20 }, 'mm')).toBe('from −20 mm to 5 mm');
   });
 

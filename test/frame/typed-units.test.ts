@@ -37,6 +37,9 @@ const inMathjs: Partial<Record<UnitName, Readonly<Record<string, string>>>> = {
     ft: 'foot',
     foot: 'foot',
     feet: 'foot',
+    "'": 'foot',
+    '’': 'foot',
+    '′': 'foot',
   },
   deg: { deg: 'deg', degree: 'deg', degrees: 'deg', '°': 'deg', rad: 'rad' },
   mm2: {

@@ -8,6 +8,7 @@ import { readOrder } from '../../calculators/sheet/read-order.ts';
 import { judge, targetWords } from '../../calculators/sheet/judge.ts';
 import { fillFrom, placesFor } from '../../calculators/sheet/fill.ts';
 import { boxTitle, orderWords } from '../../calculators/sheet/firing-order.ts';
+import { howOf } from '../../calculators/sheet/how-of.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
 import {
   boxesOf,
@@ -250,6 +251,39 @@ describe('sets that fire several cylinders', () => {
     expect(more.figures.sets).toBeUndefined();
     expect(more.unread).toHaveProperty(['figure:sets']);
   });
+});
+
+describe('one cam with a lobe for each cylinder of a set', () => {
+  const twin = [['cylinders', 2] as const, ['sets', 1] as const, ['lobes', 2] as const].reduce(
+    (so, [key, value]) => setFigure(so, key, value),
+    newEngine('e-3', 'Twin at 180'),
+  );
+
+  it('fires them one after the other, and is so told', () => {
+    expect(orderWords(told(twin, '1-2'))).toBe('1-2');
+    expect(leadWords(told(twin, '1-2'))).toBe('Leads in firing order: set 1 fires plugs 1 and 2');
+    expect(told(twin, '1+2').firingOrder).toEqual([]);
+    // Told before the lobes were.
+    const early = told(setFigure(twin, 'lobes', undefined), '1-2');
+    expect(orderWords(setFigure(early, 'lobes', 2))).toBe('1-2');
+    expect(orderWords(setFigure(early, 'lobes', 1))).toBe('1+2');
+  });
+
+  // Four that fire 1-3-2-4, a quarter of a turn apart: a set that opens twice a turn fires 1 and 2, the other 3 and 4.
+  it('has the others’ sets between: four fire a quarter of a turn apart by two sets so far apart', () => {
+    const two = setFigure(setFigure(four, 'sets', 2), 'lobes', 2);
+    const engine = told(two, '1-3-2-4');
+    expect(leadWords(engine)).toBe(
+      'Leads in firing order: set 1 fires plugs 1 and 2, set 2 fires plugs 3 and 4',
+    );
+    expect(directionsOf(setEven(engine))).toEqual([0, 90]);
+  });
+});
+
+it('of a coil with two leads the step says that it sparks at the bottom too', () => {
+  const twin = setFigure(setFigure(newEngine('e-5', 'Twin'), 'cylinders', 2), 'sets', 1);
+  expect(howOf(twin, 'leads').join(' ')).toMatch(/each plug sparks near the bottom of its own/);
+  expect(howOf(four, 'leads').join(' ')).not.toMatch(/spare spark/);
 });
 
 describe('a box of a set that fires several cylinders', () => {

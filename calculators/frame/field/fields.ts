@@ -2,7 +2,7 @@ import { exampleWords } from './examples.ts';
 import { fieldUnit } from './field-unit.ts';
 import { edgeIn, withUnit } from '../text/format.ts';
 import { asStamped, bareFraction, doubtOf, readIn, timesApart } from './other-unit.ts';
-import { asTyped, IMPLIED, parse, quote } from './parse.ts';
+import { asTyped, IMPLIED, numberAndUnit, parse, quote } from './parse.ts';
 import { proseIn } from '../text/prose.ts';
 import { capital } from '../../maths/numeric/capital.ts';
 import type { Sums } from './sums.ts';
@@ -137,7 +137,10 @@ function rangeProblem(
     }
     return undefined;
   }
-  return `${capital(spec.label)} must be ${rangeWords(spec, lengths)}: ${proseIn(spec.why, lengths)}. ${quote(typed)} is outside that; check the figure and its unit.`;
+  // What is typed without a unit is kept with the one that was shown: such a figure came in a link.
+  const linked = fieldUnit(spec, lengths) !== spec.unit && numberAndUnit(typed)?.unit === '';
+  const as = linked ? ` (in ${units[spec.unit].label}, as a link’s figure without a unit is)` : '';
+  return `${capital(spec.label)} must be ${rangeWords(spec, lengths)}: ${proseIn(spec.why, lengths)}. ${quote(typed)}${as} is outside that; check the figure and its unit.`;
 }
 
 /** The longest text that is read: more than any figure or list of them needs. */

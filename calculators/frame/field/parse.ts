@@ -100,6 +100,8 @@ const PLACE =
 function elsewhere(unit: string, quantity: Quantity): string | undefined {
   const other = quantity === 'length' ? 'angle' : 'length';
   if (quantity !== 'length' && quantity !== 'angle') return undefined;
+  // The mark of feet is that of minutes too.
+  if (quantity === 'angle' && /^['’′]$/u.test(unit)) return undefined;
   return unitTyped(unit, other).kind === 'unit' ? quantityNouns[other] : undefined;
 }
 

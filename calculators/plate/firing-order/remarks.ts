@@ -1,8 +1,9 @@
 import { listed } from '../../maths/numeric/listed.ts';
 import { orderFigure } from '../../frame/text/order.ts';
 import { fixed } from '../../frame/text/format.ts';
-import type { Remark } from '../../frame/types.ts';
+import type { Known, Remark } from '../../frame/types.ts';
 import { sharing } from '../../maths/crank/firing-order.ts';
+import { isByOrder } from './inputs.ts';
 import type { Computed, Values } from './compute.ts';
 
 /** Less than this of one piston’s own force is nothing that anybody feels. */
@@ -26,6 +27,13 @@ export function coilWords(v: Values, computed: Computed, index: number): string 
   return each.length === 0
     ? 'needs a coil of its own: a spare spark would fall in another’s charge'
     : each.join('; ');
+}
+
+/** Whether two cylinders are told to fire together only because nobody has said how they lean. */
+function isRowAssumed(v: Values, { top }: Computed, { isAssumed }: Known): boolean {
+  const tops = top as readonly number[];
+  const assumed = tops.filter((_, i) => isAssumed(`lean-${String(i + 1)}`));
+  return !isByOrder(v) && assumed.length > 1 && new Set(assumed).size < assumed.length;
 }
 
 function ofTheIntervals(v: Values, computed: Computed): string {
@@ -66,8 +74,18 @@ const couldShare = (v: Values, { top }: Computed, how: 'together' | 'opposite'):
     (_, i, tops) => sharing(tops, i + 1, v.tolerance)[how].length > 0,
   );
 
-export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
   { about: 'how evenly it fires', say: () => ofTheIntervals(v, computed) },
+  {
+    about: 'whether the cylinders stand in a row',
+    quiet: true,
+    // Two on one pin are a vee or a boxer as often as a row; of more, the order is told all the same.
+    ...(v.cylinders === 2 ? { leads: true as const } : {}),
+    say: () =>
+      isRowAssumed(v, computed, known)
+        ? 'Cylinders on one pin fire together only if they stand in a row, which nobody has said. Those of a vee or a boxer fire apart: give their leans.'
+        : undefined,
+  },
   { about: 'what shakes', say: () => ofTheShaking(computed) },
   {
     about: 'wasted sparks',
