@@ -1,5 +1,6 @@
+import { fromFirst } from './firing-order.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
-import { setsOf, sharesSets, type Engine } from './model.ts';
+import { cylindersOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 
 /** A reading of a disc is of the mark within so many degrees of it. */
 export const DISC_REACH = 30;
@@ -10,13 +11,24 @@ const nearest = (angle: number): number => angle - 360 * Math.round(angle / 360)
 const say = (angle: number, places = 2): string =>
   withUnit(String(Number(fixed(angle, places))), 'deg');
 
+/** Where the lobe that fires a cylinder comes after that of cylinder 1, degrees of the cam, where one set fires all by a lobe each. */
+function lobeOf(engine: Engine, index: number): number | undefined {
+  const lobes = turnsOf(engine);
+  if (setsOf(engine) !== 1 || lobes !== cylindersOf(engine)) return undefined;
+  const order = lobes === 2 ? [1, 2] : fromFirst(engine.firingOrder);
+  const turn = order.indexOf(index + 1);
+  return turn < 0 ? undefined : (turn * 360) / lobes;
+}
+
 /**
  * Where a cylinder's top stands on a disc that is zeroed on cylinder 1, crank degrees from 0 to 360;
  * nothing for cylinder 1 itself, and while the sheet does not say where its set of points belongs.
  */
 export function placeOnDisc(engine: Engine, index: number): number | undefined {
-  if (index === 0 || index >= setsOf(engine) || sharesSets(engine)) return undefined;
-  const direction = engine.figures[`set-${String(index + 1)}` as keyof Engine['figures']];
+  if (index === 0) return undefined;
+  const direction = sharesSets(engine)
+    ? lobeOf(engine, index)
+    : engine.figures[`set-${String(index + 1)}` as keyof Engine['figures']];
   if (direction === undefined) return undefined;
   const turned = (direction / (engine.figures['speed-ratio'] ?? 1)) % 360;
   return Number(turned.toFixed(6));
@@ -74,5 +86,5 @@ export function placeFor(engine: Engine, index: number, off: number): string | u
   const place = placeOnDisc(engine, index);
   if (place === undefined) return undefined;
   const set = ((((place + off) % 360) + 360) % 360) * (engine.figures['speed-ratio'] ?? 1);
-  return `${say(place + off)} after that of cylinder 1 and not ${say(place)}. If it stays so, enter ${say(set)} at “Set ${String(index + 1)}, from set 1” and read this one again`;
+  return `${say(place + off)} after that of cylinder 1 and not ${say(place)}. If it stays so, ${sharesSets(engine) ? 'its lobe or its crank pin stands so far off' : `enter ${say(set)} at “Set ${String(index + 1)}, from set 1” and read this one again`}`;
 }

@@ -1,18 +1,11 @@
 import { firedByEach, inGroups, orderText } from '../frame/text/order.ts';
-import { boxName, cylindersOf, perOf, setsOf, sharesSets, type Engine } from './model.ts';
+import { boxName, cylindersOf, perOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 import type { StepReading } from './steps.ts';
 
 /** The order in which the cylinders fire, begun at cylinder 1, as sets and leads are counted. */
 export function fromFirst(order: readonly number[]): readonly number[] {
   const at = order.indexOf(1);
   return [...order.slice(at), ...order.slice(0, at)];
-}
-
-/** How many times a set fires in one turn of its cam, each time others of its cylinders: by as many lobes. */
-export function turnsOf(engine: Engine): number {
-  const each = firedByEach(cylindersOf(engine), setsOf(engine));
-  const { lobes = 1 } = engine.figures;
-  return each > 1 && each % lobes === 0 ? lobes : 1;
 }
 
 /** How many cylinders fire at once. */

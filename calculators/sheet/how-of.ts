@@ -1,4 +1,4 @@
-import { cylindersOf, setsOf, sharesSets, type Engine } from './model.ts';
+import { cylindersOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 import { steps, type StepId } from './steps.ts';
 
 /** Whether a coil of the engine fires two plugs, or may, by what the sheet says. */
@@ -11,7 +11,10 @@ const TWO_LEADS =
   'A coil with two leads fires one plug with its centre electrode negative and the other with it positive, whichever way its wires are: one plug is always positive. Swapped wires only change which; what is said of them holds for a coil with one lead.';
 
 const SEVERAL_CYLINDERS =
-  'One set fires several cylinders: read at the lowest-numbered of them. Then prove each other one: turn forwards until the points open again at its top, and read its piston. Its reading has no box here: put it in the notes. Where it differs, the lobes that fire them are not alike or the tops themselves stand apart (crank pins, rods, pistons), and no turn of the plate mends that: let none of them be earlier than the figure.';
+  'One set fires several cylinders: read at the lowest-numbered of them. Then prove each other one: turn forwards until the points open again at its top, and read its piston. Its reading has no box here: put it in the notes. Where it differs, the tops themselves stand apart (crank pins, rods, pistons), and no turn of the plate mends that: let none of them be earlier than the figure.';
+
+const BY_LOBES =
+  'One set fires several cylinders, each by a lobe of its own: read every one of them, at its own top. The plate, and the set in its slot, move all of them alike.';
 
 const SPARE_SPARK =
   'A coil with two leads sparks at both its plugs each time, and changing over its two leads changes nothing. Where its cylinders fire half a turn apart, each plug sparks near the bottom of its own piston too: that spare spark is as it should be.';
@@ -33,7 +36,7 @@ function timingHow(engine: Engine): readonly string[] {
   const [read = '', , again = ''] = how;
   const plain = setsOf(engine) === 1 ? [read, ONE_SET, again] : how;
   return [
-    ...(sharesSets(engine) ? [SEVERAL_CYLINDERS] : []),
+    ...(sharesSets(engine) ? [turnsOf(engine) > 1 ? BY_LOBES : SEVERAL_CYLINDERS] : []),
     ...plain,
     ...(isMagneto(engine) ? [TIMED_BY_MAGNETS] : []),
   ];

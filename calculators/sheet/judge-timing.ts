@@ -1,5 +1,5 @@
 import { listed } from '../maths/numeric/listed.ts';
-import { boxName } from './model.ts';
+import { boxName, setsOf, turnsOf } from './model.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import {
@@ -81,11 +81,41 @@ export function judgeTiming(given: Case): Judgement {
   const likely = known.every((angle) => !isBeyondSlots(angle, wanted));
   const settled =
     likely && known.length === angles.length && rows.some((row) => row.result === 'fail');
+  if (settled && turnsOf(engine) > 1) {
+    return { rows, whole: lobesWords(given, known, wanted), missing: [] };
+  }
   const setting = settled ? bestTurn(known, wanted, tolerance) : undefined;
   if (setting === undefined) return { rows, whole: [], missing: [] };
   if (typeof setting === 'string') return { rows, whole: [setting], missing: [] };
   const whole = plateWords(given, setting);
   return { rows, whole, missing: [], ...plateFirst(given, setting, whole[0]!) };
+}
+
+const BY_LOBES =
+  'The rest is in the lobes of the cam, or in the tops themselves (crank pins, rods, pistons), and no turn of the plate mends it.';
+
+/** What is to be turned where a set fires several cylinders by lobes of their own, which all move with it. */
+function lobesWords(
+  { engine, tolerance }: Case,
+  known: readonly number[],
+  wanted: number,
+): string[] {
+  if (setsOf(engine) > 1) {
+    return [
+      `A set moves all cylinders that it fires alike. Move each until the earliest of its own is at the figure. ${BY_LOBES}`,
+    ];
+  }
+  const early = Math.max(...known) - wanted;
+  const late = Math.min(...known) - wanted;
+  const fits = isWithin((early - late) / 2, tolerance);
+  const move = fits ? -(early + late) / 2 : -early;
+  const turn =
+    Math.abs(move) < 0.05
+      ? 'Leave plate and set where they are.'
+      : `Turn the plate, or move the set, ${move > 0 ? earlier : later}, by ${degrees(move)} of crank.`;
+  return fits
+    ? [turn, 'Every cylinder is then within its limits.']
+    : [turn, `The earliest is then at the figure, and none is early. ${BY_LOBES}`];
 }
 
 const isLeft = ({ move }: Turn): boolean => Math.abs(move) < 0.05;

@@ -1,5 +1,6 @@
 import type { FigureKey } from './figures.ts';
 import type { LogEntry } from './log-entry.ts';
+import { firedByEach } from '../frame/text/order.ts';
 import { isOfSet, steps, type StepId, type StepReading } from './steps.ts';
 
 /** Written into every document. A change that old readers would misread raises it. */
@@ -136,6 +137,17 @@ export const setsOf = (engine: Counted): number =>
 /** Whether a set of points fires more than one cylinder. */
 export const sharesSets = (engine: Counted): boolean => setsOf(engine) < cylindersOf(engine);
 
+/** How many times a set fires in one turn of its cam, each time others of its cylinders: by as many lobes. */
+export function turnsOf(engine: Counted): number {
+  const each = firedByEach(cylindersOf(engine), setsOf(engine));
+  const { lobes = 1 } = engine.figures;
+  return each > 1 && each % lobes === 0 ? lobes : 1;
+}
+
+/** Whether a step is read for each set; where lobes of their own fire its cylinders, each has a timing. */
+const readBySet = (reading: StepReading, engine: Counted): boolean =>
+  isOfSet(reading) && !(reading.judging === 'timing' && turnsOf(engine) > 1);
+
 /** How many carburettors it has: one to each cylinder, unless the sheet says that there are fewer. */
 const carburettorsOf = (engine: Counted): number =>
   Math.min(engine.figures.carburettors ?? Infinity, cylindersOf(engine));
@@ -151,7 +163,7 @@ export function boxesOf(engine: Engine, id: StepId): number {
   const sets = setsOf(engine);
   if (reading === undefined) return cylindersOf(engine);
   if (reading.once) return 1;
-  if (isOfSet(reading)) return sets;
+  if (isOfSet(reading)) return readBySet(reading, engine) ? sets : cylindersOf(engine);
   if (reading.asManyAs === 'carburettors') return carburettorsOf(engine);
   if (reading.asManyAs === 'condensers') return fewer(figures.condensers, sets);
   if (reading.asManyAs === 'fed-coils' && sharesSets(engine)) {
@@ -162,7 +174,7 @@ export function boxesOf(engine: Engine, id: StepId): number {
 
 /** What the boxes of a step count: "Set". One set that fires several cylinders has one timing for them all. */
 export const perOf = (reading: StepReading, engine: Counted): string =>
-  isOfSet(reading) && sharesSets(engine) ? 'Set' : reading.per;
+  readBySet(reading, engine) && sharesSets(engine) ? 'Set' : reading.per;
 
 /** What to call a box: "Set 2". */
 export const boxName = (reading: StepReading, index: number, engine: Counted): string => {

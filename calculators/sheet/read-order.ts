@@ -7,8 +7,7 @@ import {
 import { readOrder as inOrder } from '../plate/order-reader.ts';
 import { ORDER, orTooLong } from './box-places.ts';
 import { MOST_CYLINDERS } from './figures.ts';
-import { turnsOf } from './firing-order.ts';
-import { cylindersOf, setsOf, type Engine } from './model.ts';
+import { cylindersOf, setsOf, turnsOf, type Engine } from './model.ts';
 
 const orderSpec: FieldSpec = {
   label: 'Firing order',

@@ -2,8 +2,8 @@ import { evenTops } from '../maths/crank/firing-order.ts';
 import { MOST_CYLINDERS, type FigureKey } from './figures.ts';
 import { setFigure } from './set-figure.ts';
 import { orderText } from '../frame/text/order.ts';
-import { fromFirst, orderWords, setOrderOf, turnsOf } from './firing-order.ts';
-import { setsOf, type Engine } from './model.ts';
+import { fromFirst, orderWords, setOrderOf } from './firing-order.ts';
+import { setsOf, turnsOf, type Engine } from './model.ts';
 
 /** The figures that hold where each set but the first belongs, for so many sets. */
 export const setKeys = (sets: number): FigureKey[] =>

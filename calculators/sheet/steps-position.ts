@@ -52,7 +52,7 @@ export const positionSteps = {
       'Turn the other way until it touches again, and read: so many degrees past its zero.',
       'The disc is off by (past − before) / 2. Turn it on the crank by that, and stop the piston on both sides once more.',
       'Write what is left: + where the disc stands past its zero at the true top, counted the way the engine turns.',
-      'With several cylinders the disc is zeroed on cylinder 1 and stays so. At each other one write what it shows at the true top, 120.2 say. Where the sheet knows that its set stands at 120°, that is taken as 0.2° past it.',
+      'With several cylinders the disc is zeroed on cylinder 1 and stays so. At each other one write what it shows at the true top, 120.2 say. Where the sheet knows that its set stands at 120°, that is taken as 0.2° past it; where it does not, take off the degrees by which its top comes after that of cylinder 1.',
     ],
     tool: 'Positive stop or indicator in the plug hole, degree disc, fixed pointer',
     caution:

@@ -5,7 +5,7 @@
 export const contract: readonly (readonly [slug: string, inputs: string, results: string])[] = [
   [
     'piston-position',
-    'from stroke rod offset travel angle arc rotor tilt given given-stroke given-rod given-offset',
+    'from stroke rod offset travel angle arc rotor tilt given given-stroke given-rod given-offset given-rotor',
     'angle travel arc degrees-per-tenth dial-reading given-travel',
   ],
   ['find-tdc', 'method before after', 'tdc-reading disc-correction spread'],

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import piston from '../../calculators/position/piston-position/calculator.tsx';
 import { carriedOver } from '../../calculators/frame/carry.ts';
+import { remarksOf } from '../../calculators/frame/whose.ts';
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
 
@@ -46,6 +47,28 @@ describe('piston position and crank angle', () => {
     const byAngle = at('178', { ...other, offset: '10' });
     expect(wrong(byAngle)).toEqual(['angle']);
     expect(byAngle.problems[0]!.sentence).not.toMatch(/Rotor/);
+  });
+
+  // By hand: 20 mm of a rim of 127 mm are 360 · 20 / (π · 127) = 18.046°, and on one of 95 mm π · 95 · 18.046 / 360 = 14.961 mm.
+  it('takes an arc that was given for another engine on the rotor of that engine', () => {
+    const arc = { ...other, from: 'arc', arc: '20', rotor: '95' };
+    const on = asked({ ...arc, 'given-rotor': '127' });
+    expect(on.results.angle).toBeCloseTo(18.0459, 4);
+    expect(on.results.arc).toBeCloseTo(14.9606, 4);
+    expect(remarksOf(calculator, on).join(' ')).not.toMatch(/counted on the rotor of this engine/);
+    const carried = carriedOver(calculator, on, 'from', 'arc').texts;
+    expect(carried.arc ?? '20').toMatch(/^20/);
+    // Left empty it counts on this engine's own, as links of old have it, and that is said.
+    const unsaid = asked(arc);
+    expect(unsaid.results.angle).toBeCloseTo(24.1245, 4);
+    expect(remarksOf(calculator, unsaid).join(' ')).toMatch(/counted on the rotor of this engine/);
+    const beyond = asked({ ...arc, arc: '60', 'given-rotor': '20' });
+    expect(beyond.fields.find(({ key }) => key === 'given-rotor')!.problem).toMatch(/before the top/);
+    const byAngle = at('20', { ...other, 'given-rotor': '127', rotor: '95' });
+    // 20° of a rim of 127 mm are π · 127 · 20 / 360 = 22.166 mm.
+    expect(
+      Number.parseFloat(carriedOver(calculator, byAngle, 'from', 'arc').texts.arc!),
+    ).toBeCloseTo(22.166, 2);
   });
 
   it('lays a crank that cannot be to the engine that it belongs to', () => {

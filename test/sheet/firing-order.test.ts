@@ -280,6 +280,46 @@ describe('one cam with a lobe for each cylinder of a set', () => {
   });
 });
 
+describe('the timing of cylinders that one set fires by lobes of their own', () => {
+  const figures = { cylinders: 2, sets: 1, lobes: 2, stroke: 50, rod: 100, target: 2.5 };
+  const twin: Engine = {
+    ...newEngine('e-6', 'Twin at 180'),
+    figures: { ...figures, 'timing-tolerance': 1 },
+  };
+  const read = (...entries: number[]): Engine =>
+    entries.reduce((so, value, i) => setEntry(so, 'timing', 'found', i, value), twin);
+
+  it('is read at each, and is not done by the first alone', () => {
+    expect(boxesOf(twin, 'timing')).toBe(2);
+    expect(boxName(steps.timing.reading!, 1, twin)).toBe('Cylinder 2');
+    expect(boxesOf(twin, 'gap')).toBe(1);
+    expect(progressOf(read(2.5)).timing.state).not.toBe('pass');
+    expect(progressOf(read(2.5, 2.5)).timing.state).toBe('pass');
+    expect(howOf(twin, 'timing').join(' ')).toMatch(/read every one of them, at its own top/);
+    expect(howOf(twin, 'timing').join(' ')).not.toMatch(/no box/);
+  });
+
+  // On 50 and 100 mm, 3.25 mm before the top are 26.4°, 2.5 mm 23.1° and 2.0 mm 20.6° (cosines of the slider-crank).
+  it('is put right by what moves both, and what lobes leave is told', () => {
+    expect(judge(read(3.25, 3.25), 'timing', 'mm').whole.join(' ')).toMatch(
+      /^Turn the plate, or move the set, the way the cam turns, .* by 3\.3° of crank\. Every cylinder is then within its limits\./,
+    );
+    expect(judge(read(3.25, 2), 'timing', 'mm').whole.join(' ')).toMatch(
+      /by 3\.3° of crank\. The earliest is then at the figure, and none is early\. The rest is in the lobes/,
+    );
+    expect(judge(read(2.5, 2), 'timing', 'mm').whole.join(' ')).toMatch(
+      /^Leave plate and set where they are\. The earliest is then at the figure/,
+    );
+  });
+
+  it('has the tops of both on one disc, half a turn apart', () => {
+    const box = { kind: 'reading', step: 'top', moment: 'found', index: 1 } as const;
+    const at = (shown: string): unknown => enter(twin, box, shown, how).readings.top?.found[1];
+    expect(at('180.3')).toBeCloseTo(0.3, 9);
+    expect(at('120.2')).toBeUndefined();
+  });
+});
+
 it('of a coil with two leads the step says that it sparks at the bottom too', () => {
   const twin = setFigure(setFigure(newEngine('e-5', 'Twin'), 'cylinders', 2), 'sets', 1);
   expect(howOf(twin, 'leads').join(' ')).toMatch(/each plug sparks near the bottom of its own/);

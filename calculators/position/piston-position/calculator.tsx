@@ -23,7 +23,7 @@ import {
   travelBefore,
   type SliderCrank,
 } from '../../maths/crank/slider-crank.ts';
-import { onOther, otherCrank } from './other-engine.ts';
+import { onOther, otherCrank, rotorOf } from './other-engine.ts';
 import { Picture } from './Picture.tsx';
 import { restsOn } from './rests-on.ts';
 import { angleOtherwise, travelOtherwise } from './typed-otherwise.ts';
@@ -32,27 +32,30 @@ const figure = 'The figure you were given';
 
 function angleFrom(
   geometry: SliderCrank,
-  {
-    from,
-    travel,
-    angle,
-    arc,
-    rotor,
-  }: { from: string; travel: number; angle: number; arc: number; rotor: number },
+  v: Parameters<typeof rotorOf>[0] & {
+    readonly from: string;
+    readonly travel: number;
+    readonly angle: number;
+    readonly arc: number;
+  },
 ): number {
-  if (from === 'travel') return angleBefore(geometry, travel);
-  const found = from === 'angle' ? angle : angleOf(rotor, arc);
-  assertBefore(geometry, found, from);
+  if (v.from === 'travel') return angleBefore(geometry, v.travel);
+  const found = v.from === 'angle' ? v.angle : angleOf(rotorOf(v), v.arc);
+  assertBefore(geometry, found, toldBy(v));
   return found;
 }
 
+/** The inputs that tell the place. */
+const toldBy = (v: Parameters<typeof rotorOf>[0] & { readonly from: string }): readonly string[] =>
+  v.from === 'arc' ? ['arc', rotorOf(v) === v.rotor ? 'rotor' : 'given-rotor'] : [v.from];
+
 /** A timing lies between bottom and top dead centre. */
-function assertBefore(geometry: SliderCrank, angle: number, from: string): void {
+function assertBefore(geometry: SliderCrank, angle: number, told: readonly string[]): void {
   const bottom = 360 - bdcAfter(geometry);
   if (angle <= bottom) return;
   throw new MathsError(
     'beyond-bottom',
-    from === 'arc' ? ['arc', 'rotor'] : [from],
+    told,
     `That is ${angle.toFixed(1)}° before the top, but bottom dead centre is only ${bottom.toFixed(1)}° before it; further back the piston is on its way down. Count from the top you are setting for.`,
   );
 }
@@ -68,6 +71,13 @@ const beyondSparks = (angle: ResultValue): string | undefined =>
   typeof angle === 'number' && angle > EARLIEST_SPARK && angle < PORTS
     ? `${withUnit(fixed(angle, 1), 'deg')} before the top is earlier than any such engine fires: if it is a timing, check the figure and its unit. From 15° to 35° is common practice.`
     : undefined;
+
+/** Whether an arc that was given for another engine counts on the rotor of this one. */
+const isRotorUnsaid = (v: AnyValues): boolean =>
+  forOther(v) && v['from'] === 'arc' && v['given-rotor'] === undefined;
+
+const ARC_OF_THIS =
+  'The arc is counted on the rotor of this engine. If it was measured on the other engine’s, give that rotor’s diameter: the same arc is other degrees there.';
 
 export const inputs = {
   from: choice({
@@ -159,6 +169,15 @@ export const inputs = {
     label: 'Other pin offset',
     group: otherGroup,
     default: demoOther.offset,
+    when: forOther,
+  },
+  'given-rotor': {
+    ...rotorInput,
+    kind: 'optional',
+    group: otherGroup,
+    label: 'Other rotor diameter',
+    help: 'Only for an arc: the rotor on which it was measured, where the marks are. Left empty, the arc counts on the rotor of this engine.',
+    measure: 'From the same book or hand as the figure: an arc means nothing on another rotor.',
     when: forOther,
   },
   ...engineInputs,
@@ -265,6 +284,7 @@ export default defineCalculator({
     'given-stroke': 'given-stroke',
     'given-rod': 'given-rod',
     'given-offset': 'given-offset',
+    'given-rotor': 'given-rotor',
     pistonTravel: 'travel',
     travel: 'travel',
     diameter: 'rotor',
@@ -276,7 +296,7 @@ export default defineCalculator({
     const geometry = sliderCrank(v);
     const there = v.given === 'other' ? otherCrank(v) : geometry;
     const angle = v.given === 'other' ? onOther(() => angleFrom(there, v)) : angleFrom(there, v);
-    if (v.given === 'other') assertBefore(geometry, angle, v.from);
+    if (v.given === 'other') assertBefore(geometry, angle, toldBy(v));
     const givenTravel = v.from === 'travel' ? v.travel : travelBefore(there, angle);
     const travel = v.given === 'other' ? travelBefore(geometry, angle) : givenTravel;
     const standing = angle < 0.05 || angle > 360 - bdcAfter(geometry) - 0.05;
@@ -293,17 +313,25 @@ export default defineCalculator({
       'dial-reading': readingOf(travel, v.tilt),
     };
   },
-  carry: (choice, option, { from }, found) => {
+  carry: (choice, option, v, found) => {
     if (choice !== 'from') return [];
+    const { from } = v;
+    const { angle } = found;
     const figures: Readonly<Record<string, ResultValue>> = {
       travel: found['given-travel'],
-      angle: found.angle,
-      arc: found.arc,
+      angle,
+      arc: typeof angle === 'number' ? arcOf(rotorOf(v), angle) : angle,
     };
     const figure = figures[option];
     return typeof figure === 'number' ? [{ from, to: { [option]: figure } }] : [];
   },
-  remarks: (_, { angle }) => [
+  remarks: (v, { angle }) => [
+    {
+      about: 'on which rotor the arc was measured',
+      quiet: true,
+      leads: true,
+      say: () => (isRotorUnsaid(v) ? ARC_OF_THIS : undefined),
+    },
     {
       about: 'whether an engine fires there',
       quiet: true,

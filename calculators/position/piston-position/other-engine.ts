@@ -7,6 +7,16 @@ interface Values {
   readonly 'given-offset': number;
 }
 
+interface Rotors {
+  readonly given: string;
+  readonly rotor: number;
+  readonly 'given-rotor'?: number | undefined;
+}
+
+/** The rotor on which an arc was measured, mm across: the other engine's where it is said. */
+export const rotorOf = (v: Rotors): number =>
+  v.given === 'other' ? (v['given-rotor'] ?? v.rotor) : v.rotor;
+
 const KEYS: Readonly<Record<string, string>> = {
   stroke: 'given-stroke',
   rodLength: 'given-rod',

@@ -1,6 +1,7 @@
 interface Given {
   readonly from: 'travel' | 'angle' | 'arc';
   readonly given: 'same' | 'other';
+  readonly 'given-rotor'?: number | undefined;
 }
 type Key =
   | 'from'
@@ -15,19 +16,22 @@ type Key =
   | 'offset'
   | 'given-stroke'
   | 'given-rod'
-  | 'given-offset';
+  | 'given-offset'
+  | 'given-rotor';
 type Keys = (v: Given) => readonly Key[];
 
 const own = ['stroke', 'rod', 'offset'] as const;
 const other = ['given-stroke', 'given-rod', 'given-offset'] as const;
 
+/** The rotor that an arc was measured on: the other engine's counts once it is said. */
+const rotors: Keys = (v) => {
+  if (v.from !== 'arc') return [];
+  if (v.given === 'same') return ['rotor'];
+  return v['given-rotor'] === undefined ? ['given-rotor', 'rotor'] : ['given-rotor'];
+};
+
 /** The figure as it was told. An arc is told with its rotor. */
-const told: Keys = ({ from }) => [
-  'from',
-  'given',
-  from,
-  ...(from === 'arc' ? ['rotor' as const] : []),
-];
+const told: Keys = (v) => ['from', 'given', v.from, ...rotors(v)];
 
 /** The engine that the figure was given for. */
 const givenEngine = ({ given }: Given): readonly Key[] => (given === 'same' ? own : other);
