@@ -255,6 +255,17 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
       },
     });
   }
+  const { crank, discShift, pointer } = bench;
+  const byDisc = -discExactly(engine, { crank, discShift, pointer });
+  const discOff = Math.abs(discExactly(engine, { crank: 0, discShift, pointer }));
+  if (Math.abs(byDisc - aim) < Math.abs(stands - aim)) {
+    costs.push({
+      cost: discOff,
+      unit: 'deg',
+      say: 'The place was taken from the disc, and the disc was not set to the true top. Find the top first, by a stop or by equal heights; then the disc counts from it.',
+      read: { article: top, heading: 'the-way-out-halve-an-arc' },
+    });
+  }
   return finish([result], [], costs);
 }
 

@@ -65,7 +65,7 @@ export const sealingSteps = {
     title: 'Test crankcase and cylinder under pressure',
     why: 'A two-stroke breathes through its crankcase. Air drawn in past a seal makes the mixture weak (lean: too little petrol for the air) on one cylinder, and a weak cylinder seizes or runs away (revs by itself).',
     how: [
-      'Stopper inlet and exhaust, plug in, piston at the bottom. Cylinders that share one crank chamber, such as those of a boxer that fires both together, are shut and tested as one: write what it loses for each of them.',
+      'Stopper inlet and exhaust, plug in, piston at the bottom. Cylinders that share one crank chamber, such as those of a boxer that fires both together, are shut and tested as one: write what it loses for each of them. Those of a vee on one crank pin are never at the bottom together: test once with each piston there, and write each.',
       'Pump to a small pressure (common practice: 40 kPa, about 6 psi), shut the pump off, and read what is lost in five minutes. Soapy water shows where.',
     ],
     tool: 'Hand pump with a gauge, stoppers, soapy water',

@@ -43,7 +43,7 @@ export const insulation: Action = {
 export const feed: Action = {
   id: 'feed',
   cause: 'No feed: battery, fuse, switch, connector or wire',
-  act: 'Measure volts to earth from the battery on: after the fuse, after the switch, at the coil. The first place without them names the part before it. With the points shut no more than about half a volt should be lost on the way.',
+  act: 'Measure volts to earth from the battery on: after the fuse, after the switch, at the coil. The first place without them names the part before it. With the points shut no more than about half a volt should be lost on the way, on 6 V half of that.',
   step: 'wiring',
   calculator: 'wiring',
   article: 'battery-to-plug',
@@ -133,7 +133,7 @@ export const plug: Action = {
 export const leads: Action = {
   id: 'leads',
   cause: 'Leads swapped: the spark comes to a cylinder whose piston is elsewhere',
-  act: 'Follow each lead from its coil to the plug of the same cylinder, and each coil’s wire to its own set. The sheet prints the leads in firing order. Turn forwards to each set’s opening: the piston of that cylinder must be just below its top.',
+  act: 'Follow each lead from its coil to the plug of the same cylinder, and each coil’s wire to its own set. The sheet prints the leads in firing order. Turn forwards to each set’s opening: the piston of that cylinder must be just below its top. The two leads of one coil may be changed over without harm.',
   step: 'leads',
   article: 'setting-several-cylinders',
 };

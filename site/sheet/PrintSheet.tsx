@@ -150,7 +150,11 @@ function Steps({ engine, lengths, every }: Props) {
                 {number + 1}. {title}
                 {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>{reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : ''}</td>
+              <td>
+                {reading || id === 'fuel' || id === 'polarity'
+                  ? forPen(targetWords(engine, id, lengths))
+                  : ''}
+              </td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>

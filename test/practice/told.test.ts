@@ -87,6 +87,20 @@ describe('what it tells of the timing', () => {
     expect(told(engine, { crank: -before })).toContain(as);
     expect(told(engine, { crank: -targetAngle(engine) })).not.toContain(as);
   });
+
+  it('a place that was taken from a disc which was never set to the top', () => {
+    const engine = inventEngine(4711, 'figure');
+    const unset = 'the disc was not set to the true top';
+    const aim = targetAngle(engine);
+    // The disc’s 0 stands where it was found: turned until it shows the aim, the crank is off by as much.
+    const byDisc = { crank: engine.hidden.discZero - aim };
+    expect(Math.abs(engine.hidden.discZero)).toBeGreaterThan(0.5);
+    expect(told(engine, byDisc)).toContain(unset);
+    expect(told(engine, { crank: -aim })).not.toContain(unset);
+    // Shifted back to the true top it counts from there.
+    const set = { discShift: engine.hidden.discZero };
+    expect(told(engine, { ...set, crank: -aim - 2 })).not.toContain(unset);
+  });
 });
 
 it('a zero of the indicator that is off is reproached where it told, and not where it was counted from', () => {

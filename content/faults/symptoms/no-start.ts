@@ -6,7 +6,7 @@ import type { Action, Symptom } from '../types.ts';
 const goodSpark =
   'Plug in its cap on bare metal, away from the plug holes, fuel shut. A thin one does not jump under compression.';
 const ownTop =
-  'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is.';
+  'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is. A coil with two leads sparks at both its plugs each time: a spare spark near the bottom does not count.';
 const poor: Action = {
   ...spark.condenser,
   id: 'poor',

@@ -25,7 +25,7 @@ export const poorSpark: Symptom = {
       yes: spark.condenser,
       no: {
         ask: 'Has the coil its full volts while the points are shut?',
-        how: 'Points shut, ignition on, for a few seconds only. Read across the coil’s two terminals and then across the battery: no more than about half a volt between them. A flywheel magneto has no feed, and questions of its own below.',
+        how: 'Points shut, ignition on, for a few seconds only. Read across the coil’s two terminals and then across the battery: no more than about half a volt between them, on 6 V half of that. A flywheel magneto has no feed, and questions of its own below.',
         yes: {
           ask: 'Do gap and dwell agree with the sheet?',
           how: 'Feeler blades at the top of the lobe. A wide gap leaves the coil little time to fill.',

@@ -33,7 +33,7 @@ export const someCylinders: Symptom = {
         },
         yes: {
           ask: 'Does its plug spark as its own piston comes just before the top?',
-          how: 'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is.',
+          how: 'All plugs out, in their caps on bare metal away from the holes, fuel shut, ignition on. Turn forwards by hand; a rod in the plug hole tells where the piston is. A coil with two leads sparks at both its plugs each time: a spare spark near the bottom does not count.',
           no: spark.leads,
           yes: {
             ...fuel.flooded,
