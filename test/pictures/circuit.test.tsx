@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 import { picture } from './support/draw.tsx';
 import type { ShapeMark, Sheet } from './support/marks.ts';
 import type { Point } from './support/paths.ts';
@@ -16,6 +17,18 @@ function way(head: ShapeMark): Point {
     Math.sign(Math.round(tip![1] - (one![1] + other![1]) / 2)),
   ];
 }
+
+it('what is chosen of earth and leads is what is drawn', () => {
+  const { earth, leads } = calculatorBySlug('wiring').inputs as unknown as Record<
+    'earth' | 'leads',
+    { readonly options: Readonly<Record<string, string>> }
+  >;
+  for (const [option, words] of Object.entries(earth.options)) {
+    const { label } = circuit({ earth: option, coils: '1' });
+    expect(label).toContain(words.toLowerCase());
+  }
+  expect(leads.options).toEqual({ one: 'One plug', two: 'Two plugs' });
+});
 
 describe('the current of the circuit', () => {
   it.each(['negative', 'positive'])(
