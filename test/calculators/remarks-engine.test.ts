@@ -186,6 +186,9 @@ describe('degree disc', () => {
       'The print is too small: the tape would be 3.6° out by the end of the round.',
     );
     expect(of({ 'bar-up': '51' })).toMatch(/stretched the sheet.*up to 0\.57° out/);
+    // A disc is read to a quarter of a degree: a thousandth of a round is more, and half of it less.
+    expect(of({ 'bar-across': '100.1', 'bar-up': '50.05' })).toMatch(/tape would be 0\.4° out/);
+    expect(of({ 'bar-across': '100.05', 'bar-up': '50.025' })).not.toMatch(/tape would be/);
   });
 });
 
