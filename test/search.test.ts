@@ -67,6 +67,39 @@ describe('search', () => {
     expect(finder('my engine kicks back').map(({ id }) => id)).toEqual([1, 0]);
   });
 
+  it('takes fuel that goes by another name, and carburettors that are cut short', () => {
+    const finder = makeFinder({
+      documents: [thing(0, 'Petrol'), thing(1, 'Carburettor'), thing(2, 'Fuel')],
+      alike: tradeWords,
+    });
+    for (const name of ['petrol', 'gas', 'gasoline', 'fuel']) {
+      const ids = finder(name).map(({ id }) => id);
+      expect(ids.sort(), name).toEqual([0, 2]);
+    }
+    for (const name of ['carb', 'carbs', 'carburetor']) expect(finder(name)[0]?.id).toBe(1);
+  });
+
+  it('puts other names before the text, and what was typed before what means the same', () => {
+    const others = [thing(0, 'First', '', 'premix'), thing(1, 'Second', 'bowl of premix')];
+    expect(makeFinder({ documents: others, alike: [] })('premix')[0]?.id).toBe(1);
+    const alike = [['idle', 'tickover']];
+    const twins = [thing(0, 'Tickover here'), thing(1, 'Idle here, there')];
+    const ids = (question: string): number[] =>
+      makeFinder({ documents: twins, alike })(question).map(({ id }) => id);
+    expect(ids('idle')).toEqual([1, 0]);
+  });
+
+  it('leads with what is done, and not with a term that the question names', () => {
+    const both: Found[] = [
+      { ...thing(0, 'Air leak', 'false air'), kind: 'term' },
+      { ...thing(1, 'Runs away', 'screams with an air leak', 'air leak air leak'), kind: 'fault' },
+    ];
+    const [first] = makeFinder({ documents: both, alike: [] })(
+      'the bike screams with an air leak today',
+    );
+    expect(first?.id).toBe(1);
+  });
+
   it('puts a title before a mention', () => {
     expect(titles('connecting rod')).toEqual(['Connecting rod', 'Where the piston is']);
   });

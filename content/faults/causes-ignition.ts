@@ -5,7 +5,7 @@ import type { Action } from './types.ts';
 export const contacts: Action = {
   id: 'contacts',
   cause: 'Contacts that do not close the circuit: oil, dirt, burnt faces, or the film of new ones',
-  act: 'Clean both contacts with a clean cloth and a little solvent. New ones carry a protective film, which comes off the same way. Shut, they should lose less than about a quarter of a volt. Then set the gap, and after it the timing.',
+  act: 'Clean both contacts with a clean cloth and a little solvent. New ones carry a protective film, which comes off the same way. Shut, they should lose less than 0.2 V. Then set the gap, and after it the timing.',
   step: 'gap',
   calculator: 'breaker-cam',
   article: 'how-the-points-make-the-spark',

@@ -1,4 +1,6 @@
-const isInSight = (box: HTMLInputElement): boolean => box.getClientRects().length > 0;
+/** A folded group is laid out in some browsers, and its boxes take no focus. */
+const isInSight = (box: HTMLInputElement): boolean =>
+  box.checkVisibility?.() ?? box.getClientRects().length > 0;
 
 /**
  * Goes on from a box to the next in sight, whose figure is picked, so that a row of readings is typed

@@ -123,6 +123,24 @@ describe('the fault finder', () => {
       await own.waitFor({ state: 'visible' });
       await expect.poll(() => own.textContent()).toContain('By the sheet of Bench triple: ');
       await expect.poll(() => own.textContent()).toContain('0.35 mm ± 0.03 mm');
+      // In the lengths that are chosen elsewhere meanwhile: 0.35 mm is 13.8 thou.
+      await page.evaluate(() => {
+        localStorage.setItem('gudgeon.lengths', 'in');
+        dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+      });
+      await expect.poll(() => own.textContent()).toMatch(/13\.8 thou/);
+    });
+  });
+
+  it('says of the figures of an invented engine that they are', async () => {
+    await visit({ path: 'sheet/' }, async (page) => {
+      await ready(page);
+      await keepEngines(page, { ...demoSheet(), id: 'e-1', name: 'Bench triple' });
+      await page.goto(new URL('../faults/#no-spark-contacts', page.url()).href);
+      const own = page.locator('#no-spark-contacts .fault-own');
+      await expect
+        .poll(() => own.textContent())
+        .toContain('By the sheet of Bench triple (invented): ');
     });
   });
 

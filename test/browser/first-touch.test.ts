@@ -124,6 +124,19 @@ describe('a calculator that nobody has touched', () => {
     });
   });
 
+  it('takes a choice of units that the browser refuses to keep', async () => {
+    await untouched(async (page) => {
+      await page.evaluate(() => {
+        Storage.prototype.setItem = () => {
+          throw new DOMException('Nothing is kept', 'QuotaExceededError');
+        };
+      });
+      await page.locator('.lengths .option').last().click();
+      await expect.poll(() => page.locator('.calc-answer').textContent()).toContain(' thou');
+      await expect.poll(() => page.getAttribute('html', 'data-lengths')).toBe('in');
+    });
+  });
+
   it('is not stirred by a mouse at rest, under which the page was laid out', async () => {
     await untouched(async (page) => {
       const busy = await page.evaluate(() =>

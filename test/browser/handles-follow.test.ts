@@ -134,3 +134,33 @@ it('its field opens once the finger lets go, not before', async () => {
     },
   );
 });
+
+it('a crank that is turned by its handle stands where the finger is, on either side', async () => {
+  await visit(
+    { path: 'calculators/firing-order/?turned=0', viewport: { width: 800, height: 1600 } },
+    async (page) => {
+      await settled(page);
+      const end = page.locator('.calc-picture svg').first();
+      const turned = (): Promise<string | null> =>
+        end.locator('[role="slider"]').first().getAttribute('aria-valuenow');
+      // The middle of the crank is 170 across and 180 down on a sheet of 340 × 350.
+      for (const [across, down, degrees] of [
+        [40, 0, 90],
+        [0, 40, 180],
+        [-40, 0, 270],
+      ] as const) {
+        const { x, y, width, height } = (await end.boundingBox())!;
+        const at = (right: number, below: number): [number, number] => [
+          x + ((170 + right) / 340) * width,
+          y + ((180 + below) / 350) * height,
+        ];
+        const handle = (await end.locator('[role="slider"] .handle-dot').first().boundingBox())!;
+        await page.mouse.move(handle.x + handle.width / 2, handle.y + handle.height / 2);
+        await page.mouse.down();
+        await page.mouse.move(...at(across, down), { steps: 4 });
+        await page.mouse.up();
+        await expect.poll(async () => Math.abs(Number(await turned()) - degrees)).toBeLessThan(3);
+      }
+    },
+  );
+});

@@ -51,3 +51,24 @@ it('from the last box in sight the keys go down', () =>
     await page.keyboard.press('Enter');
     await expect.poll(() => inUse(page)).toBeUndefined();
   }));
+
+it('boxes of folded groups are passed over', () =>
+  onPage('piston-position/?travel=2.2mm&stroke=52mm', async (page) => {
+    const folded = (key: string): Promise<boolean> =>
+      field(page, key).evaluate((box) => box.closest('details:not([open])') !== null);
+    for (const key of ['stroke', 'rotor']) {
+      await field(page, key).evaluate((box) => {
+        box.closest('details')!.open = false;
+      });
+      await expect.poll(() => folded(key)).toBe(true);
+    }
+    await field(page, 'travel').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inUse(page)).toBeUndefined();
+    await field(page, 'rotor').evaluate((box) => {
+      box.closest('details')!.open = true;
+    });
+    await field(page, 'travel').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => inUse(page)).toBe('rotor');
+  }));

@@ -245,6 +245,9 @@ describe.each([
         )
         .toBe(true);
       expect(await page.getByText('A newer copy').count()).toBe(0);
+      // The copy that is there is whole still, and goes on being used.
+      const state = page.locator('#kept-copy');
+      await expect.poll(() => state.textContent()).toContain('The whole site is kept');
       await deploy('renewed', { worker: false });
       await update(page);
       await offered(page);

@@ -154,6 +154,25 @@ describe('the log', () => {
       await expectKept(page, '"kind":"anew"');
     });
   });
+
+  it('tells whose figures stand beside the first start, how much is open, and what another tab ticks', async () => {
+    await visit({ path }, async (page) => {
+      await ready(page);
+      await keepEngines(page, demo);
+      await page.goto(page.url().replace('sheet/', 'first-start/'));
+      const beside = page.locator('[data-list-figures]');
+      await expect.poll(() => beside.textContent()).toContain(`“${demo.name}” (invented):`);
+      await expect
+        .poll(() => page.locator('[data-list-against]').textContent())
+        .toMatch(/In all \d+ steps of the sheet are not done before the first fire\.$/);
+      const other = await page.context().newPage();
+      await other.goto(page.url());
+      await other.locator('.check input').nth(1).check();
+      await expectKept(other, '"kind":"ticked"');
+      await expect.poll(() => page.locator('.check input').nth(1).isChecked()).toBe(true);
+      await other.close();
+    });
+  });
 });
 
 it('a log that is nearly full says what will go, and that a file keeps it', async () => {

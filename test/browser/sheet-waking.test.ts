@@ -145,4 +145,46 @@ describe('an engine sheet that is kept', () => {
       await expect.poll(() => page.evaluate(() => scrollY)).toBeCloseTo(left, -2);
     });
   });
+
+  /** Goes far down the sheet, and to another page. */
+  const leaveFarDown = async (page: Page): Promise<void> => {
+    await keepEngines(page, demo);
+    await expect.poll(() => page.locator('.task:not(:has(> .task-why))').count()).toBe(0);
+    await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight * 0.7));
+    await page.goto(new URL('../faults/', page.url()).href);
+  };
+
+  it('begins at its top where it is opened anew, wherever it was left', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await leaveFarDown(page);
+      await page.goto(new URL('../sheet/', page.url()).href);
+      await ready(page);
+      expect(await page.evaluate(() => scrollY)).toBe(0);
+    });
+  });
+
+  it('is led to no place of a page of another width', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await leaveFarDown(page);
+      await page.setViewportSize({ width: 740, height: 360 });
+      await page.goBack();
+      await ready(page);
+      expect(await page.evaluate(() => scrollY)).toBe(0);
+    });
+  });
+
+  it('has its place kept once it is put away, since a phone may end it there', async () => {
+    await visit({ path, viewport: phone }, async (page) => {
+      await keepEngines(page, demo);
+      const top = await page.evaluate(() => {
+        scrollTo(0, 900);
+        Object.defineProperty(document, 'visibilityState', { value: 'hidden' });
+        document.dispatchEvent(new Event('visibilitychange'));
+        return scrollY;
+      });
+      expect(top).toBeGreaterThan(0);
+      const kept = await page.evaluate(() => sessionStorage.getItem('gudgeon.sheet-height'));
+      expect(JSON.parse(kept!)).toEqual([expect.any(Number), expect.any(String), top]);
+    });
+  });
 });

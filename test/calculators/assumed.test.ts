@@ -4,7 +4,8 @@ import { plainSummary } from '../../calculators/frame/copies.ts';
 import type { Field } from '../../calculators/frame/field/fields.ts';
 import type { Input, Origin } from '../../calculators/frame/types.ts';
 import { assumedLimits, remarksOf, verdictOf } from '../../calculators/frame/whose.ts';
-import { calculators } from '../../site/all-calculators.ts';
+import { originsIn, toQuery } from '../../calculators/frame/address.ts';
+import { calculatorBySlug, calculators } from '../../site/all-calculators.ts';
 import { reading, someState, someText, spreader, whole } from './states.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -153,3 +154,13 @@ function judgedBy(
     expect(named, line).toContain(field.key);
   }
 }
+
+it('a link makes nobody answer for the limits that were assumed', () => {
+  const wiring = calculatorBySlug('wiring');
+  const state = (texts: Record<string, string>) =>
+    evaluate(wiring, texts, { lengths: 'mm', origins: { length: 'yours', loss: 'yours' } });
+  const assumed = originsIn(toQuery(state({ length: '4m' })));
+  expect(assumed).toMatchObject({ length: 'link', loss: 'example', 'fuse-load': 'example' });
+  const given = originsIn(toQuery(state({ length: '4m', loss: '4%' })));
+  expect(given).toMatchObject({ loss: 'link', 'fuse-load': 'example' });
+});

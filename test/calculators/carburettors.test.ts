@@ -6,6 +6,7 @@ import slideBalance from '../../calculators/carburettors/slide-balance/calculato
 import { evaluate, type Texts } from '../../calculators/frame/evaluate.ts';
 import { remarksOf } from '../../calculators/frame/whose.ts';
 import { Absent, type AnyCalculator } from '../../calculators/frame/types.ts';
+import { calculatorBySlug } from '../../site/all-calculators.ts';
 
 const run = (texts: Texts) =>
   evaluate(airAndJet as unknown as AnyCalculator, texts, { lengths: 'mm' });
@@ -78,4 +79,25 @@ it('a jet four times as large as a known one has four times its number, where nu
   const of = { ...bench, by: 'number', size: undefined } as const;
   expect(readingOf({ ...of, 'number-means': 'flow' }, 2)).toBeCloseTo(400, 9);
   expect(readingOf({ ...of, 'number-means': 'size' }, 2)).toBeCloseTo(200, 9);
+});
+
+describe('what cannot be is laid to the field that it lies with', () => {
+  const problems = (slug: string, texts: Texts) =>
+    evaluate(calculatorBySlug(slug), texts, { lengths: 'mm' }).problems.map(({ key }) => key);
+
+  it('a clip in a groove that the needle has not got', () => {
+    expect(problems('needle-and-clip', { clip: '6', clips: '5' })).toEqual(
+      expect.arrayContaining(['clip']),
+    );
+    expect(problems('needle-and-clip', { clip: '5', clips: '5' })).toEqual([]);
+  });
+
+  // No weather has 80 kPa at the level of the sea: it was read on a mountain.
+  it.each([
+    ['now', ''],
+    ['then', 'right-'],
+  ])('a pressure of the spot that is told as of the sea, %s', (_, day) => {
+    const texts = { [`${day}pressure`]: '80', [`${day}pressure-is`]: 'sea' };
+    expect(problems('air-and-jet', texts)).toEqual([`${day}pressure`]);
+  });
 });

@@ -4,13 +4,15 @@ import { presetFields, presets } from '../../calculators/plate/firing-order/pres
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../calculators/frame/types.ts';
 
+const calculator = firingOrder as unknown as AnyCalculator;
+const resultsOf = (texts: Record<string, string>) =>
+  evaluate(calculator, texts, { lengths: 'mm' }).results;
+
 /** The ways on from a crank whose pins stand so many degrees after the first. */
 function onwards(...pins: readonly number[]) {
   const texts = Object.fromEntries(pins.map((pin, i) => [`pin-${String(i + 1)}`, String(pin)]));
   const given = { cylinders: String(pins.length), turning: 'anticlockwise', ...texts };
-  const { values, results } = evaluate(firingOrder as unknown as AnyCalculator, given, {
-    lengths: 'mm',
-  });
+  const { values, results } = evaluate(calculator, given, { lengths: 'mm' });
   const [layout, setting, wiring] = firingOrder.onwards!(values as never, results as never);
   return { layout: layout!, setting: setting!, wiring };
 }
@@ -42,6 +44,13 @@ describe('the plate of a crank', () => {
     expect(onwards(0, 0).wiring?.query).toEqual({ coils: '1', leads: 'two' });
     expect(onwards(0, 0, 180).wiring).toBeUndefined();
     expect(onwards(0, 0, 0).wiring).toBeUndefined();
+  });
+
+  it('goes on with the engine that it is of', () => {
+    const texts = { cylinders: '2', stroke: '54', rod: '110' };
+    const { values, results } = evaluate(calculator, texts, { lengths: 'mm' });
+    const setting = firingOrder.onwards!(values as never, results as never)[1]!;
+    expect(setting.query).toEqual({ cylinders: '2', stroke: '54mm', rod: '110mm' });
   });
 
   it('goes with the example’s engine where stroke or rod are the example’s', () => {
@@ -83,5 +92,60 @@ describe('a usual crank', () => {
     expect(
       Object.keys(fields('Boxer twin', [0, 88, 176])).filter((key) => /place/.test(key)),
     ).toEqual([]);
+  });
+});
+
+describe('when a crank fires', () => {
+  it('is one after the other by number, evenly, where nothing but the count is said', () => {
+    for (const [cylinders, order] of [
+      ['2', 12],
+      ['4', 1234],
+      ['5', 12345],
+    ] as const) {
+      expect(resultsOf({ cylinders }), cylinders).toMatchObject({ sequence: order, uneven: 0 });
+    }
+  });
+
+  // A cylinder is at its top its lean less its pin after cylinder 1: a nought joins those that come together.
+  it.each([
+    ['Twin, 180°', 12, 0],
+    ['Twin, 360°', 102, 0],
+    ['Triple, 120°', 123, 0],
+    ['Four, 180°', 10_4203, 0],
+    ['Four, 90°', 1324, 0],
+    ['Vee twin, 90°', 12, 180],
+    ['Vee four, 90°', 1234, 0],
+    ['Boxer twin', 102, 0],
+  ])('of a usual crank, %s, is as its tops come', (name, sequence, uneven) => {
+    const preset = presets.find((one) => one.name === name)!;
+    const texts = presetFields(preset, { place: [] }, 100).map(([key, value]) => [key, `${value}`]);
+    expect(resultsOf(Object.fromEntries(texts) as Record<string, string>)).toMatchObject({
+      sequence,
+      uneven,
+    });
+  });
+
+  // Tops less than 0.1° apart are fired from one set: what is said of them is said of one firing.
+  it.each([
+    ['after', '-0.07'],
+    ['before', '0.07'],
+  ])('is told of two as of one where the second comes a hair %s the first', (_, pin) => {
+    const texts = { cylinders: '2', 'pin-2': pin };
+    const { sequence, uneven, sets, ...results } = resultsOf(texts);
+    expect({ sequence, uneven, sets }).toEqual({ sequence: 102, uneven: 0, sets: 1 });
+    const { values } = evaluate(calculator, texts, { lengths: 'mm' });
+    const said = firingOrder.remarks!(
+      values as never,
+      { sequence, uneven, sets, ...results } as never,
+      { isAssumed: () => false, lengths: 'mm', spreads: {} },
+    );
+    const [first] = said.map((remark) => (typeof remark === 'string' ? remark : remark.say()));
+    expect(first).toBe('All cylinders fire together, once a turn. Order 1+2.');
+  });
+
+  it('is told of three so too, where one of them comes a hair before cylinder 1', () => {
+    expect(resultsOf({ cylinders: '3', 'pin-2': '180', 'pin-3': '0.05' })).toMatchObject({
+      ...{ sequence: 10_32, uneven: 0, sets: 2 },
+    });
   });
 });

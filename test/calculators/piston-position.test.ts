@@ -103,6 +103,17 @@ describe('a figure as a book writes it', () => {
     },
   );
 
+  it.each(['2.2 mm ATDC', '22 after TDC', '22 ABDC'])(
+    '%s is not taken for before the top',
+    (text) => {
+      for (const key of ['travel', 'angle'] as const) {
+        expect(problem(key, text) ?? '', key).not.toMatch(
+          /and type it there|leave those words away/,
+        );
+      }
+    },
+  );
+
   it.each(['2.2 mm', '0.090 in', '90 thou B.T.D.C.'])(
     'a travel in the box of an angle is too: %s',
     (text) => {

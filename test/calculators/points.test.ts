@@ -285,5 +285,19 @@ describe('wiring', () => {
       const drawn = (of: Texts): number => 9 / figure(wiring, of, name)!;
       expect(drawn(lit) - drawn({ ...texts, others: '0' })).toBeCloseTo(2, 6);
     }
+    // At 70 per cent 9 A ask for 12.9 A, and 11 A for 15.7 A.
+    expect(figure(wiring, { ...texts, 'fuse-load': '70' }, 'fuse')).toBe(15);
+    expect(figure(wiring, { ...lit, 'fuse-load': '70' }, 'fuse')).toBe(20);
+  });
+
+  it('takes no wire that its fuse does not guard, though it bears the current and loses little', () => {
+    // 6 A of 70 per cent ask for 10 A; 0.75 mm² bears 6 A, and half a metre of it loses 0.08 V.
+    const short = { length: '0.5', contacts: '0', current: '6', volts: '12', loss: '5' };
+    const texts = { ...short, 'fuse-load': '70', temperature: '20' };
+    expect(figure(wiring, texts, 'fuse')).toBe(10);
+    expect(figure(wiring, texts, 'wire')).toBe(1);
+    expect(figure(wiring, { ...texts, 'fuse-load': '100' }, 'fuse')).toBe(7.5);
+    expect(figure(wiring, { ...texts, 'fuse-load': '100' }, 'wire')).toBe(1);
+    expect(figure(wiring, { ...texts, current: '5', 'fuse-load': '100' }, 'wire')).toBe(0.75);
   });
 });

@@ -186,6 +186,9 @@ describe('degree disc', () => {
       'The print is too small: the tape would be 3.6° out by the end of the round.',
     );
     expect(of({ 'bar-up': '51' })).toMatch(/stretched the sheet.*up to 0\.57° out/);
+    // A disc is read to a quarter of a degree: a thousandth of a round is more, and half of it less.
+    expect(of({ 'bar-across': '100.1', 'bar-up': '50.05' })).toMatch(/tape would be 0\.4° out/);
+    expect(of({ 'bar-across': '100.05', 'bar-up': '50.025' })).not.toMatch(/tape would be/);
   });
 });
 
@@ -210,6 +213,9 @@ describe('firing order', () => {
     expect(coils(0, 0)[0]).toBe('may share with 2, which fires at the same time');
     expect(coils(0, 180)[0]).toBe('with 2, half a turn away, only as a wasted spark (told above)');
     expect(coils(0, 240, 120)[0]).toMatch(/^needs a coil of its own/);
+    // 15° from the other's bottom a spare spark is still lost, and 20° from it it is not.
+    expect(coils(0, 195)[0]).toMatch(/^with 2, half a turn away, only as a wasted spark/);
+    expect(coils(0, 200)[0]).toMatch(/^needs a coil of its own/);
     const wasted = /A coil shared by cylinders half a turn apart/;
     const plugs = /Of the two plugs of a coil with two leads/;
     expect(of(0, 180)).toMatch(wasted);
@@ -224,6 +230,8 @@ describe('firing order', () => {
     expect(of(0, 0)).toMatch(/^All cylinders fire together, once a turn\./m);
     expect(of(0, 180)).toMatch(/^It fires evenly, every 180°, in the order 1-2\.$/m);
     expect(of(0, 90)).toMatch(/^It fires unevenly in the order .*Space the sets by these, never/m);
+    // A pin at 178° comes to its top 182° after the first.
+    expect(of(0, 178)).toMatch(/^It fires unevenly in the order 1-2: 182°, 178°\./m);
   });
 
   // By the sums of unit arrows: at 180° the first order cancels and its couple does not, the second

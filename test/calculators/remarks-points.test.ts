@@ -130,6 +130,9 @@ describe('wiring', () => {
       'Over the loss, and 0.36 V of the 0.70 V are lost in switch, fuse and joints',
     );
     expect(of({ contacts: '60', current: '4' })).not.toMatch(/[Ss]witch, fuse and joints/);
+    // 0.025 Ω of 0.082 Ω: over the loss with 8 A, and by the wire more than by the contacts.
+    expect(of({ contacts: '25', current: '8' })).toMatch(/more than the 5\.0 per cent/);
+    expect(of({ contacts: '25', current: '8' })).not.toMatch(/[Ss]witch, fuse and joints/);
   });
 
   it('the fuse guards a wire that bears it: 6 A of 70 per cent ask for 10 A', () => {
@@ -144,6 +147,8 @@ describe('wiring', () => {
     // Three coils of 4 Ω on 12 V, and 2 A beside them.
     expect(of({ others: '2' })).toMatch(/draws up to 11\.0 A/);
     expect(of({ 'current-limit': '2' })).toMatch(/A ballast of 2\.0 Ω before each/);
+    expect(of({ 'current-limit': '2', ballast: '1.5' })).toMatch(/A ballast of 2\.0 Ω before each/);
+    expect(of({ 'current-limit': '2', ballast: '2' })).not.toMatch(/A ballast of/);
     expect(of({})).not.toMatch(/ballast/);
   });
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
+import * as causes from '../../content/faults/causes-ignition.ts';
 import { FIT } from '../../calculators/geometry/fits.ts';
 
 const read = (path: string): string =>
@@ -15,6 +16,8 @@ function said(place: string): string {
     article: () => read(`articles/${name}.mdx`),
     figure: () => sheetFigures[name as FigureKey].help,
     step: () => JSON.stringify(steps[name as StepId]),
+    cause: () => causes[name as keyof typeof causes].act,
+    symptom: () => read(`faults/symptoms/${name}.ts`),
     term: () => new RegExp(`^${name}:\\n(?: .*\\n)+`, 'm').exec(glossary)![0],
   }[kind]!();
   return text
@@ -77,6 +80,14 @@ const ranges: readonly (readonly [what: string, range: string, ...places: string
     'article opening-all-slides-together',
     'figure idle-lift',
   ],
+  [
+    'contacts shut',
+    'less than 0.2 V',
+    'article how-the-points-make-the-spark',
+    'cause contacts',
+    'symptom poor-spark',
+  ],
+  ['bad earth', 'more than about 0.2 V', 'step wiring', 'cause earth', 'symptom poor-spark'],
   ['standing engine', 'two or three minutes', 'article opening-all-slides-together', 'step run'],
 ];
 

@@ -143,6 +143,40 @@ describe('the fault finder', () => {
     expect(ends(primed.yes).sort()).toEqual(['air-leak', 'pilot', 'reed']);
   });
 
+  it('tries a magneto with no fuel vapour at an open hole, and measures with what is apart', () => {
+    const magneto = symptoms.find(({ id }) => id === 'magneto')!;
+    const acts = new Map(
+      everyAnswer(magneto).flatMap(({ answer }) =>
+        isAction(answer) ? [] : [[answer.ask, answer.how] as const],
+      ),
+    );
+    const howOf = (ask: RegExp): string => [...acts].find(([asked]) => ask.test(asked))![1];
+    expect(howOf(/lead spark by itself/)).toMatch(/^Fuel shut, plugs in their holes\./);
+    expect(howOf(/lead spark by itself/)).toMatch(/take the hands off/);
+    // A coil that is left on is itself a way to earth, of a few ohms.
+    expect([...acts.keys()]).toContainEqual(
+      expect.stringMatching(/card between the contacts and the coil’s wire off/),
+    );
+    expect(howOf(/both its windings/)).toMatch(/^Points’ wire off\./);
+    expect(howOf(/stop wire off the points/)).toMatch(/goes back before the engine can start/);
+  });
+
+  it('tells of each cause what mends it, and not the other way round', () => {
+    const acts = new Map(symptoms.flatMap(actionsOf).map(({ id, act }) => [id, act]));
+    for (const [id, words] of [
+      [
+        'polarity',
+        /terminal of the same sign as the earthed pole of the battery goes to the points/,
+      ],
+      ['polarity', /centre of the plug should be negative/],
+      ['magnet', /points open where the magnet has just left the coil’s core/],
+      ['rotor-key', /clean both tapers dry of oil.* set the timing anew/],
+      ['condenser', /for 1000 V DC or more.* touch its wire to its case before you hold it/],
+    ] as const) {
+      expect(acts.get(id), id).toMatch(words);
+    }
+  });
+
   it('says what to do first where it can hurt before anything is looked at', () => {
     const first = new Map(symptoms.map(({ id, atOnce }) => [id, atOnce]));
     for (const id of ['runs-away', 'runs-on', 'kicks-back', 'knocks', 'metal-noise', 'floods']) {

@@ -28,6 +28,8 @@ describe('several readings in one box', () => {
     expect(readingParts('2.31; 2.35; ')).toEqual(['2.31', '2.35']);
     expect(readingParts('2.31')).toBeUndefined();
     expect(readingParts('2.31;')).toBeUndefined();
+    expect(readingParts('0.2, -0.1, +0.3')).toEqual(['0.2', '-0.1', '+0.3']);
+    expect(readingParts('0.2, −0.1')).toEqual(['0.2', '−0.1']);
     expect(withoutEnd('2.31 ; ')).toBe('2.31');
     expect(withoutEnd('2.31')).toBe('2.31');
   });
@@ -56,6 +58,8 @@ describe('several readings in one box', () => {
       /Some readings of contact gap have units and others none\. Type the unit after each/,
     ],
     ['16 thou; 0.4', /Some readings of contact gap have units/],
+    // More than twice of each other are no readings of one gap: 20 thou are half a millimetre.
+    ['20 thou; 9', /Some readings of contact gap have units/],
     ['0.4 mm; 16; 17 thou', /Some readings of contact gap have units and others none/],
     [Array.from({ length: 21 }, () => '2').join(';'), /at most 20 readings; 21 were typed/],
   ] as const)('%s is refused in words', (text, words) => {

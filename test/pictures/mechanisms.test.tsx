@@ -7,20 +7,12 @@ import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { liftAt, openingAt } from '../../calculators/maths/ignition/breaker-cam.ts';
 import { travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
 import { calculators } from '../../site/all-calculators.ts';
-import { drawn } from './support/draw.tsx';
+import { picture } from './support/draw.tsx';
 import { sheetsOf, type Sheet } from './support/marks.ts';
 import { boxOf, distance, middleOf, pointsOf, shapeOf, shapesOf } from './support/shapes.ts';
 
 /** Places are written to a hundredth of a unit; a few of them add up. */
 const TOUCH = 0.05;
-
-/** The sheets of a calculator's picture in a state. */
-function picture(slug: string, texts: Record<string, string>): Sheet[] {
-  const calculator = calculators.find((each) => each.slug === slug)!;
-  const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
-  expect(evaluation.problems).toEqual([]);
-  return sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
-}
 
 const alike = (things: readonly unknown[]): void => {
   for (const thing of things) expect(thing).toEqual(things[0]);

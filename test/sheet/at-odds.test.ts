@@ -238,3 +238,36 @@ it('a figure within twice of common practice is left alone', () => {
   expect(besides({ 'leak-drop': 10 }, 'leak-drop')).toBeUndefined();
   expect(besides({ insulation: 20 }, 'insulation')).toBeUndefined();
 });
+
+/** Figures just outside and just inside of half the least and of twice the most that common practice has. */
+const ends: readonly (readonly [
+  key: FigureKey,
+  practice: string,
+  inside: readonly number[],
+  outside: readonly number[],
+])[] = [
+  ['gap', '0.3 mm to 0.4 mm', [0.15, 0.8], [0.14, 0.81]],
+  ['plug-gap', '0.4 mm to 0.6 mm', [0.2, 1.2], [0.19, 1.21]],
+  ['condenser', '0.15 µF to 0.3 µF', [0.075, 0.6], [0.07, 0.61]],
+  ['feed-drop', '0.5 V at most', [0.05, 1], [1.1]],
+  ['insulation', '1 MΩ or more', [0.5, 400], [0.4]],
+  ['leak-drop', '7 kPa at most', [1, 14], [15]],
+  ['reed-gap', '0.2 mm at most', [0.05, 0.4], [0.41]],
+  ['squish', '0.8 mm to 1.2 mm', [0.4, 2.4], [0.39, 2.41]],
+  ['shaft-run-out', '0.03 mm at most', [0.01, 0.06], [0.07]],
+  ['plate-run-out', '0.05 mm at most', [0.02, 0.1], [0.11]],
+  ['end-float', '0.3 mm at most', [0.1, 0.6], [0.61]],
+  ['side-play', '0.2 mm to 0.5 mm', [0.1, 1], [0.09, 1.01]],
+];
+
+it.each(ends)(
+  '%s: common practice is %s, and twice of it is not far',
+  (key, practice, near, far) => {
+    for (const value of near) {
+      expect(besides({ [key]: value }, key) ?? '', String(value)).not.toMatch(/far from/);
+    }
+    for (const value of far) {
+      expect(besides({ [key]: value }, key), String(value)).toContain(`which is ${practice}:`);
+    }
+  },
+);

@@ -104,6 +104,14 @@ describe('one disc shows every cylinder, and is turned for all or not', () => {
     expect(words(read(vee(), 0.1, 0.35))[1]).toMatch(/cylinder 1, on which it is zeroed, would/);
   });
 
+  it('on a half-speed shaft it is the plate’s degrees that are entered', () => {
+    // The top of a set at 45° of the plate comes 90° of the crank later, and 0.5° of it are 0.25°.
+    const half = vee({ 'set-2': 45, 'speed-ratio': 0.5 });
+    expect(words(read(half, 0, 0.5))[1]).toMatch(
+      /90\.5° after that of cylinder 1 and not 90°.*enter 45\.25° at “Set 2/,
+    );
+  });
+
   it('is turned once where that puts all right', () => {
     // Half way between 1 and 1.4 both are 0.2 off.
     expect(words(read(vee(), 1, 1.4))).toEqual([

@@ -161,6 +161,13 @@ describe('sets that fire several cylinders', () => {
     },
   );
 
+  it('have their leads told in the order in which they fire, and not as they are numbered', () => {
+    const six = setFigure(setFigure(four, 'cylinders', 6), 'sets', 3);
+    expect(leadWords(told(six, '1+6-3+4-2+5'))).toBe(
+      'Leads in firing order: set 1 fires plugs 1 and 6, set 3 fires plugs 3 and 4, set 2 fires plugs 2 and 5',
+    );
+  });
+
   it.each(['1-4-2-3', '1, 4, 2, 3', '1423'])('are not guessed from the order “%s”', (text) => {
     const engine = told(paired, text);
     expect(engine.firingOrder).toEqual([]);

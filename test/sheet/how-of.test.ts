@@ -31,8 +31,9 @@ it('timing by one set for several cylinders says at which it is read, and asks f
   const twin = of({ cylinders: 2, sets: 1 });
   const timing = steps.timing.reading!;
   expect(howOf(twin, 'timing').join(' ')).toMatch(
-    /read at the lowest-numbered of them\. Then prove each other one/,
+    /read at the lowest-numbered of them\. Then prove each other one: turn forwards until the points open again at its top/,
   );
+  expect(howOf(twin, 'timing').join(' ')).toMatch(/let none of them be earlier than the figure/);
   // One set fires them all, also where nobody gave an order.
   expect(boxTitle(timing, 0, twin)).toBe('Set 1 (cylinders 1, 2)');
   expect(readAtWords(timing, firedByBox(timing, 0, twin)!)).toBe(', read at cylinder 1');
@@ -52,8 +53,11 @@ it('a single set is not told of others, and a magneto of what a battery feeds', 
   const timing = howOf(single, 'timing').join(' ');
   expect(timing).toMatch(/Turn the plate, or move the set in its slot, by the amount given/);
   expect(timing).not.toMatch(/each set/);
+  expect(timing).toMatch(/Against the way the cam turns is earlier\./);
   expect(timing).toMatch(/on a magneto the points must open close to the magnet’s pull/);
-  expect(howOf(single, 'coil')[0]).toMatch(/one end of a magneto’s coil is earthed/);
+  expect(howOf(single, 'coil')[0]).toMatch(
+    /one end of a magneto’s coil is earthed at its core\. Take the points’ wire off, and measure from it to the core/,
+  );
   const fed = of({ cylinders: 1, 'fed-coils': 1 });
   expect(howOf(fed, 'timing').join(' ')).not.toMatch(/magneto|each set/);
   expect(howOf(fed, 'coil')).toBe(steps.coil.how);

@@ -750,3 +750,14 @@ it('says the whole in a text fit for a message', () => {
   expect(stepLine(twice, 'timing', 'mm')).toMatch(/: check again, cylinder 1, cylinder 3$/);
   expect(Object.keys(steps)).toHaveLength(order.length);
 });
+
+it('a reading nearer to its limit than half of the last digit is to be read once more', () => {
+  const gap = { ...newEngine('e-1', 'Edge'), figures: { gap: 0.4, 'gap-tolerance': 0.05 } };
+  const words = (value: number): string =>
+    judge(setEntry(gap, 'gap', 'found', 0, value), 'gap', 'mm').rows[0]!.words;
+  // Feelers go by hundredths: 0.446 is less than half of one below 0.45, and 0.444 is more.
+  expect(words(0.444)).toBe('within its limits');
+  expect(words(0.446)).toMatch(/at the very edge of them \(read it once more\)/);
+  expect(words(0.356)).toBe('within its limits');
+  expect(words(0.354)).toMatch(/at the very edge/);
+});

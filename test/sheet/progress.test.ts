@@ -432,6 +432,10 @@ describe('a change marks what depends on it to be checked again', () => {
       against: ['timing'],
     });
     expect(progressOf(finished()).start.against).toEqual([]);
+    // A piston that strikes the head is no matter of a step that was never done.
+    const struck = setEntry(finished(), 'squish', 'left', 0, 0.1, { kind: 'check' });
+    expect(progressOf(struck).squish.state).toBe('fail');
+    expect(progressOf(struck).start).toMatchObject({ state: 'again', against: ['squish'] });
   });
 
   it.each(beforeFire)('%s comes before firing the engine', (id) => {
@@ -505,6 +509,7 @@ describe('a change marks what depends on it to be checked again', () => {
     const words = figuresAtHand({ ...figured(), firingOrder: [1, 2, 3] }, 'mm').join('; ');
     expect(words).toContain('Points gap: 0.4 mm');
     expect(words).toContain('Leads in firing order: coil 1 to plug 1');
+    expect(words).toMatch(/Fires before top dead centre: .*; Plug gap: .*; Fuel to oil: /);
     expect(figuresAtHand(newEngine('e-9', 'New'), 'mm')).toContain('Points gap: not entered');
   });
 

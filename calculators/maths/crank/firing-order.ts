@@ -72,12 +72,17 @@ export interface Firing {
   readonly intervals: readonly number[];
 }
 
+/** Cylinders nearer to each other than this fire together, from one set; degrees of the crank. */
+export const TOGETHER = 0.1;
+
 /** The order of a two-stroke, which fires at every top. Those that fire together stand by number. */
 export function firingOf(tops: readonly number[]): Firing {
-  const order = tops.map((_, i) => i).sort((a, b) => tops[a]! - tops[b]! || a - b);
+  // One that comes a hair before cylinder 1 fires with it, and not last of all.
+  const at = tops.map((top) => (TURN - top < TOGETHER ? 0 : top));
+  const order = at.map((_, i) => i).sort((a, b) => at[a]! - at[b]! || a - b);
   const intervals = order.map((cylinder, k) => {
     const next = order[k + 1];
-    return (next === undefined ? TURN : tops[next]!) - tops[cylinder]!;
+    return (next === undefined ? TURN : at[next]!) - at[cylinder]!;
   });
   return { order: order.map((index) => index + 1), intervals };
 }
@@ -94,9 +99,6 @@ export function evenTops(order: readonly number[]): readonly number[] {
   return order.map((_, i) => (TURN * ((order.indexOf(i + 1) - first + places) % places)) / places);
 }
 
-/** Cylinders nearer to each other than this fire together, from one set; degrees of the crank. */
-export const TOGETHER = 0.1;
-
 /** Whether two cylinders with these tops, degrees of the crank, fire together. */
 const areTogether = (a: number, b: number): boolean =>
   Math.min(withinTurn(a - b), withinTurn(b - a)) < TOGETHER;
@@ -111,7 +113,7 @@ export const firedBySets = (tops: readonly number[]): readonly number[] =>
 
 /** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
 export function unevenness(intervals: readonly number[]): number {
-  const apart = intervals.filter((interval) => interval > 0);
+  const apart = intervals.filter((interval) => interval >= TOGETHER);
   return Math.max(...apart) - Math.min(...apart);
 }
 

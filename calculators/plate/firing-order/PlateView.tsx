@@ -84,7 +84,7 @@ export function PlateView({ sets, firing, turned, clockwise }: Props) {
       />
       <path
         class="turning"
-        d={`M${start.x} ${start.y}A${ARROW} ${ARROW} 0 0 ${clockwise ? 1 : 0} ${end.x} ${end.y}${clockwise ? 'm0 0l9 3m-9-3l1 10' : 'm0 0l-10-1m10 1l-3 9'}`}
+        d={`M${start.x} ${start.y}A${ARROW} ${ARROW} 0 0 ${clockwise ? 1 : 0} ${end.x} ${end.y}${clockwise ? 'm0 0l9 3m-9-3l1 10' : 'm0 0l-10 1m10-1l-5-9'}`}
       />
       {figures.map(({ k, words, x, y }) => (
         <text key={k} x={x} y={y} dy="0.32em" text-anchor="middle">

@@ -2,7 +2,7 @@ import { listed } from '../../maths/numeric/listed.ts';
 import { orderFigure } from '../../frame/text/order.ts';
 import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark } from '../../frame/types.ts';
-import { sharing } from '../../maths/crank/firing-order.ts';
+import { sharing, TOGETHER } from '../../maths/crank/firing-order.ts';
 import { isByOrder } from './inputs.ts';
 import type { Computed, Values } from './compute.ts';
 
@@ -40,7 +40,7 @@ function ofTheIntervals(v: Values, computed: Computed): string {
   const intervals = computed.interval as readonly number[];
   const order = orderFigure(computed.sequence as number);
   if (v.cylinders === 1) return 'One cylinder fires once a turn.';
-  const apart = intervals.filter((interval) => interval > EVEN);
+  const apart = intervals.filter((interval) => interval >= TOGETHER);
   const said = apart.map(degrees).join(', ');
   if (apart.length === 1) {
     return `All cylinders fire together, once a turn. Order ${order}.`;

@@ -44,7 +44,7 @@ export const poorSpark: Symptom = {
         },
         no: {
           ask: 'Is a volt or more lost between the contact and the engine, points shut?',
-          how: 'Meter from the insulated contact to bare metal of the engine, points shut. Less than about a quarter of a volt is right.',
+          how: 'Meter from the insulated contact to bare metal of the engine, points shut. Less than 0.2 V is right.',
           yes: spark.contacts,
           no: {
             ask: 'Is more than about 0.2 V lost between plate and battery earth?',

@@ -1,5 +1,9 @@
 import { renderToString } from 'preact-render-to-string';
+import { expect } from 'vitest';
+import { evaluate } from '../../../calculators/frame/evaluate.ts';
 import type { AnyCalculator } from '../../../calculators/frame/types.ts';
+import { calculatorBySlug } from '../../../site/all-calculators.ts';
+import { sheetsOf, type Sheet } from './marks.ts';
 import type { State } from './states.ts';
 
 const nothing = (): void => undefined;
@@ -19,4 +23,12 @@ export function drawn(calculator: AnyCalculator, { evaluation, lengths }: State)
       commit={nothing}
     />,
   );
+}
+
+/** The sheets of a calculator's picture in a state without a fault. */
+export function picture(slug: string, texts: Record<string, string>): Sheet[] {
+  const calculator = calculatorBySlug(slug);
+  const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
+  expect(evaluation.problems).toEqual([]);
+  return sheetsOf(drawn(calculator, { texts, lengths: 'mm', evaluation }));
 }
