@@ -255,6 +255,18 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
       },
     });
   }
+  const named = costs.reduce((sum, { cost }) => sum + Math.abs(cost), 0);
+  if (!result.right && named < Math.abs(result.error) / 2) {
+    costs.push({
+      cost: Math.abs(result.error),
+      unit: 'deg',
+      say:
+        bench.inHole === 'indicator'
+          ? 'The crank stands at another travel than that which the figure comes to on this engine. Carry it across again, and come forwards to what it comes to.'
+          : 'No indicator stood in the plug hole, so nothing showed how far the piston was below its top. Zero it there, go back past the travel, and come to it forwards.',
+      read: { article: 'where-the-piston-is' },
+    });
+  }
   return finish([result], [], costs);
 }
 
