@@ -140,10 +140,7 @@ function Table({
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       {/* The roles stand where a style sheet that stacks the cells would take them away. */}
-      <table
-        role="table"
-        class={stacks ? 'stacks' : undefined}
-      >
+      <table role="table" class={stacks ? 'stacks' : undefined}>
         <caption>
           {caption}
           {notes.map((note) => (

@@ -23,12 +23,8 @@ interface Props {
 
 const unitOf = (unit: 'deg' | 'mm'): string => (unit === 'deg' ? '°' : ' mm');
 
-/**
- * The unit stands once over each column: beside every figure it would leave a phone no room. A degree
- * keeps to the word before it.
- */
-const inUnit = (name: string, unit: 'deg' | 'mm'): string =>
-  `${name},${unit === 'deg' ? '\u00A0' : ' '}${unitOf(unit).trim()}`;
+/** The unit stands once over each column: beside every figure it would leave a phone no room. */
+const inUnit = (name: string, unit: 'deg' | 'mm'): string => `${name}, ${unitOf(unit).trim()}`;
 
 function Truths({
   caption,

@@ -44,7 +44,7 @@ const columnsOf = (page: Page) =>
         // It is said that there is more to the side where there is, and nowhere else.
         misled:
           figure.querySelector('.sideways')!.checkVisibility() !==
-          (strip.scrollWidth > strip.clientWidth + 1),
+          strip.scrollWidth > strip.clientWidth + 1,
         // A figure and its unit stand whole in their box.
         cut: [...figure.querySelectorAll<HTMLInputElement>('.field-box input')].some(
           (input) => input.scrollWidth > input.clientWidth + 1,
