@@ -258,12 +258,24 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
   const { crank, discShift, pointer } = bench;
   const byDisc = -discExactly(engine, { crank, discShift, pointer });
   const discOff = Math.abs(discExactly(engine, { crank: 0, discShift, pointer }));
-  if (Math.abs(byDisc - aim) < Math.abs(stands - aim)) {
+  if (Math.abs(byDisc - aim) < Math.min(1, Math.abs(stands - aim))) {
     costs.push({
       cost: discOff,
       unit: 'deg',
       say: 'The place was taken from the disc, and the disc was not set to the true top. Find the top first, by a stop or by equal heights; then the disc counts from it.',
       read: { article: top, heading: 'the-way-out-halve-an-arc' },
+    });
+  }
+  const named = costs.reduce((sum, { cost }) => sum + Math.abs(cost), 0);
+  if (!result.right && named < Math.abs(result.error) / 2) {
+    costs.push({
+      cost: Math.abs(result.error),
+      unit: 'deg',
+      say:
+        bench.inHole === 'indicator'
+          ? 'The crank stands at another travel than that which the figure comes to on this engine. Carry it across again, and come forwards to what it comes to.'
+          : 'No indicator stood in the plug hole, so nothing showed how far the piston was below its top. Zero it there, go back past the travel, and come to it forwards.',
+      read: { article: 'where-the-piston-is' },
     });
   }
   return finish([result], [], costs);

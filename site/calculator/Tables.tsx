@@ -136,16 +136,11 @@ function Table({
     ...(waits ? [`${table.verdict!.heading}: ${first}`] : []),
   ];
   const labels = columns.map(([name]) => calledAs(calculator, evaluation, name, lengths).label);
-  const stacks = columns.length >= LEAST_TO_STACK;
+  const stacks = columns.length >= LEAST_TO_STACK && !isLongTable(columns.length, rows.length);
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       {/* The roles stand where a style sheet that stacks the cells would take them away. */}
-      <table
-        role="table"
-        class={
-          stacks ? (isLongTable(columns.length, rows.length) ? 'stacks long' : 'stacks') : undefined
-        }
-      >
+      <table role="table" class={stacks ? 'stacks' : undefined}>
         <caption>
           {caption}
           {notes.map((note) => (

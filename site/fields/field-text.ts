@@ -129,6 +129,10 @@ export function boxClass(shownText: string): string {
 const isDoubtful = (number: string, spec: FieldSpec, shown: UnitName): boolean =>
   shown === 'thou' && !spec.isError && /^[+−-]?0?[.,]0\d{1,3}$/.test(number);
 
+/** The terms of a sum that bring no unit of their own. */
+const bareTerms = (sum: string): string[] =>
+  sum.match(/[\d.,]+(?![\d.,]|\s*[\p{L}°"″'′’”%‰])/gu) ?? [];
+
 /** Whether a text is one figure, such as 3/32 in, though it has a sign within. */
 const isFigure = (text: string, { unit }: FieldSpec): boolean => parse(text, unit).kind === 'value';
 
@@ -154,8 +158,7 @@ export function textToKeep(
   const pieces = numberAndUnit(typed);
   if (pieces?.unit !== '') {
     if (!looksLikeSum(typed) || isFigure(typed, spec) || sumWithUnit(typed)) return typed;
-    const terms = typed.split(/[^\d.,]+/);
-    const doubtful = terms.some((term) => isDoubtful(term, spec, shown));
+    const doubtful = bareTerms(typed).some((term) => isDoubtful(term, spec, shown));
     return `(${typed})${IMPLIED}${doubtful ? IN_OR_THOU : units[shown].token}`;
   }
   return isDoubtful(pieces.number, spec, shown)

@@ -243,7 +243,11 @@ const choicesPast = (page: Page): Promise<string[]> =>
 /** Names of fields and results that are broken within a word, as where a box leaves them no room. */
 const brokenNames = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('.field-name label, .result dt')].flatMap((name) => {
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        '.field-name label, .result dt, table:not(.stacks) thead th',
+      ),
+    ].flatMap((name) => {
       const words = name.textContent!.trim().split(/[\s\u00AD-]+/);
       const whole = document.createRange();
       whole.selectNodeContents(name);

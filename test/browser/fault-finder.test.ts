@@ -94,6 +94,21 @@ describe('the fault finder', () => {
     });
   });
 
+  it('sets what follows an answer off the bar that opened it', async () => {
+    await visit({ path: `${path}#no-spark-contacts`, viewport: phone }, async (page) => {
+      await page.locator('#no-spark-contacts').waitFor();
+      const apart = await page.locator('.fault-answer[open]').evaluateAll((answers) =>
+        answers.map((answer) => {
+          const next = answer.querySelector('summary + .question > .ask, summary + .fault-action')!;
+          const bar = answer.querySelector('summary')!.getBoundingClientRect();
+          return next.getBoundingClientRect().top - bar.bottom;
+        }),
+      );
+      expect(apart.length).toBeGreaterThan(1);
+      expect(Math.min(...apart)).toBeGreaterThan(6);
+    });
+  });
+
   it('is gone through by keyboard and without JavaScript, one answer open at a time', async () => {
     await visit({ path, viewport: phone, javaScriptEnabled: false }, async (page) => {
       const symptom = page.locator('#kicks-back');

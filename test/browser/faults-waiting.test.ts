@@ -54,6 +54,14 @@ describe('scripts that neither come nor fail', () => {
           .getByText('A part of this page has not come yet, so it does not answer.')
           .waitFor();
         expect(await again(page).isVisible()).toBe(true);
+        // As large as a thumb, in the page's own colours, and off what stands below.
+        const look = await again(page).evaluate((button) => {
+          const { marginBottom } = getComputedStyle(button.closest('.waiting')!);
+          const { height } = button.getBoundingClientRect();
+          return { height, apart: Number.parseFloat(marginBottom) };
+        });
+        expect(look.height).toBeGreaterThanOrEqual(44);
+        expect(look.apart).toBeGreaterThan(4);
         letScriptsCome();
         await expect.poll(() => again(page).isVisible()).toBe(false);
       });

@@ -39,6 +39,23 @@ describe('the search page', () => {
     });
   });
 
+  it('tells a figure in other units off the box, and larger than what is said below it', async () => {
+    await visit({ path: 'search/?q=0.015+in+in+mm', viewport: phone }, async (page) => {
+      const told = page.locator('#search-conversion');
+      await expect.poll(() => told.textContent()).toContain('0.381 mm');
+      const look = await told.evaluate((line) => {
+        const size = (element: Element) => Number.parseFloat(getComputedStyle(element).fontSize);
+        const box = document.querySelector('#search-box')!.getBoundingClientRect();
+        return {
+          apart: line.getBoundingClientRect().top - box.bottom,
+          larger: size(line) / size(document.querySelector('#search-state')!),
+        };
+      });
+      expect(look.apart).toBeGreaterThan(8);
+      expect(look.larger).toBeGreaterThan(1.1);
+    });
+  });
+
   it('is a box in the head of every other page where there is room, and a link where there is none', async () => {
     await visit(
       { path: 'articles/clearances/', viewport: { width: 1280, height: 900 } },

@@ -199,6 +199,15 @@ describe('files and engines', () => {
       await keepEngines(page, { ...demo, invented: false, name: 'Béla’s twin' });
       const safe = page.locator('.safe');
       await expect.poll(() => safe.innerText()).toContain('Not saved to a file yet');
+      await page.locator('.engine-bar > .act').evaluate((fold: HTMLDetailsElement) => {
+        fold.open = true;
+      });
+      const under = async (part: ReturnType<typeof page.locator>): Promise<number> => {
+        const { y, height } = (await part.boundingBox())!;
+        return y + height;
+      };
+      const buttons = page.locator('.engine-bar > .act .bar-buttons');
+      expect((await safe.boundingBox())!.y - (await under(buttons))).toBeGreaterThan(6);
       const file = await download(page, 'Time to save');
       expect(file.suggestedFilename()).toMatch(/^engine-sheet-béla-s-twin-\d{4}-\d\d-\d\d\.json$/);
       await expect.poll(() => safe.innerText()).toContain('Last saved to a file on');

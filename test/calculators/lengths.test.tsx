@@ -266,6 +266,15 @@ describe('a bare 0.014 in a field of thou', () => {
     }
   });
 
+  it('is asked about within a sum too, and not where each term has its unit', () => {
+    for (const typed of ['0.014 + 0.01', '0.014 + 0.2 mm']) {
+      expect(read(typed).problem, typed).toContain('looks like inches');
+    }
+    for (const typed of ['0.05 mm + 0.15 mm', '0.05mm+0.15mm', '2 * 0.05 mm']) {
+      expect(textToKeep(typed, { spec: gap }, 'in'), typed).not.toContain('in or thou');
+    }
+  });
+
   it('is read with its unit, and whole thou without one', () => {
     expect(read('0.014 in').value).toBeCloseTo(0.3556, 9);
     expect(read('14').value).toBeCloseTo(0.3556, 9);

@@ -528,20 +528,33 @@ describe('the circuit from battery to points', () => {
   const circuit = (texts: Record<string, string>) => picture('wiring', texts)[0]!;
   const wires = (sheet: Sheet) => shapesOf(sheet, 'wire').flatMap(({ lines }) => lines);
 
-  it.each([1, 2, 3, 6])(
+  it.each([1, 2, 3, 4, 6, 16])(
     'feeds each of %d coils from one wire, and earths each at its points',
     (coils) => {
       const sheet = circuit({ coils: String(coils) });
       const words = sheet.texts.map((text) => text.words);
-      expect(words.filter((word) => /^coil \d: \d\.\d\d A$/.test(word))).toHaveLength(coils);
+      const named = words.filter((word) => /^coil \d+: \d\.\d\d A$/.test(word));
+      expect(named.map((word) => Number(/\d+/.exec(word)![0]))).toEqual(
+        coils > 3 ? [1, coils] : Array.from({ length: coils }, (_, i) => i + 1),
+      );
+      const between = words.filter((word) => /^coils 2 /.test(word));
+      const upTo: Record<number, string> = { 4: 'and 3', 6: 'to 5', 16: 'to 15' };
+      expect(between.map((word) => word.replace(/: \d\.\d\d A each$/, ''))).toEqual(
+        coils in upTo ? [`coils 2 ${upTo[coils]!}`] : [],
+      );
       const joints = shapesOf(sheet, 'joint').map(middleOf);
       const onBus = joints.filter(([x]) => x === joints[0]![0]);
-      expect(onBus).toHaveLength(coils);
+      expect(onBus).toHaveLength(named.length);
       const bus = wires(sheet).find((line) => line.some(([x]) => x === onBus[0]![0]))!;
       const foot = Math.max(...bus.map(([, y]) => y));
       expect(foot).toBe(onBus.at(-1)![1]);
     },
   );
+
+  it('stays as large as that of three coils, however many there are', () => {
+    const tall = (coils: number): number => circuit({ coils: String(coils) }).frame.bottom;
+    for (const coils of [4, 6, 16]) expect(tall(coils)).toBeLessThanOrEqual(tall(3));
+  });
 
   it('leaves no wire hanging: each end lies on another line, a contact or a plate', () => {
     const states = ['negative', 'positive'].flatMap((earth) =>

@@ -101,6 +101,17 @@ describe('what it tells of the timing', () => {
     const set = { discShift: engine.hidden.discZero };
     expect(told(engine, { ...set, crank: -aim - 2 })).not.toContain(unset);
   });
+
+  it('a crank that was left far off, with an indicator that showed it and with none', () => {
+    const engine = inventEngine(4711, 'figure');
+    const [aim, far] = [-targetAngle(engine), -targetAngle(engine) - 52];
+    const fitted = { inHole: 'indicator', zero: engine.hidden.rodPlay / 2 } as const;
+    const [none, another] = ['No indicator stood in the plug hole', 'stands at another travel'];
+    expect(told(engine, { crank: far })).toContain(none);
+    expect(told(engine, { ...fitted, crank: far })).toContain(another);
+    expect(told(engine, { ...fitted, crank: aim })).not.toContain(another);
+    expect(told(engine, { crank: aim })).not.toContain(none);
+  });
 });
 
 it('a zero of the indicator that is off is reproached where it told, and not where it was counted from', () => {

@@ -20,6 +20,10 @@ const BUS = 16;
 /** The wire of the first coil, and from one coil to the next. */
 const FIRST = 152;
 const PITCH = 82;
+/** So many coils are drawn; of more, the first and the last, or their lettering would be too small to read. */
+const DRAWN = 3;
+/** Room for a line that tells of the coils between. */
+const BETWEEN = 24;
 /** Across a coil: ballast, primary, points, condenser and plug. */
 const BALLAST = { from: 30, to: 66 } as const;
 const PRIMARY = { from: 82, to: 138 } as const;
@@ -138,6 +142,19 @@ function Coil({ y, number, ampere, ballast, plugs, way }: CoilProps) {
   );
 }
 
+/** The coils that are drawn, each with its height in the sheet. */
+const drawnCoils = (coils: number): { readonly number: number; readonly y: number }[] =>
+  coils > DRAWN
+    ? [
+        { number: 1, y: FIRST },
+        { number: coils, y: FIRST + PITCH + BETWEEN },
+      ]
+    : Array.from({ length: coils }, (_, i) => ({ number: i + 1, y: FIRST + PITCH * i }));
+
+/** What is said of the coils that are not drawn. */
+const alike = (coils: number, ampere: number): string =>
+  `coils 2 ${coils === DRAWN + 1 ? 'and' : 'to'} ${String(coils - 1)}: ${fixed(ampere, 2)} A each`;
+
 interface Props {
   readonly values: Values;
   readonly computed: Computed;
@@ -149,7 +166,9 @@ interface Props {
  * for each its points, condenser and plug, by the symbols of IEC 60617. Volts and amperes beside it.
  */
 export function Circuit({ values: v, computed, lengths }: Props) {
-  const height = FIRST + PITCH * (v.coils - 1) + 50;
+  const drawn = drawnCoils(v.coils);
+  const last = drawn.at(-1)!.y;
+  const height = last + 50;
   const positive = v.earth === 'negative';
   const way = positive ? 1 : -1;
   const plugs = v.leads === 'two' ? [PLUG, SECOND_PLUG] : [PLUG];
@@ -160,7 +179,6 @@ export function Circuit({ values: v, computed, lengths }: Props) {
       ? 'fuse'
       : `fuse ${inputDigits(computed.fuse as number, 'A')} A`;
   const wire = `${showInput(v.length, 'm', lengths, 0.1)}, ${inputDigits(v.area, 'wire')} mm²`;
-  const last = FIRST + PITCH * (v.coils - 1);
   const [long, short] = [12, 6] as const;
   const [top, foot] = positive ? [long, short] : [short, long];
   const plate = (half: number, y: number): string => `M${BATTERY - half} ${y}h${2 * half}`;
@@ -217,17 +235,22 @@ export function Circuit({ values: v, computed, lengths }: Props) {
           {`at the coils ${fixed(left!, 2)} V`}
         </text>
       </g>
-      {Array.from({ length: v.coils }, (_, i) => (
+      {drawn.map(({ number, y }) => (
         <Coil
-          key={i}
-          y={FIRST + PITCH * i}
-          number={i + 1}
+          key={number}
+          y={y}
+          number={number}
           ampere={each}
           ballast={v.ballast}
           plugs={plugs}
           way={way}
         />
       ))}
+      {v.coils > DRAWN ? (
+        <text x={26} y={FIRST + 64}>
+          {alike(v.coils, each)}
+        </text>
+      ) : null}
     </svg>
   );
 }
