@@ -1,10 +1,13 @@
 import { readDisc } from './disc-places.ts';
 import { units, type UnitName } from '../frame/text/units.ts';
+import { orderFigure } from '../frame/text/order.ts';
 import { plainDecimal } from '../maths/numeric/rounding.ts';
 import { spacingsOf } from '../maths/plate/set-places.ts';
 import { answerOf, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxesOf, cylindersOf, entriesOf, sharesSets, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
+import { readOrder } from './read-order.ts';
+import { setFigure } from './set-figure.ts';
 import { directionsOf } from './sets.ts';
 import { order, steps, type StepId } from './steps.ts';
 
@@ -143,7 +146,8 @@ export type Place =
       readonly step: StepId;
       readonly index: number;
       readonly value: number;
-    };
+    }
+  | { readonly kind: 'order'; readonly text: string };
 
 /**
  * The places of the sheet that take a calculator's results and inputs, where the figure lies in
@@ -193,5 +197,23 @@ export function placesFor(
       }
     }
   }
-  return places;
+  return slug === 'firing-order' ? [...places, ...orderPlace(engine, places, result)] : places;
+}
+
+/** The firing order, where the sheet can read it of so many cylinders and sets as go with it. */
+function orderPlace(
+  engine: Engine,
+  places: readonly Place[],
+  result: (name: string) => number | undefined,
+): Place[] {
+  const sequence = result('sequence');
+  if (sequence === undefined) return [];
+  const text = orderFigure(sequence);
+  const counted = places.reduce(
+    (so, place) => (place.kind === 'figure' ? setFigure(so, place.key, place.value) : so),
+    engine,
+  );
+  return readOrder(counted, text, { lengths: 'mm' }).problem === undefined
+    ? [{ kind: 'order', text }]
+    : [];
 }

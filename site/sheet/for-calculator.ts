@@ -14,6 +14,7 @@ import type { AnyCalculator, ResultSpec } from '../../calculators/frame/types.ts
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import { whoseResults } from '../../calculators/frame/whose.ts';
 import { wound } from '../../calculators/sheet/clock.ts';
+import { enter } from '../../calculators/sheet/enter.ts';
 import { keep } from '../../calculators/sheet/kept-results.ts';
 import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { setFigure } from '../../calculators/sheet/set-figure.ts';
@@ -72,6 +73,13 @@ export interface Offer {
 }
 
 function placeOffer(place: Place, owner: Engine, lengths: LengthDisplay): Offer {
+  if (place.kind === 'order') {
+    const { text } = place;
+    return {
+      label: `Firing order: ${text}`,
+      send: (engine) => enter(engine, { kind: 'order' }, text, { lengths }),
+    };
+  }
   const { value } = place;
   if (place.kind === 'figure') {
     const { key } = place;

@@ -46,7 +46,7 @@ const seen = (page: Page): Promise<string[]> =>
 const again = (page: Page) => page.getByRole('button', { name: 'Try again' });
 
 describe('scripts that neither come nor fail', () => {
-  it.each([PATH, 'sheet/', 'search/?q=kick'])(
+  it.each([PATH, 'sheet/', 'search/?q=kick', 'first-start/'])(
     'are told of at %s, until they come',
     async (path) => {
       await visitEarly(path, async (page, letScriptsCome) => {

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { readFigure, readList, type FieldSpec } from '../../calculators/frame/field/fields.ts';
+import {
+  readFigure,
+  listParts,
+  readList,
+  type FieldSpec,
+} from '../../calculators/frame/field/fields.ts';
 import { evaluate } from '../../calculators/frame/evaluate.ts';
 import { readSum } from '../../calculators/frame/field/sum-reader.ts';
 import {
@@ -137,6 +142,15 @@ describe('commas between figures', () => {
     ['1.00, 1.02,', [1, 1.02]],
     ['1.00 mm, 1.02 mm', [1, 1.02]],
   ])('%s', (text, figures) => expect(list(text)).toEqual(figures));
+
+  it.each([
+    ['1 1/8; 1 1/16', ['1 1/8', '1 1/16']],
+    ['1 1/8 1 3/8', ['1 1/8', '1 3/8']],
+    ['1; 1/2 in', ['1', '1/2 in']],
+    ['1/2 in 3/4 in', ['1/2 in', '3/4 in']],
+  ])('leave a fraction with the whole number before it: %s', (text, parts) => {
+    expect(listParts(text)).toEqual(parts);
+  });
 
   it('part several readings too', () => {
     const field = typed('breaker-cam', 'gap', '0.42, 0.40');

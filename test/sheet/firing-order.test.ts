@@ -252,6 +252,19 @@ describe('sets that fire several cylinders', () => {
     expect(keys(paired, 4)).not.toContain('set-2');
   });
 
+  it('are told with the order in which they fire, where the sheet can read it', () => {
+    const orders = (sequence: number, cylinders: number, sets: number): string[] =>
+      placesFor(
+        newEngine('e-9', 'Any'),
+        'firing-order',
+        (key) => (key === 'cylinders' ? cylinders : undefined),
+        (name) => ({ sequence, sets })[name],
+      ).flatMap((place) => (place.kind === 'order' ? [place.text] : []));
+    expect(orders(10423, 4, 3)).toEqual([]);
+    expect(orders(104203, 4, 2)).toEqual(['1+4-2+3']);
+    expect(orders(1324, 4, 4)).toEqual(['1-3-2-4']);
+  });
+
   it('are no more than the cylinders', () => {
     const box = { kind: 'figure', key: 'sets' } as const;
     const more = enter(four, box, '5', how);

@@ -403,9 +403,13 @@ export function figureField(
 /** Figures with decimal points that commas part, and nothing else: 1.00,1.02,1.05. */
 const POINTS_AND_COMMAS = /(?<![\d.,])\d*\.\d+(?:,\d*\.\d+)+(?![\d.,])/gu;
 
+/** A whole number and what makes a mixed one of it: 1 and 1/8. */
+const WHOLE = /^[+\-−]?\d+$/u;
+const PART = /^\d+[/⁄]\d/u;
+
 /**
  * The figures of a list as they stand in its text: parted by semicolons, by commas before a blank, or
- * by blanks before a figure.
+ * by blanks before a figure. A fraction behind a whole number is a part of it, as in every other box.
  */
 export function listParts(typed: string): string[] {
   const parts: string[] = [];
@@ -414,7 +418,8 @@ export function listParts(typed: string): string[] {
     let joins = false;
     for (const word of piece.split(/\s+/)) {
       if (word === '') continue;
-      if (joins && !/^[+\-−]?[\d.,]/u.test(word)) parts.push(`${parts.pop()!} ${word}`);
+      const mixed = PART.test(word) && WHOLE.test(parts.at(-1) ?? '');
+      if (joins && (mixed || !/^[+\-−]?[\d.,]/u.test(word))) parts.push(`${parts.pop()!} ${word}`);
       else parts.push(word);
       joins = true;
     }
