@@ -3,12 +3,12 @@ import { FIT, ringGapDoubt, squishDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
 import { EARLIEST_SPARK, LATEST_USUAL } from '../maths/limits/earliest-spark.ts';
 import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
-import { assertDwell, finalCurrent } from '../maths/ignition/coil-charge.ts';
+import { finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
 import { farFromPractice } from './common-practice.ts';
 import { sliderCrankOf } from './geometry.ts';
-import { gapOdds, refused } from './figures-together.ts';
+import { dwellOdds, gapOdds, refused } from './figures-together.ts';
 import { timingAt } from '../maths/plate/plate-setting.ts';
 import { attempted, type Judgement, type Verdict } from './judge-words.ts';
 import type { Engine, Entry } from './model.ts';
@@ -126,10 +126,7 @@ function figureOdds(figures: Figures, id: StepId): string[] {
   const said: (string | undefined)[] = [];
   if (id === 'gap') {
     said.push(gapOdds(gap, lift));
-    const beyond =
-      dwell === undefined || lobes === undefined
-        ? undefined
-        : refused(() => assertDwell(dwell, lobes));
+    const beyond = dwellOdds(figures);
     said.push(beyond);
     if (lift !== undefined && lobes !== undefined && rise !== undefined && top !== undefined) {
       const cam = { lobes, speedRatio: 1, lift, rise, top, profile: 'harmonic' as const };
@@ -159,7 +156,7 @@ function beside(row: Verdict, odds: Odds | undefined): Verdict {
           result: 'unjudged',
           words: `not judged: it is ${row.words}, but another figure of the sheet speaks against it. ${odds.words}`,
         }
-      : { ...row, words: `${row.words}, but: ${odds.words}` };
+      : { ...row, words: `${row.words}, but doubted. ${odds.words}`, doubted: true };
   }
   return { ...row, words: [row.words, odds.words].filter(Boolean).join(' ') };
 }

@@ -1,3 +1,4 @@
+import { dwellShare } from '../points/dwell-otherwise.ts';
 import type { SheetFigure } from './figures.ts';
 import { plateOutside } from '../frame/ranges.ts';
 
@@ -120,6 +121,7 @@ export const ignitionFigures = {
     group: cam,
     label: 'Dwell',
     help: 'Cam degrees over which the points are shut, for one lobe.',
+    otherwise: dwellShare,
     unit: 'deg',
     min: 0.1,
     max: 359.9,

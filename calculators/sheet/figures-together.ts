@@ -1,4 +1,5 @@
 import { assertGap } from '../maths/ignition/breaker-cam.ts';
+import { assertDwell } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { farFromPractice } from './common-practice.ts';
 import type { FigureKey } from './figures.ts';
@@ -15,6 +16,13 @@ export const refused = (check: () => unknown): string | undefined => {
 
 export const gapOdds = (gap: number | undefined, lift: number | undefined): string | undefined =>
   gap === undefined || lift === undefined ? undefined : refused(() => assertGap({ lift }, gap));
+
+export const dwellOdds = (figures: Figures): string | undefined => {
+  const { 'dwell-angle': dwell, lobes } = figures;
+  return dwell === undefined || lobes === undefined
+    ? undefined
+    : refused(() => assertDwell(dwell, lobes));
+};
 
 /** What a plate's bore, rim and slots say against one another; mm. */
 function plateOdds(figures: Figures): string | undefined {
@@ -35,6 +43,8 @@ function plateOdds(figures: Figures): string | undefined {
 const checks: Partial<Record<FigureKey, (figures: Figures) => string | undefined>> = {
   gap: ({ gap, lift }) => gapOdds(gap, lift),
   lift: ({ gap, lift }) => gapOdds(gap, lift),
+  'dwell-angle': dwellOdds,
+  lobes: dwellOdds,
   'plate-bore': plateOdds,
   'plate-outside': plateOdds,
   'slot-radius': plateOdds,

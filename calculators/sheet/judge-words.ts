@@ -13,6 +13,8 @@ export interface Verdict {
   readonly words: string;
   /** Set where the reading itself is at fault: it is to be read again, and nothing is to be moved. */
   readonly reread?: true;
+  /** Set where it passes, and something speaks against the figure that it passes by. */
+  readonly doubted?: true;
 }
 
 /** What is said of a reading that has no limits, or none yet. */

@@ -28,6 +28,13 @@ export const stateWords: Readonly<Record<StepState, string>> = {
   pass: 'Done',
 };
 
+/** How a step stands, in words for where its readings are not told one by one: what passes may yet be doubted. */
+export function stateTold(engine: Engine, id: StepId, state: StepState): string {
+  const isDoubted =
+    state === 'pass' && judge(engine, id, 'mm').rows.some(({ doubted }) => doubted === true);
+  return isDoubted ? `${stateWords.pass}, but doubted` : stateWords[state];
+}
+
 /** State by the step's own readings alone. */
 function ownState(engine: Engine, id: StepId): Exclude<StepState, 'again'> {
   if (!hasStep(engine.figures, id)) return 'pass';

@@ -7,7 +7,7 @@ import { targetWords } from './judge.ts';
 import { dayWords, hoursRun, lastDay } from './log.ts';
 import { readingWords } from './log-words.ts';
 import { boxesOf, countedAs, cylindersOf, type Engine, setsOf } from './model.ts';
-import { concerned, progressOf, stateWords } from './progress.ts';
+import { concerned, progressOf, stateTold } from './progress.ts';
 import { order, steps, type StepId } from './steps.ts';
 import { figureLine } from './summary.ts';
 
@@ -65,7 +65,7 @@ export function summaryTable(engine: Engine, lengths: LengthDisplay): SummaryTab
       .filter((id) => isBegun(engine, id))
       .map((id) => {
         const which = concerned(engine, id, progress[id]).map((i) => i + 1);
-        const state = stateWords[progress[id].state].toLowerCase();
+        const state = stateTold(engine, id, progress[id].state).toLowerCase();
         return {
           step: titleOf(engine, id),
           to: targetWords(engine, id, lengths) ?? '',

@@ -6,7 +6,7 @@ import { boxTitle, firedByBox, orderWords } from './firing-order.ts';
 import { judge, targetWords } from './judge.ts';
 import { leadWords } from './leads.ts';
 import { boxName, boxesOf, type Engine, type Entry, setsOf } from './model.ts';
-import { concerned, jobOf, progressOf, stateWords } from './progress.ts';
+import { concerned, jobOf, progressOf, stateTold } from './progress.ts';
 import { showReading } from './step-units.ts';
 import { steps, type StepId, type StepReading } from './steps.ts';
 
@@ -42,7 +42,7 @@ function numberOf(engine: Engine, reading: StepReading, index: number): string {
 export function stepLine(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { title, reading } = steps[id];
   const progress = progressOf(engine)[id];
-  const state = stateWords[progress.state].toLowerCase();
+  const state = stateTold(engine, id, progress.state).toLowerCase();
   if (!reading) return `${title}: ${state}`;
   const { found, left } = readingOf(engine, id);
   const show = (value: number): string => showReading(value, reading, lengths);

@@ -22,7 +22,7 @@ import {
   type Entry,
   setsOf,
 } from '../../calculators/sheet/model.ts';
-import { concerned, jobOf, progressOf, stateWords } from '../../calculators/sheet/progress.ts';
+import { concerned, jobOf, progressOf, stateTold } from '../../calculators/sheet/progress.ts';
 import { readingDigits } from '../../calculators/sheet/step-units.ts';
 import { order, steps, type StepReading } from '../../calculators/sheet/steps.ts';
 
@@ -176,7 +176,7 @@ function Steps({ engine, lengths, every }: Props) {
               ) : null}
               <td class="paper-day">{dayWords(lastDay(engine, id))}</td>
               <td>
-                {state === 'open' ? '☐' : stateWords[state]}
+                {state === 'open' ? '☐' : stateTold(engine, id, state)}
                 {which.length === 0
                   ? ''
                   : `: ${which.length === cylinders.length ? 'all' : which.join(',')}`}

@@ -6,6 +6,7 @@ import { judge } from '../../calculators/sheet/judge.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { readNumber } from '../../calculators/sheet/read-number.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
+import { stepLine } from '../../calculators/sheet/summary.ts';
 import type { StepId } from '../../calculators/sheet/steps.ts';
 
 type Figures = Partial<Record<FigureKey, number>>;
@@ -20,6 +21,11 @@ const besides = (figures: Figures, key: FigureKey): string | undefined =>
     .doubt;
 
 it('a figure of the sheet that another one speaks against is doubted where it stands', () => {
+  // Two lobes are 180° apart.
+  const dwell = { 'dwell-angle': 190, lobes: 2 };
+  expect(besides(dwell, 'dwell-angle')).toMatch(/below 180 cam degrees/);
+  expect(besides(dwell, 'lobes')).toMatch(/below 180 cam degrees/);
+  expect(besides({ ...dwell, 'dwell-angle': 170 }, 'dwell-angle')).toBeUndefined();
   const gap = { gap: 0.6, lift: 0.4 };
   expect(besides(gap, 'gap')).toMatch(/not less than the lift of 0\.4 mm/);
   expect(besides(gap, 'lift')).toMatch(/not less than the lift of 0\.4 mm/);
@@ -59,7 +65,7 @@ const within: readonly (readonly [string, StepId, Figures, number, string, RegEx
     { bore: 54, 'ring-gap': 0.1, 'ring-gap-tolerance': 0.05 },
     0.1,
     'pass',
-    /^within its limits, but: The ring gap is narrow: 0\.3 to 0\.5% of the bore/,
+    /^within its limits, but doubted\. The ring gap is narrow: 0\.3 to 0\.5% of the bore/,
   ],
   [
     // 0.02 of 50 mm is 0.4 thousandths.
@@ -228,7 +234,7 @@ it.each<readonly [FigureKey, StepId, number, string]>([
     expect(besides(figures, key)).toContain(words);
     const [row] = judge(read(figures, id, value), id, 'mm').rows;
     expect(row!.result).toBe('pass');
-    expect(row!.words).toContain(`, but: “`);
+    expect(row!.words).toContain(`, but doubted. “`);
     expect(row!.words).toContain(words);
   },
 );
@@ -271,3 +277,23 @@ it.each(ends)(
     }
   },
 );
+
+it('what passes and is doubted says so where its readings are copied, and nothing else does', () => {
+  const figures = { bore: 54, cylinders: 1, 'ring-gap': 0.1, 'ring-gap-tolerance': 0.05 };
+  const narrow = setEntry({ ...newEngine('e-1', 'T'), figures }, 'ring-gap', 'found', 0, 0.1);
+  expect(stepLine(narrow, 'ring-gap', 'mm')).toMatch(/: done, but doubted$/);
+  const wide = { ...figures, 'ring-gap': 0.2 };
+  const right = setEntry({ ...newEngine('e-1', 'T'), figures: wide }, 'ring-gap', 'found', 0, 0.2);
+  expect(stepLine(right, 'ring-gap', 'mm')).toMatch(/: done$/);
+});
+
+it('a dwell told per cent is told what to type', () => {
+  const { problem } = readNumber(
+    newEngine('e-1', 'T'),
+    { kind: 'figure', key: 'dwell-angle' },
+    '60%',
+    { lengths: 'mm' },
+  );
+  // 60 hundredths of 360 degrees.
+  expect(problem).toMatch(/of one lobe type “216 deg”, of two type “108 deg”/);
+});

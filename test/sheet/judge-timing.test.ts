@@ -74,7 +74,7 @@ it('the plate goes against the cam for earlier, also by a third of a degree', ()
 
 it('a piston just short of its top stands before it', () => {
   expect(words(0.1, { target: 0.1 })).toMatch(
-    /^4\.\d° before the top, but: .* later than such engines are set/,
+    /^4\.\d° before the top, but doubted\. .* later than such engines are set/,
   );
 });
 

@@ -453,7 +453,7 @@ describe('a step says pass or the least correction', () => {
     expect(words(late, 'timing')[0]).toMatch(/late against the 0 mm of the sheet/);
     const right = setFigure(setFigure(read('timing', -0.1), 'target', -0.1), 'cylinders', 1);
     expect(words(right, 'timing')[0]).toMatch(
-      /^4\.\d° after the top, but: .* 5° after the top, later than such engines/,
+      /^4\.\d° after the top, but doubted\. .* 5° after the top, later than such engines/,
     );
   });
 
