@@ -11,6 +11,8 @@ export interface LinkedTerm {
 
 /** Names of one word that mean nothing else here; "set", "float" or "slot" are plain English too. */
 const unmistakable: ReadonlySet<string> = new Set([
+  'barrel',
+  'boxer',
   'choke',
   'condenser',
   'crankcase',
@@ -24,6 +26,7 @@ const unmistakable: ReadonlySet<string> = new Set([
   'rotor',
   'squish',
   'tang',
+  'twistgrip',
   'weak',
 ]);
 
