@@ -63,7 +63,9 @@ describe('piston position and crank angle', () => {
     expect(unsaid.results.angle).toBeCloseTo(24.1245, 4);
     expect(remarksOf(calculator, unsaid).join(' ')).toMatch(/counted on the rotor of this engine/);
     const beyond = asked({ ...arc, arc: '60', 'given-rotor': '20' });
-    expect(beyond.fields.find(({ key }) => key === 'given-rotor')!.problem).toMatch(/before the top/);
+    expect(beyond.fields.find(({ key }) => key === 'given-rotor')!.problem).toMatch(
+      /before the top/,
+    );
     const byAngle = at('20', { ...other, 'given-rotor': '127', rotor: '95' });
     // 20° of a rim of 127 mm are π · 127 · 20 / 360 = 22.166 mm.
     expect(
