@@ -237,7 +237,7 @@ function reckonFigure(engine: Engine, bench: Bench): Reckoning {
       result.error,
       {
         way: bench.way,
-        upright: bench.upright,
+        upright: bench.upright || bench.inHole !== 'indicator',
         zeroError: bench.inHole === 'indicator' ? bench.zero - hidden.rodPlay / 2 : 0,
       },
       false,

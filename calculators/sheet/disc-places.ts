@@ -1,4 +1,4 @@
-import { fromFirst } from './firing-order.ts';
+import { firedBySet, fromFirst, sameBox } from './firing-order.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { cylindersOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 
@@ -11,13 +11,20 @@ const nearest = (angle: number): number => angle - 360 * Math.round(angle / 360)
 const say = (angle: number, places = 2): string =>
   withUnit(String(Number(fixed(angle, places))), 'deg');
 
-/** Where the lobe that fires a cylinder comes after that of cylinder 1, degrees of the cam, where one set fires all by a lobe each. */
-function lobeOf(engine: Engine, index: number): number | undefined {
-  const lobes = turnsOf(engine);
-  if (setsOf(engine) !== 1 || lobes !== cylindersOf(engine)) return undefined;
-  const order = lobes === 2 ? [1, 2] : fromFirst(engine.firingOrder);
+const directionOf = ({ figures }: Engine, set: number): number | undefined =>
+  set === 1 ? 0 : figures[`set-${String(set)}` as keyof Engine['figures']];
+
+/** Where a cylinder that shares its set comes after cylinder 1, degrees of the cam: by its lobe, or by its set. */
+function sharedPlace(engine: Engine, index: number): number | undefined {
+  const times = turnsOf(engine);
+  if (times === 1) {
+    const known = setsOf(engine) === 1 || firedBySet(engine) !== undefined;
+    return known ? directionOf(engine, sameBox(engine, 'top', index, 'gap') + 1) : undefined;
+  }
+  if (setsOf(engine) !== 1 || times !== cylindersOf(engine)) return undefined;
+  const order = times === 2 ? [1, 2] : fromFirst(engine.firingOrder);
   const turn = order.indexOf(index + 1);
-  return turn < 0 ? undefined : (turn * 360) / lobes;
+  return turn < 0 ? undefined : (turn * 360) / (engine.figures.lobes ?? 1);
 }
 
 /**
@@ -27,8 +34,8 @@ function lobeOf(engine: Engine, index: number): number | undefined {
 export function placeOnDisc(engine: Engine, index: number): number | undefined {
   if (index === 0) return undefined;
   const direction = sharesSets(engine)
-    ? lobeOf(engine, index)
-    : engine.figures[`set-${String(index + 1)}` as keyof Engine['figures']];
+    ? sharedPlace(engine, index)
+    : directionOf(engine, index + 1);
   if (direction === undefined) return undefined;
   const turned = (direction / (engine.figures['speed-ratio'] ?? 1)) % 360;
   return Number(turned.toFixed(6));

@@ -1,6 +1,6 @@
 import { firedByEach, inGroups, orderText } from '../frame/text/order.ts';
 import { boxName, cylindersOf, perOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
-import type { StepReading } from './steps.ts';
+import { steps, type StepId, type StepReading } from './steps.ts';
 
 /** The order in which the cylinders fire, begun at cylinder 1, as sets and leads are counted. */
 export function fromFirst(order: readonly number[]): readonly number[] {
@@ -51,6 +51,20 @@ export function firedByBox(
 /** At which of the cylinders that a set fires the piston is read, which comes to each of their tops. */
 export const readAtWords = ({ judging }: StepReading, fired: readonly number[]): string =>
   judging === 'timing' ? `, read at cylinder ${String(fired[0]!)}` : '';
+
+/**
+ * The box of another step that stands for the same part as a box of a step: the set that fires a
+ * cylinder, or the cylinder at which a set is read.
+ */
+export function sameBox(engine: Engine, id: StepId, index: number, other: StepId): number {
+  const bySet = (step: StepId): boolean => perOf(steps[step].reading!, engine) === 'Set';
+  if (!sharesSets(engine) || bySet(id) === bySet(other)) return index;
+  const fired = setsOf(engine) === 1 ? [allOf(engine)] : (firedBySet(engine) ?? []);
+  const there = bySet(id)
+    ? (fired[index]?.[0] ?? 0) - 1
+    : fired.findIndex((group) => group.includes(index + 1));
+  return there < 0 ? index : there;
+}
 
 /** A box with the cylinders that it stands for: "Set 1 (cylinders 1, 4)". */
 export function boxTitle(reading: StepReading, index: number, engine: Engine): string {

@@ -1,5 +1,5 @@
 import { listed } from '../maths/numeric/listed.ts';
-import { boxName, setsOf, turnsOf } from './model.ts';
+import { boxName, perOf, setsOf, turnsOf } from './model.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import {
@@ -168,7 +168,7 @@ function otherWay({ engine, reading, tolerance }: Case, { move, errors, middle }
   const [here, there] = [out(errors), out(middle.errors)];
   if (there.length <= here.length) return [];
   return [
-    `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then the sets of ${listed(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
+    `The calculator “Setting several cylinders from one plate” goes another way to the same end: it turns the plate ${say(middle.move)} ${middle.move > 0 ? 'earlier' : 'later'}, to the middle of the earliest and the latest, and then ${perOf(reading, engine) === 'Set' ? '' : 'the sets of '}${listed(there)} are still to be moved. Here ${here.length === 1 ? 'one set is' : `${String(here.length)} sets are`} moved and not ${String(there.length)}, since each set that is moved changes its gap.`,
   ];
 }
 

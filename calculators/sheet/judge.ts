@@ -24,16 +24,18 @@ import {
   type Judgement,
   type Verdict,
 } from './judge-words.ts';
+import { sameBox } from './firing-order.ts';
 import { leadWords } from './leads.ts';
 import { roundsOf } from './log.ts';
 import {
-  boxName,
   boxesOf,
+  boxName,
   cylindersOf,
-  setsOf,
-  entriesOf,
   type Engine,
+  entriesOf,
   type Entry,
+  setsOf,
+  turnsOf,
 } from './model.ts';
 import { outdatedAt, standingAfter } from './outdated.ts';
 import { directionsOf, setKeys } from './sets.ts';
@@ -144,7 +146,7 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
       : order.find(
           (by) =>
             steps[id].measuredBy?.includes(by) &&
-            judge(engine, by, 'mm').rows[i]?.result === 'fail',
+            judge(engine, by, 'mm').rows[sameBox(engine, id, i, by)]?.result === 'fail',
         ),
   );
   if (unsure.every((by) => by === undefined)) return judged;
@@ -154,7 +156,7 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
     const { title, reading } = steps[by];
     return {
       result: 'unjudged',
-      words: `not judged: ${boxName(reading!, i, engine).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
+      words: `not judged: ${boxName(reading!, sameBox(engine, id, i, by), engine).toLowerCase()} is still to be corrected at “${title}”. That first, then read this one anew.`,
     };
   });
   return { rows, whole: [], missing: judged.missing };
@@ -276,7 +278,7 @@ export function judge(engine: Engine, id: StepId, lengths: LengthDisplay): Judge
     old.includes(i)
       ? {
           result: 'unjudged',
-          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again${reading!.movesOne ? ', or say that only the other’s set was moved' : ''}.`,
+          words: `not judged: ${showReading(entries[i]!, reading!, lengths)} was read before the last change. ${reading!.movesAll!} Read this one again${reading!.movesOne && turnsOf(engine) === 1 ? ', or say that only the other’s set was moved' : ''}.`,
         }
       : row,
   );

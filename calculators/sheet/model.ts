@@ -137,11 +137,12 @@ export const setsOf = (engine: Counted): number =>
 /** Whether a set of points fires more than one cylinder. */
 export const sharesSets = (engine: Counted): boolean => setsOf(engine) < cylindersOf(engine);
 
-/** How many times a set fires in one turn of its cam, each time others of its cylinders: by as many lobes. */
+/** How many times a set fires in one turn of the crank, each time others of its cylinders: by lobes of their own. */
 export function turnsOf(engine: Counted): number {
   const each = firedByEach(cylindersOf(engine), setsOf(engine));
-  const { lobes = 1 } = engine.figures;
-  return each > 1 && each % lobes === 0 ? lobes : 1;
+  const { lobes = 1, 'speed-ratio': ratio = 1 } = engine.figures;
+  const times = lobes * ratio;
+  return each > 1 && times > 1 && each % times === 0 ? times : 1;
 }
 
 /** Whether a step is read for each set; where lobes of their own fire its cylinders, each has a timing. */

@@ -2,7 +2,7 @@ import { listed } from '../maths/numeric/listed.ts';
 import { addNote } from './edit-log.ts';
 import { confirmOne } from './set-entry.ts';
 import { lastAt, readingsAt } from './log.ts';
-import { boxName, boxesOf, type Engine } from './model.ts';
+import { boxName, boxesOf, turnsOf, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
 import { steps, type StepId } from './steps.ts';
 
@@ -17,7 +17,8 @@ export interface MovedOrNot {
  * was turned, the one plate or those sets alone, only the reader knows. Nothing where all is clear.
  */
 export function movedOrNot(engine: Engine, id: StepId): MovedOrNot | undefined {
-  if (steps[id].reading?.movesOne !== true) return undefined;
+  // Cylinders of one set move with it, whichever was read.
+  if (steps[id].reading?.movesOne !== true || turnsOf(engine) > 1) return undefined;
   const before = outdatedAt(engine, id);
   if (before.length === 0) return undefined;
   const since = Math.min(...before.map((i) => lastAt(engine, id, i)?.clock ?? 0));

@@ -133,7 +133,7 @@ export const plug: Action = {
 export const leads: Action = {
   id: 'leads',
   cause: 'Leads swapped: the spark comes to a cylinder whose piston is elsewhere',
-  act: 'Follow each lead from its coil to the plug of the same cylinder, and each coil’s wire to its own set. The sheet prints the leads in firing order. Turn forwards to each set’s opening: the piston of that cylinder must be just below its top. The two leads of one coil may be changed over without harm.',
+  act: 'Follow each lead from its coil to the plug of the same cylinder, and each coil’s wire to its own set. The sheet prints the leads in firing order. Turn forwards to each set’s opening: the piston of that cylinder must be just below its top. The two leads of one coil may be changed over without harm. Where all leads are right, the spark itself comes at a wrong place: see to the rotor’s key and taper, then to cam and plate.',
   step: 'leads',
   article: 'setting-several-cylinders',
 };

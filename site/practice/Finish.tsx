@@ -1,7 +1,7 @@
 import { h } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
-import { displayUnit, fromShown } from '../../calculators/frame/text/units.ts';
+import { displayUnit, fromShown, toShown } from '../../calculators/frame/text/units.ts';
 import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
 
@@ -26,11 +26,21 @@ export function Finish({ task, finish }: Props) {
   const { unit, cylinders } = tasks[task];
   const shown = displayUnit(unit === 'none' ? 'deg' : unit, useLengths()) as keyof typeof SPREADS;
   const [largest, example] = SPREADS[shown];
+  const was = useRef(shown);
+  // What was typed in the lengths of before stays the same length.
+  useEffect(() => {
+    const spread = typed(text);
+    if (was.current !== shown && spread !== undefined && Number.isFinite(spread)) {
+      setText(String(Number(toShown(fromShown(spread, was.current), shown).toPrecision(4))));
+    }
+    was.current = shown;
+    setProblem('');
+  }, [shown]);
   const reckon = (): void => {
     const spread = typed(text);
     if (spread !== undefined && !(spread >= 0 && spread <= largest)) {
       setProblem(
-        `A ± is a figure from 0 to ${largest}, such as ${example}. Correct it, or leave the box empty.`,
+        `A ± is a figure in ${NAMES[shown]} from 0 to ${largest}, without its unit, such as ${example}. Correct it, or leave the box empty.`,
       );
       return;
     }
@@ -70,7 +80,10 @@ export function Finish({ task, finish }: Props) {
             value={text}
             aria-invalid={problem !== ''}
             aria-describedby={problem === '' ? undefined : 'finish-problem'}
-            onInput={(event) => setText(event.currentTarget.value)}
+            onInput={(event) => {
+              setText(event.currentTarget.value);
+              setProblem('');
+            }}
           />
         </label>
       )}

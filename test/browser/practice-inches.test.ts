@@ -68,14 +68,17 @@ it('the choice of lengths on the bench is the reader’s everywhere, and a ± in
   await visit({ path: 'practice/?engine=7&task=float' }, async (page) => {
     await page.locator('[data-practice][data-ready]').waitFor();
     await page.locator('.chosen > summary').click();
+    const box = page.locator('input[name="spread"]');
+    await box.fill('0.5');
     await page.locator('select[name="lengths"]').selectOption('in');
+    await expect.poll(() => box.inputValue()).toBe('0.01969');
     await expect.poll(() => page.evaluate((key) => localStorage.getItem(key), KEY)).toBe('in');
     const spread = page.getByRole('textbox', { name: /How sure are you\?.*inches/ });
     await spread.fill('20');
     await page.getByRole('button', { name: 'Show the truth' }).click();
     await expect
       .poll(() => page.locator('#finish-problem').innerText())
-      .toMatch(/from 0 to 0\.8, such as 0\.02/);
+      .toMatch(/in inches from 0 to 0\.8, without its unit, such as 0\.02/);
     await spread.fill('0.5');
     await page.getByRole('button', { name: 'Show the truth' }).click();
     await expect

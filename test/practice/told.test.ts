@@ -108,6 +108,8 @@ describe('what it tells of the timing', () => {
     const fitted = { inHole: 'indicator', zero: engine.hidden.rodPlay / 2 } as const;
     const [none, another] = ['No indicator stood in the plug hole', 'stands at another travel'];
     expect(told(engine, { crank: far })).toContain(none);
+    // Nothing leans that is not fitted.
+    expect(told(loose('figure'), { crank: far, upright: false })).not.toContain('leaned');
     expect(told(engine, { ...fitted, crank: far })).toContain(another);
     expect(told(engine, { ...fitted, crank: aim })).not.toContain(another);
     expect(told(engine, { crank: aim })).not.toContain(none);

@@ -17,6 +17,7 @@ import {
   newEngine,
   type Engine,
 } from '../../calculators/sheet/model.ts';
+import { movedOrNot } from '../../calculators/sheet/unmoved.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { directionsOf, setEven } from '../../calculators/sheet/sets.ts';
 import { hasStep, steps, type StepId } from '../../calculators/sheet/steps.ts';
@@ -332,12 +333,48 @@ describe('the timing of cylinders that one set fires by lobes of their own', () 
     );
   });
 
+  // Four lobes of a cam at half speed pass as often as two at crank speed; two at half speed pass once.
+  it('goes by how often lobes pass, and not by how many there are', () => {
+    const at = (lobes: number, ratio: number): Engine =>
+      setFigure(setFigure(twin, 'lobes', lobes), 'speed-ratio', ratio);
+    expect(boxesOf(at(4, 0.5), 'timing')).toBe(2);
+    expect(boxesOf(at(2, 0.5), 'timing')).toBe(1);
+  });
+
+  it('is moved at both by the one set: there is no other that was not, and a gap that is out is of both', () => {
+    const limits = { gap: 0.35, 'gap-tolerance': 0.03 };
+    const gapped = { ...twin, figures: { ...twin.figures, ...limits } };
+    const out = [2.5, 2.5].reduce(
+      (so, value, i) => setEntry(so, 'timing', 'found', i, value),
+      setEntry(gapped, 'gap', 'found', 0, 0.28),
+    );
+    const words = judge(out, 'timing', 'mm').rows.map((row) => row.words);
+    expect(words).toEqual([
+      expect.stringContaining('set 1 is still to be corrected'),
+      expect.stringContaining('set 1 is still to be corrected'),
+    ]);
+    const again = setEntry(read(3.25, 2.5), 'timing', 'left', 0, 2.5);
+    expect(movedOrNot(again, 'timing')).toBeUndefined();
+    expect(judge(again, 'timing', 'mm').rows[1]!.words).toMatch(/Read this one again\.$/);
+  });
+
   it('has the tops of both on one disc, half a turn apart', () => {
     const box = { kind: 'reading', step: 'top', moment: 'found', index: 1 } as const;
     const at = (shown: string): unknown => enter(twin, box, shown, how).readings.top?.found[1];
     expect(at('180.3')).toBeCloseTo(0.3, 9);
     expect(at('120.2')).toBeUndefined();
   });
+});
+
+it('a cylinder that shares its set is looked for where that set stands', () => {
+  const pairs = setFigure(setFigure(told(paired, '1+2-3+4'), 'set-2', 180), 'cylinders', 4);
+  const top = (index: number, shown: string): unknown =>
+    enter(pairs, { kind: 'reading', step: 'top', moment: 'found', index }, shown, how).readings.top
+      ?.found[index];
+  expect(top(1, '0.2')).toBeCloseTo(0.2, 9);
+  expect(top(2, '180.4')).toBeCloseTo(0.4, 9);
+  expect(top(3, '179.9')).toBeCloseTo(-0.1, 9);
+  expect(top(1, '180.4')).toBeUndefined();
 });
 
 it('of a coil with two leads the step says that it sparks at the bottom too', () => {
