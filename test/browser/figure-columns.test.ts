@@ -4,8 +4,8 @@ import { pageFiles, pathOf } from './support/built.ts';
 import { visit } from './support/page.ts';
 
 const articles = pageFiles.filter((file) => /^articles\/[^/]+\/index\.html$/.test(file));
-/** The least width with two columns, the most with pictures that are pushed sideways, and a tablet's. */
-const WIDTHS = [640, 750, 768];
+/** The least width with two columns, one at which two pictures just fit, the most with pictures that are pushed sideways, and a tablet's. */
+const WIDTHS = [640, 720, 750, 768];
 const height = 1024;
 /** How far a figure may go on below its last box or its last picture, px: a fifth of the screen. */
 const BARE = 205;
@@ -45,6 +45,9 @@ const columnsOf = (page: Page) =>
         misled:
           figure.querySelector('.sideways')!.checkVisibility() !==
           strip.scrollWidth > strip.clientWidth + 1,
+        // Nobody pushes a picture for a few letters that are cut from its edge.
+        sliver:
+          strip.scrollWidth > strip.clientWidth + 1 && strip.scrollWidth < strip.clientWidth + 60,
         // A figure and its unit stand whole in their box.
         cut: [...figure.querySelectorAll<HTMLInputElement>('.field-box input')].some(
           (input) => input.scrollWidth > input.clientWidth + 1,
@@ -61,7 +64,8 @@ it.each(articles)('%s: on a tablet no figure leaves a column bare', (file) =>
       await page.setViewportSize({ width, height });
       const columns = await columnsOf(page);
       const wrong = columns.filter(
-        ({ bare, cut, laps, misled, wide }) => bare > BARE || cut || laps || misled || !wide,
+        ({ bare, cut, laps, misled, sliver, wide }) =>
+          bare > BARE || cut || laps || misled || sliver || !wide,
       );
       expect(wrong, String(width)).toEqual([]);
     }
