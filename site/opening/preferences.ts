@@ -4,8 +4,12 @@ import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 export const KEY = 'gudgeon.lengths';
 const CHANGED = 'gudgeon:lengths';
 
-/** The remembered length display. Storage may be forbidden; then mm, for this page only. */
+/** A choice that the browser did not keep: it holds for this page. */
+let unkept: LengthDisplay | undefined;
+
+/** The remembered length display. Storage may be forbidden; then what was chosen on this page, or mm. */
 export function rememberedLengths(): LengthDisplay {
+  if (unkept !== undefined) return unkept;
   try {
     return localStorage.getItem(KEY) === 'in' ? 'in' : 'mm';
   } catch {
@@ -37,8 +41,9 @@ export function followLengths(): void {
 export function rememberLengths(lengths: LengthDisplay): void {
   try {
     localStorage.setItem(KEY, lengths);
+    unkept = undefined;
   } catch {
-    // Storage is full or forbidden: the choice still holds for this page.
+    unkept = lengths;
   }
   markPage(lengths);
   window.dispatchEvent(new CustomEvent<LengthDisplay>(CHANGED, { detail: lengths }));
@@ -51,6 +56,7 @@ export function watchLengths(callback: (lengths: LengthDisplay) => void): () => 
   };
   const elsewhere = (event: StorageEvent): void => {
     if (event.key !== KEY) return;
+    unkept = undefined;
     markPage(rememberedLengths());
     callback(rememberedLengths());
   };

@@ -24,7 +24,7 @@ import {
 } from '../../calculators/sheet/model.ts';
 import { concerned, jobOf, progressOf, stateTold } from '../../calculators/sheet/progress.ts';
 import { readingDigits } from '../../calculators/sheet/step-units.ts';
-import { order, steps, type StepReading } from '../../calculators/sheet/steps.ts';
+import { order, steps, type StepId, type StepReading } from '../../calculators/sheet/steps.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -83,6 +83,13 @@ function Figures({ engine, lengths, every }: Props) {
 
 /** What a step is set to, with a line for the pen where the sheet has no figure. */
 const forPen = (target = ''): string => target.replaceAll(NO_FIGURE, '____');
+
+/** The same in the room of its column. */
+function toWords(engine: Engine, id: StepId, lengths: LengthDisplay): string {
+  const { earth } = engine.figures;
+  if (id === 'polarity') return earth === undefined ? '' : `${earth === 0 ? '−' : '+'} to points`;
+  return steps[id].reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : '';
+}
 
 /** The unit of a step's boxes, and what their numbers count where they are not cylinders. */
 const countedIn = (engine: Engine, reading: StepReading, lengths: LengthDisplay): string =>
@@ -150,11 +157,7 @@ function Steps({ engine, lengths, every }: Props) {
                 {number + 1}. {title}
                 {reading ? <span> ({countedIn(engine, reading, lengths)})</span> : null}
               </th>
-              <td>
-                {reading || id === 'fuel' || id === 'polarity'
-                  ? forPen(targetWords(engine, id, lengths))
-                  : ''}
-              </td>
+              <td>{toWords(engine, id, lengths)}</td>
               {reading ? (
                 cylinders.slice(0, boxesOf(engine, id)).map((i) => [
                   <td class="pen" key={`found ${String(i)}`}>
