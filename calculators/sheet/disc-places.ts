@@ -1,4 +1,4 @@
-import { firedBySet, fromFirst, sameBox } from './firing-order.ts';
+import { fromFirst, groupsOf, sameBox } from './firing-order.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { cylindersOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 
@@ -18,7 +18,7 @@ const directionOf = ({ figures }: Engine, set: number): number | undefined =>
 function sharedPlace(engine: Engine, index: number): number | undefined {
   const times = turnsOf(engine);
   if (times === 1) {
-    const known = setsOf(engine) === 1 || firedBySet(engine) !== undefined;
+    const known = groupsOf(engine) !== undefined;
     return known ? directionOf(engine, sameBox(engine, 'top', index, 'gap') + 1) : undefined;
   }
   if (setsOf(engine) !== 1 || times !== cylindersOf(engine)) return undefined;

@@ -37,6 +37,10 @@ export function firedBySet(engine: Engine): readonly (readonly number[])[] | und
 const allOf = (engine: Engine): readonly number[] =>
   Array.from({ length: cylindersOf(engine) }, (_, i) => i + 1);
 
+/** The same, where one set fires all of them, in whatever order. */
+export const groupsOf = (engine: Engine): readonly (readonly number[])[] | undefined =>
+  setsOf(engine) === 1 ? [allOf(engine)] : firedBySet(engine);
+
 /** The cylinders that a box of a set stands for, where one set fires several and the sheet says which. */
 export function firedByBox(
   reading: StepReading,
@@ -44,8 +48,7 @@ export function firedByBox(
   engine: Engine,
 ): readonly number[] | undefined {
   if (perOf(reading, engine) !== 'Set' || !sharesSets(engine)) return undefined;
-  // One set fires them all, in whatever order.
-  return setsOf(engine) === 1 ? allOf(engine) : firedBySet(engine)?.[index];
+  return groupsOf(engine)?.[index];
 }
 
 /** At which of the cylinders that a set fires the piston is read, which comes to each of their tops. */
@@ -59,7 +62,7 @@ export const readAtWords = ({ judging }: StepReading, fired: readonly number[]):
 export function sameBox(engine: Engine, id: StepId, index: number, other: StepId): number {
   const bySet = (step: StepId): boolean => perOf(steps[step].reading!, engine) === 'Set';
   if (!sharesSets(engine) || bySet(id) === bySet(other)) return index;
-  const fired = setsOf(engine) === 1 ? [allOf(engine)] : (firedBySet(engine) ?? []);
+  const fired = groupsOf(engine) ?? [];
   const there = bySet(id)
     ? (fired[index]?.[0] ?? 0) - 1
     : fired.findIndex((group) => group.includes(index + 1));

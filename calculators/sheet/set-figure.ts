@@ -13,6 +13,14 @@ import { put, readingOf, withReading } from './readings.ts';
 import { order, steps } from './steps.ts';
 import { forget, without } from './unread.ts';
 
+/** What says how many cylinders fire, and how many of them at once. */
+const countsFirings: ReadonlySet<FigureKey> = new Set([
+  'cylinders',
+  'sets',
+  'lobes',
+  'speed-ratio',
+]);
+
 /** The firing order again, by the cylinders and sets that the sheet has now, as it was written before. */
 function fitOrder(engine: Engine, before = engine): Engine {
   // By one set all are fired, in whatever order they were named.
@@ -96,7 +104,7 @@ export function setFigure(
   const others = without(engine.figures, key);
   const figures = value === undefined ? others : { ...others, [key]: value };
   const moved = { ...engine, figures };
-  if (key === 'cylinders' || key === 'sets' || key === 'lobes') return fitOrder(moved, engine);
+  if (countsFirings.has(key)) return fitOrder(moved, engine);
   const entered = key === 'stroke' || key === 'rod' || key === 'offset' ? fitTravels(moved) : moved;
   // Another stroke, rod, offset or bore is another engine to those who measured on it.
   if (!isMeasured(key) || engine.figures[key] === undefined) return entered;

@@ -1,12 +1,10 @@
-import { showFigure } from '../../calculators/frame/text/format.ts';
 import { units } from '../../calculators/frame/text/units.ts';
 import type { Act, Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
-import { DIAL_RANGE } from '../../calculators/practice/instruments.ts';
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
-import { signed } from './words.ts';
+import { dialFigure, signed } from './words.ts';
 
 interface Props {
   readonly engine: Engine;
@@ -17,8 +15,6 @@ interface Props {
 /** The note pad: readings as they stood. */
 export function Pad({ engine, bench, act }: Props) {
   const lengths = useLengths();
-  const onDial = (reading: number) =>
-    showFigure(reading, 'mm', 2, lengths, undefined, { among: [DIAL_RANGE] });
   const several = engine.card.cylinders > 1;
   const points = hasPoints(engine.task);
   const opposite = engine.task === 'disc';
@@ -34,7 +30,7 @@ export function Pad({ engine, bench, act }: Props) {
             <thead>
               <tr>
                 {several && <th scope="col">Cyl.</th>}
-                <th scope="col">Dial, {units[onDial(0).unit].label}</th>
+                <th scope="col">Dial, {units[dialFigure(0, lengths).unit].label}</th>
                 {opposite ? (
                   <>
                     <th scope="col">A, °</th>
@@ -54,7 +50,7 @@ export function Pad({ engine, bench, act }: Props) {
               {bench.notes.map((note, index) => (
                 <tr key={index}>
                   {several && <td>{note.cylinder + 1}</td>}
-                  <td>{note.dial === undefined ? '–' : onDial(note.dial).figure}</td>
+                  <td>{note.dial === undefined ? '–' : dialFigure(note.dial, lengths).figure}</td>
                   <td class="figure">{signed(note.disc, 2)}</td>
                   {note.opposite !== undefined && (
                     <td class="figure">{signed(note.opposite, 2)}</td>

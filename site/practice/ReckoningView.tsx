@@ -11,6 +11,7 @@ import { writeAddress } from './address.ts';
 import type { Places } from './places.ts';
 import { useLengths } from './lengths.ts';
 import { Press } from './Press.tsx';
+import { withSign } from './words.ts';
 
 interface Props {
   readonly task: TaskName;
@@ -43,8 +44,6 @@ function Truths({
   const over = units[shownUnit(among, unit, lengths)].label;
   const figure = (value: number): string =>
     showFigure(value, unit, 2, lengths, undefined, { among }).figure;
-  const signed = (error: number): string =>
-    error > 0 && figure(error) !== figure(0) ? `+${figure(error)}` : figure(error);
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       <table class="reckoned">
@@ -77,7 +76,7 @@ function Truths({
               </td>
               <td class={right ? 'right' : 'not-right'}>
                 <span aria-hidden="true">{right ? '✓ ' : '✗ '}</span>
-                {signed(error)}
+                {withSign(error, figure)}
                 <span class="spoken">{right ? ', right' : ', out of tolerance'}</span>
               </td>
             </tr>

@@ -1,4 +1,10 @@
-import { fixed, showFixed } from '../../calculators/frame/text/format.ts';
+import {
+  fixed,
+  showFigure,
+  showFixed,
+  shownText,
+  type Shown,
+} from '../../calculators/frame/text/format.ts';
 import type { LengthDisplay } from '../../calculators/frame/text/units.ts';
 import type { Bench } from '../../calculators/practice/bench.ts';
 import type { Engine } from '../../calculators/practice/engine.ts';
@@ -11,10 +17,13 @@ import {
 import { hasPoints } from '../../calculators/practice/tasks.ts';
 
 /** With its sign; what is shown as nothing has none. */
-export function signed(value: number, decimals: number): string {
-  const text = fixed(value, decimals);
-  return value > 0 && text !== fixed(0, decimals) ? `+${text}` : text;
+export function withSign(value: number, show: (value: number) => string): string {
+  const text = show(value);
+  return value > 0 && text !== show(0) ? `+${text}` : text;
 }
+
+export const signed = (value: number, decimals: number): string =>
+  withSign(value, (figure) => fixed(figure, decimals));
 
 /**
  * A length with its unit.
@@ -28,18 +37,20 @@ export const length = (
   among: readonly number[] = [],
 ): string => showFixed(value, 'mm', decimals, lengths, among);
 
-/** What the indicator shows, or is to show: in one unit over its whole range. */
+/** A reading of the indicator: in one unit over its whole range. */
+export const dialFigure = (value: number, lengths: LengthDisplay): Shown =>
+  showFigure(value, 'mm', 2, lengths, undefined, { among: [DIAL_RANGE] });
+
+/** What the indicator shows, or is to show. */
 export const onDial = (value: number, lengths: LengthDisplay): string =>
-  length(value, lengths, 2, [DIAL_RANGE]);
+  shownText(dialFigure(value, lengths));
 
 /** A coarse step of what is moved, mm: what has not been moved is told in its unit. */
 const STEP = 0.5;
 
-/** A length by which something was moved, with its sign; what is shown as nothing has none. */
-export function moved(by: number, lengths: LengthDisplay): string {
-  const text = length(by, lengths, 2, [STEP]);
-  return by > 0 && text !== length(0, lengths, 2, [by, STEP]) ? `+${text}` : text;
-}
+/** A length by which something was moved, with its sign. */
+export const moved = (by: number, lengths: LengthDisplay): string =>
+  withSign(by, (figure) => length(figure, lengths, 2, [by, STEP]));
 
 /** What the disc shows, in words that need no sign. */
 export function discWords(angle: number): string {

@@ -339,6 +339,10 @@ describe('the timing of cylinders that one set fires by lobes of their own', () 
       setFigure(setFigure(twin, 'lobes', lobes), 'speed-ratio', ratio);
     expect(boxesOf(at(4, 0.5), 'timing')).toBe(2);
     expect(boxesOf(at(2, 0.5), 'timing')).toBe(1);
+    // By a cam at half speed two sets of two lobes fire pairs, which the order did not name.
+    const two = told(setFigure(setFigure(four, 'sets', 2), 'lobes', 2), '1-3-2-4');
+    expect(two.firingOrder).toEqual([1, 3, 2, 4]);
+    expect(setFigure(two, 'speed-ratio', 0.5).firingOrder).toEqual([]);
   });
 
   it('is moved at both by the one set: there is no other that was not, and a gap that is out is of both', () => {

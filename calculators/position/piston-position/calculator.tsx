@@ -23,7 +23,7 @@ import {
   travelBefore,
   type SliderCrank,
 } from '../../maths/crank/slider-crank.ts';
-import { onOther, otherCrank, rotorOf } from './other-engine.ts';
+import { onOther, otherCrank, rotorKey, rotorOf, type Rotors } from './other-engine.ts';
 import { Picture } from './Picture.tsx';
 import { restsOn } from './rests-on.ts';
 import { angleOtherwise, travelOtherwise } from './typed-otherwise.ts';
@@ -32,7 +32,7 @@ const figure = 'The figure you were given';
 
 function angleFrom(
   geometry: SliderCrank,
-  v: Parameters<typeof rotorOf>[0] & {
+  v: Rotors & {
     readonly from: string;
     readonly travel: number;
     readonly angle: number;
@@ -46,8 +46,8 @@ function angleFrom(
 }
 
 /** The inputs that tell the place. */
-const toldBy = (v: Parameters<typeof rotorOf>[0] & { readonly from: string }): readonly string[] =>
-  v.from === 'arc' ? ['arc', rotorOf(v) === v.rotor ? 'rotor' : 'given-rotor'] : [v.from];
+const toldBy = (v: Rotors & { readonly from: string }): readonly string[] =>
+  v.from === 'arc' ? ['arc', rotorKey(v)] : [v.from];
 
 /** A timing lies between bottom and top dead centre. */
 function assertBefore(geometry: SliderCrank, angle: number, told: readonly string[]): void {

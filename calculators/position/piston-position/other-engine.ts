@@ -7,15 +7,18 @@ interface Values {
   readonly 'given-offset': number;
 }
 
-interface Rotors {
+export interface Rotors {
   readonly given: string;
   readonly rotor: number;
   readonly 'given-rotor'?: number | undefined;
 }
 
-/** The rotor on which an arc was measured, mm across: the other engine's where it is said. */
-export const rotorOf = (v: Rotors): number =>
-  v.given === 'other' ? (v['given-rotor'] ?? v.rotor) : v.rotor;
+/** The input of the rotor on which an arc was measured: the other engine's where it is said. */
+export const rotorKey = (v: Omit<Rotors, 'rotor'>): 'rotor' | 'given-rotor' =>
+  v.given === 'other' && v['given-rotor'] !== undefined ? 'given-rotor' : 'rotor';
+
+/** That rotor, mm across. */
+export const rotorOf = (v: Rotors): number => v[rotorKey(v)] ?? v.rotor;
 
 const KEYS: Readonly<Record<string, string>> = {
   stroke: 'given-stroke',

@@ -1,3 +1,5 @@
+import { rotorKey } from './other-engine.ts';
+
 interface Given {
   readonly from: 'travel' | 'angle' | 'arc';
   readonly given: 'same' | 'other';
@@ -26,8 +28,8 @@ const other = ['given-stroke', 'given-rod', 'given-offset'] as const;
 /** The rotor that an arc was measured on: the other engine's counts once it is said. */
 const rotors: Keys = (v) => {
   if (v.from !== 'arc') return [];
-  if (v.given === 'same') return ['rotor'];
-  return v['given-rotor'] === undefined ? ['given-rotor', 'rotor'] : ['given-rotor'];
+  const counts = rotorKey(v);
+  return v.given === 'other' && counts === 'rotor' ? ['given-rotor', counts] : [counts];
 };
 
 /** The figure as it was told. An arc is told with its rotor. */
