@@ -8,6 +8,17 @@ const calculator = firingOrder as unknown as AnyCalculator;
 const resultsOf = (texts: Record<string, string>) =>
   evaluate(calculator, texts, { lengths: 'mm' }).results;
 
+// Law of propagation, JCGM 100:2008, 5.1.2: a top is two pins and two leans of half a degree each, so 1°;
+// the two intervals of a twin make up a turn, so that their difference moves by twice as much.
+it('tells the ± of each interval and of what they differ by', () => {
+  const given = { cylinders: '2', 'pin-1': '0', 'pin-2': '170', 'lean-1': '0', 'lean-2': '0' };
+  const { results, spreads } = evaluate(calculator, given, { lengths: 'mm' });
+  expect(results).toMatchObject({ interval: [190, 170], uneven: 20 });
+  expect(spreads['interval-1']).toBeCloseTo(1, 9);
+  expect(spreads['interval-2']).toBeCloseTo(1, 9);
+  expect(spreads.uneven).toBeCloseTo(2, 9);
+});
+
 /** The ways on from a crank whose pins stand so many degrees after the first. */
 function onwards(...pins: readonly number[]) {
   const texts = Object.fromEntries(pins.map((pin, i) => [`pin-${String(i + 1)}`, String(pin)]));

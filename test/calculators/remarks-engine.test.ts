@@ -232,6 +232,11 @@ describe('firing order', () => {
     expect(of(0, 90)).toMatch(/^It fires unevenly in the order .*Space the sets by these, never/m);
     // A pin at 178° comes to its top 182° after the first.
     expect(of(0, 178)).toMatch(/^It fires unevenly in the order 1-2: 182°, 178°\./m);
+    // Pins and leans to half a degree each: a top to 1°, and what two intervals differ by to 2°.
+    expect(of(0, 179)).toMatch(
+      /^By these readings it fires unevenly in the order 1-2: 181°, 179°\. That is within their ±/m,
+    );
+    expect(of(0, 179)).not.toMatch(/never evenly/);
   });
 
   // By the sums of unit arrows: at 180° the first order cancels and its couple does not, the second

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import {
   evenTops,
+  firingMoved,
   firingOf,
   lobeDirections,
   setDirections,
@@ -88,6 +89,22 @@ describe('the firing', () => {
         expect(Math.min(...intervals)).toBeGreaterThanOrEqual(0);
       }),
     );
+  });
+
+  it('keeps its order while a reading moves, also across the top of cylinder 1', () => {
+    const twinned = firingOf([0, 180, 0.05, 180]);
+    expect(twinned).toEqual({ order: [1, 3, 2, 4], intervals: [0.05, 179.95, 0, 180] });
+    const moved = firingMoved(twinned, [0, 180, 359.5, 179]);
+    expect(moved.order).toEqual([1, 3, 2, 4]);
+    moved.intervals.forEach((interval, k) =>
+      expect(interval).toBeCloseTo([-0.5, 180.5, -1, 181][k]!, 9),
+    );
+  });
+
+  it('tells a change of the longest interval less the shortest by its sign', () => {
+    expect(unevenness([120, 120, 120], [119, 120, 121])).toBe(2);
+    expect(unevenness([121, 120, 119], [119, 120, 121])).toBe(-2);
+    expect(unevenness([0, 360], [0.5, 359.5])).toBe(0);
   });
 
   it('is even where all that do not fire together are as far apart', () => {

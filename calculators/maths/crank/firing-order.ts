@@ -75,7 +75,11 @@ export interface Firing {
 /** Cylinders nearer to each other than this fire together, from one set; degrees of the crank. */
 export const TOGETHER = 0.1;
 
-/** The order of a two-stroke, which fires at every top. Those that fire together stand by number. */
+/**
+ * The order of a two-stroke, which fires at every top. Those that fire together stand by number.
+ *
+ * @param tops Degrees of the crank at which each cylinder is at its top, 0 ≤ top < 360.
+ */
 export function firingOf(tops: readonly number[]): Firing {
   // One that comes a hair before cylinder 1 fires with it, and not last of all.
   const at = tops.map((top) => (TURN - top < TOGETHER ? 0 : top));
@@ -85,6 +89,21 @@ export function firingOf(tops: readonly number[]): Firing {
     return (next === undefined ? TURN : at[next]!) - at[cylinder]!;
   });
   return { order: order.map((index) => index + 1), intervals };
+}
+
+/**
+ * The same firings with tops that were read a little otherwise: the order stands, and an interval of 0
+ * may fall below it, since the later of two that fire together may come first.
+ */
+export function firingMoved({ order, intervals }: Firing, tops: readonly number[]): Firing {
+  const top = (k: number): number => tops[order[k % order.length]! - 1]!;
+  return {
+    order,
+    intervals: intervals.map((interval, k) => {
+      const change = withinTurn(top(k + 1) - top(k) - interval);
+      return interval + (change > TURN / 2 ? change - TURN : change);
+    }),
+  };
 }
 
 /**
@@ -111,10 +130,17 @@ export const setDirections = (tops: readonly number[]): readonly number[] =>
 export const firedBySets = (tops: readonly number[]): readonly number[] =>
   setDirections(tops).map((set) => tops.filter((top) => areTogether(top, set)).length);
 
-/** Longest less shortest interval, degrees, those that fire together taken as one; 0 is even. */
-export function unevenness(intervals: readonly number[]): number {
-  const apart = intervals.filter((interval) => interval >= TOGETHER);
-  return Math.max(...apart) - Math.min(...apart);
+/**
+ * Longest less shortest interval, degrees, those that fire together taken as one; 0 is even.
+ *
+ * @param intervals As `firingOf` gives them, in degrees.
+ * @param moved The same, read a little otherwise: which is the longest stands, so that it may be less
+ * than nothing.
+ */
+export function unevenness(intervals: readonly number[], moved = intervals): number {
+  const apart = intervals.map((_, k) => k).filter((k) => intervals[k]! >= TOGETHER);
+  const byLength = apart.sort((a, b) => intervals[a]! - intervals[b]!);
+  return moved[byLength.at(-1)!]! - moved[byLength[0]!]!;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { defineCalculator } from '../../frame/define.ts';
-import { compute, type Computed, type Values } from './compute.ts';
+import { compute, decide, type Computed, type Values } from './compute.ts';
 import { folded, inputs } from './inputs.ts';
 import { onwards } from './onwards.ts';
 import { Picture } from './Picture.tsx';
@@ -58,6 +58,7 @@ export default defineCalculator({
     balanceFactor: 'factor',
     speed: 'rpm',
   },
+  decide,
   compute,
   remarks,
   onwards,

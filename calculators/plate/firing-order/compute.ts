@@ -1,7 +1,9 @@
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { bobWeight, pistonForce, shaking, type Throw } from '../../maths/crank/engine-balance.ts';
 import {
+  firingMoved,
   firingOf,
+  type Firing,
   lobeDirections,
   setDirections,
   TOGETHER,
@@ -34,16 +36,21 @@ export const sequenceOf = (order: readonly number[], intervals: readonly number[
       .join(''),
   );
 
-export function compute(v: Values): Computed {
+/** In which order they fire, and which interval is the longest, is decided by the readings as they are. */
+export const decide = (v: Values): Firing => firingOf(topAngles(v.pin, v.lean));
+
+/** @param decided The firings that the readings as they are lead to, while a ± moves one of them. */
+export function compute(v: Values, decided?: unknown): Computed {
   const tops = topAngles(v.pin, v.lean);
-  const { order, intervals } = firingOf(tops);
+  const asRead = (decided as Firing | undefined) ?? firingOf(tops);
+  const { order, intervals } = decided ? firingMoved(asRead, tops) : asRead;
   const pistons = pistonsOf(v);
   const factor = v.factor / 100;
   const shakes = shaking(throwsOf(v), pistons, factor);
   return {
     sequence: sequenceOf(order, intervals),
     sets: setDirections(tops).length,
-    uneven: unevenness(intervals),
+    uneven: unevenness(asRead.intervals, intervals),
     top: tops,
     set: tops,
     lobe: lobeDirections(tops),

@@ -36,7 +36,7 @@ function isRowAssumed(v: Values, { top }: Computed, { isAssumed }: Known): boole
   return !isByOrder(v) && assumed.length > 1 && new Set(assumed).size < assumed.length;
 }
 
-function ofTheIntervals(v: Values, computed: Computed): string {
+function ofTheIntervals(v: Values, computed: Computed, { spreads }: Known): string {
   const intervals = computed.interval as readonly number[];
   const order = orderFigure(computed.sequence as number);
   if (v.cylinders === 1) return 'One cylinder fires once a turn.';
@@ -45,8 +45,10 @@ function ofTheIntervals(v: Values, computed: Computed): string {
   if (apart.length === 1) {
     return `All cylinders fire together, once a turn. Order ${order}.`;
   }
-  return (computed.uneven as number) <= EVEN
-    ? `It fires evenly, every ${degrees(apart[0]!)}, in the order ${order}.`
+  const uneven = computed.uneven as number;
+  if (uneven <= EVEN) return `It fires evenly, every ${degrees(apart[0]!)}, in the order ${order}.`;
+  return uneven <= (spreads.uneven ?? 0)
+    ? `By these readings it fires unevenly in the order ${order}: ${said}. That is within their ±, which cannot tell it from even firing: find each top with the disc before you space the sets.`
     : `It fires unevenly in the order ${order}: ${said}. Space the sets by these, never evenly.`;
 }
 
@@ -75,7 +77,7 @@ const couldShare = (v: Values, { top }: Computed, how: 'together' | 'opposite'):
   );
 
 export const remarks = (v: Values, computed: Computed, known: Known): readonly Remark[] => [
-  { about: 'how evenly it fires', say: () => ofTheIntervals(v, computed) },
+  { about: 'how evenly it fires', say: () => ofTheIntervals(v, computed, known) },
   {
     about: 'whether the cylinders stand in a row',
     quiet: true,

@@ -27,7 +27,6 @@ export const results = {
     help: '0 fires evenly. Cylinders that fire together count as one.',
     lead: true,
     decimals: 1,
-    jumps: true,
   },
   primary: {
     label: 'Primary force, at most',
@@ -74,7 +73,6 @@ export const results = {
     help: 'Crank degrees to the next firing. 0 where two fire together.',
     table: firings,
     decimals: 1,
-    jumps: true,
   },
   'primary-left': {
     label: 'Primary force left',
