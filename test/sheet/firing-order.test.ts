@@ -284,6 +284,12 @@ describe('one cam with a lobe for each cylinder of a set', () => {
     expect(orderWords(told(twin, '1-2'))).toBe('1-2');
     expect(leadWords(told(twin, '1-2'))).toBe('Leads in firing order: set 1 fires plugs 1 and 2');
     expect(told(twin, '1+2').firingOrder).toEqual([]);
+    const asRead = (order: string) => readOrder(twin, order, how).problem;
+    expect(asRead('1 + 2')).toMatch(
+      /^“1 \+ 2” joins cylinders that fire together, and by its lobes the cam opens each set 2 times a turn/,
+    );
+    expect(asRead('1+2')).toContain('Type 1-2, or correct the lobes');
+    expect(asRead('1+3')).toMatch(/names cylinder 3/);
     // Told before the lobes were.
     const early = told(setFigure(twin, 'lobes', undefined), '1-2');
     expect(orderWords(setFigure(early, 'lobes', 2))).toBe('1-2');
