@@ -3,6 +3,7 @@ import { fieldUnit, type Ranged } from '../frame/field/field-unit.ts';
 import { fixed, withUnit } from '../frame/text/format.ts';
 import { numberAndUnit, parse, quote, withoutMarks } from '../frame/field/parse.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
+import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import { positionAt, timingAt } from '../maths/plate/plate-setting.ts';
 import { sheetFigures } from './figures.ts';
 import { crankFigures, sliderCrankOf } from './geometry.ts';
@@ -29,18 +30,17 @@ function placeAt(engine: Engine, angle: number): number | undefined {
 }
 
 /**
- * What is said of degrees that were typed where the place of the piston is a length: the length they
- * come to, or what gives it, and how they are set where it cannot be known. Nothing of any other text.
+ * What so many degrees are where the place of the piston is a length: the length that they come to, or
+ * what gives it, and how they are set where it cannot be known. Nothing where they come to no such place.
  */
-export function ofDegrees(
+function asLength(
   engine: Engine,
   spec: Ranged,
-  kept: string,
+  angle: number,
   lengths: LengthDisplay,
 ): string | undefined {
-  const angle = degreesIn(withoutMarks(kept));
-  if (angle === undefined) return undefined;
-  const is = `${quote(kept)} is an angle, and this box takes a length.`;
+  const degrees = (amount: number): string =>
+    withUnit(String(Number(fixed(amount, 2))), 'deg').trim();
   const unit = fieldUnit(spec, lengths);
   const show = (place: number): string => signedAmount(place, unit, spec.step!);
   const missing = crankFigures.filter((key) => engine.figures[key] === undefined);
@@ -48,7 +48,7 @@ export function ofDegrees(
     const place = placeAt(engine, angle);
     return place === undefined || place < spec.min || place > spec.max
       ? undefined
-      : `${is} On the stroke and rod in the sheet it is ${show(place)}: type “${show(place)}”.`;
+      : `On the stroke and rod in the sheet ${degrees(angle)} is ${show(place)}: type “${show(place)}”.`;
   }
   const { stroke } = engine.figures;
   const between =
@@ -63,21 +63,41 @@ export function ofDegrees(
       ? ` A rod of ${RODS.join(' to ')} strokes, as most are (common practice), puts it from ${show(short)} to ${show(long)}.`
       : '';
   const labels = listed(missing.map((key) => `“${sheetFigures[key].label}”`));
-  const at = `${withUnit(String(Number(fixed(Math.abs(angle), 2))), 'deg')} ${angle < 0 ? 'after' : 'before'} it`;
-  return `${is} With ${labels} in the sheet the length is offered here; the calculator Piston position turns it too.${about} Without, set the points by a degree disc, zeroed on the true top, to open at ${at}: that needs no rod. Write the degrees in the notes; nothing is judged against them here.`;
+  const at = `${degrees(Math.abs(angle))} ${angle < 0 ? 'after' : 'before'} it`;
+  return `With ${labels} in the sheet the length is offered here; the calculator Piston position turns it too.${about} Without, set the points by a degree disc, zeroed on the true top, to open at ${at}: that needs no rod. Write the degrees in the notes; nothing is judged against them here.`;
+}
+
+/** What is said of degrees that were typed where the place of the piston is a length. Nothing of any other text. */
+export function ofDegrees(
+  engine: Engine,
+  spec: Ranged,
+  kept: string,
+  lengths: LengthDisplay,
+): string | undefined {
+  const angle = degreesIn(withoutMarks(kept));
+  const length = angle === undefined ? undefined : asLength(engine, spec, angle, lengths);
+  return length && `${quote(kept)} is an angle, and this box takes a length. ${length}`;
 }
 
 /** Further down than this such engines do not fire, common practice, mm. */
 const DEEPEST = 10;
 
-/** What is said of a refused bare figure that is too large for millimetres: it may be degrees without their sign. */
-export function degreesMeant(typed: string): string | undefined {
+/** What is said of a bare figure that is too large for millimetres: it may be degrees without their sign. */
+export function degreesMeant(
+  engine: Engine,
+  spec: Ranged,
+  typed: string,
+  lengths: LengthDisplay,
+): string | undefined {
   const value = numberAndUnit(typed)?.unit === '' ? Number(typed.replace(',', '.')) : NaN;
-  return value > DEEPEST ? `If the note means degrees, type “${typed}°”.` : undefined;
+  if (!(value > DEEPEST && value <= EARLIEST_SPARK)) return undefined;
+  const length = asLength(engine, spec, value, lengths);
+  return length && `Does the note mean degrees? ${length}`;
 }
 
 /** What speaks against a bare figure that puts the piston deep: degrees are often noted without their sign. */
 export function maybeDegrees(
+  engine: Engine,
   spec: Ranged,
   value: number,
   kept: string,
@@ -87,5 +107,6 @@ export function maybeDegrees(
   if (value <= DEEPEST || fieldUnit(spec, lengths) !== 'mm' || numberAndUnit(typed)?.unit !== '') {
     return undefined;
   }
-  return `Read as ${typed} mm, further down than such engines fire. If the note means degrees, type “${typed}°”. If it is right, type “${typed} mm”.`;
+  const degrees = degreesMeant(engine, spec, typed, lengths);
+  return `Read as ${typed} mm, further down than such engines fire. ${degrees === undefined ? '' : `${degrees} `}If it is millimetres, type “${typed} mm”.`;
 }

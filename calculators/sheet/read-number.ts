@@ -138,7 +138,7 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
       ? doubtOf(spec, value, text, how.lengths, known)
       : undefined;
   const deep = (value: number): string | undefined =>
-    isTravel(box) ? maybeDegrees(spec, value, text, how.lengths) : undefined;
+    isTravel(box) ? maybeDegrees(engine, spec, value, text, how.lengths) : undefined;
   const atOdds = (value: number): string | undefined => {
     if (box.kind !== 'figure') return undefined;
     const said = besideOthers({ ...engine.figures, [box.key]: value }, box.key);

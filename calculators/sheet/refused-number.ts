@@ -102,7 +102,7 @@ export function inFull(
   }
   const share = box.kind === 'figure' ? shareOf(engine, box.key, spec, typed, how) : undefined;
   if (share !== undefined) return share;
-  const degrees = isTravel(box) ? degreesMeant(typed) : undefined;
+  const degrees = isTravel(box) ? degreesMeant(engine, spec, typed, how.lengths) : undefined;
   if (degrees !== undefined) return `${problem} ${degrees}`;
   const stamped = asStamped(spec, kept);
   if (stamped !== undefined) return problem.includes(stamped) ? problem : `${problem} ${stamped}`;

@@ -73,7 +73,18 @@ it('a bare figure deeper than engines fire is asked about: degrees lose their si
   const engine = setFigure(setFigure(newEngine('a', 'A'), 'stroke', 58), 'rod', 110);
   const doubt = (text: string, lengths: LengthDisplay = 'mm') =>
     readNumber(engine, { kind: 'figure', key: 'target' }, text, { lengths }).doubt;
-  expect(offeredIn(doubt('22')!)).toEqual(['22°', '22 mm']);
+  // What is offered is taken: the length that the degrees come to, on this stroke and rod.
+  const [length, asTyped] = offeredIn(doubt('22')!);
+  expect(asTyped).toBe('22 mm');
+  expect(parseFloat(length!)).toBeCloseTo(below(58, 110, 22), 2);
+  const taken = readNumber(engine, target, length!, { lengths: 'mm' });
+  expect([taken.problem, taken.doubt]).toEqual([undefined, undefined]);
+  // No engine fires so early, and without a rod no degrees are a length.
+  expect(offeredIn(doubt('55')!)).toEqual(['55 mm']);
+  const unknown = setFigure(engine, 'rod', undefined);
+  const asked = readNumber(unknown, target, '22', { lengths: 'mm' }).doubt!;
+  expect(offeredIn(asked)).toEqual(['22 mm']);
+  expect(asked).toContain('With “Rod length” in the sheet the length is offered here');
   // It is asked until it is answered: what is typed stands at once.
   const stands = setFigure(engine, 'target', 22);
   expect(readNumber(stands, target, '22', { lengths: 'mm' }).doubt).toBe(doubt('22'));

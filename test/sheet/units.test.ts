@@ -57,7 +57,7 @@ describe('a refused figure is told what its box reads', () => {
     [timing, '2.4', 'in', /This box reads a bare figure in inches: for 2\.4 mm type “2\.4 mm”\.$/],
     [slides, '2.4', 'in', /for 2\.4 mm type “2\.4 mm”\.$/],
     [jets, '110', 'mm', /hundredths of a millimetre, type “1\.1 mm”\. A number may also be a flow/],
-    [timing, '19.19', 'in', /If the note means degrees, type “19\.19°”\.$/],
+    [timing, '19.19', 'in', /Does the note mean degrees\? With “Rod length” in the sheet/],
     [
       gap,
       '14 to 16',
