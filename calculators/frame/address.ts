@@ -178,7 +178,8 @@ function exampleText(fields: readonly Field[]): string {
 /**
  * The query string that holds the whole state: every field that applies, with its unit, and the ±
  * of every reading, so that the link means the same for ever, whatever the defaults become; and
- * which of the figures are nobody's.
+ * which of the figures are nobody's. That comes first: a link that is cut short loses figures, and
+ * never makes the sender answer for those that stay.
  */
 export function toQuery({
   fields,
@@ -186,9 +187,9 @@ export function toQuery({
 }: Pick<Evaluation, 'fields' | 'errorFields'>): string {
   const example = exampleText(fields);
   return [
+    ...(example === '' ? [] : [`${EXAMPLE}=${encode(example)}`]),
     ...[...fields, ...errorFields]
       .filter((field) => field.text.trim() !== '' || field.given)
       .map((field) => `${encode(field.key)}=${encode(addressText(field))}`),
-    ...(example === '' ? [] : [`${EXAMPLE}=${encode(example)}`]),
   ].join('&');
 }

@@ -1,5 +1,11 @@
 import { fieldUnit } from '../frame/field/field-unit.ts';
-import { IN_OR_THOU, type FieldSpec, type Reading as HowToRead } from '../frame/field/fields.ts';
+import {
+  IN_OR_THOU,
+  rangeWords,
+  takes,
+  type FieldSpec,
+  type Reading as HowToRead,
+} from '../frame/field/fields.ts';
 import { asStamped, bareFraction, readIn } from '../frame/field/other-unit.ts';
 import { asTyped, quote } from '../frame/field/parse.ts';
 import { looksLikeSum } from '../frame/field/sums.ts';
@@ -31,8 +37,12 @@ function partOf(
   lengths: HowToRead['lengths'],
 ): string {
   const part = (Number(percent.replace(',', '.')) / 100) * Math.abs(whole);
-  const type = showIn(part, fieldUnit(spec, lengths));
-  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(ofWhole, lengths))} is ${type}. Type “${type}”.`;
+  const is = showIn(part, fieldUnit(spec, lengths));
+  const remedy =
+    part >= spec.min && part <= spec.max
+      ? `Type “${is}”.`
+      : `That is out of its range, ${rangeWords(spec, lengths)}.`;
+  return `This box takes a figure and no share: ${quote(typed)} of ${showIn(whole, fieldUnit(ofWhole, lengths))} is ${is}. ${remedy}`;
 }
 
 /** What a tolerance typed per cent comes to, as parts are marked with it; nothing of any other text. */
@@ -88,7 +98,7 @@ export function inFull(
 ): string {
   const typed = asTyped(kept).trim();
   const spec = specOf(engine, box);
-  const range = rangeTyped(kept);
+  const range = rangeTyped(kept, takes(spec, how));
   if (range !== undefined) return `${range}${forTolerance(box, kept)}`;
   if (how.sums === undefined && looksLikeSum(typed)) {
     return `${quote(typed)} is a sum, and the boxes of the sheet read none: type what it comes to. The calculators read sums.`;

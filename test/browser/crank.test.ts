@@ -12,11 +12,11 @@ describe('the crank of a one-off engine', () => {
       await settled(page);
       const onwards = page.getByRole('link', { name: 'Lay out a plate with these directions' });
       // Of the example's crank they are nobody's.
-      expect(await onwards.getAttribute('href')).toMatch(/&example=all$/);
+      expect(await onwards.getAttribute('href')).toMatch(/\?example=all&/);
       await page.getByRole('button', { name: 'Vee four, 90°' }).click();
       await painted(page);
       // Nobody has said yet which way the cam turns.
-      await expect.poll(() => onwards.getAttribute('href')).toMatch(/&example=turning$/);
+      await expect.poll(() => onwards.getAttribute('href')).toMatch(/\?example=turning&/);
       const value = (name: string) =>
         page.locator(`output[name="${name}"] data`).getAttribute('value');
       expect(await value('sequence')).toBe('1234');

@@ -88,8 +88,8 @@ describe.each(calculators.map((calculator) => [calculator.slug, calculator] as c
         expectSame(after.values, before.values, query);
         expectSame(there(after), there(before), query);
         expectSame(after.spreads, before.spreads, query);
-        expect(toQuery(after).replace(/&?example=.*$/, '')).toBe(
-          query.replace(/&?example=.*$/, ''),
+        expect(toQuery(after).replace(/^example=[^&]*&/, '')).toBe(
+          query.replace(/^example=[^&]*&/, ''),
         );
         if (before.computed) computed += 1;
       }

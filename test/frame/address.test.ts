@@ -32,14 +32,14 @@ const whole = {
 describe('what an address holds', () => {
   it('is, untouched, every default with its unit, and that nobody gave them', () => {
     expect(toQuery(run())).toBe(
-      'shape=round&width=50mm&count=2&gap-1=0.4mm&gap-2=0.5mm&hole-2=9mm&sizes=1%202.5' +
-        '&width-error=0.1mm&gap-error=0.02mm&example=all',
+      'example=all&shape=round&width=50mm&count=2&gap-1=0.4mm&gap-2=0.5mm&hole-2=9mm&sizes=1%202.5' +
+        '&width-error=0.1mm&gap-error=0.02mm',
     );
   });
 
   it('keeps what was typed, and an empty field that was emptied', () => {
     expect(toQuery(run({ width: ' 2 in ', depth: '' }))).toMatch(
-      /^shape=round&width=2%20in&depth=&/,
+      /&shape=round&width=2%20in&depth=&/,
     );
     expect(toQuery(run({ width: ' 60 ', depth: ' 7mm ' }))).toMatch(/&width=60mm&depth=7mm&/);
   });
@@ -48,14 +48,24 @@ describe('what an address holds', () => {
     expect(toQuery(run({ sizes: '1;2 in' }))).toContain('&sizes=1%3B2%20in&');
   });
 
+  it('cut short at any letter, never calls the sender’s what nobody gave', () => {
+    const given = ['width', 'gap-1', 'sizes'];
+    const query = toQuery(run(whole, { origins: partly(...given) }));
+    for (let end = 0; end < query.length; end += 1) {
+      const origins = originsIn(query.slice(0, end));
+      const sent = Object.keys(whole).filter((key) => origins[key] === 'link');
+      expect(sent.filter((key) => ![...given, 'count'].includes(key))).toEqual([]);
+    }
+  });
+
   it('names those figures that nobody gave the shorter way', () => {
     const query = (...given: string[]) => toQuery(run(whole, { origins: partly(...given) }));
-    expect(query('width')).toMatch(/&example=all,-width,-count$/);
-    expect(query('depth', 'gap-1', 'sizes')).toMatch(/&example=shape,width,gap-2,hole$/);
-    expect(query('depth', 'gap-1', 'gap-2', 'hole-2')).toMatch(/&example=shape,width,sizes$/);
-    expect(query('gap-1', 'shape')).toMatch(/&example=all,-shape,-count,-gap-1$/);
+    expect(query('width')).toMatch(/^example=all,-width,-count&/);
+    expect(query('depth', 'gap-1', 'sizes')).toMatch(/^example=shape,width,gap-2,hole&/);
+    expect(query('depth', 'gap-1', 'gap-2', 'hole-2')).toMatch(/^example=shape,width,sizes&/);
+    expect(query('gap-1', 'shape')).toMatch(/^example=all,-shape,-count,-gap-1&/);
     expect(query(...Object.keys(whole))).toMatch(/&gap-error=0\.02mm$/);
-    expect(query()).toMatch(/&example=all$/);
+    expect(query()).toMatch(/^example=all&/);
     // A neutral setting is nobody's to give: it is no example's either.
     expect(query(...Object.keys(whole).filter((key) => key !== 'count'))).not.toContain('example');
   });

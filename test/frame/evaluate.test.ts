@@ -115,9 +115,8 @@ describe('the address', () => {
 
   it('writes a unit beside every figure, so that it means the same for ever', () => {
     expect(toQuery(run({ travel: '2,5' }))).toBe(
-      'from=travel&travel=2,5mm&given=same&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg' +
-        '&travel-error=0.02mm&stroke-error=0.05mm&rod-error=0.1mm&rotor-error=0.1mm' +
-        '&example=stroke,rod,rotor',
+      'example=stroke,rod,rotor&from=travel&travel=2,5mm&given=same&stroke=51mm&rod=104mm&offset=0mm&rotor=95mm&tilt=0deg' +
+        '&travel-error=0.02mm&stroke-error=0.05mm&rod-error=0.1mm&rotor-error=0.1mm',
     );
   });
 

@@ -184,7 +184,6 @@ describe('a bare fraction', () => {
   it.each([
     ['piston-position', 'travel', '7/64', 'mm', 'mm'],
     ['breaker-cam', 'gap', '1/64', 'in', 'thou'],
-    ['breaker-cam', 'gap', '1 1/64', 'in', 'thou'],
     ['squish-velocity', 'squish', '3/64', 'in', 'thou'],
     ['piston-position', 'travel', '½', 'mm', 'mm'],
   ] as const)('%s %s %s is asked about, in lengths in %s', (slug, key, text, lengths, unit) => {
@@ -192,6 +191,12 @@ describe('a bare fraction', () => {
     const orMm = unit === 'mm' ? ` or “${text} mm”` : '';
     expect(problem).toContain(`With its unit, type “${text} in”${orMm}.`);
     expect(typed(slug, key, `${text} in`, lengths).problem ?? '').not.toMatch(/fraction/);
+  });
+
+  it('is told the range of its box, where it is out of that in inches', () => {
+    const said = typed('breaker-cam', 'gap', '1 1/64', 'in').problem;
+    expect(said).toMatch(/here is in thou\. In inches it is out of the range of this box, from/);
+    expect(typed('piston-position', 'stroke', '3/32').problem).toMatch(/out of the range of this/);
   });
 
   it('is taken in a box of inches, and a reading shared out in any', () => {

@@ -177,6 +177,6 @@ describe('feet and inches', () => {
 
 it('a share typed for a ratio is told the ratio', () => {
   expect(typed('fuel-and-oil', 'ratio', '4%').problem).toMatch(
-    /“4%” is a share .* is 25 : 1: type “25”, or choose per cent/,
+    /“4%” is a share .* is 25 : 1, so type “25”, or choose per cent/,
   );
 });

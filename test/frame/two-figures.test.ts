@@ -31,10 +31,14 @@ it('a range has its middle, and half of its width, in the unit that was typed', 
   expect(rangeIn('0,6 – 0,5')).toMatchObject({ middle: '0.55', half: '0.05' });
 });
 
+const all = () => true;
+const none = () => false;
+
 it('a refused difference may have been a range', () => {
-  expect(asRange('0.5-0.6')).toContain('read as 0.5 less 0.6: of a range');
-  expect(asRange('0,5 – 0,6')).toContain('read as 0,5 less 0,6');
-  for (const text of ['-3', '0.5', '1-2-3', '0.6 mm', '14 too 16']) expect(asRange(text)).toBe('');
+  expect(asRange('0.5-0.6', all)).toContain('read as 0.5 less 0.6: of a range');
+  expect(asRange('0,5 – 0,6', all)).toContain('read as 0,5 less 0,6');
+  for (const text of ['-3', '0.5', '1-2-3', '0.6 mm', '14 too 16'])
+    expect(asRange(text, all)).toBe('');
 });
 
 it.each([
@@ -44,7 +48,9 @@ it.each([
   // As a sum typed bare in a box of inches is kept.
   ['(14-16 thou)\u2060in', '15 thou'],
 ] as const)('the range %s is told its middle, as it was typed', (kept, middle) => {
-  const said = rangeTyped(kept);
+  const said = rangeTyped(kept, all);
   expect(said).toContain(`type “${middle}”`);
   expect(said).not.toContain('(');
+  // A middle that the field does not take is not offered.
+  expect(rangeTyped(kept, none)).toMatch(/type the one figure that you set\.$/);
 });

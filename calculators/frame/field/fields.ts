@@ -276,6 +276,17 @@ function readRepeated(spec: FieldSpec, typed: readonly string[], reading: Hearin
   };
 }
 
+/** Whether a text is a figure that a field takes, typed by hand: what else is said of it is not asked. */
+export const takes =
+  (spec: FieldSpec, { lengths, sums }: Reading) =>
+  (typed: string): boolean => {
+    const shown = fieldUnit(spec, lengths);
+    const isBare = numberAndUnit(typed)?.unit === '' && shown !== spec.unit;
+    const text = isBare ? `${typed} ${units[shown].token}` : typed;
+    const read = parse(text, spec.unit, undefined, sums);
+    return read.kind === 'value' && rangeProblem(spec, read.value, text, lengths) === undefined;
+  };
+
 /** Kept as the unit of a bare figure that may be either, so that it is asked about. */
 export const IN_OR_THOU = ' in or thou';
 
@@ -283,16 +294,10 @@ export const IN_OR_THOU = ' in or thou';
  * What to type where the marks of a text part thousands, and the figure is then one that the field
  * takes; nothing where they cannot.
  */
-function inThousands(
-  text: string,
-  spec: FieldSpec,
-  { lengths, sums }: Reading,
-): string | undefined {
+function inThousands(text: string, spec: FieldSpec, reading: Reading): string | undefined {
   const plain = asThousands(text);
   // A ± is never in thousands.
-  if (plain === undefined || spec.isError) return undefined;
-  const read = parse(plain, spec.unit, undefined, sums);
-  return read.kind === 'value' && rangeProblem(spec, read.value, plain, lengths) === undefined
+  return plain !== undefined && !spec.isError && takes(spec, reading)(plain)
     ? asTyped(plain).trim()
     : undefined;
 }
@@ -318,6 +323,14 @@ function outOfRange(
   return read?.remedy ? `${problem} ${read.sentence}` : problem;
 }
 
+/** What to type of a figure that may be in inches: with its unit, where the field then takes it. */
+function withItsUnit(spec: FieldSpec, texts: readonly string[], reading: Reading): string {
+  const taken = texts.filter(takes(spec, reading)).map((text) => `“${text}”`);
+  return taken.length > 0
+    ? `With its unit, type ${taken.join(' or ')}.`
+    : `In inches it is out of the range of this box, ${rangeWords(spec, reading.lengths)}.`;
+}
+
 /** Reads one figure. */
 function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number | undefined> {
   const { lengths, sums } = reading;
@@ -334,14 +347,17 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   const [bare, implied] = figure.split(IMPLIED);
   if (implied === IN_OR_THOU) {
     return bad(
-      `${quote(typed)} looks like inches, and a bare figure here is in thou. With its unit, type “${bare!} in”.`,
+      `${quote(typed)} looks like inches, and a bare figure here is in thou. ${withItsUnit(spec, [`${bare!} in`], reading)}`,
     );
   }
   const fraction = reading.byHand ? bareFraction(figure, spec.unit) : undefined;
   if (fraction) {
+    // Nobody divides a thou so.
+    const meant = (fraction.unit === 'mm' ? ['in', 'mm'] : ['in']).map(
+      (unit) => `${fraction.typed} ${unit}`,
+    );
     return bad(
-      // Nobody divides a thou so.
-      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. With its unit, type “${fraction.typed} in”${fraction.unit === 'mm' ? ` or “${fraction.typed} mm”` : ''}.`,
+      `“${fraction.typed}” is a fraction, as of an inch, and a bare figure here is in ${fraction.unit}. ${withItsUnit(spec, meant, reading)}`,
     );
   }
   const named = reading.byHand ? spec.otherwise?.(asTyped(figure)) : undefined;
@@ -350,14 +366,15 @@ function readOne(spec: FieldSpec, typed: string, reading: Hearing): Read<number 
   const parsed = parse(figure, spec.unit, like, sums);
   const thousands = inThousands(figure, spec, reading);
   if (parsed.kind !== 'value') {
-    const range = rangeTyped(figure);
+    const range = rangeTyped(figure, takes(spec, reading));
     if (range !== undefined) return bad(range);
     return thousands === undefined
       ? parsed
       : bad(`${parsed.sentence} If the mark parts thousands, type “${thousands}”.`);
   }
   const outside = outOfRange(spec, parsed.value, figure, typed, reading);
-  const problem = outside === undefined ? undefined : `${outside}${asRange(figure)}`;
+  const problem =
+    outside === undefined ? undefined : `${outside}${asRange(figure, takes(spec, reading))}`;
   if (thousands !== undefined && problem !== undefined) {
     const sentence = `${problem} If the mark parts thousands, type “${thousands}”.`;
     return { kind: 'value', value: parsed.value, problem: sentence };

@@ -150,15 +150,22 @@ function threadsToAnInch(value: number, unit: string, text: string): Parsed | un
   };
 }
 
+/** No engine is run on more oil: a part of it to so many of petrol. */
+const LEAST_RATIO = 5;
+
 /** What is said of a share where a ratio is asked for: 4% of the petrol is 25 : 1. */
 function shareForRatio(value: number, unit: string, text: string): Parsed | undefined {
   const typed = unitTyped(unit, 'share');
   if (typed.kind !== 'unit' || !(value > 0)) return undefined;
   const percent = convert(value, typed.unit, '%');
   const ratio = Number((100 / percent).toPrecision(4));
+  const remedy =
+    ratio < LEAST_RATIO
+      ? 'more oil than any engine is run on. Check the figure and its unit'
+      : `so type “${String(ratio)}”, or choose per cent where a field above offers it`;
   return {
     kind: 'bad',
-    sentence: `${quote(text)} is a share of the petrol, and this field takes parts of petrol to one of oil. That share is ${String(ratio)} : 1: type “${String(ratio)}”, or choose per cent where a field above offers it.`,
+    sentence: `${quote(text)} is a share of the petrol, and this field takes parts of petrol to one of oil. That share is ${String(ratio)} : 1, ${remedy}.`,
   };
 }
 

@@ -46,17 +46,24 @@ export function rangeIn(kept: string): Range | undefined {
   };
 }
 
-const chosen = ({ middle }: Range): string =>
-  `of a range, type the one figure that you set; for its middle type “${middle}”.`;
+/** Whether a text, typed by hand, is a figure that the field takes. */
+type Takes = (typed: string) => boolean;
+
+const chosen = ({ middle }: Range, takes: Takes): string =>
+  `of a range, type the one figure that you set${takes(middle) ? `; for its middle type “${middle}”` : ''}.`;
 
 /** What is said besides of a refused difference that may have been a range, `0.5-0.6`; nothing of any other text. */
-export function asRange(kept: string): string {
+export function asRange(kept: string, takes: Takes): string {
   const range = rangeIn(kept);
-  return range === undefined ? '' : ` It is read as ${range.ends.join(' less ')}: ${chosen(range)}`;
+  return range === undefined
+    ? ''
+    : ` It is read as ${range.ends.join(' less ')}: ${chosen(range, takes)}`;
 }
 
 /** What is said of a text that is no figure but a range, `14 to 16 thou`; nothing of any other text. */
-export function rangeTyped(kept: string): string | undefined {
+export function rangeTyped(kept: string, takes: Takes): string | undefined {
   const range = rangeIn(kept);
-  return range && `${quote(kept)} is two figures, and this field takes one: ${chosen(range)}`;
+  return (
+    range && `${quote(kept)} is two figures, and this field takes one: ${chosen(range, takes)}`
+  );
 }
