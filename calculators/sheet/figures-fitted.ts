@@ -47,6 +47,24 @@ export const fittedFigures = {
     min: 1,
     fills: { 'slide-balance': 'slides', 'float-level': 'carburettors', 'jet-set': 'wanted' },
   },
+  'throttle-slides': howMany(
+    'Throttle slides',
+    'Empty for one to each carburettor. 0 where a butterfly or a governor rules the air, or nothing but a fixed jet: cutaway, cables and slides are then not asked for.',
+    MOST_CYLINDERS,
+    'a carburettor has one at the most, and the sheet has boxes for no more',
+  ),
+  'jet-needles': howMany(
+    'Jet needles',
+    'Those that hang in a slide by a clip, not the float needles. Empty for one to each carburettor. 0 where there are none: their clips are then not asked for.',
+    MOST_CYLINDERS,
+    'a carburettor has one at the most, and the sheet has boxes for no more',
+  ),
+  'pilot-jets': howMany(
+    'Pilot jets',
+    'Empty for one to each carburettor. 0 where one fixed jet does all: pilot jets are then not asked for.',
+    MOST_CYLINDERS,
+    'a carburettor has one at the most, and the sheet has boxes for no more',
+  ),
   reeds: {
     ...howMany(
       'Reed petals',

@@ -38,6 +38,7 @@ export const cableSteps = {
     movedBy: {
       slides: 'A cable that was taken up to raise its slide has lost as much of its play.',
     },
+    fallsAway: { by: 'throttle-slides', when: (n) => n === 0, why: 'no slide hangs on a cable' },
     calculators: ['slide-balance'],
     articles: ['opening-all-slides-together'],
     series: { 'slide-balance': 'free-play' },
@@ -104,8 +105,9 @@ export const cableSteps = {
     },
     fallsAway: {
       by: 'cylinders',
-      when: (n, { carburettors }) => n === 1 || carburettors === 1,
-      why: 'one slide has no other to open with',
+      when: (n, { carburettors, 'throttle-slides': slides }) =>
+        n === 1 || carburettors === 1 || slides === 0,
+      why: 'no slide has another to open with',
     },
     calculators: ['slide-balance'],
     articles: ['opening-all-slides-together'],

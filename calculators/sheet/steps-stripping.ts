@@ -81,6 +81,7 @@ export const strippingSteps = {
       moves: 'Another pilot jet wants another place of the air screw: set that after it.',
     },
     after: { clean: 'What came out with the dirt was part of the bore.' },
+    fallsAway: { by: 'pilot-jets', when: (n) => n === 0, why: 'one fixed jet does all' },
     calculators: [],
     articles: ['stripping-and-cleaning', 'which-circuit-at-which-throttle'],
   },

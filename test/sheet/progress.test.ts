@@ -579,6 +579,11 @@ describe('a step that the engine has not', () => {
     ['slides', 'cylinders', 1, undefined],
     ['wiring', 'fed-coils', 0, undefined],
     ['leads', 'cylinders', 1, 2],
+    ['cutaway', 'throttle-slides', 0, undefined],
+    ['cables', 'throttle-slides', 0, 1],
+    ['slides', 'throttle-slides', 0, undefined],
+    ['clip', 'jet-needles', 0, undefined],
+    ['pilot', 'pilot-jets', 0, undefined],
   ];
 
   it.each(answers)('%s goes by the answer to “%s”', (id, key, gone, there) => {
