@@ -80,7 +80,7 @@ export function ofDegrees(
 }
 
 /** Further down than this such engines do not fire, common practice, mm. */
-const DEEPEST = 10;
+export const DEEPEST = 10;
 
 /** What is said of a bare figure that is too large for millimetres: it may be degrees without their sign. */
 export function degreesMeant(

@@ -1,5 +1,6 @@
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { isBegun, readingOf } from './readings.ts';
+import { doubtedMark } from './figure-doubt.ts';
 import { figureWords } from './figure-words.ts';
 import { appliesTo, figureKeys, sheetFigures, type FigureKey } from './figures.ts';
 import { boxTitle, firedByBox, orderWords } from './firing-order.ts';
@@ -14,7 +15,8 @@ import { steps, type StepId, type StepReading } from './steps.ts';
 export function figureLine(engine: Engine, key: FigureKey, lengths: LengthDisplay): string {
   const value = engine.figures[key];
   const { label } = sheetFigures[key];
-  return `${label}: ${value === undefined ? 'not entered' : figureWords(key, value, lengths)}`;
+  const words = value === undefined ? 'not entered' : figureWords(key, value, lengths);
+  return `${label}: ${words}${doubtedMark(engine, key)}`;
 }
 
 /** One box in words: "0.36 mm, left 0.4 mm". */

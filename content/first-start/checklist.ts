@@ -14,7 +14,7 @@ export const checklist: readonly ListPart[] = [
     items: [
       'Outdoors, away from doors and windows. Exhaust holds carbon monoxide, which has no smell and kills; a garage with its door open is not outdoors.',
       'No flame, heater, grinder or cigarette within reach of petrol vapour, which is heavier than air and runs along the ground.',
-      'The machine stands so that it cannot roll, fall or drive off: driven wheel clear of the ground, gear in neutral, nobody in line with wheel or chain.',
+      'The machine stands so that it cannot roll, fall or drive off: driven wheel clear of the ground, gear in neutral, nobody in line with wheel or chain. A stationary engine is bolted down, its belt or load off.',
       'Neighbours, children and animals warned and kept back.',
     ],
   },
@@ -33,7 +33,7 @@ export const checklist: readonly ListPart[] = [
     items: [
       'The switch: every plug in its cap, on bare metal of the engine and away from the plug holes, fuel shut. Turn the engine over: each plug sparks, and the spark stops when the switch is thrown.',
       'The air: every slide falls shut by itself, with the bars turned both ways, and the board for each inlet has been tried in its place.',
-      'The load: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Rehearsed with the engine off, and that brake holds the wheel.',
+      'The load: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Rehearsed with the engine off, and that brake holds the wheel. An engine without a clutch cannot be stalled so: switch and board are then all there is, each proved twice before this is ticked.',
       'The fuel tap shuts. It is the last way only: a full bowl runs an engine on for longer than you want to wait.',
     ],
   },
@@ -55,6 +55,7 @@ export const checklist: readonly ListPart[] = [
     items: [
       'Leads on their plugs, never held by hand: the high voltage can hurt, throws you against what turns or is hot, and is a danger to anyone with a pacemaker, who keeps away.',
       'Kick with the instep over the lever and the knee a little bent, thumb on the same side of the bar as the fingers: a kick-back straightens a stiff leg and breaks it.',
+      'By a rope or a handle: never wound round the hand, thumb on the same side as the fingers, pulled up from compression and never pushed down. The handle comes off by itself as the engine fires: its dog and shaft are clean and oiled, and you let go at the first firing. Common practice, unless the maker says otherwise.',
       'Half a minute at a small opening, no load. Then stop it with the switch, on purpose, and see that it stops.',
       'Feel near each exhaust port for heat, with the back of the hand and not touching: a cold one does not fire; the hottest one is weak (lean: too little petrol for its air) or fires late.',
       'A strobe makes what turns look still: hands, hair, sleeves and leads away from it. A meter at live points sees several hundred volts: one rated for that, and fingers off.',

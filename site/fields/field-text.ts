@@ -228,9 +228,14 @@ function readAsMean(
     // What is the ± of others too is for the reader to change.
     if (errorIn !== undefined)
       return `They scatter more than ${one()}: type ${plus(plusMinus)} there.`;
+    const by = verdict === 'wider' ? 'a little' : 'far';
+    const more = `They scatter ${by} more than readings to ± ${plus(stated)} do, of which most lie within half of it:`;
+    if (plus(plusMinus) === plus(stated)) {
+      return `${more} as the mean of ${count} it is good to ± ${plus(plusMinus)} all the same.`;
+    }
     return verdict === 'wider'
-      ? `They scatter a little more than ${one()}: both together make it ± ${plus(plusMinus)}.`
-      : `They scatter far more than ${one()}: the scatter tells, by Student’s t ± ${plus(plusMinus)}.`;
+      ? `${more} both together make it ± ${plus(plusMinus)}.`
+      : `${more} the scatter tells, by Student’s t ± ${plus(plusMinus)}.`;
   };
   const digits = decimalsFor(toShown(stated === 0 ? ofMean : plusMinus, shown));
   const middle = withUnit(fixed(toShown(mean, shown), Math.max(0, digits)), shown);

@@ -11,6 +11,7 @@ import {
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { idleFigures } from '../../calculators/sheet/idle-figures.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
+import { isDoubted } from '../../calculators/sheet/figure-doubt.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
@@ -68,7 +69,7 @@ function Figures({ engine, lengths, every }: Props) {
                   <dd>
                     {value === undefined
                       ? units[shown].label
-                      : showIn(value, shown, finenessOf(spec))}
+                      : `${showIn(value, shown, finenessOf(spec))}${isDoubted(engine, key) ? ', doubted' : ''}`}
                     {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
                   </dd>
                 </div>
@@ -88,7 +89,10 @@ const forPen = (target = ''): string => target.replaceAll(NO_FIGURE, '____');
 function toWords(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { earth } = engine.figures;
   if (id === 'polarity') return earth === undefined ? '' : `${earth === 0 ? '−' : '+'} to points`;
-  return steps[id].reading || id === 'fuel' ? forPen(targetWords(engine, id, lengths)) : '';
+  const { reading } = steps[id];
+  if (reading === undefined && id !== 'fuel') return '';
+  const doubted = reading?.target !== undefined && isDoubted(engine, reading.target);
+  return `${forPen(targetWords(engine, id, lengths))}${doubted ? ', doubted' : ''}`;
 }
 
 /** The unit of a step's boxes, and what their numbers count where they are not cylinders. */

@@ -109,6 +109,10 @@ describe('what repeated readings do to a calculation', () => {
       /disagree|scatter far more|a little more/,
     );
     expect(noted({ width: '49; 51', 'width-error': '0.1' })).toMatch(/the scatter tells/);
+    // Twice as wide as stated for one, and as good as it for the mean of three: no other figure is told.
+    expect(noted({ width: '50.3; 49.5; 50.2', 'width-error': '0.5' })).toMatch(
+      /They scatter far more than readings to ± 0\.5 mm do, .*: as the mean of 3 it is good to ± 0\.5 mm all the same\.$/,
+    );
     expect(noted({ width: '49; 51', 'width-error': '0' })).toMatch(/^Mean of 2 .*Standard error/);
   });
 
