@@ -130,7 +130,9 @@ function gatherInput(
 
   /** The ± of a reading: the one stated for it, held against the scatter of several. */
   const noteError = (of: readonly FigureField[], inSeries: boolean): void => {
-    const there = of.filter(({ value }) => value !== undefined);
+    const isExact = (value: number | undefined): boolean =>
+      value === 0 && input.exactAtZero === true;
+    const there = of.filter(({ value }) => value !== undefined && !isExact(value));
     const ofError = errorKey(key);
     if (input.error === undefined || !applies) return;
     if (there.length === 0 && texts[ofError] === undefined) return;
@@ -143,7 +145,7 @@ function gatherInput(
       const error = readings ? statedAndRead(own, readings).plusMinus : own;
       // What is said beside the box of several readings is said of this ±.
       if (readings) fields[fields.indexOf(read)] = { ...read, stated: own };
-      if (error > 0 && value !== undefined) {
+      if (error > 0 && value !== undefined && !isExact(value)) {
         measured.push({ key, error, ...(inSeries ? { index } : {}) });
       }
     });

@@ -53,6 +53,8 @@ export interface NumberInput extends InputBase {
   readonly reads?: number;
   /** Usual ± of a reading, in the home unit. Makes it a measured quantity with its own field. */
   readonly error?: number;
+  /** Set where 0 is seen and not measured, such as an empty tank: it has no ±. */
+  readonly exactAtZero?: true;
   /**
    * Key of the input that holds its ±, where it shares one with others and the calculator reckons with
    * that itself. Several readings of it may be given too.

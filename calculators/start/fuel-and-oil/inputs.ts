@@ -68,6 +68,7 @@ export const inputs = {
     default: 0,
     step: 0.5,
     error: 0.2,
+    exactAtZero: true,
   },
   'already-ratio': {
     kind: 'number',
