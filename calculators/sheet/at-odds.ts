@@ -1,11 +1,11 @@
 import { decimalsApart, fixed } from '../frame/text/format.ts';
 import { FIT, ringGapDoubt, squishDoubt } from '../geometry/fits.ts';
 import { annulus } from '../maths/carburettor/needle.ts';
-import { EARLIEST_SPARK, LATEST_USUAL } from '../maths/limits/earliest-spark.ts';
 import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
+import { unusualTiming } from '../position/usual-timing.ts';
 import { farFromPractice } from './common-practice.ts';
 import { sliderCrankOf } from './geometry.ts';
 import { dwellOdds, gapOdds, refused } from './figures-together.ts';
@@ -56,13 +56,12 @@ function ofTiming(engine: Engine, value: number): string | undefined {
   const crank = sliderCrankOf(engine);
   if (crank === undefined) return undefined;
   const angle = attempted(() => timingAt(crank, value));
-  if (typeof angle === 'number' && angle < LATEST_USUAL) {
-    return `On the stroke and rod in the sheet that is ${fixed(Math.abs(angle), 0)}° ${angle < 0 ? 'after' : 'before'} the top, later than such engines are set: 15° to 35° before it is common practice. Check figure, reading and units; an engine set so late runs hot and has no power.`;
-  }
   // Further down than the piston goes says so where the timing is judged.
-  return typeof angle === 'number' && angle > EARLIEST_SPARK
-    ? `On the stroke and rod in the sheet that is ${fixed(angle, 0)}° before the top, earlier than any such engine fires: it kicks back. Check the reading, its unit, and stroke and rod.`
-    : undefined;
+  const said = typeof angle === 'number' ? unusualTiming(angle) : undefined;
+  return (
+    said &&
+    `On the stroke and rod in the sheet that is ${said} Check figure, reading and units, and stroke and rod.`
+  );
 }
 
 function ofSquish({ deck, bore }: Figures, value: number): string | undefined {

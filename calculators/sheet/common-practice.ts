@@ -22,6 +22,8 @@ const PRACTICE: Partial<Record<FigureKey, Range>> = {
   'plate-run-out': { most: 0.05 },
   'end-float': { most: 0.3 },
   'side-play': { least: 0.2, most: 0.5 },
+  'least-play': { least: 1 },
+  ratio: { least: 16, most: 50 },
 };
 
 /** So many times the most of it, or so small a part of the least, is more likely a slip than a maker's figure. */

@@ -1,5 +1,5 @@
-import { EARLIEST_SPARK } from '../maths/limits/earliest-spark.ts';
 import { timingAt } from '../maths/plate/plate-setting.ts';
+import { unusualTiming } from '../position/usual-timing.ts';
 import { DEEPEST } from './degrees-typed.ts';
 import type { FigureKey } from './figures.ts';
 import { besideOthers } from './figures-together.ts';
@@ -7,12 +7,12 @@ import { sliderCrankOf } from './geometry.ts';
 import { attempted } from './judge-words.ts';
 import type { Engine } from './model.ts';
 
-/** Whether the engine would fire where none does, by the stroke and rod in the sheet or by the depth alone. */
-function firesNowhere(engine: Engine, target: number): boolean {
+/** Whether no such engine is set so, by the stroke and rod in the sheet or by the depth alone. */
+function isUnusual(engine: Engine, target: number): boolean {
   const crank = sliderCrankOf(engine);
   if (crank === undefined) return target > DEEPEST;
   const angle = attempted(() => timingAt(crank, target));
-  return typeof angle === 'string' || angle > EARLIEST_SPARK;
+  return typeof angle === 'string' || unusualTiming(angle) !== undefined;
 }
 
 /** Whether a figure that stands in the sheet is doubted there: beside the others, or by common practice. */
@@ -20,7 +20,7 @@ export function isDoubted(engine: Engine, key: FigureKey): boolean {
   const value = engine.figures[key];
   if (value === undefined) return false;
   return (
-    (key === 'target' && firesNowhere(engine, value)) ||
+    (key === 'target' && isUnusual(engine, value)) ||
     besideOthers(engine.figures, key) !== undefined
   );
 }

@@ -186,7 +186,7 @@ export const proofFigures = {
   ratio: {
     group: running,
     label: 'Fuel to oil',
-    help: 'Parts of fuel to one of oil, by the maker of the engine or of the oil, whichever is richer in oil.',
+    help: 'Parts of fuel to one of oil, by the maker of the engine or of the oil, whichever is richer in oil. No manual: 16 to 50 parts is common practice, an old engine nearer the first.',
     unit: 'ratio',
     min: 5,
     max: 200,

@@ -203,9 +203,13 @@ it('a reading that no engine has is doubted also where the sheet has nothing to 
     return rows[0]!.words;
   };
   const crank = { cylinders: 1, stroke: 38.5, rod: 80 };
+  // 30 (1 − cos φ) + 118 − √(118² − (30 sin φ)²): 10 mm at 43°, and 2.7 mm at 22°, which is usual.
+  const single = { cylinders: 1, stroke: 60, rod: 118 };
+  expect(words(single, 'timing', 10)).toMatch(/that is 43° before the top, earlier than such/);
+  expect(words(single, 'timing', 2.7)).not.toMatch(/earlier|later/);
   // 19.25 (1 − cos 72°) + 80 − √(80² − (19.25 sin 72°)²) = 15.40 mm.
   expect(words(crank, 'timing', 15.4)).toMatch(
-    /^On the stroke and rod in the sheet that is 72° before the top, earlier than any such engine/,
+    /^On the stroke and rod in the sheet that is 72° before the top, earlier than such engines are set/,
   );
   // At 25° the same is 2.22 mm.
   expect(words(crank, 'timing', 2.22)).toBe('');

@@ -1,10 +1,11 @@
 import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
 import { EARLIEST_SPARK } from '../../maths/limits/earliest-spark.ts';
+import { unusualTiming } from '../../position/usual-timing.ts';
 import { listed } from '../../maths/numeric/listed.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
-import type { Computed, Values } from './compute.ts';
+import { timingsOf, type Computed, type Values } from './compute.ts';
 
 /** More than this between cylinders is a mistake in measuring rather than a matter of setting. */
 const UNLIKELY_SPREAD = 20;
@@ -81,6 +82,15 @@ export const remarks = (v: Values, computed: Computed, known: Known): readonly R
     quiet: true,
     leads: true,
     say: () => ofThePlaces(computed['as-found'] as readonly number[]),
+  },
+  {
+    about: 'whether an engine is set so',
+    quiet: true,
+    leads: true,
+    say: () => {
+      const said = unusualTiming(timingsOf(v).target);
+      return said && `The timing to set is ${said} Check the figure, its unit, and stroke and rod.`;
+    },
   },
   {
     about: 'whether the cylinders are likely so far apart',
