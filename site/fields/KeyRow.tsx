@@ -1,5 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { units, type Quantity, type UnitName } from '../../calculators/frame/text/units.ts';
+import type { UnitName } from '../../calculators/frame/text/units.ts';
 import { leaveFocus } from './leave-focus.ts';
 
 interface Props {
@@ -11,9 +11,25 @@ interface Props {
 
 const SIGNS = ['−', '/'] as const;
 const OF_SUMS = ['−', '+', '×', '/', '(', ')'] as const;
-const OF_QUANTITY: Partial<Record<Quantity, readonly string[]>> = {
-  length: ['mm', 'in', 'thou'],
-  angle: ['°', '′'],
+/** What a figure is typed in besides, by the unit of its field: as many as stand in one line of a phone. */
+const OF_UNIT: Partial<Record<UnitName, readonly string[]>> = {
+  mm: ['mm', 'in', 'thou'],
+  m: ['m', 'ft'],
+  deg: ['°', '′'],
+  mm2: ['mm²', 'in²'],
+  wire: ['AWG'],
+  litre: ['ml', 'US gal', 'imp gal'],
+  cc: ['ml', 'cu in'],
+  ml: ['ml', 'cu in'],
+  g: ['g', 'oz', 'lb'],
+  kPa: ['kPa', 'psi', 'bar'],
+  air: ['hPa', 'inHg'],
+  degC: ['°C', '°F'],
+  ohm: ['Ω', 'kΩ'],
+  mohm: ['mΩ', 'Ω'],
+  Mohm: ['MΩ', 'kΩ'],
+  uF: ['µF', 'nF'],
+  '%': ['%'],
   ratio: [':'],
 };
 
@@ -47,7 +63,7 @@ export function KeyRow({ box, unit, sums = true }: Props) {
 
   return (
     <div class="key-row" role="toolbar" aria-label="More keys" ref={row}>
-      {[...(sums ? OF_SUMS : SIGNS), ...(OF_QUANTITY[units[unit].quantity] ?? [])].map((key) => (
+      {[...(sums ? OF_SUMS : SIGNS), ...(OF_UNIT[unit] ?? [])].map((key) => (
         <button
           key={key}
           type="button"

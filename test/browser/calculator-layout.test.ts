@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { slugs } from './support/built.ts';
-import { settled } from './support/calculator.ts';
+import { field, settled } from './support/calculator.ts';
 import { visit } from './support/page.ts';
 import { typeSizes } from './support/type-sizes.ts';
 
@@ -443,6 +443,32 @@ describe('the keys above a pad of digits', () => {
           return top + tall - (await keys.boundingBox())!.y;
         })
         .toBeLessThanOrEqual(0);
+    });
+  });
+});
+
+describe('the keys of a unit', () => {
+  const narrow = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+  it.each([
+    ['fuel-and-oil', 'fuel', 'US gal', /^5 US gal$/],
+    ['air-and-jet', 'temperature', '°F', /°F$/],
+    ['air-and-jet', 'altitude', 'ft', / ft$/],
+    ['firing-order', 'reciprocating', 'oz', / oz$/],
+  ] as const)('%s %s: %s is typed by a tap, all in one line', async (slug, key, name, typed) => {
+    await visit({ path: `calculators/${slug}/`, ...narrow }, async (page) => {
+      await settled(page);
+      const box = field(page, key);
+      await box.tap();
+      const row = page.locator('.key-row');
+      await row.waitFor();
+      const { height, width } = (await row.boundingBox())!;
+      expect(height).toBeLessThan(60);
+      expect(width).toBeLessThanOrEqual(360);
+      const last = (await row.locator('button').last().boundingBox())!;
+      expect(last.x + last.width).toBeLessThanOrEqual(360.5);
+      await box.press('End');
+      await row.getByRole('button', { name, exact: true }).tap();
+      expect(await box.inputValue()).toMatch(typed);
     });
   });
 });

@@ -180,6 +180,22 @@ describe('a bare figure that would pass in another unit', () => {
   });
 });
 
+describe('a figure of the weather, refused as it is', () => {
+  it.each([
+    ['air-and-jet', 'temperature', '70', /for 70 °F type “70 °F”/],
+    ['piston-clearance', 'measured-at', '68', /for 68 °F type “68 °F”/],
+    ['air-and-jet', 'pressure', '29.5', /for 29\.5 inHg type “29\.5 inHg”/],
+    ['air-and-jet', 'pressure', '1013', /for 1013 mbar type “1013 mbar”/],
+  ] as const)('%s %s of %s is told the unit in which it would be taken', (slug, key, text, said) => {
+    expect(typed(slug, key, text).problem).toMatch(said);
+  });
+
+  it('and a mass that is far from the usual in grams is asked about', () => {
+    expect(typed('firing-order', 'reciprocating', '8.5').doubt).toMatch(/type “8\.5 oz”/);
+    expect(typed('firing-order', 'reciprocating', '150').doubt).toBeUndefined();
+  });
+});
+
 describe('a bare fraction', () => {
   it.each([
     ['piston-position', 'travel', '7/64', 'mm', 'mm'],

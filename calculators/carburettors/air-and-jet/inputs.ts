@@ -53,6 +53,7 @@ const pressure = {
   measure:
     'Barometer, or the pressure that a telephone shows for the spot. The pressure of a weather report is reduced to sea level: say so below.',
   unit: 'air',
+  usual: 101,
   min: 40,
   max: 110,
   why: 'no road is so high and no barometer stands so high; 1013 hPa is 101.3 kPa',

@@ -318,7 +318,10 @@ function outOfRange(
   if (problem === undefined || !byHand) return problem;
   const stamped = asStamped(spec, figure);
   if (stamped !== undefined) return `${problem} ${stamped}`;
-  if (!usual || doubtOf(spec, value, figure, lengths, usual) === undefined) return problem;
+  if (!usual) return problem;
+  // How far a temperature is from another, no quotient tells: its other unit is told of any refused one.
+  const isFarOff = doubtOf(spec, value, figure, lengths, usual) !== undefined;
+  if (!isFarOff && units[spec.unit].quantity !== 'temperature') return problem;
   const read = readIn(spec, figure, usual);
   return read?.remedy ? `${problem} ${read.sentence}` : problem;
 }

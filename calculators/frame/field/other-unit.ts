@@ -10,12 +10,15 @@ export const TAKEN_FOR: Partial<Record<UnitName, readonly Unit[]>> = {
   mm: ['mm', 'in', 'thou'],
   uF: ['µF', 'nF', 'pF'],
   kPa: ['kPa', 'psi', 'bar'],
+  air: ['kPa', 'inHg', 'mbar', 'psi'],
+  degC: ['°C', '°F'],
+  g: ['g', 'oz', 'lb'],
 };
 
 /** A figure so many times the usual one, or so small a part of it, is seldom meant. */
 const FAR = 8;
-/** The same of pressures: 7 times apart are kPa and psi. */
-const FAR_OFF: Partial<Record<UnitName, number>> = { kPa: 4 };
+/** The same of pressures: 7 times apart are kPa and psi, 3.4 times kPa and inches of mercury. */
+const FAR_OFF: Partial<Record<UnitName, number>> = { kPa: 4, air: 3 };
 /** The same of what engines are alike in. */
 const FAR_WHERE_ALIKE = 6;
 /** In another unit it was meant where it comes as near as this to the usual one. */
