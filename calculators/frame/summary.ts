@@ -53,9 +53,13 @@ export function calledAs(
   lengths: LengthDisplay,
 ): Pick<ResultSpec, 'label' | 'short'> {
   const spec = calculator.results[name]!;
-  return spec.unjudged !== undefined && restsOnExample(calculator, evaluation, name)
-    ? { label: spec.unjudged }
-    : wordsOf(spec, lengths);
+  if (spec.unjudged !== undefined && restsOnExample(calculator, evaluation, name)) {
+    return { label: spec.unjudged };
+  }
+  const label = evaluation.computed
+    ? calculator.noOrder?.(name, evaluation.values, evaluation.results)
+    : undefined;
+  return label === undefined ? wordsOf(spec, lengths) : { label };
 }
 
 /** The same where no heading of a column stands over it: "Cylinder 2" and not "2" alone. */

@@ -369,6 +369,15 @@ export interface Calculator<I extends Inputs = Inputs, R extends Results = Resul
   decide?(values: ValuesOf<I>): unknown;
   compute(values: ValuesOf<I>, decided?: unknown): ComputedOf<R>;
   /**
+   * What a result is called whose label is an order, where these figures give none: nothing is to be
+   * done, or they are to be put right first. Nothing where the order stands.
+   */
+  noOrder?(
+    name: string & keyof R,
+    values: ValuesOf<I>,
+    computed: ComputedOf<R>,
+  ): string | undefined;
+  /**
    * Which of the results that lead answers what is asked, where that is not always the first: one that
    * only says again what was typed is no answer.
    */

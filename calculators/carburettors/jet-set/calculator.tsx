@@ -2,7 +2,7 @@ import { defineCalculator } from '../../frame/define.ts';
 import { compute, decide, type Computed, type Values } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
-import { ofJet, remarks } from './remarks.ts';
+import { isMisfit, ofJet, remarks } from './remarks.ts';
 import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
@@ -54,6 +54,8 @@ export default defineCalculator({
   },
   decide,
   compute,
+  noOrder: (name, v, computed) =>
+    name === 'chosen' && isMisfit(v, computed) ? 'The least unlike: jet' : undefined,
   remarks,
   picture: Picture,
   care: 'Flow jets with water or paraffin, never petrol.',

@@ -14,7 +14,7 @@ const among = (v: Values, known: Known): string =>
     : ` within ${fixed(v.tolerance, 1)} per cent${orAssumed(known, 'tolerance')} of the size wanted`;
 
 /** Whether the best set holds jets that are themselves to be rejected. */
-function isMisfit(v: Values, computed: Computed): boolean {
+export function isMisfit(v: Values, computed: Computed): boolean {
   const { against } = computed;
   if (against instanceof Absent) return false;
   return chosenOf(computed).some((n) => isRejected(v, (against as readonly number[])[n - 1]!));
@@ -85,5 +85,5 @@ export function ofJet(v: Values, computed: Computed, index: number, known: Known
   const near =
     Math.abs(Math.abs(against) - v.tolerance) < sure ? ' (too near to the limit to be sure)' : '';
   if (isRejected(v, against)) return `reject: too ${against > 0 ? 'large' : 'small'}${near}`;
-  return `${chosenOf(computed).includes(index) ? 'in the set' : 'spare'}${near}`;
+  return `${chosenOf(computed).includes(index) ? (isMisfit(v, computed) ? 'in the least unlike set' : 'in the set') : 'spare'}${near}`;
 }

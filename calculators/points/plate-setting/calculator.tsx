@@ -4,7 +4,7 @@ import { toldAs } from './carry.ts';
 import { compute, type Computed, type Values } from './compute.ts';
 import { inputs } from './inputs.ts';
 import { Picture } from './Picture.tsx';
-import { remarks, verdict } from './remarks.ts';
+import { leftAlone, remarks, verdict } from './remarks.ts';
 import { restsOn } from './rests-on.ts';
 import { results } from './results.ts';
 
@@ -33,6 +33,7 @@ export default defineCalculator({
   fieldOf: { ...engineFields, speedRatio: 'speed-ratio', cylinders: 'cylinders' },
   refusedBy: { 'travel-beyond-stroke': ['stroke', 'rod', 'offset'] },
   compute,
+  noOrder: (name, v, computed) => (name === 'plate-move' ? leftAlone(v, computed) : undefined),
   carry: (choice, option, v) => (choice === 'as' ? toldAs(option, v) : []),
   remarks,
   picture: Picture,

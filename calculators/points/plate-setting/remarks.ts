@@ -23,8 +23,9 @@ const closeTo = (
 const cylinders = (numbers: readonly string[]): string =>
   `${numbers.length === 1 ? 'cylinder' : 'cylinders'} ${listed(numbers)}`;
 
-/** Pass or fail of the plate, and of which cylinders it is too near to tell. */
-function ofThePlate(v: Values, computed: Computed, known: Known): string {
+/** Pass or fail of the plate, and of which cylinders it is too near to tell; nothing while a figure is first to be put right. */
+function ofThePlate(v: Values, computed: Computed, known: Known): string | undefined {
+  if (isAmiss(v, computed)) return undefined;
   const errors = computed.error as readonly number[];
   const before = computed['error-before'] as readonly number[];
   const { spreads } = known;
@@ -50,6 +51,7 @@ function ofThePlate(v: Values, computed: Computed, known: Known): string {
 
 /** Pass or fail of one cylinder after the turn of the plate. */
 export function verdict(v: Values, computed: Computed, index: number, more: Uncertain): string {
+  if (isAmiss(v, computed)) return 'not judged: see the remark under the answer';
   const error = (computed.error as readonly number[])[index - 1]!;
   const passes = withinTolerance([error], v.tolerance);
   const close =
@@ -73,6 +75,20 @@ function ofThePlaces(found: readonly number[]): string | undefined {
   return said.length === 0
     ? undefined
     : `${said.join(' ')} Check those readings, their unit and their sign before anything is turned.`;
+}
+
+/** Whether a reading or the timing to set lies where no engine fires, so that nothing is judged or turned by it. */
+const isAmiss = (v: Values, computed: Computed): boolean =>
+  [timingsOf(v).target, ...(computed['as-found'] as readonly number[])].some(
+    (angle) => angle > EARLIEST_SPARK || angle < 0,
+  );
+
+/** What the turn of the plate is called where it is not to be turned. */
+export function leftAlone(v: Values, computed: Computed): string | undefined {
+  if (isAmiss(v, computed)) return 'Put the readings right first; by them the plate would turn';
+  return withinTolerance(computed['error-before'] as readonly number[], v.tolerance)
+    ? 'Leave the plate alone; the very best turn would be'
+    : undefined;
 }
 
 /** Pass or fail, and the order of work. */
