@@ -1,10 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import {
-  showFigure,
-  showFixed,
-  shownText,
-  shownUnit,
-} from '../../calculators/frame/text/format.ts';
+import { showFigure, showFixed, shownUnit } from '../../calculators/frame/text/format.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { units } from '../../calculators/frame/text/units.ts';
 import { DIAL_RANGE } from '../../calculators/practice/instruments.ts';
@@ -53,11 +48,10 @@ function Truths({
 }) {
   const lengths = useLengths();
   const { unit } = lines[0]!;
-  const { label: over, spaced } = units[shownUnit(among, unit, lengths)];
-  const figure = (value: number): string => {
-    const shown = showFigure(value, unit, 2, lengths, undefined, { among });
-    return spaced ? shown.figure : shownText(shown);
-  };
+  /** The unit stands once over each column: beside every figure it would leave a phone no room. */
+  const over = units[shownUnit(among, unit, lengths)].label;
+  const figure = (value: number): string =>
+    showFigure(value, unit, 2, lengths, undefined, { among }).figure;
   return (
     <div class="table-wrap" role="region" aria-label={caption} tabIndex={0}>
       <table class="reckoned">
@@ -69,9 +63,7 @@ function Truths({
             </th>
             {[truthName, setName, 'Out by'].map((name) => (
               <th scope="col" key={name}>
-                {name}
-                {/* Beside every figure a unit of letters would leave a phone no room; a degree sign has room. */}
-                {spaced && <span class="over">{over}</span>}
+                {name}, <span class="over">{over}</span>
               </th>
             ))}
           </tr>
