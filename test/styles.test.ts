@@ -63,3 +63,50 @@ it('marks danger and worked examples by lines, not by a tint with a coloured bar
   }
   for (const name of ['.caution', '.at-once']) expect(of(name), name).toMatch(/var\(--hatch\)/);
 });
+
+/** Contrast of two colours as WCAG 2.2 defines it ("relative luminance" and "contrast ratio"). */
+function contrast(one: string, other: string): number {
+  const luminance = (colour: string): number => {
+    const [red, green, blue] = [1, 3, 5].map((at) => {
+      const part = Number.parseInt(colour.slice(at, at + 2), 16) / 255;
+      return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * red! + 0.7152 * green! + 0.0722 * blue!;
+  };
+  const [light, dark] = [luminance(one), luminance(other)].sort((a, b) => b - a);
+  return (light! + 0.05) / (dark! + 0.05);
+}
+
+describe.each(['light', 'dark'])('in %s', (scheme) => {
+  const [light, dark] = readFileSync(new URL('site/styles/base.css', root), 'utf8').split(
+    /@media screen and \(prefers-color-scheme: dark\)/,
+  );
+  const colours = new Map(
+    [light!, ...(scheme === 'dark' ? [dark!] : [])].flatMap((text) =>
+      [...text.matchAll(/(--[\w-]+): (#[\da-f]{6});/g)].map(([, name, value]) => [name!, value!]),
+    ),
+  );
+
+  it('a line that marks something is seen on what it stands on', () => {
+    let seen = 0;
+    for (const sheet of sheets) {
+      const text = readFileSync(new URL(sheet, root), 'utf8');
+      for (const [, body] of text.matchAll(/\{([^{}]*)\}/g)) {
+        const filled = /background: (var\(--[\w-]+\))/.exec(body!)?.[1];
+        const edges = body!.matchAll(
+          /border[\w-]*: (?:[2-9]px|0\.\drem) solid (var\((--[\w-]+)\))/g,
+        );
+        for (const [, edge, name] of edges) {
+          // What only parts one thing from the next is quiet on purpose.
+          if (edge === filled || name === '--rule') continue;
+          seen += 1;
+          for (const under of ['--ground', '--sheet']) {
+            const seenBy = contrast(colours.get(name!)!, colours.get(under)!);
+            expect(seenBy, `${sheet}: ${name} on ${under}`).toBeGreaterThanOrEqual(3);
+          }
+        }
+      }
+    }
+    expect(seen).toBeGreaterThan(10);
+  });
+});

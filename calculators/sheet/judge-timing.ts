@@ -74,7 +74,7 @@ export function judgeTiming(given: Case): Judgement {
     const sheet = signedAmount(target, unit, reading.step);
     return {
       result: 'fail',
-      words: `${degrees(off)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.${Math.abs(off) > DOUBTFUL ? ' That is much for a slot: read it once more, and see to its unit, before anything is turned.' : ''}`,
+      words: `${degrees(off, tolerance)}, or ${travel}, ${off > 0 ? 'early' : 'late'} against the ${sheet} of the sheet: make it fire ${off > 0 ? 'later' : 'earlier'}.${Math.abs(off) > DOUBTFUL ? ' That is much for a slot: read it once more, and see to its unit, before anything is turned.' : ''}`,
     };
   });
   const known = angles.filter((angle): angle is number => typeof angle === 'number');

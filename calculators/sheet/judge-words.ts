@@ -1,4 +1,4 @@
-import { fixed, withUnit } from '../frame/text/format.ts';
+import { decimalsApart, fixed, withUnit } from '../frame/text/format.ts';
 import { toShown, type LengthDisplay, type UnitName } from '../frame/text/units.ts';
 import { MathsError } from '../maths/numeric/errors.ts';
 import { doubtWords, isDoubtful, meant } from './doubt.ts';
@@ -73,7 +73,15 @@ export const amount = (value: number, inUnit: UnitName, step: number): string =>
 export const fitted = (value: number, lengths: LengthDisplay): string =>
   signedAmount(value, stepUnit(steps.squish.reading!, lengths), 0.1);
 
-export const degrees = (value: number): string => withUnit(fixed(Math.abs(value), 1), 'deg');
+/**
+ * The size of an angle.
+ *
+ * @param limit What it is beyond, and may not read the same as.
+ */
+export function degrees(value: number, limit?: number): string {
+  const size = Math.abs(value);
+  return withUnit(fixed(size, limit === undefined ? 1 : decimalsApart(size, limit, 1)), 'deg');
+}
 
 export const isWithin = (off: number, tolerance: number): boolean =>
   Math.abs(off) <= tolerance + EPSILON;

@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { showFigure, showFixed, shownUnit } from '../../calculators/frame/text/format.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
 import { units } from '../../calculators/frame/text/units.ts';
+import { DIAL_RANGE } from '../../calculators/practice/instruments.ts';
 import type { Cost, Line, Reckoning } from '../../calculators/practice/reckoning.ts';
 import { tasks, type TaskName } from '../../calculators/practice/tasks.ts';
 import { copyText, type Copied } from '../browser/copy.ts';
@@ -24,22 +25,29 @@ interface Props {
   readonly onAnother: () => void;
 }
 
+/** Figures of one reckoning, which share a unit; readings of the indicator are told in its own. */
+const sharing = (lines: readonly Line[], task?: TaskName): readonly number[] => [
+  ...lines.flatMap(({ truth, set }) => [truth, set]),
+  ...(task === 'reading' ? [DIAL_RANGE] : []),
+];
+
 function Truths({
   caption,
   lines,
+  among,
   spread,
   truthName = 'Wanted',
   setName = 'Set',
 }: {
   caption: string;
   lines: readonly Line[];
+  among: readonly number[];
   spread: number | undefined;
   truthName?: string;
   setName?: string;
 }) {
   const lengths = useLengths();
   const { unit } = lines[0]!;
-  const among = lines.flatMap(({ truth, set }) => [truth, set]);
   /** The unit stands once over each column: beside every figure it would leave a phone no room. */
   const over = units[shownUnit(among, unit, lengths)].label;
   const figure = (value: number): string =>
@@ -55,7 +63,7 @@ function Truths({
             </th>
             {[truthName, setName, 'Out by'].map((name) => (
               <th scope="col" key={name}>
-                {name}, {over}
+                {name}, <span class="over">{over}</span>
               </th>
             ))}
           </tr>
@@ -87,12 +95,18 @@ function Truths({
   );
 }
 
-function CostItem({ cost, places }: { cost: Cost; places: Places }) {
+interface CostProps {
+  readonly cost: Cost;
+  readonly among: readonly number[];
+  readonly places: Places;
+}
+
+function CostItem({ cost, among, places }: CostProps) {
   const lengths = useLengths();
   const { article, heading } = cost.read;
   return (
     <li>
-      <b>{showFixed(cost.cost, cost.unit, 2, lengths)}.</b> {proseIn(cost.say, lengths)}{' '}
+      <b>{showFixed(cost.cost, cost.unit, 2, lengths, among)}.</b> {proseIn(cost.say, lengths)}{' '}
       <a
         href={siteAddress(`articles/${article}/${heading === undefined ? '' : `#${heading}`}`)}
         target="_blank"
@@ -116,25 +130,31 @@ export function ReckoningView(props: Props) {
   };
   const lengths = useLengths();
   const unit = lines[0]!.unit;
+  const among = sharing(lines, task);
+  const told =
+    task === 'reading' ? 'Right: that is the bad reading' : 'Right: within the tolerance';
   const worst = Math.max(...lines.map(({ error }) => Math.abs(error)));
   return (
     <section class="reckoning" data-part="reckoning">
       <h2 tabIndex={-1} ref={head}>
-        {right ? 'Right: within the tolerance' : 'Not right yet'}
+        {right ? told : 'Not right yet'}
       </h2>
       <Truths
         caption={`Engine ${number}: ${tasks[task].title}`}
         lines={lines}
+        among={among}
         spread={task === 'reading' ? undefined : spread}
         truthName={task === 'reading' ? 'True' : undefined}
         setName={task === 'reading' ? 'Written' : task === 'figure' ? 'Stands at' : 'Set'}
       />
-      {gaps.length > 0 && <Truths caption="The gaps" lines={gaps} spread={undefined} />}
+      {gaps.length > 0 && (
+        <Truths caption="The gaps" lines={gaps} among={sharing(gaps)} spread={undefined} />
+      )}
       {spread !== undefined && task !== 'reading' && (
         <p>
           {lines.every(({ error }) => Math.abs(error) <= spread)
-            ? `Your ±${showFixed(spread, unit, 2, lengths)} holds the truth.`
-            : `Your ±${showFixed(spread, unit, 2, lengths)} was too small: the truth lies outside it.`}
+            ? `Your ±${showFixed(spread, unit, 2, lengths, among)} holds the truth.`
+            : `Your ±${showFixed(spread, unit, 2, lengths, among)} was too small: the truth lies outside it.`}
         </p>
       )}
       {costs.length > 0 && (
@@ -148,12 +168,19 @@ export function ReckoningView(props: Props) {
           )}
           <ul class="costs">
             {costs.slice(0, 4).map((cost) => (
-              <CostItem key={cost.say} cost={cost} places={places} />
+              <CostItem
+                key={cost.say}
+                cost={cost}
+                among={cost.unit === unit ? among : []}
+                places={places}
+              />
             ))}
           </ul>
         </>
       )}
-      {costs.length === 0 && right && <p>Nothing that can be named cost anything worth telling.</p>}
+      {costs.length === 0 && right && task !== 'reading' && (
+        <p>Nothing that can be named cost anything worth telling.</p>
+      )}
       {costs.length === 0 && !right && (
         <p>The work was done in order; what is left is in how near each setting was brought.</p>
       )}

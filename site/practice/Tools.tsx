@@ -186,7 +186,7 @@ export function PointsTool({ engine, bench, leaf, act, tryLeaf }: Props) {
       </div>
       <p class="fit" role="status">
         {leaf === undefined
-          ? 'Feeler gauge: no leaf in hand.'
+          ? `Feeler gauge, leaves in ${units[onLeaf(0).unit].label}: none in hand.`
           : `The ${length(leaf, lengths)} leaf ${FIT[fitOf(engine, bench, leaf)]}.`}
       </p>
       <Screw

@@ -34,7 +34,7 @@ const escape = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /** Breaks a line of text at spaces so that no line is longer than `most` characters. */
-export function wrap(text: string, most: number): string[] {
+function wrap(text: string, most: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);
@@ -44,6 +44,22 @@ export function wrap(text: string, most: number): string[] {
   }
   return lines;
 }
+
+/** In as few lines as `wrap` needs, and those as even as may be: no word is left on a line alone. */
+export function evenly(text: string, most: number): string[] {
+  const lines = wrap(text, most);
+  let narrower = most - 1;
+  while (narrower > 0 && wrap(text, narrower).length === lines.length) narrower -= 1;
+  return wrap(text, narrower + 1);
+}
+
+const NO_BREAK = '\u00A0';
+/** A longer text is a list, which may break. */
+const FIGURE = 26;
+
+/** A figure with its ± and its unit, which no line ends within. */
+const whole = (figure: string): string =>
+  figure.length > FIGURE ? figure : figure.replaceAll(' ', NO_BREAK);
 
 function write(lines: readonly string[], x: number, y: number, size: number, weight: number) {
   return lines
@@ -73,6 +89,12 @@ export function pictureOf(calculator: AnyCalculator): string {
   return markup.slice(start, markup.indexOf('</svg>', start) + '</svg>'.length);
 }
 
+/** The calculator's first two results with its defaults. */
+export const figureLines = (calculator: AnyCalculator): string[] =>
+  resultLines(calculator, evaluate(calculator, {}, { lengths: 'mm' }), 'mm')
+    .slice(0, 2)
+    .flatMap(({ label, text }) => wrap(`${label}: ${whole(text)}`, 34));
+
 /** The picture that goes with a link to a page: its title, and for a calculator its drawing. */
 export async function preview(
   title: string,
@@ -80,16 +102,10 @@ export async function preview(
   calculator?: AnyCalculator,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const drawn = calculator === undefined ? '' : pictureOf(calculator);
-  const figures =
-    calculator === undefined
-      ? []
-      : resultLines(calculator, evaluate(calculator, {}, { lengths: 'mm' }), 'mm')
-          .slice(0, 2)
-          .map((line) => `${line.label}: ${line.text}`);
   const most = drawn === '' ? 30 : 17;
-  const heading = wrap(title, most);
+  const heading = evenly(title, most);
   const below = 150 + heading.length * 68;
-  const words = drawn === '' ? wrap(text, 66) : figures.flatMap((figure) => wrap(figure, 34));
+  const words = calculator === undefined ? evenly(text, 66) : figureLines(calculator);
   const placed = drawn
     .replace(/<svg[^>]*>/, (tag) => tag.replaceAll(OWN_PLACE, ''))
     .replace(

@@ -71,3 +71,20 @@ it('several readings in a box end with a sign that there are more', () =>
     }));
     expect(shown).toEqual({ cut: true, ends: 'ellipsis' });
   }));
+
+it('a figure that comes with a unit of its own stands whole in its box, also where it is refused', () =>
+  visit(
+    { path: 'calculators/piston-position/?travel=300mm', viewport: { width: 360, height: 740 } },
+    async (page) => {
+      await page.evaluate(() => localStorage.setItem('gudgeon.lengths', 'in'));
+      await page.reload();
+      await settled(page);
+      const travel = field(page, 'travel');
+      await expect.poll(() => travel.inputValue()).toMatch(/^300\s?mm$/);
+      expect(await travel.getAttribute('aria-invalid')).toBe('true');
+      const room = await travel.evaluate(
+        (box: HTMLInputElement) => box.clientWidth - box.scrollWidth,
+      );
+      expect(room).toBeGreaterThanOrEqual(0);
+    },
+  ));

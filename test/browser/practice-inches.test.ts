@@ -25,6 +25,31 @@ const cutTables = (page: Page): Promise<number> =>
       ).length,
   );
 
+/** Units of the first table and of what its lengths have cost; how near figures come to their names, px. */
+const reckoned = (page: Page) =>
+  page.evaluate(() => {
+    const table = document.querySelector('.reckoned')!;
+    const edge = (cell: Element, side: 'left' | 'right'): number => {
+      const words = document.createRange();
+      words.selectNodeContents(cell);
+      return words.getBoundingClientRect()[side];
+    };
+    return {
+      over: [...table.querySelectorAll('.over')].map(({ textContent }) => textContent),
+      costs: [...document.querySelectorAll('.costs b')].map(
+        ({ textContent }) => /(mm|in|thou)\.$/.exec(textContent)?.[1] ?? 'degrees',
+      ),
+      names: [...table.querySelectorAll('thead th:not(:first-child)')].map(
+        (name) => (name as HTMLElement).innerText,
+      ),
+      apart: [...table.querySelectorAll('tbody tr')].map(
+        (row) =>
+          edge((row as HTMLTableRowElement).cells[1]!, 'left') -
+          edge((row as HTMLTableRowElement).cells[0]!, 'right'),
+      ),
+    };
+  });
+
 describe.each(taskNames)('practice of %s, in inches', (task) => {
   it('has no length in millimetres, neither at work nor in the reckoning', async () => {
     const done = isCrankTask(task) ? 'put:indicator,turn:60,note' : '';
@@ -35,6 +60,12 @@ describe.each(taskNames)('practice of %s, in inches', (task) => {
       await page.locator('[data-part="reckoning"]').waitFor();
       await expect.poll(async () => millimetresLeft(await bench(page))).toEqual([]);
       await expect.poll(() => cutTables(page)).toBe(0);
+      const { over, costs, names, apart } = await reckoned(page);
+      expect(over).toHaveLength(3);
+      if (['reading', 'slides', 'float'].includes(task))
+        expect(new Set([...over, ...costs])).toHaveLength(1);
+      expect(names.map((name) => name.split('\n').length)).toEqual([2, 2, 2]);
+      expect(Math.min(...apart)).toBeGreaterThan(6);
     });
   });
 });

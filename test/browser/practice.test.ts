@@ -699,3 +699,12 @@ describe('the page', () => {
     });
   });
 });
+
+it('the bad reading, named, is right, and is not called within the tolerance', () =>
+  open('reading', async (page) => {
+    const { odd } = inventEngine(ENGINE, 'reading').hidden;
+    await page.locator('.answers input').nth(odd).check();
+    await named(page, 'Show the truth').click();
+    await expect.poll(() => verdict(page)).toBe('Right: that is the bad reading');
+    await expect.poll(() => page.locator('.reckoned .not-right').count()).toBe(1);
+  }));

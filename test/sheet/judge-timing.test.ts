@@ -81,3 +81,9 @@ it('a piston just short of its top stands before it', () => {
 it('a tolerance in degrees is not held against a figure in millimetres', () => {
   expect(judged(0.5, { target: 0.5 }).rows[0]!.result).toBe('pass');
 });
+
+it('what is just beyond the limit does not read as the limit itself', () => {
+  // 2.41 mm are 22.54° on this engine, 1.02° more than 21.52°.
+  expect(words(2.41, { 'timing-tolerance': 1 })).toMatch(/^1\.02°, or 0\.21 mm, early/);
+  expect(words(2.44, { 'timing-tolerance': 1 })).toMatch(/^1\.2°, or 0\.24 mm, early/);
+});

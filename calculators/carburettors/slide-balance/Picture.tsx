@@ -21,6 +21,9 @@ const LINE = 16;
 /** A shorter arrow begins beyond the edge of its slide, so that it has a shaft. */
 const SHAFT = 16;
 const HEAD = 7;
+/** A point so near the floor, as a part of the height, has its lower arrow among the names: so far they make way. */
+const NEAR_FLOOR = 0.06;
+const MAKE_WAY = 8;
 
 /** Half the width of a column. */
 const halfOf = (x: LinearScale): number => Math.min(30, (x(1) - x(0)) * 0.3);
@@ -53,6 +56,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
     },
     { as: 'line', look: 'rule-line target-line', words: 'brought to' },
   ];
+  const sunk = readings.some((reading) => reading < high * NEAR_FLOOR) ? MAKE_WAY : 0;
   const move = (index: number, wanted: number): void => {
     const limit = drill ? 60 : 101;
     set(`${key}-${String(index + 1)}`, Math.min(limit, Math.max(0, onStep(wanted, step))));
@@ -64,7 +68,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
       height={HEIGHT}
       label={`${drill ? 'Openings' : 'Vacuum'} of the slides as found, all to be brought to ${say(target)}`}
       meaning={legend}
-      below={12 + (readings.length > IN_ONE_LINE ? LINE : 0)}
+      below={12 + sunk + (readings.length > IN_ONE_LINE ? LINE : 0)}
       x={{ domain: [0, readings.length] }}
       y={{
         domain: [0, shown(high)],
@@ -116,13 +120,15 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                         d={`M${middle + half + 7} ${tail}V${tip}l-4 ${-down * HEAD}M${middle + half + 7} ${tip}l4 ${-down * HEAD}`}
                       />
                     )}
-                    <text x={middle} y={floor + 18} text-anchor="middle">
+                    <text x={middle} y={floor + 18 + sunk} text-anchor="middle">
                       {`${words ? 'slide ' : ''}${String(index + 1)}`}
                     </text>
                     <text
                       class="dimension-text"
                       x={middle}
-                      y={floor + 36 + (readings.length > IN_ONE_LINE ? (index % 2) * LINE : 0)}
+                      y={
+                        floor + 36 + sunk + (readings.length > IN_ONE_LINE ? (index % 2) * LINE : 0)
+                      }
                       text-anchor="middle"
                     >
                       {still
@@ -153,7 +159,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                 </g>
               );
             })}
-            <text x={4} y={floor + 36} aria-hidden="true">
+            <text x={4} y={floor + 36 + sunk} aria-hidden="true">
               turns
             </text>
           </>

@@ -11,7 +11,7 @@ export default defineCalculator({
   title: 'Balancing throttle slides',
   purpose:
     'The turns of each adjuster that bring several slides to one opening with the least work, and what becomes of idle and free play.',
-  inHand: ['opening'],
+  inHand: ['opening', 'vacuum'],
   alsoCalled: [
     'synchronising',
     'carburettor balance',

@@ -31,7 +31,7 @@ const STRUCK = 5;
 const MARK_FOOT = 0.25;
 /** Height of a capital, and from the middle of a figure of the disc inwards to clear paper, in user units. */
 const LETTER = 10;
-const FIGURE_DEEP = 12;
+const FIGURE_DEEP = 16;
 /** Letters nearer than this would touch, in user units. */
 const APART = 14;
 /** Between two figures of the tape, user units. */
