@@ -3,7 +3,9 @@ import { shownText, showIn, withUnit } from './text/format.ts';
 import { inSentence } from './text/sentence.ts';
 import { fieldUnit } from './field/field-unit.ts';
 import { orderText } from './text/order.ts';
-import type { Field } from './field/fields.ts';
+import type { Field, FigureField } from './field/fields.ts';
+import { numberAndUnit, withoutMarks } from './field/parse.ts';
+import { isHomeUnit } from './field/typed-units.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import {
   Absent,
@@ -12,7 +14,7 @@ import {
   type ResultSpec,
   type ResultValue,
 } from './types.ts';
-import type { LengthDisplay } from './text/units.ts';
+import type { LengthDisplay, UnitName } from './text/units.ts';
 import { restsOnExample } from './whose.ts';
 
 /** One figure with its ± and the word that follows it. */
@@ -78,6 +80,18 @@ export interface SummaryLine {
   readonly text: string;
 }
 
+/** How a figure was typed, where that is another unit, a fraction or a sum: the figure that a book has. */
+function givenAs({ given, text, spec, problem }: FigureField, shown: UnitName): string {
+  if (!given || problem !== undefined) return '';
+  const typed = withoutMarks(text).trim();
+  const pieces = numberAndUnit(typed);
+  const isPlain =
+    pieces !== undefined &&
+    !/[/⁄]/u.test(typed) &&
+    (pieces.unit === '' || isHomeUnit(pieces.unit, shown) || isHomeUnit(pieces.unit, spec.unit));
+  return isPlain ? '' : ` (given as ${typed})`;
+}
+
 function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {
   if (field.kind === 'choice') {
     return { label: field.label, text: field.options[field.value] ?? field.value };
@@ -93,7 +107,13 @@ function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefine
   if (field.value === undefined) return undefined;
   const text = showIn(field.value, shown, step);
   const count = field.readings?.length;
-  return { label, text: count === undefined ? text : `${text} (mean of ${count} readings)` };
+  return {
+    label,
+    text:
+      count === undefined
+        ? `${text}${givenAs(field, shown)}`
+        : `${text} (mean of ${count} readings)`,
+  };
 }
 
 /** Inputs, as lines for people; none for one that has no figure yet. */

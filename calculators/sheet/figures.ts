@@ -59,7 +59,7 @@ const engineFigures = {
   bore: {
     group: engine,
     label: 'Cylinder bore',
-    help: 'Diameter of the cylinder.',
+    help: 'Diameter of the cylinder. One for all cylinders: of bores that differ keep a sheet for each, or enter the one that this sheet is to judge by.',
     measure:
       'Bore gauge or inside micrometer, near the top of the piston’s path and across it, along the crank and square to it. Take the mean; more than 0.05 mm between them is wear to see to first.',
     unit: 'mm',

@@ -27,7 +27,7 @@ export const cableSteps = {
       target: 'least-play',
       byThread: true,
       tooHigh: '',
-      tooLow: 'Turn its adjuster in, or that of all of them alike. Its play is only',
+      tooLow: 'Turn its adjuster in, those of several carburettors alike. Its play is only',
       moves:
         'An adjuster that was turned moves its slide: idle screws and the slides together after it, and that it can be stopped.',
     },

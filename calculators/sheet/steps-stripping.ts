@@ -56,7 +56,7 @@ export const strippingSteps = {
     title: 'Measure the pilot jets',
     why: 'The pilot feeds the engine from shut to an eighth open, and it blocks first, since its hole is the smallest. One blocked is one cylinder that does not idle.',
     how: [
-      'Hold it to the light: a round, bright, sharp-edged hole, as its twin from the next carburettor.',
+      'Hold it to the light: a round, bright, sharp-edged hole, as a new one, or its twin from another carburettor.',
       'The largest pin that drops in by its own weight is the bore. A pin only measures: never push or turn it.',
       'No pin so thin? 20 ml of water with a drop of washing-up liquid through each, timed: jets of one number agree within a few per cent.',
     ],

@@ -28,7 +28,7 @@ export const inputs = {
     kind: 'number',
     group: groups.setting,
     label: 'Gauge reading',
-    help: 'From the gasket face to the float’s edge, the tang just touching the needle.',
+    help: 'From the gasket face to the float’s edge, the tang just touching the needle. For a figure that was given from another face (with the gasket on, or from a step) type the sum: 11+0.8 where that face stands 0.8 mm nearer to the float’s edge than the gasket face, 11−0.8 where it stands further back.',
     measure:
       'Chamber and gasket off, body on its side with the float hanging. Tip it until the tang only just touches the needle and its spring pin is not pushed in; upside down only where the needle has no spring pin. Set a depth gauge or a notched card on the gasket face, square to it, and read at the middle of the float, on both floats if there are two.',
     unit: 'mm',

@@ -31,7 +31,7 @@ function ofTheFit(v: Values, computed: Computed, known: Known): string {
     return `Fail: tight against ${span}. Hone the bore ${showFixed(hone, 'mm', 3, lengths)} larger, or fit a smaller piston; tight is the side that seizes.${unsure}`;
   }
   if (share > v.most) {
-    return `Fail: wide against ${span}. Wide rattles, tilts the rings and blows by, and wears on; it seldom seizes. Measure whether piston or bore has worn before you buy either.${unsure}`;
+    return `Fail: wide against ${span}. Wide rattles, tilts the rings and blows by, and wears on. Measure whether piston or bore has worn before you buy either.${unsure}`;
   }
   return `Pass: within ${span}. If you must err, err to the wide side: tight seizes within a minute, wide wears within a season.${unsure}`;
 }
