@@ -34,7 +34,7 @@ const escape = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 /** Breaks a line of text at spaces so that no line is longer than `most` characters. */
-export function wrap(text: string, most: number): string[] {
+function wrap(text: string, most: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);

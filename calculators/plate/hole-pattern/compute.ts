@@ -101,7 +101,7 @@ const wrapped = (angle: number): number => ((((angle + BEFORE) % 360) + 360) % 3
 const parts: Readonly<Record<string, string>> = { from: 'a', to: 'b', read: 'distance' };
 
 /** Tells an error about distance 2 of that distance's own fields. */
-export function atFields<T>(work: () => T): T {
+function atFields<T>(work: () => T): T {
   try {
     return work();
   } catch (error) {
