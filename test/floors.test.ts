@@ -59,6 +59,11 @@ describe('the rooms of the site', () => {
   });
 });
 
+it('one file alone lays an error of the maths package to other fields', () => {
+  const laying = files.filter((file) => /new MathsError\(error\./.test(read(file)));
+  expect(laying).toEqual(['calculators/frame/attempt.ts']);
+});
+
 it('one file alone touches what the sheet keeps in the browser', () => {
   const touching = files.filter((file) => /\blocalStorage\./.test(read(file)));
   expect(touching).toEqual([
