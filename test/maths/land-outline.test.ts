@@ -11,6 +11,7 @@ import {
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
 import { expectClosed } from './outline-ends.ts';
 import { thrown } from './thrown.ts';
+import { land } from './lands.ts';
 
 const RADIANS = Math.PI / 180;
 
@@ -118,7 +119,6 @@ describe('the upright rectangle round edges, as @flatten-js/core 1.6.15 has it',
   });
 });
 
-const land = (x: number, y: number, radius: number): Land => ({ x, y, radius });
 const square = [land(0, 0, 3), land(20, 0, 3), land(20, 20, 3), land(0, 20, 3)];
 
 describe('the lands that an outline goes round', () => {

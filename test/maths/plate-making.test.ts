@@ -195,8 +195,8 @@ describe('threads', () => {
     expect(leastEngagement(holesFor('M4').nominal, 'steel')).toBe(4);
   });
 
-  // ASME B1.13M, greatest minor diameter of class 6h, which is the basic one, to M5; for M6 and M8 the
-  // basic minor diameter of the tap maker's general catalogue 2016-2017, page 795.
+  // To M5 ASME B1.13M, class 6h, greatest minor diameter, which is the basic one (year not known); for M6
+  // and M8 Yamawa, general catalogue 2016-2017, page 795, basic minor diameter.
   const fullThread = [1.567, 2.013, 2.458, 3.242, 4.134, 4.917, 6.647];
 
   it.each(threadHoles)('$thread: the drills lie in order round the screw', (entry) => {
