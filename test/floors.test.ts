@@ -1,6 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
+import { needless } from './floors/exports.ts';
 import { breaches, circles, floors } from './floors/imports.ts';
 
 const CODE = '{calculators,content,site}/**/*.{ts,tsx,astro,mdx,mjs,js}';
@@ -58,6 +59,11 @@ describe('the rooms of the site', () => {
   });
 });
 
+it('one file alone lays an error of the maths package to other fields', () => {
+  const laying = files.filter((file) => /new MathsError\(error\./.test(read(file)));
+  expect(laying).toEqual(['calculators/frame/attempt.ts']);
+});
+
 it('one file alone touches what the sheet keeps in the browser', () => {
   const touching = files.filter((file) => /\blocalStorage\./.test(read(file)));
   expect(touching).toEqual([
@@ -108,33 +114,24 @@ describe('imports go down only', () => {
   });
 });
 
-/** Names that files export and nothing anywhere says a second time. */
-function unnamed(texts: ReadonlyMap<string, string>): string[] {
-  const said = new Map<string, number>();
-  for (const text of texts.values()) {
-    for (const [word] of text.matchAll(/[\w$]+/g)) said.set(word, (said.get(word) ?? 0) + 1);
-  }
-  return [...texts].flatMap(([file, text]) =>
-    [...text.matchAll(/^export (?:async )?(?:const|class|function|interface|type) (\w+)/gm)]
-      .map(([, name]) => name!)
-      // A page's own hooks are called by Astro.
-      .filter((name) => said.get(name) === 1 && !file.startsWith('site/pages/'))
-      .map((name) => `${file}: ${name}`),
-  );
-}
-
 describe('what a file exports', () => {
-  it('is used', () => {
+  it('is used by another, and by more than a test', () => {
     const all = globSync([CODE, '{test,.config}/**/*.{ts,tsx,mjs}', '*.mjs']);
-    expect(unnamed(new Map(all.map((file) => [file, read(file)])))).toEqual([]);
+    expect(needless(new Map(all.map((file) => [file, read(file)])))).toEqual([]);
   });
 
   it('is seen where nothing uses it', () => {
     const texts = new Map([
-      ['a.ts', 'export const used = 1;\nexport type Left = 2;'],
-      ['b.ts', "import { used } from './a.ts';"],
+      ['site/a.ts', 'export const used = 1;\nexport const tried = 2;\nexport type Left = 3;'],
+      ['site/b.ts', "import { used } from './a.ts';\nexport const own = used;\nown;"],
+      ['site/c.ts', '/** Speaks of tried and of own. */\nconst tried = 1, own = 2;'],
+      ['test/a.test.ts', "import { tried } from '../site/a.ts';\ntried;"],
     ]);
-    expect(unnamed(texts)).toEqual(['a.ts: Left']);
+    expect(needless(texts)).toEqual([
+      'site/a.ts: nothing but a test uses tried: take it out',
+      'site/a.ts: nothing uses Left: take it out',
+      'site/b.ts: no other file takes own: do not export it',
+    ]);
   });
 });
 

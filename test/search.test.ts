@@ -28,6 +28,19 @@ const find = makeFinder({
 });
 const titles = (question: string): string[] => find(question).map(({ title }) => title);
 
+/** What articles, glossary, calculators and fault finder say, in small letters. */
+const written = globSync([
+  'content/{articles,faults}/**/*.{mdx,ts}',
+  'content/glossary.yaml',
+  'calculators/*/*/*.ts*',
+])
+  .map((file) =>
+    readFileSync(file, 'utf8')
+      .toLowerCase()
+      .replace(/[^\p{L}\d]+/gu, ' '),
+  )
+  .join(' ');
+
 describe('search', () => {
   it.each([
     ['connecting rod', 'Connecting rod'],
@@ -119,8 +132,18 @@ describe('search', () => {
 
   it('has no word of the trade in two lines', () => {
     const words = tradeWords.flat();
-    expect(words.filter((word, i) => words.indexOf(word) !== i)).toEqual([]);
+    expect(
+      words.filter((word, i) => words.indexOf(word) !== i),
+      'what means the same stands in one line: join the two',
+    ).toEqual([]);
   });
+
+  it.each(tradeWords.map((line) => [line.join(', '), line] as const))(
+    'leads somewhere by %s',
+    (_, line) => {
+      expect(line.filter((word) => written.includes(` ${word}`))).not.toEqual([]);
+    },
+  );
 });
 
 it.each(globSync('content/articles/*.mdx'))('no code of %s is searched', (file) => {

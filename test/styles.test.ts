@@ -110,3 +110,33 @@ describe.each(['light', 'dark'])('in %s', (scheme) => {
     expect(seen).toBeGreaterThan(10);
   });
 });
+
+describe('what the style sheets name', () => {
+  const bare = (file: string): string =>
+    readFileSync(new URL(file, root), 'utf8').replace(/\/\*[\s\S]*?\*\//g, '');
+  const css = sheets.map(bare).join('\n');
+  const code = globSync('{calculators,content,site}/**/*.{ts,tsx,astro,mdx}', { cwd: root })
+    .map(bare)
+    .join('\n');
+  const all = (text: string, pattern: RegExp): string[] => [
+    ...new Set([...text.matchAll(pattern)].map(([, name]) => name!)),
+  ];
+
+  it('is set and used', () => {
+    const set = all(`${css}${code}`, /(--[\w-]+)['"]?\]?\s*:/g);
+    const used = all(`${css}${code}`, /var\((--[\w-]+)/g);
+    expect(all(css, /(--[\w-]+)\s*:/g).filter((name) => !used.includes(name))).toEqual([]);
+    expect(used.filter((name) => !set.includes(name))).toEqual([]);
+  });
+
+  it('stands on some page', () => {
+    const words = new Set(code.match(/[\w-]+/g));
+    // A name that is put together, such as `port-${kind}`, is known by how it begins.
+    const begun = all(code, /([a-z][\w-]*-)\$\{/g);
+    const idle = all(css, /\.([a-zA-Z][\w-]*)(?=[^{}]*\{)/g)
+      // The formulas' own names are those of the library that sets them.
+      .filter((name) => !name.startsWith('tml-') && !words.has(name))
+      .filter((name) => !begun.some((start) => name.startsWith(start)));
+    expect(idle).toEqual([]);
+  });
+});

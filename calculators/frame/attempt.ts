@@ -19,13 +19,19 @@ export function ifThere<T, U>(value: T | Absent, of: (value: T) => U): U | Absen
   return value instanceof Absent ? value : of(value);
 }
 
-/** Runs `run`; an error that blames `quantity` blames the field `key` instead. */
-export function blameField<T>(key: string, quantity: string, run: () => T): T {
+/** Runs `run`; an error blames the fields that `fieldsOf` gives for the quantities that it names. */
+export function blameFields<T>(
+  fieldsOf: (quantities: readonly string[]) => readonly string[],
+  run: () => T,
+): T {
   try {
     return run();
   } catch (error) {
     if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map((name) => (name === quantity ? key : name));
-    throw new MathsError(error.code, keys, error.message);
+    throw new MathsError(error.code, fieldsOf(error.quantities), error.message);
   }
 }
+
+/** Runs `run`; an error that blames `quantity` blames the field `key` instead. */
+export const blameField = <T>(key: string, quantity: string, run: () => T): T =>
+  blameFields((names) => names.map((name) => (name === quantity ? key : name)), run);

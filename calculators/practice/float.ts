@@ -46,7 +46,7 @@ export type FloatAct =
   | { readonly act: 'fill' }
   | { readonly act: 'drain' };
 
-export const MOST_BEND = 3;
+const MOST_BEND = 3;
 
 export function inventFloat(number: number): Float {
   const chance = chanceOf(number, 41);

@@ -9,10 +9,10 @@ import { degreesAlong, type Engine } from './engine.ts';
 const RADIANS_PER_DEGREE = Math.PI / 180;
 
 /** The smallest division of the indicator, mm, and how far its plunger goes. */
-export const DIAL_STEP = 0.01;
+const DIAL_STEP = 0.01;
 export const DIAL_RANGE = 14;
 /** To what a careful eye reads the disc, degrees. */
-export const DISC_STEP = 0.25;
+const DISC_STEP = 0.25;
 const POINTER_RADIUS = 78;
 
 const onto = (value: number, step: number): number =>

@@ -74,7 +74,7 @@ export function firesAt(engine: Engine, bench: Bench, set: number): number {
 }
 
 /** Crank degrees before the top of cylinder 1 at which the crank stands. */
-export const standsAt = (bench: Bench): number => wrapped(-bench.crank);
+const standsAt = (bench: Bench): number => wrapped(-bench.crank);
 
 const dearest = (costs: readonly Cost[]): Cost[] =>
   costs.filter(({ cost }) => cost >= LEAST).sort((a, b) => b.cost - a.cost);

@@ -50,7 +50,7 @@ const three = <T>(make: (index: number) => T): T[] =>
 
 /** Shanks of a set of drills, mm. */
 export const DRILLS: readonly number[] = Array.from({ length: 31 }, (_, i) => (10 + i) / 10);
-export const MOST_TURNS = 4;
+const MOST_TURNS = 4;
 
 export function inventSlides(number: number): Slides {
   const chance = chanceOf(number, 40);

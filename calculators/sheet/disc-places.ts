@@ -3,7 +3,7 @@ import { fixed, withUnit } from '../frame/text/format.ts';
 import { cylindersOf, setsOf, sharesSets, turnsOf, type Engine } from './model.ts';
 
 /** A reading of a disc is of the mark within so many degrees of it. */
-export const DISC_REACH = 30;
+const DISC_REACH = 30;
 
 /** Turned by whole turns to lie from −180 to 180 degrees. */
 const nearest = (angle: number): number => angle - 360 * Math.round(angle / 360);
@@ -31,7 +31,7 @@ function sharedPlace(engine: Engine, index: number): number | undefined {
  * Where a cylinder's top stands on a disc that is zeroed on cylinder 1, crank degrees from 0 to 360;
  * nothing for cylinder 1 itself, and while the sheet does not say where its set of points belongs.
  */
-export function placeOnDisc(engine: Engine, index: number): number | undefined {
+function placeOnDisc(engine: Engine, index: number): number | undefined {
   if (index === 0) return undefined;
   const direction = sharesSets(engine)
     ? sharedPlace(engine, index)

@@ -32,7 +32,7 @@ export function spotAt(fragment: string, engine: Engine): Spot | undefined {
   return index >= 0 && index < most ? { step, index } : undefined;
 }
 
-export const isSame = (a: Spot, b: Spot): boolean => a.step === b.step && a.index === b.index;
+const isSame = (a: Spot, b: Spot): boolean => a.step === b.step && a.index === b.index;
 
 /** Whether something is to be done at a reading: to be taken, to be corrected, or to be taken again. */
 export function isDue(engine: Engine, { state, stale }: Progress, { step, index }: Spot): boolean {

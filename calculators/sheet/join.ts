@@ -45,7 +45,7 @@ function standsOf(engine: Engine): Map<string, Stand> {
 const NOTHING: Stand = [null, null];
 
 /** What a place is called. */
-export function placeWords(place: string, engine: Engine): string {
+function placeWords(place: string, engine: Engine): string {
   if (place === NAME) return 'name';
   if (place === NOTES) return 'notes';
   if (place === ORDER) return 'firing order';

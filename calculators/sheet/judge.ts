@@ -163,7 +163,7 @@ function onSureGround(engine: Engine, id: StepId, judged: Judgement): Judgement 
 }
 
 /** Why a step's tolerance judges nothing: it would pass anything. Nothing where it judges. */
-export function tooWide(engine: Engine, id: StepId, lengths: LengthDisplay): string | undefined {
+function tooWide(engine: Engine, id: StepId, lengths: LengthDisplay): string | undefined {
   const reading = steps[id].reading!;
   const { tolerance: key, target: of } = reading;
   const tolerance = key === undefined ? undefined : engine.figures[key];

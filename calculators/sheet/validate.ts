@@ -313,9 +313,6 @@ export function parseJson(source: string): unknown {
   }
 }
 
-/** A document out of the text of a file. */
-export const parseDocument = (source: string): SheetDocument => readDocument(parseJson(source));
-
 /** The text of a file that holds these engines; throws a SheetError where it could not be opened again. */
 export function writeDocument(engines: readonly Engine[]): string {
   const document = documentOf(engines);

@@ -4,7 +4,7 @@ import { rewriteFiles, rewritePages } from './pages.ts';
 const LINK = /(\s(?:href|src|action|content)=")\/(?!\/)/g;
 
 /** Rewrites a page's root-absolute addresses relative to its own depth below the site's root. */
-export function relativeLinks(html: string, depth: number): string {
+function relativeLinks(html: string, depth: number): string {
   const up = depth === 0 ? './' : '../'.repeat(depth);
   return html.replaceAll(LINK, `$1${up}`);
 }

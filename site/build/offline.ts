@@ -23,7 +23,7 @@ export interface KeptFile {
 }
 
 /** The files that the device keeps, by the addresses at which pages ask for them. */
-export async function keptFiles(root: string): Promise<KeptFile[]> {
+async function keptFiles(root: string): Promise<KeptFile[]> {
   const files = globSync(KEPT, { cwd: root })
     .map((file) => file.replaceAll('\\', '/'))
     .filter((file) => file !== WORKER)

@@ -7,7 +7,7 @@ const POLICY = /<meta http-equiv="content-security-policy" content="[^"]*">/;
 const HASH = / 'sha256-([^']+)'/g;
 
 /** Leaves in a page's policy the hashes of what stands in that page, and no others. */
-export function ownHashesOnly(html: string): string {
+function ownHashesOnly(html: string): string {
   const own = new Set(
     [...html.matchAll(INLINE)].map(([, , text = '']) =>
       createHash('sha256').update(text).digest('base64'),

@@ -20,7 +20,7 @@ const isOf = (key: string, named: string): boolean =>
   key === named || key.replace(/-\d+$/, '') === named;
 
 /** The fields under the picture: those that the page is about in its order, or the first figure of all. */
-export function inHandOf({ inHand }: AnyCalculator, fields: readonly Field[]): readonly Field[] {
+function inHandOf({ inHand }: AnyCalculator, fields: readonly Field[]): readonly Field[] {
   const first = fields.find(({ kind }) => kind === 'figure');
   const keys: readonly string[] = inHand ?? [first?.key ?? ''];
   const place = ({ key }: Field): number => keys.findIndex((named) => isOf(key, named));

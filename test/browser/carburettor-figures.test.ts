@@ -1,16 +1,16 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
-import { phone, visit } from './support/page.ts';
-
-const open = (path: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
-  visit({ path: `calculators/${path}`, ...options }, async (page) => {
-    await settled(page);
-    await body(page);
-  });
+import {
+  alertText,
+  expectResult,
+  field,
+  result,
+  openCalculator as open,
+  query,
+} from './support/calculator.ts';
+import { phone } from './support/page.ts';
 
 const words = (page: Page): Promise<string> => page.locator('.calc').innerText();
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
 
 /** A linked float: 15 g over 10 cm² of a fuel of 0.75 g/cm³ swims 20 mm deep. */
 const draught =

@@ -1,14 +1,7 @@
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { expectResult, field, result, settled } from './support/calculator.ts';
+import { expectResult, field, result, openCalculator as open } from './support/calculator.ts';
 import { drag, handle } from './support/handles.ts';
-import { phone, visit } from './support/page.ts';
-
-const open = (path: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
-  visit({ path: `calculators/${path}`, ...options }, async (page) => {
-    await settled(page);
-    await body(page);
-  });
+import { phone } from './support/page.ts';
 
 describe('float height and fuel level', () => {
   it('lowers the fuel by as much as the gauge reading grows, and by the handle too', async () => {

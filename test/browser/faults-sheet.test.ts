@@ -5,12 +5,12 @@ import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { keep } from '../../calculators/sheet/kept-results.ts';
 import { documentOf, type Engine as Sheet } from '../../calculators/sheet/model.ts';
 import { readStore } from '../../calculators/sheet/store.ts';
-import { parseDocument } from '../../calculators/sheet/validate.ts';
 import { alertText, field, settled } from './support/calculator.ts';
 import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { painted } from './support/handles.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
+import { parseDocument } from '../sheet/parse-document.ts';
 
 const demo: Sheet = { ...demoSheet(), id: 'e-1' };
 const path = 'sheet/';

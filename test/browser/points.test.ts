@@ -1,4 +1,3 @@
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import {
   dwellAngle,
@@ -7,17 +6,16 @@ import {
 } from '../../calculators/maths/ignition/breaker-cam.ts';
 import { chargeTime, currentAfter } from '../../calculators/maths/ignition/coil-charge.ts';
 import { settlePlate } from '../../calculators/maths/plate/plate-setting.ts';
-import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import {
+  alertText,
+  expectResult,
+  field,
+  result,
+  openCalculator as open,
+  query,
+} from './support/calculator.ts';
 import { drag, handle } from './support/handles.ts';
-import { phone, visit } from './support/page.ts';
-
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
-
-const open = (path: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
-  visit({ path: `calculators/${path}`, ...options }, async (page) => {
-    await settled(page);
-    await body(page);
-  });
+import { phone } from './support/page.ts';
 
 describe('points gap, dwell and timing', () => {
   const cam: BreakerCam = {

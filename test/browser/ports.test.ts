@@ -1,4 +1,3 @@
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import {
   clearanceVolume,
@@ -8,17 +7,16 @@ import {
 } from '../../calculators/maths/cylinder/compression.ts';
 import { crownPort, discPort, skirtPort } from '../../calculators/maths/cylinder/port-timing.ts';
 import { peakSquish } from '../../calculators/maths/cylinder/squish-velocity.ts';
-import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import {
+  alertText,
+  expectResult,
+  field,
+  result,
+  openCalculator as open,
+  query,
+} from './support/calculator.ts';
 import { drag, handle } from './support/handles.ts';
-import { phone, visit } from './support/page.ts';
-
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
-
-const open = (path: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
-  visit({ path: `calculators/${path}`, ...options }, async (page) => {
-    await settled(page);
-    await body(page);
-  });
+import { phone } from './support/page.ts';
 
 const INCH = 25.4;
 const barrel = { stroke: 54, rodLength: 110, pinOffset: 1, deckClearance: 0.5 };

@@ -3,12 +3,13 @@ import { text as textOf } from 'node:stream/consumers';
 import { describe, expect, inject, it } from 'vitest';
 import { demoSheet } from '../../calculators/sheet/demo.ts';
 import { documentOf, LIMITS, newEngine } from '../../calculators/sheet/model.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { fillStorage } from './support/full-storage.ts';
 import { alertText } from './support/calculator.ts';
 import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { visit } from './support/page.ts';
 import { box, button, expectKept, figure, KEY, keepEngines, kept, ready } from './support/sheet.ts';
+import { parseDocument } from '../sheet/parse-document.ts';
 
 const demo = { ...demoSheet(), id: 'e-1' };
 const path = 'sheet/';

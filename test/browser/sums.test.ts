@@ -1,12 +1,10 @@
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { alertText, expectResult, field, result, settled, query } from './support/calculator.ts';
 import { CLIPBOARD } from './support/clipboard.ts';
 import { visit } from './support/page.ts';
 
 const PATH = 'calculators/piston-position/';
 const given = 'from=travel&stroke=51mm&rod=104mm&offset=0mm';
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
 const isReader = (address: string): boolean => address.includes('sum-reader');
 
 describe('a sum in a field', () => {

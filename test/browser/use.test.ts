@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { angleBefore, travelBefore } from '../../calculators/maths/crank/slider-crank.ts';
-import { alertText, expectResult, field, result, settled } from './support/calculator.ts';
+import { alertText, expectResult, field, result, settled, query } from './support/calculator.ts';
 import { CLIPBOARD, copied } from './support/clipboard.ts';
 import { dragPart, middleOf, painted } from './support/handles.ts';
 import { phone, visit, visitEarly } from './support/page.ts';
@@ -10,7 +10,6 @@ const PATH = 'calculators/piston-position/';
 const demo = { stroke: 51, rodLength: 104, pinOffset: 0 };
 const given = 'from=travel&stroke=51mm&rod=104mm&offset=0mm';
 
-const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;
 const open = (search: string, body: (page: Page) => Promise<void>, options = {}): Promise<void> =>
   visit({ path: `${PATH}${search}`, ...options }, async (page) => {
     await settled(page);

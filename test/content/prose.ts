@@ -1,12 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 
-/** Ids of the glossary with the names of each. */
+/** Ids of the glossary with the names of each, and the terms that it refers to. */
 export const glossary = [
   ...readFileSync(new URL('../../content/glossary.yaml', import.meta.url), 'utf8').matchAll(
-    /^([a-z][a-z0-9-]*):\n {2}term: (.+)\n(?: {2}also: \[(.+)\]\n)?/gm,
+    /^([a-z][a-z0-9-]*):\n {2}term: (.+)\n(?: {2}also: \[(.+)\]\n)?(?: {2}meaning: .+\n)?(?: {2}see: \[(.+)\])?/gm,
   ),
-].map(([, id, term, also]) => ({
+].map(([, id, term, also, see]) => ({
   id: id!,
+  see: see?.split(/, */) ?? [],
   names: [term!, ...(also?.split(/, */) ?? [])].map((name) => name.replace(/^['"]|['"]$/g, '')),
 }));
 

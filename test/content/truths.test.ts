@@ -316,7 +316,10 @@ it('of every calculator something is told', () => {
     const [, folder] = /^calculators\/(.*)\/calculator\.tsx$/.exec(path) ?? [];
     return folder ?? [];
   });
-  expect(told.map(([folder]) => folder).sort()).toEqual(own.sort());
+  expect(
+    told.map(([folder]) => folder).sort(),
+    'a calculator has a row of `told` in this file: its signs, and the cautions of its work',
+  ).toEqual(own.sort());
 });
 
 it.each(told)('%s says what its work needs', (folder, ...said) => {

@@ -38,7 +38,10 @@ const asked = [
 
 describe('the fault finder', () => {
   it('has every symptom once', () => {
-    expect(symptoms.map(({ id }) => id)).toEqual(asked);
+    expect(
+      symptoms.map(({ id }) => id),
+      'a new symptom goes into `asked` of this file, in its place',
+    ).toEqual(asked);
     expect(symptoms.map(({ first }) => isAction(first))).not.toContain(true);
   });
 

@@ -130,7 +130,7 @@ it.each(symptoms.map((symptom) => [symptom.id, symptom] as const))(
     for (const { answer } of everyAnswer(symptom)) {
       if (isAction(answer)) continue;
       const found = ways.filter(([ask]) => ask.test(answer.ask));
-      expect(found, answer.ask).toHaveLength(1);
+      expect(found, `one row of \`ways\` in this file for: ${answer.ask}`).toHaveLength(1);
       const [, yes, no] = found[0]!;
       for (const [next, to] of [
         [answer.yes, yes],

@@ -5,7 +5,7 @@ import { typedUnits } from '../../calculators/frame/field/typed-units.ts';
 import { units, type UnitName } from '../../calculators/frame/text/units.ts';
 
 /** Texts that would run, break out of markup or break a parser, if anything took them as such. */
-export const HOSTILE = [
+const HOSTILE = [
   `"><script>window.hit=1</script>`,
   `<img src=x onerror=window.hit=1>`,
   `'-alert(1)-'`,

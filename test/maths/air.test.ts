@@ -2,11 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   airDensity,
-  densityAltitude,
   standardAltitude,
-  standardDensity,
   standardPressure,
-  standardTemperature,
   stationPressure,
   type Air,
 } from '../../calculators/maths/carburettor/air.ts';
@@ -51,19 +48,12 @@ describe('the standard atmosphere', () => {
     fc.assert(
       fc.property(altitude, (h) => {
         expect(standardAltitude(standardPressure(h))).toBeCloseTo(h, 7);
-        expect(densityAltitude(standardDensity(h))).toBeCloseTo(h, 7);
       }),
     );
   });
 
-  it('cools by 6.5 °C in a kilometre', () => {
-    expect(standardTemperature(0)).toBeCloseTo(15, 10);
-    expect(standardTemperature(1000)).toBeCloseTo(8.5, 10);
-  });
-
   it('refuses heights beyond the lowest layer of the standard', () => {
     expect(thrown(() => standardPressure(11_001)).quantities).toEqual(['altitude']);
-    expect(thrown(() => standardTemperature(-2001)).quantities).toEqual(['altitude']);
   });
 });
 

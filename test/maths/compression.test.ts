@@ -12,10 +12,7 @@ import {
   trappedVolume,
   type ClearanceParts,
 } from '../../calculators/maths/cylinder/compression.ts';
-import {
-  cylinderVolume,
-  heightOfVolume,
-} from '../../calculators/maths/cylinder/cylinder-volume.ts';
+import { cylinderVolume } from '../../calculators/maths/cylinder/cylinder-volume.ts';
 import { buretteVolume, plugHoleVolume } from '../../calculators/maths/cylinder/head-volume.ts';
 import { bdcAfter, totalTravel } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels } from './barrels.ts';
@@ -127,7 +124,6 @@ describe('the space above the piston', () => {
 
   it('loses as much to a skim as the face is wide', () => {
     expect(skimFor(cylinderVolume(60, 0.4), 60)).toBeCloseTo(0.4, 12);
-    expect(heightOfVolume(60, cylinderVolume(60, 0.7))).toBeCloseTo(0.7, 12);
     expect(codeOf(() => skimFor(1, 0))).toBe('diameter');
   });
 });

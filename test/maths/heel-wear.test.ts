@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  crankDegreesPerGap,
   dwellAngle,
   opensBefore,
   type BreakerCam,
 } from '../../calculators/maths/ignition/breaker-cam.ts';
 import {
-  retardRate,
   runUntilRetard,
   runUntilShut,
   wornPoints,
@@ -56,9 +56,10 @@ describe('heel wear', () => {
 
   it('begins at the local slope', () => {
     const harmonic = { ...cam, profile: 'harmonic' as const };
-    expect(wornPoints(harmonic, 0.35, wear, 0.1).retard / 0.1).toBeCloseTo(
-      retardRate(harmonic, 0.35, wear),
-      5,
+    const worn = 0.1 * wear.rate * wear.leverRatio;
+    expect(wornPoints(harmonic, 0.35, wear, 0.1).retard / worn).toBeCloseTo(
+      crankDegreesPerGap(harmonic, 0.35),
+      1,
     );
   });
 

@@ -1,11 +1,8 @@
 import { expect, it } from 'vitest';
 import { heldBy, type Pair } from '../../calculators/maths/plate/hole-network.ts';
 import { spreader } from '../calculators/states.ts';
+import { everyPair } from './every-pair.ts';
 
-const everyPair = (holes: number): Pair[] =>
-  Array.from({ length: holes }, (_, b) =>
-    Array.from({ length: b }, (__, a): Pair => [a, b]),
-  ).flat();
 const nameOf = ([a, b]: Pair): string => `${String(Math.min(a, b))}-${String(Math.max(a, b))}`;
 
 /** Random networks of three to nine holes, from all but empty to all but full. */

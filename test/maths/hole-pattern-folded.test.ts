@@ -2,13 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { fitHoles } from '../../calculators/maths/plate/hole-pattern.ts';
 import { apart, exactly } from './caliper.ts';
 import { thrown } from './thrown.ts';
+import { everyPair } from './every-pair.ts';
 
 type Point = readonly [x: number, y: number];
-
-const everyPair = (holes: number): (readonly [number, number])[] =>
-  Array.from({ length: holes }, (_, b) =>
-    Array.from({ length: b }, (__, a) => [a, b] as const),
-  ).flat();
 
 describe('a hole that goes only to three others in a row may lie on either side of it', () => {
   const RADIANS = Math.PI / 180;

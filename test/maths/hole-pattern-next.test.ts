@@ -6,6 +6,7 @@ import { nextDistance, withoutDistance } from '../../calculators/maths/plate/nex
 import { type Place } from '../../calculators/maths/plate/place.ts';
 import { spreader } from '../calculators/states.ts';
 import { exactly } from './caliper.ts';
+import { everyPair } from './every-pair.ts';
 
 type Pair = readonly [number, number];
 
@@ -53,11 +54,6 @@ function variances(places: readonly Place[], pairs: readonly Pair[]): number[] {
     hole === 0 ? 0 : hole === 1 ? of(0) : of(2 * hole - 3) + of(2 * hole - 2),
   );
 }
-
-const everyPair = (holes: number): Pair[] =>
-  Array.from({ length: holes }, (_, b) =>
-    Array.from({ length: b }, (__, a): Pair => [a, b]),
-  ).flat();
 
 describe('which distance to measure next, by trying each', () => {
   it.each([5, 6, 7, 8])('of %d holes', (count) => {

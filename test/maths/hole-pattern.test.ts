@@ -12,6 +12,7 @@ import { type Place } from '../../calculators/maths/plate/place.ts';
 import { setsAbout } from '../../calculators/maths/plate/hole-sets.ts';
 import { pitchCircle } from '../../calculators/maths/plate/pitch-circle.ts';
 import { thrown } from './thrown.ts';
+import { everyPair } from './every-pair.ts';
 
 const corners: readonly Place[] = [
   { x: 0, y: 0 },
@@ -24,11 +25,6 @@ const corners: readonly Place[] = [
 const DIAMETERS = [6.5, 6, 8, 6.5, 30, 4.2];
 
 const apart = (a: Place, b: Place): number => Math.hypot(a.x - b.x, a.y - b.y);
-const everyPair = (holes: number): Pair[] =>
-  Array.from({ length: holes }, (_, b) =>
-    Array.from({ length: b }, (__, a): Pair => [a, b]),
-  ).flat();
-
 /** Distances between some of the holes, read without error unless said. */
 function pattern(
   places: readonly Place[],

@@ -27,7 +27,6 @@ import {
   discPort,
   skirtPort,
   topEdgeForDuration,
-  topEdgeForOpening,
 } from '../../calculators/maths/cylinder/port-timing.ts';
 import { angleOf, arcOf } from '../../calculators/maths/crank/rim-arc.ts';
 import {
@@ -490,19 +489,10 @@ holdsTo([
     refuses: [0, -1, 360, NaN],
     says: /^A duration must be more than 0° and less than 360°, not /,
   })),
-  {
-    code: 'opening-angle',
-    of: ['opens'],
-    run: (opens) => topEdgeForOpening(barrel, opens),
-    takes: [0.1, 179.9],
-    refuses: [0, -1, 180, NaN],
-    says: /between 0° and 180° after top dead centre/,
-  },
   ...(
     [
       (b: typeof barrel) => topEdgeForDuration(b, 160),
       (b: typeof barrel) => bottomEdgeForDuration(b, 60, 160),
-      (b: typeof barrel) => topEdgeForOpening(b, 100),
       (b: typeof barrel) => skirtPort(b, b.deckClearance + 80, 60),
       (b: typeof barrel) => skirtCover(b, 60, 60),
       (b: typeof barrel) => crownBelowPort(b, 60),

@@ -1,8 +1,6 @@
 import {
   airDensity,
-  standardDensity,
   standardPressure,
-  standardTemperature,
   stationPressure,
 } from '../../calculators/maths/carburettor/air.ts';
 import { capillaryRise } from '../../calculators/maths/carburettor/capillary-rise.ts';
@@ -74,13 +72,13 @@ holdsTo([
     refuses: [-0.1, 100.1, NaN],
     says: range('The humidity', 'from 0 to 100%'),
   },
-  ...[standardTemperature, standardPressure, standardDensity].map((run) => ({
+  {
     of: ['altitude'],
-    run,
+    run: standardPressure,
     takes: [-2000, 11_000],
     refuses: [-2001, 11_001, NaN],
     says: range('The height above sea level', 'from -2000 to 11000 m'),
-  })),
+  },
   {
     of: ['altitude'],
     run: (altitude) => stationPressure(101.325, altitude),

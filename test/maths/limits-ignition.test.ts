@@ -19,7 +19,6 @@ import {
 } from '../../calculators/maths/ignition/coil-charge.ts';
 import { fitGapReadings } from '../../calculators/maths/ignition/gap-readings.ts';
 import {
-  retardRate,
   runUntilRetard,
   runUntilShut,
   wornPoints,
@@ -252,7 +251,6 @@ holdsTo([
     (changed: Partial<typeof wear>) => wornPoints(cam, 0.4, { ...wear, ...changed }, 0),
     (changed: Partial<typeof wear>) => runUntilShut(0.4, { ...wear, ...changed }),
     (changed: Partial<typeof wear>) => runUntilRetard(cam, 0.4, { ...wear, ...changed }, 1),
-    (changed: Partial<typeof wear>) => retardRate(cam, 0.4, { ...wear, ...changed }),
   ].flatMap((run) => [
     {
       code: 'lever-ratio',

@@ -6,12 +6,9 @@ import { depthWithin } from '../../calculators/maths/plate/edge-parts.ts';
 import { landOutline, type Edge, type Land } from '../../calculators/maths/plate/land-outline.ts';
 import { betweenEdges, narrowestNeck } from '../../calculators/maths/plate/necks.ts';
 import { spreader } from '../calculators/states.ts';
+import { bar, land } from './lands.ts';
 
 const RADIANS = Math.PI / 180;
-const land = (x: number, y: number, radius: number): Land => ({ x, y, radius });
-
-/** Lands of 5 mm at the corners of 60 by 20 mm: the long edges lie 30 mm apart. */
-const bar = [land(0, 0, 5), land(60, 0, 5), land(60, 20, 5), land(0, 20, 5)];
 
 /** An edge as @flatten-js/core 1.6.15 has it. */
 const shape = (edge: Edge) =>

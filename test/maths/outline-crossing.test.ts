@@ -1,15 +1,12 @@
 import { Arc, point, segment } from '@flatten-js/core';
 import { describe, expect, it } from 'vitest';
 import { MathsError } from '../../calculators/maths/numeric/errors.ts';
-import { landOutline, type Edge, type Land } from '../../calculators/maths/plate/land-outline.ts';
+import { landOutline, type Edge } from '../../calculators/maths/plate/land-outline.ts';
 import { spreader } from '../calculators/states.ts';
 import { thrown } from './thrown.ts';
+import { bar, land } from './lands.ts';
 
 const RADIANS = Math.PI / 180;
-const land = (x: number, y: number, radius: number): Land => ({ x, y, radius });
-
-/** Lands of 5 mm at the corners of 60 by 20 mm: the long edges lie 30 mm apart. */
-const bar = [land(0, 0, 5), land(60, 0, 5), land(60, 20, 5), land(0, 20, 5)];
 
 describe('an outline that crosses itself is refused', () => {
   it('where two edges bow through each other: says which, where, and how much is too much', () => {

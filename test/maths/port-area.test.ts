@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { uncoveredArea, windowArea } from '../../calculators/maths/cylinder/port-area.ts';
+import { uncoveredArea } from '../../calculators/maths/cylinder/port-area.ts';
+import { windowArea } from './whole-window.ts';
 
 const port = { width: 20, height: 10, cornerRadius: 2, count: 1 };
 

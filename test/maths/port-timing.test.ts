@@ -8,10 +8,9 @@ import {
   discPort,
   skirtPort,
   topEdgeForDuration,
-  topEdgeForOpening,
   type PistonInBarrel,
 } from '../../calculators/maths/cylinder/port-timing.ts';
-import { bdcAfter, totalTravel } from '../../calculators/maths/crank/slider-crank.ts';
+import { totalTravel } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels, plainBarrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
 
@@ -56,22 +55,12 @@ describe('a port uncovered by the crown', () => {
     );
   });
 
-  it('has a height for an opening, and back', () => {
-    fc.assert(
-      fc.property(barrels, share, (barrel, at) => {
-        const opens = at * bdcAfter(barrel);
-        expect(crownPort(barrel, topEdgeForOpening(barrel, opens)).opens).toBeCloseTo(opens, 5);
-      }),
-    );
-  });
-
   it('says so when it would always be open, or never', () => {
     expect(codeOf(() => crownPort(pythagoras, 0.4))).toBe('port-always-open');
     expect(codeOf(() => crownPort(pythagoras, 6.5))).toBe('port-never-opens');
     expect(codeOf(() => crownPort(pythagoras, NaN))).toBe('not-a-number');
     expect(codeOf(() => crownPort({ ...pythagoras, deckClearance: NaN }, 3))).toBe('not-a-number');
     expect(codeOf(() => topEdgeForDuration(pythagoras, 360))).toBe('duration');
-    expect(codeOf(() => topEdgeForOpening(pythagoras, 180))).toBe('opening-angle');
     expect(() => crownPort(pythagoras, 0.4)).toThrow(/from 0\.5 to 6\.5 mm/);
   });
 });

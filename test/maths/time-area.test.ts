@@ -1,11 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { integrate } from '../../calculators/maths/numeric/integrate.ts';
-import {
-  uncoveredArea,
-  windowArea,
-  type PortWindow,
-} from '../../calculators/maths/cylinder/port-area.ts';
+import { uncoveredArea, type PortWindow } from '../../calculators/maths/cylinder/port-area.ts';
 import { crownPort } from '../../calculators/maths/cylinder/port-timing.ts';
 import {
   blowdownAngleArea,
@@ -19,6 +15,7 @@ import {
 import { travelAt } from '../../calculators/maths/crank/slider-crank.ts';
 import { barrels } from './barrels.ts';
 import { codeOf } from './code-of.ts';
+import { windowArea } from './whole-window.ts';
 
 const window: PortWindow = { width: 34, height: 16, cornerRadius: 4, count: 1 };
 const barrel = { stroke: 51, rodLength: 104, pinOffset: 0, deckClearance: 0 };

@@ -1,11 +1,6 @@
 import { evaluate, max, mean, min, type Unit } from 'mathjs';
-import { bestSet } from '../../calculators/maths/carburettor/jet-set.ts';
-import {
-  areaByFlow,
-  areaOfBore,
-  boreOfArea,
-  flowThrough,
-} from '../../calculators/maths/carburettor/orifice.ts';
+import { neighbouringSets } from '../../calculators/maths/carburettor/jet-set.ts';
+import { areaByFlow, areaOfBore, boreOfArea } from '../../calculators/maths/carburettor/orifice.ts';
 import type { OutsideCheck } from './types.ts';
 
 const topic = 'jet-set';
@@ -46,7 +41,7 @@ const bags: readonly (readonly [wanted: number, bores: readonly number[]])[] = [
 const setChecks = bags.flatMap(([wanted, bores]): OutsideCheck[] => {
   const what = `${String(wanted)} of ${String(bores.length)} jets, ${bores.join(' ')} mm`;
   const source = `Every one of the ${String(choices(bores.length, wanted).length)} sets tried, largest, smallest and mean by mathjs 15.2.0`;
-  const found = () => bestSet(bores.map(areaOfBore), wanted);
+  const found = () => neighbouringSets(bores.map(areaOfBore), wanted)[0]!;
   return [
     {
       topic,
@@ -78,13 +73,13 @@ export const checks: readonly OutsideCheck[] = [
   ...setChecks,
   {
     topic,
-    what: 'flow of an orifice of 20 mm under 1 m of water, coefficient 0.611',
-    source: `${BOOK}, example 6.7: 0.85 litres a second are measured, and the coefficient comes to 0.611`,
+    what: 'bore of the orifice that passes 0.85 litres a second under 1 m of water, coefficient 0.611',
+    source: `${BOOK}, example 6.7: the orifice has 20 mm, and the coefficient comes to 0.611`,
     kind: 'published',
-    unit: 'cc/s',
-    expected: 850,
-    ours: () => flowThrough(areaOfBore(20), { head: 1000, coefficient: 0.611 }),
-    tolerance: 0.7,
+    unit: 'mm',
+    expected: 20,
+    ours: () => boreOfArea(areaByFlow(850, 1, { head: 1000, coefficient: 0.611 })),
+    tolerance: 0.01,
     why: 'three digits of the coefficient; the book has 9.81 m/s²',
   },
   {
@@ -115,28 +110,25 @@ export const checks: readonly OutsideCheck[] = [
   },
   {
     topic,
-    what: 'flow of a jet of 1.1 mm under 300 mm, coefficient 0.7',
-    source: 'mathjs 15.2.0 with units: 0.7 × area × the root of 2 × 9.80665 m/s² × head',
+    what: 'area of the jet that passes 1 cc a second under 300 mm, coefficient 0.7',
+    source: 'mathjs 15.2.0 with units: the flow over 0.7 × the root of 2 × 9.80665 m/s² × head',
     kind: 'library',
-    unit: 'cc/s',
+    unit: 'mm²',
     expected: () =>
-      (evaluate('0.7 * pi / 4 * (1.1 mm)^2 * sqrt(2 * 9.80665 m/s^2 * 300 mm)') as Unit).toNumber(
-        'cm^3/s',
-      ),
-    ours: () => flowThrough(areaOfBore(1.1), { head: 300, coefficient: 0.7 }),
+      (evaluate('(1 cm^3/s) / (0.7 * sqrt(2 * 9.80665 m/s^2 * 300 mm))') as Unit).toNumber('mm^2'),
+    ours: () => areaByFlow(1, 1, { head: 300, coefficient: 0.7 }),
     tolerance: 1e-9,
   },
   {
     topic,
-    what: 'time that a jet of half the area takes for the same volume',
-    source: 'By hand: the flow goes with the area, so twice the 62 s',
+    what: 'area of a jet that takes twice the time for the same volume',
+    source: 'By hand: the flow goes with the area, so half of the other’s',
     kind: 'hand-worked',
-    unit: 's',
-    expected: 124,
+    unit: '1',
+    expected: 0.5,
     ours: () => {
       const bench = { head: 250, coefficient: 0.7 };
-      const area = areaByFlow(100, 62, bench) / 2;
-      return 100 / flowThrough(area, bench);
+      return areaByFlow(100, 124, bench) / areaByFlow(100, 62, bench);
     },
     tolerance: 1e-9,
   },

@@ -5,11 +5,7 @@ import { plateBlank } from '../../calculators/maths/plate/plate-blank.ts';
 import { chord, holePlace, setAngles } from '../../calculators/maths/plate/plate-layout.ts';
 import { offCentre } from '../../calculators/maths/plate/plate-run-out.ts';
 import { walls, type Plate } from '../../calculators/maths/plate/plate-walls.ts';
-import {
-  holesFor,
-  minorDiameter,
-  threadHoles,
-} from '../../calculators/maths/plate/thread-holes.ts';
+import { holesFor } from '../../calculators/maths/plate/thread-holes.ts';
 import type { OutsideCheck } from './types.ts';
 
 const flatten = '@flatten-js/core 1.6';
@@ -226,20 +222,6 @@ const clearance: Readonly<Record<string, readonly [number, number, number]>> = {
   M6: [6.4, 6.6, 7],
   M8: [8.4, 9, 10],
 };
-const ASME =
-  'ASME B1.13M, tables of external metric threads, class 6h (no allowance): greatest minor diameter, flat form, which is the basic one; year not known';
-const TAPS =
-  'Tap thread limits, basic minor diameter: Yamawa, general catalogue 2016-2017, page 795';
-const minor: Readonly<Record<string, readonly [diameter: number, source: string]>> = {
-  M2: [1.567, ASME],
-  'M2.5': [2.013, ASME],
-  M3: [2.458, ASME],
-  M4: [3.242, ASME],
-  M5: [4.134, ASME],
-  M6: [4.917, TAPS],
-  M8: [6.647, TAPS],
-};
-
 const threads: readonly OutsideCheck[] = [
   ...Object.entries(tapping).map(([thread, drill]): OutsideCheck => ({
     topic: 'plate-layout',
@@ -265,17 +247,6 @@ const threads: readonly OutsideCheck[] = [
       tolerance: 0,
     })),
   ),
-  ...threadHoles.map((entry): OutsideCheck => ({
-    topic: 'plate-layout',
-    what: `Inside diameter of a full internal thread ${entry.thread}`,
-    source: minor[entry.thread]![1],
-    kind: 'published',
-    unit: 'mm',
-    expected: minor[entry.thread]![0],
-    ours: () => minorDiameter(entry.nominal, entry.pitch),
-    tolerance: 1e-3,
-    why: 'three decimals, the last sometimes cut off',
-  })),
 ];
 
 export const checks: readonly OutsideCheck[] = [

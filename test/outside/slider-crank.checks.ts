@@ -1,6 +1,5 @@
 import { Circle, Line, point } from '@flatten-js/core';
 import {
-  accelerationAt,
   angleAfter,
   angleBefore,
   bdcAfter,
@@ -16,7 +15,6 @@ import {
   exactBottom,
   exactTravel,
   exactWhole,
-  symbolicAcceleration,
   symbolicVelocity,
 } from './references/slider-crank-exact.ts';
 import type { OutsideCheck } from './types.ts';
@@ -115,16 +113,6 @@ const againstDerivatives = engines.slice(0, 3).flatMap(([words, g]) =>
       expected: () => symbolicVelocity(g, angle),
       ours: () => velocityAt(g, angle),
       tolerance: 1e-14,
-    },
-    {
-      topic,
-      what: `Piston acceleration at ${angle}° after TDC; ${words}`,
-      source: `${mathjs}: second symbolic derivative of the closed form`,
-      kind: 'library',
-      unit: 'mm per degree²',
-      expected: () => symbolicAcceleration(g, angle),
-      ours: () => accelerationAt(g, angle),
-      tolerance: 1e-15,
     },
   ]),
 );

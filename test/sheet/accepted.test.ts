@@ -13,8 +13,9 @@ import { progressOf } from '../../calculators/sheet/progress.ts';
 import { openText } from '../../calculators/sheet/rescue.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
 import { adopt, emptyStore, writeStore } from '../../calculators/sheet/store.ts';
-import { parseDocument, readEngine, writeDocument } from '../../calculators/sheet/validate.ts';
+import { readEngine, writeDocument } from '../../calculators/sheet/validate.ts';
 import { anyEngine } from './engines.ts';
+import { parseDocument } from './parse-document.ts';
 
 const boxes: readonly Box[] = [
   ...figureKeys.map((key): Box => ({ kind: 'figure', key })),

@@ -6,7 +6,8 @@ import { engineFragment, engineFromFragment } from '../../calculators/sheet/link
 import { documentOf, LIMITS, newEngine, VERSION } from '../../calculators/sheet/model.ts';
 import { rescue } from '../../calculators/sheet/rescue.ts';
 import { adopt, emptyStore, readStore, writeStore } from '../../calculators/sheet/store.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
+import { parseDocument } from './parse-document.ts';
 
 const codeOf = (work: () => unknown): string => {
   try {

@@ -8,9 +8,10 @@ import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
 import { isReading } from '../../calculators/sheet/log-entry.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { anyEngine } from './engines.ts';
 import { figured } from './job.ts';
+import { parseDocument } from './parse-document.ts';
 
 const DAY = '2026-03-21';
 const four = figured({ cylinders: 4 });

@@ -21,10 +21,11 @@ import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { merge, type Store } from '../../calculators/sheet/store.ts';
 import { bothTexts, pickAll } from '../../calculators/sheet/three-way.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { Keeper } from '../../site/sheet/keeper.ts';
 import { acts, blank, withReadings, type Act } from './acts.ts';
 import { anyEngine } from './engines.ts';
+import { parseDocument } from './parse-document.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 

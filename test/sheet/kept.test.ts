@@ -7,8 +7,8 @@ import { engineFromFragment } from '../../calculators/sheet/link.ts';
 import { documentOf, VERSION } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { readStore } from '../../calculators/sheet/store.ts';
-import { parseDocument } from '../../calculators/sheet/validate.ts';
 import { anyEngine } from './engines.ts';
+import { parseDocument } from './parse-document.ts';
 
 const FOLDER = 'test/sheet/kept';
 const read = (name: string): string => readFileSync(`${FOLDER}/${name}`, 'utf8').trim();

@@ -38,9 +38,10 @@ import { LIMITS, type Engine } from '../../calculators/sheet/model.ts';
 import { progressOf } from '../../calculators/sheet/progress.ts';
 import { steps } from '../../calculators/sheet/steps.ts';
 import { merge, type Store } from '../../calculators/sheet/store.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { acts, blank, withReadings, type Act } from './acts.ts';
 import { anyEngine } from './engines.ts';
+import { parseDocument } from './parse-document.ts';
 
 const values = (engine: Engine, index: number): number[] =>
   readingsAt(engine, 'gap', index).map(({ value }) => value);

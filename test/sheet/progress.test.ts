@@ -25,7 +25,7 @@ import {
   steps,
   type StepId,
 } from '../../calculators/sheet/steps.ts';
-import { parseDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { writeDocument } from '../../calculators/sheet/validate.ts';
 import { againstWords, figuresAtHand, openBefore } from '../../calculators/sheet/against.ts';
 import { nextDue } from '../../calculators/sheet/due.ts';
 import { fillFrom } from '../../calculators/sheet/fill.ts';
@@ -33,6 +33,7 @@ import { judge, lastAsked } from '../../calculators/sheet/judge.ts';
 import { linkDays, withLinkDays } from '../../calculators/sheet/link-days.ts';
 import { stages } from '../../calculators/frame/stages.ts';
 import { sheetFigures, type FigureKey } from '../../calculators/sheet/figures.ts';
+import { parseDocument } from './parse-document.ts';
 
 /** A sheet with every figure that a step is judged by; with reeds, or with an inlet that the piston opens. */
 function figured(reeds = 0): Engine {

@@ -13,9 +13,10 @@ import { engineFragment, engineFromFragment } from '../../calculators/sheet/link
 import { documentOf, newEngine, type Engine } from '../../calculators/sheet/model.ts';
 import { engineSheetSchema } from '../../calculators/sheet/schema.ts';
 import { readStore, writeStore } from '../../calculators/sheet/store.ts';
-import { parseDocument, readDocument, writeDocument } from '../../calculators/sheet/validate.ts';
+import { readDocument, writeDocument } from '../../calculators/sheet/validate.ts';
 import { acts, blank } from './acts.ts';
 import { anyEngine } from './engines.ts';
+import { parseDocument } from './parse-document.ts';
 
 const worked = fc
   .array(acts, { maxLength: 30 })

@@ -38,7 +38,7 @@ function onDay<T>(day: Day, work: () => T): T {
 }
 
 /** Pressure on the spot, kPa, on either day. */
-export function pressureOn(v: Values, day: Day): number {
+function pressureOn(v: Values, day: Day): number {
   const typed = day === 'now' ? v.pressure : v['right-pressure'];
   const altitude = day === 'now' ? v.altitude : v['right-altitude'];
   const kind = day === 'now' ? v['pressure-is'] : v['right-pressure-is'];
@@ -49,7 +49,7 @@ export function pressureOn(v: Values, day: Day): number {
 }
 
 /** Density of the air, kg/m³, on either day. */
-export function densityOn(v: Values, day: Day): number {
+function densityOn(v: Values, day: Day): number {
   const pressure = pressureOn(v, day);
   return onDay(day, () =>
     airDensity({

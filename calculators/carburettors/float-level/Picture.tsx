@@ -1,10 +1,10 @@
 import { MathsError } from '../../maths/numeric/errors.ts';
 import { fuelLevel } from '../../maths/carburettor/float-level.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { feedOf, gaugingOf, leverOf, standingOf, type Values } from './compute.ts';
 import { GaugingDrawing } from './GaugingDrawing.tsx';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import { LevelPlot } from './LevelPlot.tsx';
 import type { results } from './results.ts';
 import { SectionDrawing } from './SectionDrawing.tsx';
@@ -48,7 +48,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         fuller={fullerTank(v, level)}
         lengths={lengths}
         idPrefix={idPrefix}
-        onHeight={(height) => set('height', Math.min(100, Math.max(-20, onStep(height, 0.1))))}
+        onHeight={(height) => set('height', intoRange(inputs.height, onStep(height, 0.1)))}
         onEnd={commit}
       />
       <GaugingDrawing

@@ -31,7 +31,7 @@ export const leverOf = (v: Values): FloatLever => ({
   floatDepth: v['float-depth'],
 });
 
-export function densityOf(v: Values): number {
+function densityOf(v: Values): number {
   if (v['density-from'] === 'typed') return v.density;
   return fuelDensity(
     {

@@ -20,7 +20,7 @@ const within = (against: number, tolerance: number): boolean =>
   Math.abs(against) <= tolerance * (1 + 1e-9);
 
 /** The sets to choose from, best first, by the places of the jets: of all, or of those that fit the size. */
-export function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
+function setsOf(v: Values, areas: readonly number[]): readonly JetSet[] {
   const { size } = v;
   if (size === undefined && v.wanted === 1 && areas.length > 1) {
     throw new MathsError(

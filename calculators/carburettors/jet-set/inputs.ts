@@ -6,10 +6,10 @@ import type { AnyValues, Inputs, SeriesInput } from '../../frame/types.ts';
 import { aboutSize, type Bench } from './readings.ts';
 import { mainJet } from '../../frame/ranges.ts';
 
-export const MOST_JETS = 24;
-export const MOST_NUMBER = 1000;
+const MOST_JETS = 24;
+const MOST_NUMBER = 1000;
 
-export const groups = {
+const groups = {
   bench: 'How they were measured',
   jets: 'The jets',
   size: 'The size wanted',

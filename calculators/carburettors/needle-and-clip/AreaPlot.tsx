@@ -5,10 +5,11 @@ import { Curve, type Point } from '../../picture/chart/curve.tsx';
 import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
-import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { evenly, intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { inSeries } from '../../maths/carburettor/needle.ts';
 import { circuitAt, circuits } from './circuits.ts';
 import { ringIfAny, secondOf, type Values } from './compute.ts';
+import { inputs } from './inputs.ts';
 
 interface Props {
   readonly v: Values;
@@ -104,11 +105,11 @@ export function AreaPlot({ v, ring, main, lengths, idPrefix, onThrottle, onEnd }
             y={y(shown(ring))}
             label="Throttle"
             value={v.throttle}
-            min={0}
-            max={100}
+            min={inputs.throttle.min}
+            max={inputs.throttle.max}
             step={1}
             valueText={`${fixed(v.throttle, 0)} per cent, ring ${say}`}
-            onDrag={(px) => onThrottle(Math.min(100, Math.max(0, onStep(x.invert(px), 1))))}
+            onDrag={(px) => onThrottle(intoRange(inputs.throttle, onStep(x.invert(px), 1)))}
             onStep={onThrottle}
             onEnd={onEnd}
           />

@@ -36,7 +36,7 @@ export const riseAt = (v: Values, throttle: number, clip = v.clip): number =>
   needleRise((v['slide-travel'] * throttle) / 100, clip, v['clip-pitch']);
 
 /** Area of the ring at a throttle in per cent, with the clip in a groove, mm². */
-export const ringAt = (
+const ringAt = (
   v: Values,
   throttle: number,
   clip = v.clip,

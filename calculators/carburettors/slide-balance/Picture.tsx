@@ -6,9 +6,9 @@ import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import type { LinearScale } from '../../picture/chart/scale.ts';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { targetOf } from './compute.ts';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 const HEIGHT = 330;
@@ -58,8 +58,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   ];
   const sunk = readings.some((reading) => reading < high * NEAR_FLOOR) ? MAKE_WAY : 0;
   const move = (index: number, wanted: number): void => {
-    const limit = drill ? 60 : 101;
-    set(`${key}-${String(index + 1)}`, Math.min(limit, Math.max(0, onStep(wanted, step))));
+    set(`${key}-${String(index + 1)}`, intoRange(inputs[key], onStep(wanted, step)));
   };
 
   return (
@@ -147,8 +146,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
                         : `Vacuum of slide ${String(index + 1)}`
                     }
                     value={reading}
-                    min={0}
-                    max={drill ? 60 : 101}
+                    min={inputs[key].min}
+                    max={inputs[key].max}
                     step={step}
                     valueText={`${say(reading)}, turn ${fixed(turn, 2)}`}
                     along="y"

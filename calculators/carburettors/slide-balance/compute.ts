@@ -12,7 +12,7 @@ export type Values = ValuesOf<typeof inputs>;
 export type Computed = ComputedOf<typeof results>;
 
 /** Openings, mm. From gauges they are known against each other only, and the narrowest counts as 0. */
-export function openingsOf(v: Values): readonly number[] {
+function openingsOf(v: Values): readonly number[] {
   if (v.method === 'drill') return v.opening;
   const relative = openingsFromVacuum(v.vacuum, v['per-turn'], v.thread);
   const narrowest = Math.min(...relative);

@@ -1,6 +1,6 @@
 import type { PictureProps } from '../../frame/types.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
-import type { inputs } from './inputs.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
+import { inputs } from './inputs.ts';
 import { RatioPlot } from './RatioPlot.tsx';
 import type { results } from './results.ts';
 import { VolumeColumns } from './VolumeColumns.tsx';
@@ -16,7 +16,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const key = v.measured === 'whole' ? 'whole-volume' : 'head-volume';
   const moveTo = (clearance: number): void => {
     const liquid = v[key] + clearance - volumes.clearance;
-    set(key, Math.min(500, Math.max(0.1, onStep(liquid, 0.05))));
+    set(key, intoRange(inputs[key], onStep(liquid, 0.05)));
   };
   return (
     <>

@@ -1,13 +1,14 @@
 import { fixed } from '../../frame/text/format.ts';
 import { displayUnit, toDisplay, units, type LengthDisplay } from '../../frame/text/units.ts';
 import { pistonClearance } from '../../maths/cylinder/piston-clearance.ts';
-import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { evenly, intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { Chart, Guides } from '../../picture/chart/chart.tsx';
 import { Band, Curve } from '../../picture/chart/curve.tsx';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
 import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { partsOf, type Values } from './compute.ts';
+import { inputs } from './inputs.ts';
 
 interface Props {
   readonly values: Values;
@@ -20,8 +21,7 @@ interface Props {
 }
 
 const HEIGHT = 320;
-const LEAST = -40;
-const MOST = 450;
+const range = inputs['piston-temperature'];
 
 const meaning: readonly KeyEntry[] = [
   { as: 'line', look: 'curve', words: 'bore at its own heat' },
@@ -49,8 +49,7 @@ export function HeatPlot({ values: v, spread, lengths, idPrefix, onTemperature, 
   const temperatures = evenly(from, to, 40);
   const hot = clearanceAt(now);
   const decimals = lengths === 'in' ? 4 : 3;
-  const turnTo = (at: number): void =>
-    onTemperature(Math.min(MOST, Math.max(LEAST, onStep(at, 1))));
+  const turnTo = (at: number): void => onTemperature(intoRange(range, onStep(at, 1)));
 
   return (
     <Chart
@@ -96,8 +95,8 @@ export function HeatPlot({ values: v, spread, lengths, idPrefix, onTemperature, 
           y={y(shown(hot))}
           label="Temperature of the piston"
           value={now}
-          min={LEAST}
-          max={MOST}
+          min={range.min}
+          max={range.max}
           step={5}
           valueText={`${fixed(now, 0)} degrees, ${fixed(shown(hot), decimals)} ${unit} left`}
           onDrag={(at) => turnTo(x.invert(at))}

@@ -1,10 +1,10 @@
 import type { PictureProps } from '../../frame/types.ts';
 import type { PortEvents } from '../../maths/cylinder/port-timing.ts';
 import { angleAfter, angleBefore, bdcAfter, totalTravel } from '../../maths/crank/slider-crank.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { barrelOf } from './compute.ts';
 import { CylinderWall, type WallPort } from './CylinderWall.tsx';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 import { TimingRing } from './TimingRing.tsx';
 
@@ -36,7 +36,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   };
   const moveEdge = (port: 'exhaust' | 'transfer' | 'inlet', depth: number): void => {
     const at = onStep(Math.max(0, depth), 0.1);
-    if (port === 'inlet') return set('inlet-edge', at);
+    if (port === 'inlet') return set('inlet-edge', intoRange(inputs['inlet-edge'], at));
     const lowest = v.deck + totalTravel(barrel) - 0.1;
     set(
       port === 'exhaust' ? 'port-1' : 'port-2',
@@ -51,7 +51,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
         transfers={events.slice(1)}
         inlet={inlet}
         crank={v.crank}
-        onCrank={(angle) => set('crank', Math.min(360, Math.max(0, angle)))}
+        onCrank={(angle) => set('crank', intoRange(inputs.crank, angle))}
         onEnd={commit}
       />
       <CylinderWall

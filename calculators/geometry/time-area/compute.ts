@@ -1,4 +1,4 @@
-import { attempt, ifThere, blameField } from '../../frame/attempt.ts';
+import { attempt, ifThere, blameField, blameFields } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
 import {
   absent,
@@ -8,7 +8,6 @@ import {
   type ValuesOf,
 } from '../../frame/types.ts';
 import { sweptVolume } from '../../maths/cylinder/compression.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import {
   assertRoundBore,
   assertWindow,
@@ -58,16 +57,15 @@ export function windowOf(v: Values, kind: Kind): PortWindow {
     cornerRadius: v[`${kind}-corner`],
     count: v[`${kind}-count`],
   };
-  try {
-    assertWindow(window);
-    assertRoundBore(window, v.bore);
-  } catch (error) {
-    if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map((name) =>
-      name === 'bore' ? name : `${kind}-${name === 'cornerRadius' ? 'corner' : name}`,
-    );
-    throw new MathsError(error.code, keys, error.message);
-  }
+  const fieldOf = (name: string): string =>
+    name === 'bore' ? name : `${kind}-${name === 'cornerRadius' ? 'corner' : name}`;
+  blameFields(
+    (names) => names.map(fieldOf),
+    () => {
+      assertWindow(window);
+      assertRoundBore(window, v.bore);
+    },
+  );
   return window;
 }
 

@@ -112,12 +112,6 @@ function assertAltitude(altitude: number): void {
   );
 }
 
-/** Temperature of the standard atmosphere, °C, at a height in m, −2000 to 11 000 (ISO 2533). */
-export function standardTemperature(altitude: number): number {
-  assertAltitude(altitude);
-  return SEA_LEVEL_KELVIN - FALL * altitude - ZERO_CELSIUS;
-}
-
 /**
  * Pressure of the standard atmosphere at a height above sea level.
  *
@@ -137,12 +131,6 @@ export function standardPressure(altitude: number): number {
 /** The height in m at which the standard atmosphere has a pressure in kPa; inverse of the above. */
 export function standardAltitude(pressure: number): number {
   return (SEA_LEVEL_KELVIN / FALL) * (1 - (pressure / STANDARD_ATMOSPHERE) ** (1 / EXPONENT));
-}
-
-/** Density of the standard atmosphere, dry, kg/m³, at a height in m, −2000 to 11 000 (ISO 2533). */
-export function standardDensity(altitude: number): number {
-  const kelvin = standardTemperature(altitude) + ZERO_CELSIUS;
-  return (1000 * standardPressure(altitude)) / (GAS_CONSTANT * kelvin);
 }
 
 /**

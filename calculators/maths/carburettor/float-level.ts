@@ -155,7 +155,7 @@ function assertFeed(feed: FuelFeed): void {
 }
 
 /** Area of the seat's hole, mm². */
-export function seatArea(seat: number): number {
+function seatArea(seat: number): number {
   return circleArea(seat);
 }
 

@@ -70,10 +70,6 @@ export function neighbouringSets(
   });
 }
 
-/** The set of `wanted` jets with the least spread of area; of those alike the nearest to `near`. */
-export const bestSet = (areas: readonly number[], wanted: number, near?: number): JetSet =>
-  neighbouringSets(areas, wanted, near)[0]!;
-
 /** By how much an area differs from a reference (above 0), per cent, + for larger. */
 export const areaAgainst = (area: number, reference: number): number =>
   100 * (area / reference - 1);

@@ -49,13 +49,6 @@ export const areaOfBore = circleArea;
 export const boreOfArea = (area: number): number => Math.sqrt((4 * area) / Math.PI);
 
 /**
- * What a hole of `area` mm² (0 or more) passes, cc in a second.
- *
- * @throws MathsError `out-of-range`.
- */
-export const flowThrough = (area: number, bench: Bench): number => (area * speed(bench)) / 1000;
-
-/**
  * The area, mm², of a hole that passes `volume` cc (above 0) in `time` s (above 0).
  *
  * @throws MathsError `out-of-range`.

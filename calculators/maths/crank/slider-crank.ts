@@ -183,26 +183,6 @@ export function degreesPerMillimetre(g: SliderCrank, angleAtdc: number): number 
   return 1 / slope;
 }
 
-/**
- * Piston acceleration per degree of crank squared.
- *
- * @param angleAtdc Degrees after true TDC, any real number.
- * @returns mm per degree²; multiply by (6 × rpm)² for mm/s².
- * @throws MathsError as `travelAt`.
- */
-export function accelerationAt(g: SliderCrank, angleAtdc: number): number {
-  const { r, l, e, cosTop, sinTop, sinHalf, cosHalf, rodAcross, rodHeight } = stateAt(g, angleAtdc);
-  const sinAngle = 2 * sinHalf * cosHalf;
-  const cosAngle = 1 - 2 * sinHalf * sinHalf;
-  const bigAlong = r * (cosTop * cosAngle - sinTop * sinAngle);
-  const bigAcross = rodAcross + e;
-  const perRadian =
-    bigAlong +
-    (bigAlong * bigAlong * l * l) / (rodHeight * rodHeight * rodHeight) -
-    (rodAcross * bigAcross) / rodHeight;
-  return perRadian * RADIANS_PER_DEGREE * RADIANS_PER_DEGREE;
-}
-
 /** Degrees of crank from true TDC to true BDC on the way down; 180 when the pin is not offset. */
 export function bdcAfter(g: SliderCrank): number {
   const { r, l, e } = layout(g);

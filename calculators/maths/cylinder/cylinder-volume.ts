@@ -10,11 +10,6 @@ export function cylinderVolume(diameter: number, height: number): number {
   return (circleArea(diameter) * height) / MM3_PER_CC;
 }
 
-/** Height in mm that `volume` cc fills in a round space of `diameter` mm, which is more than 0. */
-export function heightOfVolume(diameter: number, volume: number): number {
-  return (volume * MM3_PER_CC) / circleArea(diameter);
-}
-
 /** Throws unless a diameter is more than 0. */
 export function assertDiameter(name: string, words: string, value: number): void {
   if (value > 0 && value < Infinity) return;

@@ -68,11 +68,6 @@ export function assertRoundBore({ width, count }: PortWindow, bore: number): voi
   );
 }
 
-/** Area of the whole window in mm²: a rectangle less four corners of (1 − π/4)·r² each. */
-export function windowArea(window: PortWindow): number {
-  return uncoveredArea(window, window.height);
-}
-
 /**
  * Area in mm² uncovered from one end of the window to `depth` mm from it. Below 0 nothing is open;
  * beyond the height all of it is.

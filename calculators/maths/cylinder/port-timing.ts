@@ -204,20 +204,6 @@ export function bottomEdgeForDuration(
   return barrel.deckClearance + skirtLength + travelForClosedAngle(barrel, duration);
 }
 
-/** How far below the deck a port's top edge must be to open at `opensAtdc` degrees, mm. */
-export function topEdgeForOpening(barrel: PistonInBarrel, opensAtdc: number): number {
-  assertBarrel(barrel);
-  const bottom = bdcAfter(barrel);
-  if (!(opensAtdc > 0 && opensAtdc < bottom)) {
-    throw new MathsError(
-      'opening-angle',
-      ['opens'],
-      `A port uncovered by the crown must open between 0° and ${sayNumber(bottom)}° after top dead centre, on the way down, not at ${sayNumber(opensAtdc)}°.`,
-    );
-  }
-  return barrel.deckClearance + travelAt(barrel, opensAtdc);
-}
-
 /**
  * The travel above which the piston stays for `angle` degrees of crank about the top. The angle
  * before the top follows from the angle after it, and their sum grows with both.

@@ -41,7 +41,7 @@ export function basePart(cam: BreakerCam): number {
 }
 
 /** Throws unless the number of lobes is a whole number, 1 or more. */
-export function assertLobes(lobes: number): void {
+function assertLobes(lobes: number): void {
   if (!Number.isInteger(lobes) || lobes < 1) {
     throw new MathsError(
       'lobes',
@@ -130,15 +130,6 @@ export function liftAt(cam: BreakerCam, camAngle: number): number {
   if (beyondTop <= 0) return cam.lift;
   if (beyondTop >= cam.rise) return 0;
   return cam.lift * normalisedLift(cam.profile, 1 - beyondTop / cam.rise);
-}
-
-/** Slope of `liftAt`, mm per cam degree turned: positive on the opening flank (angles below 0). */
-export function liftSlopeAt(cam: BreakerCam, camAngle: number): number {
-  const angle = fromNearestLobe(cam, camAngle);
-  const beyondTop = Math.abs(angle) - cam.top / 2;
-  if (beyondTop <= 0 || beyondTop >= cam.rise) return 0;
-  const slope = (cam.lift / cam.rise) * normalisedSlope(cam.profile, 1 - beyondTop / cam.rise);
-  return angle < 0 ? slope : -slope;
 }
 
 /** How far the contacts stand apart, mm, at `camAngle` from the middle of a lobe; 0 when shut. */

@@ -7,9 +7,9 @@ import { MathsError } from '../numeric/errors.ts';
  * Formulas: H. A. Rothbart (ed.), *Cam Design Handbook*, McGraw-Hill, 2004, chapter 2 (basic
  * curves); the same three are in R. L. Norton, *Cam Design and Manufacturing Handbook*.
  */
-export type LiftProfile = 'harmonic' | 'cycloidal' | 'uniform';
+export const liftProfiles = ['harmonic', 'cycloidal', 'uniform'] as const;
 
-export const liftProfiles: readonly LiftProfile[] = ['harmonic', 'cycloidal', 'uniform'];
+export type LiftProfile = (typeof liftProfiles)[number];
 
 function assertFraction(value: number, quantity: string): void {
   if (!(value >= 0 && value <= 1)) {

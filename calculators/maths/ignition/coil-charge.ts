@@ -75,7 +75,7 @@ export function assertDwell(dwell: number, lobes: number): void {
 }
 
 /** Ohms in the whole loop. */
-export function loopResistance(primary: Primary): number {
+function loopResistance(primary: Primary): number {
   return primary.resistance + primary.ballast;
 }
 

@@ -1,5 +1,5 @@
 import { MathsError } from '../numeric/errors.ts';
-import { fitLine, heightError, slopeError, type LineFit } from '../numeric/line-fit.ts';
+import { fitLine, slopeError, type LineFit } from '../numeric/line-fit.ts';
 import { coverageFactor } from '../numeric/student.ts';
 
 /** One trial on the bench: points set to `gap`, crank turned forwards until they opened. */
@@ -84,14 +84,4 @@ export function fitGapReadings(readings: readonly GapReading[]): GapLine {
 /** Crank degrees before top dead centre at which the line has the points open with `gap` mm. */
 export function angleAtGap(fit: GapLine, gap: number): number {
   return fit.line.intercept + fit.line.slope * gap;
-}
-
-/**
- * Half of the range that holds the true opening angle at `gap` mm 95 times in 100, crank degrees;
- * undefined for two trials.
- */
-export function angleAtGapRange({ line }: GapLine, gap: number): number | undefined {
-  return line.residual === undefined
-    ? undefined
-    : coverageFactor(line.count - 2) * heightError(line, gap, line.residual);
 }

@@ -1,10 +1,4 @@
-import {
-  assertGap,
-  crankDegreesPerGap,
-  dwellAngle,
-  opensBefore,
-  type BreakerCam,
-} from './breaker-cam.ts';
+import { assertGap, dwellAngle, opensBefore, type BreakerCam } from './breaker-cam.ts';
 import { normalisedLift } from './cam-profile.ts';
 import { MathsError } from '../numeric/errors.ts';
 import { sayNumber } from '../numeric/rounding.ts';
@@ -111,10 +105,4 @@ export function runUntilRetard(
   if (beyondTop <= 0) return runUntilShut(gap, wear);
   const left = cam.lift * (1 - normalisedLift(cam.profile, 1 - beyondTop / cam.rise));
   return (gap - left) / (wear.rate * wear.leverRatio);
-}
-
-/** Crank degrees of retard for each unit of running, at the gap as set (the slope there). */
-export function retardRate(cam: BreakerCam, gap: number, wear: HeelWear): number {
-  assertWear(wear);
-  return crankDegreesPerGap(cam, gap) * wear.rate * wear.leverRatio;
 }

@@ -52,8 +52,3 @@ export function fitLine(points: readonly { readonly x: number; readonly y: numbe
 export function slopeError(fit: LineFit, errorY: number): number {
   return errorY / Math.sqrt(fit.spreadX);
 }
-
-/** Standard error of the line's height at `x` when each y is uncertain by `errorY`. */
-export function heightError(fit: LineFit, x: number, errorY: number): number {
-  return errorY * Math.sqrt(1 / fit.count + (x - fit.meanX) ** 2 / fit.spreadX);
-}

@@ -26,27 +26,6 @@ export function decimalsFor(uncertainty: number): number {
 }
 
 /**
- * A figure with no more digits than its uncertainty leaves it. An uncertainty of 0 means an exact
- * figure, which shows up to twelve significant digits. The sign is the ASCII hyphen, so that the
- * text can be typed back in.
- *
- * @param value The figure, any unit.
- * @param uncertainty Its ±, in the same unit; 0 or more.
- * @throws MathsError `bad-uncertainty`, or `not-a-number` for the value.
- */
-export function formatRounded(value: number, uncertainty: number): string {
-  if (uncertainty === 0) return plainDecimal(Number(value.toPrecision(EXACT_DIGITS)));
-  const decimals = decimalsFor(uncertainty);
-  if (decimals < 0) {
-    const step = 10 ** -decimals;
-    return plainDecimal(Math.round(value / step) * step);
-  }
-  if (Math.abs(value) >= 1e21) return plainDecimal(value);
-  if (!Number.isFinite(value)) return plainDecimal(value);
-  return toDecimals(value, decimals);
-}
-
-/**
  * A figure to so many decimals as a person rounds it: halves away from 0, whatever trace the reckoning
  * has left behind its twelfth digit. Never −0; the sign is the ASCII hyphen.
  *

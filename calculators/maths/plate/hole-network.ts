@@ -60,7 +60,7 @@ const rankOf = (slopes: Rows): number => reduced(slopes).leading.length;
 const same = ([a, b]: Pair, [c, d]: Pair): boolean => (a === c && b === d) || (a === d && b === c);
 
 /** Each pair once, however often it was measured. */
-export const distinct = (pairs: readonly Pair[]): Pair[] =>
+const distinct = (pairs: readonly Pair[]): Pair[] =>
   pairs.filter((pair, i) => pairs.findIndex((other) => same(pair, other)) === i);
 
 const everyPair = (holes: number): Pair[] =>

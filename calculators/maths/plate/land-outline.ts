@@ -251,10 +251,6 @@ export function landOutline(lands: readonly Land[], bulges: readonly number[]): 
   return edges;
 }
 
-/** The numbers, from 0, of the lands that the outline goes round, in its order. */
-export const outerLands = (lands: readonly Land[]): readonly number[] =>
-  ropes(lands).map(({ from }) => from);
-
 export interface Reach {
   readonly left: number;
   readonly right: number;

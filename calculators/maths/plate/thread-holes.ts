@@ -70,17 +70,6 @@ export function holesFor(thread: string): ThreadHoles {
 }
 
 /**
- * Inside diameter of the finished internal thread when it is full, D₁ = d − 1.25 H with H = p √3 / 2
- * (ISO 68-1), mm. A tapping drill is a little larger, so that the tap does not bind.
- *
- * @param nominal mm.
- * @param pitch mm.
- */
-export function minorDiameter(nominal: number, pitch: number): number {
-  return nominal - (1.25 * Math.sqrt(3) * pitch) / 2;
-}
-
-/**
  * Diameters of thread that a steel screw wants engaged, so that it breaks before the thread strips:
  * common practice.
  */

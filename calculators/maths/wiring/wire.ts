@@ -7,7 +7,7 @@ import { assertWithin } from '../numeric/within.ts';
  *
  * Source: IEC 60028:1925, International standard of resistance for copper.
  */
-export const COPPER = 1 / 58;
+const COPPER = 1 / 58;
 
 /** A size of stranded wire and what the standards let it have and bear. */
 export interface StandardWire {

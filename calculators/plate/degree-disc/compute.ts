@@ -1,3 +1,4 @@
+import { blameFields } from '../../frame/attempt.ts';
 import { BAR_ACROSS, BAR_UP } from '../../drawing/proving-bar.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
 import { absent, type ComputedOf, type ValuesOf } from '../../frame/types.ts';
@@ -11,7 +12,6 @@ import {
   tapeLength,
   tapePlace,
 } from '../../maths/crank/degree-disc.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import { arcOf } from '../../maths/crank/rim-arc.ts';
 import { assertGeometry } from '../../maths/crank/slider-crank.ts';
 import type { inputs } from './inputs.ts';
@@ -30,16 +30,8 @@ export interface Mark {
 }
 
 /** An error about a travel belongs to the field it was typed in. */
-function atField<T>(key: string, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof MathsError && error.quantities.includes('pistonTravel')) {
-      throw new MathsError(error.code, [key], error.message);
-    }
-    throw error;
-  }
-}
+const atField = <T>(key: string, work: () => T): T =>
+  blameFields((names) => (names.includes('pistonTravel') ? [key] : names), work);
 
 /** The piston positions to be marked, those before the top first. */
 export function marksOf(v: TapeValues): readonly Mark[] {

@@ -19,7 +19,7 @@ export type Computed = ComputedOf<typeof results>;
 export const throwsOf = (v: Values): readonly Throw[] =>
   v.pin.map((pin, i) => ({ pin, lean: v.lean[i]!, place: v.place[i]! }));
 
-export const pistonsOf = (v: Values) => ({
+const pistonsOf = (v: Values) => ({
   reciprocatingMass: v.reciprocating,
   stroke: v.stroke,
   rodLength: v.rod,

@@ -8,7 +8,7 @@ const degrees = (angle: number): string => `${String(Number(angle.toFixed(6)))}d
  * Degrees from each set on to the next, in the order of their cylinders, the way the cam turns.
  * Cylinders that fire together take one set.
  */
-export function plateSpacings(computed: Computed): readonly number[] {
+function plateSpacings(computed: Computed): readonly number[] {
   const sets = setDirections(computed.set as readonly number[]);
   return sets.slice(1).map((set, i) => withinTurn(set - sets[i]!));
 }

@@ -1,6 +1,6 @@
+import { blameFields } from '../../frame/attempt.ts';
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { memoize } from '../../frame/memoize.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import { asRead, betweenCentres } from '../../maths/plate/hole-distances.ts';
 import { fitHoles } from '../../maths/plate/hole-pattern.ts';
 import type { Pattern, Span } from '../../maths/plate/hole-distances.ts';
@@ -101,17 +101,11 @@ const wrapped = (angle: number): number => ((((angle + BEFORE) % 360) + 360) % 3
 const parts: Readonly<Record<string, string>> = { from: 'a', to: 'b', read: 'distance' };
 
 /** Tells an error about distance 2 of that distance's own fields. */
-export function atFields<T>(work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map((quantity) =>
-      quantity.replace(/^(from|to|read)(?=-\d+$|$)/, (name) => parts[name]!),
-    );
-    throw new MathsError(error.code, keys, error.message);
-  }
-}
+const atFields = <T>(work: () => T): T =>
+  blameFields(
+    (names) => names.map((of) => of.replace(/^(from|to|read)(?=-\d+$|$)/, (name) => parts[name]!)),
+    work,
+  );
 
 /** The holes as fitted: asked for by results, picture, remarks and files alike. */
 export const fitted = memoize((pattern: Pattern) => fitHoles(pattern), 200);

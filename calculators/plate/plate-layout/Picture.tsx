@@ -12,7 +12,7 @@ import {
   sizeOf,
 } from '../../drawing/on-screen.tsx';
 import { Handle } from '../../picture/common/handle.tsx';
-import { hundredth, onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, hundredth, onStep } from '../../maths/numeric/steps.ts';
 import { beside, round } from '../../picture/boxes.ts';
 import type { Box } from '../../picture/common/overlap.ts';
 import { useAtRest } from '../../picture/redraw/frozen.ts';
@@ -21,7 +21,7 @@ import { diameterLabels } from './diameters.ts';
 import { lettered, plateLines, slotSize } from './drawing.ts';
 import { namesOnPaper } from './names-on-paper.ts';
 import { HolePicker, type HoleSpot } from '../../picture/hole-picker.tsx';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import { feltOf, feltTogether, roomOf, setLabels, strikesOf } from './set-labels.ts';
 import type { results } from './results.ts';
 
@@ -137,7 +137,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const drag = (toX: number, toY: number): void => {
     const to = millimetresOf(view)(toX, toY);
     const direction = (Math.atan2(to.y, to.x) * 180) / Math.PI;
-    set(`radius-${number}`, onStep(Math.hypot(to.x, to.y), 0.1));
+    set(`radius-${number}`, intoRange(inputs.radius, onStep(Math.hypot(to.x, to.y), 0.1)));
     set(`angle-${number}`, onStep(wrapped(direction - directions[spot.set]!), 0.5));
   };
 
@@ -188,8 +188,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
           y={spot.y}
           label={`Hole ${number} of every set, angle from the set’s line`}
           value={v.angle[spot.hole]!}
-          min={-180}
-          max={180}
+          min={inputs.angle.min}
+          max={inputs.angle.max}
           step={0.5}
           valueText={`${fixed(v.angle[spot.hole]!, 1)} degrees, ${length(v.radius[spot.hole]!, lengths)} from the centre`}
           onDrag={drag}

@@ -1,7 +1,7 @@
+import { blameFields } from '../../frame/attempt.ts';
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { absent } from '../../frame/types.ts';
 import { headPlan, toothPlan } from '../../maths/plate/dividing.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import { plateBlank } from '../../maths/plate/plate-blank.ts';
 import { chord, holePlaces, setAngles, steps } from '../../maths/plate/plate-layout.ts';
 import { offCentre } from '../../maths/plate/plate-run-out.ts';
@@ -52,18 +52,12 @@ const numbered: Readonly<Record<string, string>> = {
 };
 
 /** Tells an error about hole 2 of that hole's own fields. */
-function atFields<T>(work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map((quantity) => {
-      const [, name, number] = /^([a-zA-Z]+)-(\d+)$/.exec(quantity) ?? [];
-      return name === undefined ? quantity : `${numbered[name] ?? name}-${number!}`;
-    });
-    throw new MathsError(error.code, keys, error.message);
-  }
-}
+const atFields = <T>(work: () => T): T =>
+  blameFields(
+    (names) =>
+      names.map((of) => of.replace(/^([a-zA-Z]+)(?=-\d+$)/, (name) => numbered[name] ?? name)),
+    work,
+  );
 
 export function compute(v: Values): ComputedOf<typeof results> {
   return atFields(() => {

@@ -13,6 +13,7 @@ import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { evenly } from '../../maths/numeric/steps.ts';
 import { textWidth } from '../../picture/common/text-width.ts';
+import { gapsOf } from './compute.ts';
 
 interface Props {
   readonly cam: BreakerCam;
@@ -157,8 +158,7 @@ export function LiftPlot(props: Props) {
               y={top}
               label="Points gap"
               value={gap}
-              min={0.01}
-              max={cam.lift - 0.01}
+              {...gapsOf(cam)}
               step={0.01}
               valueText={`Gap ${say(gap)}, opens ${fixed(opens, 1)} degrees before the middle of the lobe`}
               along="y"

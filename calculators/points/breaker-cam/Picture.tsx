@@ -1,9 +1,9 @@
 import type { PictureProps } from '../../frame/types.ts';
 import { dwellAngle } from '../../maths/ignition/breaker-cam.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { useTurning } from '../../picture/use-turning.ts';
 import { CamDrawing } from './CamDrawing.tsx';
-import { camOf, gapOf } from './compute.ts';
+import { camOf, gapOf, gapsOf } from './compute.ts';
 import type { inputs } from './inputs.ts';
 import { LiftPlot } from './LiftPlot.tsx';
 import type { results } from './results.ts';
@@ -18,9 +18,8 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const gap = gapOf(v);
 
   const setGap = (wanted: number): void => {
-    const least = 0.01;
-    const next = Math.min(cam.lift - least, Math.max(least, onStep(wanted, 0.01)));
-    if (v.from === 'gap') set('gap', onStep(next, 0.01));
+    const next = intoRange(gapsOf(cam), onStep(wanted, 0.01));
+    if (v.from === 'gap') set('gap', next);
     else set('dwell', onStep(dwellAngle(cam, next), 0.1));
   };
 

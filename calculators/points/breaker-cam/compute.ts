@@ -17,7 +17,7 @@ import {
   wornPoints,
   type HeelWear,
 } from '../../maths/ignition/heel-wear.ts';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 
 export type Values = ValuesOf<typeof inputs>;
@@ -34,6 +34,12 @@ export function camOf(v: Values): BreakerCam {
 /** The gap as given, or as needed for the dwell. */
 export function gapOf(v: Values): number {
   return v.from === 'gap' ? v.gap : gapForDwell(camOf(v), v.dwell);
+}
+
+/** The gaps to which the curve can be drawn: some lift is left before the gap and after it. */
+export function gapsOf({ lift }: Pick<BreakerCam, 'lift'>): { min: number; max: number } {
+  const least = Math.min(0.01, lift / 4);
+  return { min: least, max: Math.min(inputs.gap.max, lift - least) };
 }
 
 /** The line through the trials, or why there is none. */

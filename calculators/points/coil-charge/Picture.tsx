@@ -12,14 +12,13 @@ import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { SpeedLabels, SPEED_ROWS } from './SpeedLabels.tsx';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
-import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { evenly, intoRange, onStep } from '../../maths/numeric/steps.ts';
+import { crankSpeeds } from '../coil-inputs.ts';
 import type { results } from './results.ts';
 import { primaryOf, type Inputs } from './values.ts';
 
 const HEIGHT = 340;
 const SAMPLES = 60;
-const LEAST_RPM = 50;
-const MOST_RPM = 30_000;
 
 /** Current against time since the points shut, and where each speed breaks it off. */
 export function Picture(props: PictureProps<Inputs, typeof results>) {
@@ -51,7 +50,7 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
   const drops = speeds.filter((rpm) => timeAt(rpm) <= longest);
 
   const turnTo = (rpm: number): void => {
-    set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, rpm < 2000 ? 1 : 10))));
+    set('rpm', intoRange(crankSpeeds, onStep(rpm, rpm < 2000 ? 1 : 10)));
   };
 
   return (
@@ -104,11 +103,11 @@ export function Picture(props: PictureProps<Inputs, typeof results>) {
             y={y(current)}
             label="Time the points are shut, by the speed"
             value={Number(now.toFixed(3))}
-            min={timeAt(MOST_RPM)}
-            max={timeAt(LEAST_RPM)}
+            min={timeAt(crankSpeeds.max)}
+            max={timeAt(crankSpeeds.min)}
             step={now / 40}
             valueText={`${fixed(v.rpm, 0)} rpm, ${fixed(current, 2)} amperes after ${fixed(now, 2)} milliseconds`}
-            onDrag={(px) => turnTo(timeAt(1) / Math.max(x.invert(px), timeAt(MOST_RPM)))}
+            onDrag={(px) => turnTo(timeAt(1) / Math.max(x.invert(px), timeAt(crankSpeeds.max)))}
             onStep={(time) => turnTo(timeAt(1) / time)}
             onEnd={commit}
           />

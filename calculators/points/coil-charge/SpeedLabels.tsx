@@ -24,7 +24,7 @@ const halfOf = (words: string): number => textWidth(words) / 2;
  *
  * @param from Left of which none may stand.
  */
-export function speedRows(
+function speedRows(
   speeds: readonly RowLabel[],
   from: number,
 ): {

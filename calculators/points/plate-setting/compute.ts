@@ -1,7 +1,7 @@
+import { blameFields } from '../../frame/attempt.ts';
 import { sliderCrank } from '../../position/engine-inputs.ts';
 import type { ComputedOf, ValuesOf } from '../../frame/types.ts';
 import { assertSpeedRatio } from '../../maths/ignition/breaker-cam.ts';
-import { MathsError } from '../../maths/numeric/errors.ts';
 import {
   arcForTiming,
   plateDegrees,
@@ -18,14 +18,7 @@ export type Values = ValuesOf<typeof inputs>;
 export type Computed = ComputedOf<typeof results>;
 
 /** The error of one reading, told of that reading's own field. */
-function atField<T>(key: string, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof MathsError) throw new MathsError(error.code, [key], error.message);
-    throw error;
-  }
-}
+const atField = <T>(key: string, work: () => T): T => blameFields(() => [key], work);
 
 /** Timing wanted and timings found, crank degrees before top dead centre. */
 export function timingsOf(v: Values): { target: number; found: readonly number[] } {

@@ -11,7 +11,7 @@ import {
 import { textWidth } from '../../picture/common/text-width.ts';
 import type { Computed, Values } from './compute.ts';
 
-export const WIDTH = 360;
+const WIDTH = 360;
 /** The feed, from the battery at the right to the coils at the left. */
 const FEED = 46;
 const BATTERY = 330;

@@ -1,6 +1,6 @@
 import { fixed } from '../../frame/text/format.ts';
 import type { PictureProps } from '../../frame/types.ts';
-import { evenly, onStep } from '../../maths/numeric/steps.ts';
+import { evenly, intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { Chart } from '../../picture/chart/chart.tsx';
 import { Curve, type Point } from '../../picture/chart/curve.tsx';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
@@ -8,13 +8,12 @@ import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { WordsInRow } from '../../picture/words-in-row.tsx';
 import { PLOT_WIDTH } from '../../picture/common/plot.tsx';
+import { crankSpeeds } from '../coil-inputs.ts';
 import { runningCurrent, type Inputs } from './compute.ts';
 import type { results } from './results.ts';
 
 const HEIGHT = 270;
 const SAMPLES = 60;
-const LEAST_RPM = 50;
-const MOST_RPM = 30_000;
 const SCALE_STEP = 2500;
 /** Room above the field for the names of the speeds. */
 const NAMES = 20;
@@ -32,9 +31,9 @@ export function SpeedPlot(props: PictureProps<Inputs, typeof results>) {
   const current = computed['coil-current'] as number;
   // In whole steps, so that a step of the speed is seen against the scale.
   const fastest = useFrozen(SCALE_STEP * Math.ceil((1.15 * Math.max(v.rpm, v.idle)) / SCALE_STEP));
-  const speeds = evenly(LEAST_RPM, fastest, SAMPLES);
+  const speeds = evenly(crankSpeeds.min, fastest, SAMPLES);
   const turnTo = (rpm: number): void => {
-    set('rpm', Math.min(MOST_RPM, Math.max(LEAST_RPM, onStep(rpm, rpm < 2000 ? 10 : 50))));
+    set('rpm', intoRange(crankSpeeds, onStep(rpm, rpm < 2000 ? 10 : 50)));
   };
   return (
     <Chart
@@ -76,8 +75,8 @@ export function SpeedPlot(props: PictureProps<Inputs, typeof results>) {
             y={y(current)}
             label="Speed of the crank"
             value={v.rpm}
-            min={LEAST_RPM}
-            max={MOST_RPM}
+            min={crankSpeeds.min}
+            max={crankSpeeds.max}
             step={100}
             valueText={`${fixed(v.rpm, 0)} rpm, ${fixed(current, 2)} amperes`}
             onDrag={(px) => turnTo(x.invert(px))}

@@ -46,7 +46,7 @@ const ofContacts = (v: Values): number => v.contacts / 1000;
 const shutCurrent = (v: Values): number => v.coils * finalCurrent(primaryOf(v));
 
 /** The most that flows in the wire for long, A. */
-export const mostCurrent = (v: Values): number => v.current ?? shutCurrent(v) + v.others;
+const mostCurrent = (v: Values): number => v.current ?? shutCurrent(v) + v.others;
 
 interface Way {
   readonly load: number;

@@ -1,4 +1,4 @@
-import { MathsError } from '../../maths/numeric/errors.ts';
+import { blameFields } from '../../frame/attempt.ts';
 import { assertGeometry, type SliderCrank } from '../../maths/crank/slider-crank.ts';
 
 interface Values {
@@ -27,15 +27,8 @@ const KEYS: Readonly<Record<string, string>> = {
 };
 
 /** Runs what is worked out on the other engine: an error in that engine is laid to its own fields. */
-export function onOther<T>(run: () => T): T {
-  try {
-    return run();
-  } catch (error) {
-    if (!(error instanceof MathsError)) throw error;
-    const keys = error.quantities.map((name) => KEYS[name] ?? name);
-    throw new MathsError(error.code, keys, error.message);
-  }
-}
+export const onOther = <T>(run: () => T): T =>
+  blameFields((names) => names.map((name) => KEYS[name] ?? name), run);
 
 /** The engine for which the figure was given. */
 export function otherCrank(v: Values): SliderCrank {

@@ -7,9 +7,9 @@ import { Handle } from '../../picture/common/handle.tsx';
 import type { KeyEntry } from '../../picture/common/key.tsx';
 import { PLOT_WIDTH } from '../../picture/common/plot.tsx';
 import { useFrozen } from '../../picture/redraw/frozen.ts';
-import { onStep } from '../../maths/numeric/steps.ts';
+import { intoRange, onStep } from '../../maths/numeric/steps.ts';
 import { ratioOf } from './compute.ts';
-import type { inputs } from './inputs.ts';
+import { inputs } from './inputs.ts';
 import type { results } from './results.ts';
 import { Tank } from './Tank.tsx';
 
@@ -27,6 +27,7 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
   const ratio = ratioOf(v);
   const oil = computed.oil as number;
   const end = useFrozen(ENDS.find((most) => v.fuel <= 0.9 * most) ?? v.fuel * 1.25);
+  const drawn = { min: 0.1, max: Math.min(end, inputs.fuel.max) };
   const key: readonly KeyEntry[] = [
     { as: 'line', look: 'curve', words: `${fixed(ratio, 0)} : 1` },
     { as: 'line', look: 'curve curve-other', words: 'other ratios' },
@@ -86,11 +87,11 @@ export function Picture(props: PictureProps<typeof inputs, typeof results>) {
             y={y(oil)}
             label="Petrol"
             value={v.fuel}
-            min={0}
-            max={1000}
+            min={inputs.fuel.min}
+            max={inputs.fuel.max}
             step={0.5}
             valueText={`${fixed(v.fuel, 1)} litres of petrol, ${fixed(oil, 0)} ml of oil`}
-            onDrag={(px) => set('fuel', Math.min(end, Math.max(0.1, onStep(x.invert(px), 0.1))))}
+            onDrag={(px) => set('fuel', intoRange(drawn, onStep(x.invert(px), 0.1)))}
             onStep={(value) => set('fuel', value)}
             onEnd={commit}
           />

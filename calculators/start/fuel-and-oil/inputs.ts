@@ -2,7 +2,7 @@ import { DEMO_RATIO } from '../../demo/engine.ts';
 import { choice } from '../../frame/define.ts';
 import type { AnyValues, Inputs } from '../../frame/types.ts';
 
-export const groups = { fuel: 'What you put in', tank: 'What is in the tank already' } as const;
+const groups = { fuel: 'What you put in', tank: 'What is in the tank already' } as const;
 
 const some = (v: AnyValues): boolean => (v.already as number) > 0;
 

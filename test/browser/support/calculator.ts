@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { visit, type VisitOptions } from './page.ts';
 
 /** Unfolds the groups of every calculator; it runs in the page. */
 export function unfold(): void {
@@ -58,3 +59,17 @@ export const steady = (values: readonly (string | null)[]): string[] =>
       .toFixed(9)
       .replace(/^-(0\.0+)$/, '$1'),
   );
+
+/** Visits a calculator by its address below `calculators/`, and begins when its results stand. */
+export const openCalculator = (
+  path: string,
+  body: (page: Page) => Promise<void>,
+  options: Omit<VisitOptions, 'path'> = {},
+): Promise<void> =>
+  visit({ path: `calculators/${path}`, ...options }, async (page) => {
+    await settled(page);
+    await body(page);
+  });
+
+/** What the address of a page holds. */
+export const query = (page: Page): URLSearchParams => new URL(page.url()).searchParams;

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 
 /** The directives of a content security policy, by name. */
-export function directivesOf(policy: string): Map<string, string[]> {
+function directivesOf(policy: string): Map<string, string[]> {
   return new Map(
     policy
       .split(';')
