@@ -271,7 +271,9 @@ it('a link says what was chosen as a sentence would, and nothing twice', () => {
   const texts = { travel: '.125in', given: 'other', stroke: '66.7', rod: '125.4' };
   const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
   const words = markdownLink(calculator, evaluation, 'mm', 'x');
-  expect(words).toContain('from piston travel 3.175 mm, it was given for another engine, ');
+  expect(words).toContain(
+    'from piston travel 3.175 mm (given as .125in), it was given for another engine, ',
+  );
   expect(words).not.toContain('you have');
 });
 

@@ -87,7 +87,7 @@ describe('a step says pass or the least correction', () => {
   it('a cable that is short of play: the turns of its adjuster, where its thread is known', () => {
     const engine = setFigure(read('cables', 0.8, 1, 1), 'least-play', 1);
     expect(words(engine, 'cables')[0]).toBe(
-      'Turn its adjuster in, or that of all of them alike. Its play is only 0.8 mm, and at least 1 mm is wanted: 0.27 turns of the adjuster.',
+      'Turn its adjuster in, those of several carburettors alike. Its play is only 0.8 mm, and at least 1 mm is wanted: 0.27 turns of the adjuster.',
     );
     expect(words(setFigure(engine, 'thread', undefined), 'cables')[0]).toMatch(/is wanted\.$/);
   });
