@@ -60,6 +60,25 @@ export function againstWords(
   });
 }
 
+/** Steps before the first fire that have passed and are doubted all the same, each with what is said of it. */
+export function doubtedBefore(
+  engine: Engine,
+  progress: Readonly<Record<StepId, Progress>>,
+  lengths: LengthDisplay,
+): AgainstFire[] {
+  const job = jobOf(engine);
+  return job.slice(0, job.indexOf('start')).flatMap((step) => {
+    if (progress[step].state !== 'pass') return [];
+    const { rows } = judge(engine, step, lengths);
+    const index = rows.findIndex(({ doubted }) => doubted === true);
+    if (index < 0) return [];
+    const name = boxName(steps[step].reading!, index, engine);
+    return [
+      { spot: { step, index }, title: steps[step].title, asks: `${name}: ${rows[index]!.words}` },
+    ];
+  });
+}
+
 /** The steps before the first fire that are not done, whether they keep the engine from being fired or not. */
 export const openBefore = (
   engine: Engine,

@@ -7,24 +7,32 @@ import { sliderCrankOf } from './geometry.ts';
 import { attempted } from './judge-words.ts';
 import type { Engine } from './model.ts';
 
-/** Whether no such engine is set so, by the stroke and rod in the sheet or by the depth alone. */
-function isUnusual(engine: Engine, target: number): boolean {
+/** What speaks against a timing that no such engine is set to, by the stroke and rod in the sheet or by its depth alone. */
+function timingDoubt(engine: Engine, target: number): string | undefined {
   const crank = sliderCrankOf(engine);
-  if (crank === undefined) return target > DEEPEST;
+  if (crank === undefined) {
+    return target > DEEPEST
+      ? 'That is further down than such engines fire. Check the figure and its unit.'
+      : undefined;
+  }
   const angle = attempted(() => timingAt(crank, target));
-  return typeof angle === 'string' || unusualTiming(angle) !== undefined;
+  if (typeof angle === 'string') return angle;
+  const said = unusualTiming(angle);
+  return (
+    said &&
+    `On the stroke and rod in the sheet that is ${said} Check the figure, its unit, and stroke and rod.`
+  );
 }
 
-/** Whether a figure that stands in the sheet is doubted there: beside the others, or by common practice. */
-export function isDoubted(engine: Engine, key: FigureKey): boolean {
+/** What speaks against a figure that stands in the sheet: the others beside it, or common practice. */
+export function figureDoubt(engine: Engine, key: FigureKey): string | undefined {
   const value = engine.figures[key];
-  if (value === undefined) return false;
+  if (value === undefined) return undefined;
   return (
-    (key === 'target' && isUnusual(engine, value)) ||
-    besideOthers(engine.figures, key) !== undefined
+    (key === 'target' ? timingDoubt(engine, value) : undefined) ?? besideOthers(engine.figures, key)
   );
 }
 
 /** What follows a figure that is doubted, where it stands away from the sentence that says why. */
 export const doubtedMark = (engine: Engine, key: FigureKey): string =>
-  isDoubted(engine, key) ? ', doubted: check it in the sheet' : '';
+  figureDoubt(engine, key) === undefined ? '' : ', doubted: check it in the sheet';

@@ -18,7 +18,7 @@ import { isTravel, specOf } from './box-specs.ts';
 import { knownAt } from './box-usual.ts';
 import { maybeDegrees, ofDegrees } from './degrees-typed.ts';
 import { readDisc } from './disc-places.ts';
-import { besideOthers } from './figures-together.ts';
+import { figureDoubt } from './figure-doubt.ts';
 import { sliderCrankOf } from './geometry.ts';
 import { readingsAt } from './log.ts';
 import type { Engine } from './model.ts';
@@ -141,7 +141,10 @@ function readPlainly(engine: Engine, box: NumberBox, text: string, how: HowToRea
     isTravel(box) ? maybeDegrees(engine, spec, value, text, how.lengths) : undefined;
   const atOdds = (value: number): string | undefined => {
     if (box.kind !== 'figure') return undefined;
-    const said = besideOthers({ ...engine.figures, [box.key]: value }, box.key);
+    const said = figureDoubt(
+      { ...engine, figures: { ...engine.figures, [box.key]: value } },
+      box.key,
+    );
     return said === undefined ? undefined : sentenceIn(said, how.lengths);
   };
   const doubt =

@@ -67,6 +67,11 @@ export const cableSteps = {
     movedBy: {
       slides: 'A cable that was taken up may hold its slide off its idle screw.',
     },
+    fallsAway: {
+      by: 'pilot-jets',
+      when: (n, { 'throttle-slides': slides }) => n === 0 && slides === 0,
+      why: 'no screw rules its idle',
+    },
     calculators: ['slide-balance'],
     articles: ['which-circuit-at-which-throttle'],
   },

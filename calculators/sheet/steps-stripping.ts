@@ -8,7 +8,7 @@ export const strippingSteps = {
     why: 'How it was set is the best guess at how it ran. Parts that have worn together must go back together.',
     how: [
       'Photograph it from all sides, hoses and cables on. Mark body and every part 1, 2, 3, and never mix them.',
-      'Air screw gently in until it just seats: count the turns and write them. Then take it out.',
+      'Air screw gently in until it just seats: count the turns and write them, 0 where there is no such screw. Then take it out.',
       'Needle groove, sizes stamped on jets and slide, which way up the float sits: into the notes.',
       'Lay the parts out in the order in which they came, and count them: as many for each carburettor.',
     ],

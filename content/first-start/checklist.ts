@@ -32,7 +32,7 @@ export const checklist: readonly ListPart[] = [
     title: 'Ways to stop, all proved',
     items: [
       'The switch: every plug in its cap, on bare metal of the engine and away from the plug holes, fuel shut. Turn the engine over: each plug sparks, and the spark stops when the switch is thrown.',
-      'The air: every slide falls shut by itself, with the bars turned both ways, and the board for each inlet has been tried in its place.',
+      'The air: every slide, or what else shuts off the air, falls shut by itself, with the bars turned both ways where it has any, and the board for each inlet has been tried in its place.',
       'The load: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Rehearsed with the engine off, and that brake holds the wheel. An engine without a clutch cannot be stalled so: switch and board are then all there is, each proved twice before this is ticked.',
       'The fuel tap shuts. It is the last way only: a full bowl runs an engine on for longer than you want to wait.',
     ],

@@ -11,7 +11,7 @@ import {
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { idleFigures } from '../../calculators/sheet/idle-figures.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
-import { isDoubted } from '../../calculators/sheet/figure-doubt.ts';
+import { figureDoubt } from '../../calculators/sheet/figure-doubt.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
@@ -69,7 +69,7 @@ function Figures({ engine, lengths, every }: Props) {
                   <dd>
                     {value === undefined
                       ? units[shown].label
-                      : `${showIn(value, shown, finenessOf(spec))}${isDoubted(engine, key) ? ', doubted' : ''}`}
+                      : `${showIn(value, shown, finenessOf(spec))}${figureDoubt(engine, key) ? ', doubted' : ''}`}
                     {key === 'volts' ? `, ${earthed(engine)} earthed` : ''}
                   </dd>
                 </div>
@@ -91,7 +91,8 @@ function toWords(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   if (id === 'polarity') return earth === undefined ? '' : `${earth === 0 ? '−' : '+'} to points`;
   const { reading } = steps[id];
   if (reading === undefined && id !== 'fuel') return '';
-  const doubted = reading?.target !== undefined && isDoubted(engine, reading.target);
+  const doubted =
+    reading?.target !== undefined && figureDoubt(engine, reading.target) !== undefined;
   return `${forPen(targetWords(engine, id, lengths))}${doubted ? ', doubted' : ''}`;
 }
 

@@ -1,4 +1,10 @@
-import { againstWords, figuresAtHand, openBefore } from '../../calculators/sheet/against.ts';
+import {
+  againstWords,
+  doubtedBefore,
+  figuresAtHand,
+  openBefore,
+  type AgainstFire,
+} from '../../calculators/sheet/against.ts';
 import { spotFragment } from '../../calculators/sheet/due.ts';
 import { wound } from '../../calculators/sheet/clock.ts';
 import { beginList, tickLine } from '../../calculators/sheet/edit-log.ts';
@@ -58,19 +64,25 @@ function showFigures(engine: Engine): void {
   ]);
 }
 
+/** A step that stands against a first start, with its way there. */
+function againstLine(mark: string, { spot, title, asks }: AgainstFire): HTMLLIElement {
+  const link = document.createElement('a');
+  link.href = siteAddress(`sheet/#${spotFragment(spot)}`);
+  link.textContent = title;
+  const line = document.createElement('li');
+  line.append(`${mark} `, link, `: ${asks}`);
+  return line;
+}
+
 /** What the order of work has against a first start, in words, each with its way there. */
 function showAgainst(engine: Engine): boolean {
   const progress = progressOf(engine);
   const against = againstWords(engine, progress.start.against, rememberedLengths());
   const open = openBefore(engine, progress).length;
-  const lines = against.map(({ spot, title, asks }) => {
-    const link = document.createElement('a');
-    link.href = siteAddress(`sheet/#${spotFragment(spot)}`);
-    link.textContent = title;
-    const line = document.createElement('li');
-    line.append('✕ ', link, `: ${asks}`);
-    return line;
-  });
+  const lines = against.map((each) => againstLine('✕', each));
+  const doubted = doubtedBefore(engine, progress, rememberedLengths()).map((each) =>
+    againstLine('▲', each),
+  );
   putAt(document.querySelector('[data-list-against]'), [
     ...(lines.length === 0
       ? []
@@ -79,6 +91,12 @@ function showAgainst(engine: Engine): boolean {
             `Do not fire “${engine.name}” yet: its sheet has something to prove or to put right first.`,
           ),
           listOf(lines),
+        ]),
+    ...(doubted.length === 0
+      ? []
+      : [
+          paragraph('Done, but doubted in the sheet: look once more before you start it.'),
+          listOf(doubted),
         ]),
     ...(open === 0 ? [] : [paragraph(`In all ${openWords(open)} before the first fire.`)]),
   ]);

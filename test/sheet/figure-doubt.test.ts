@@ -1,7 +1,9 @@
 import { expect, it } from 'vitest';
-import { figuresAtHand } from '../../calculators/sheet/against.ts';
-import { isDoubted } from '../../calculators/sheet/figure-doubt.ts';
+import { doubtedBefore, figuresAtHand } from '../../calculators/sheet/against.ts';
+import { figureDoubt } from '../../calculators/sheet/figure-doubt.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
+import { progressOf } from '../../calculators/sheet/progress.ts';
+import { setEntry } from '../../calculators/sheet/set-entry.ts';
 import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
@@ -15,22 +17,37 @@ const engine = (figures: Partial<Record<FigureKey, number>>): Engine =>
 // 27 mm of 60 are half a stroke down, some 85° before the top; 2.7 mm are 22°.
 it('a figure where no engine fires is doubted wherever it stands by itself', () => {
   const wrong = engine({ stroke: 60, rod: 118, target: 27.03 });
-  expect(isDoubted(wrong, 'target')).toBe(true);
+  expect(figureDoubt(wrong, 'target')).toBeDefined();
   const line = 'Fires before top dead centre: 27.03 mm, doubted: check it in the sheet';
   expect(figuresAtHand(wrong, 'mm')).toContain(line);
   expect(sheetSummary(wrong, 'mm', '')).toContain(line);
-  expect(isDoubted(engine({ stroke: 60, rod: 118, target: 2.7 }), 'target')).toBe(false);
+  expect(figureDoubt(engine({ stroke: 60, rod: 118, target: 2.7 }), 'target')).toBeUndefined();
 });
 
 it('without a rod it is doubted by its depth alone, and past the stroke with one', () => {
-  expect(isDoubted(engine({ target: 27.03 }), 'target')).toBe(true);
-  expect(isDoubted(engine({ target: 2.7 }), 'target')).toBe(false);
-  expect(isDoubted(engine({ stroke: 20, rod: 40, target: 21 }), 'target')).toBe(true);
+  expect(figureDoubt(engine({ target: 27.03 }), 'target')).toBeDefined();
+  expect(figureDoubt(engine({ target: 2.7 }), 'target')).toBeUndefined();
+  expect(figureDoubt(engine({ stroke: 20, rod: 40, target: 21 }), 'target')).toBeDefined();
+});
+
+it('a timing that passes and is doubted is named before the first start', () => {
+  const base = engine({ cylinders: 1, stroke: 60, rod: 118, 'timing-tolerance': 1 });
+  const timed = (target: number) =>
+    setEntry(setFigure(base, 'target', target), 'timing', 'found', 0, target);
+  const named = (of: Engine) => doubtedBefore(of, progressOf(of), 'mm');
+  // 10 mm of 60 are 43° before the top.
+  expect(named(timed(10))).toMatchObject([
+    { spot: { step: 'timing', index: 0 }, title: 'Set the timing' },
+  ]);
+  expect(named(timed(10))[0]!.asks).toMatch(
+    /43° before the top, earlier than such engines are set/,
+  );
+  expect(named(timed(2.7))).toEqual([]);
 });
 
 it('others are doubted beside the rest of the sheet, and by common practice', () => {
-  expect(isDoubted(engine({ gap: 0.35, lift: 0.3 }), 'gap')).toBe(true);
-  expect(isDoubted(engine({ gap: 3.5 }), 'gap')).toBe(true);
-  expect(isDoubted(engine({ gap: 0.35, lift: 1 }), 'gap')).toBe(false);
-  expect(isDoubted(engine({}), 'gap')).toBe(false);
+  expect(figureDoubt(engine({ gap: 0.35, lift: 0.3 }), 'gap')).toBeDefined();
+  expect(figureDoubt(engine({ gap: 3.5 }), 'gap')).toBeDefined();
+  expect(figureDoubt(engine({ gap: 0.35, lift: 1 }), 'gap')).toBeUndefined();
+  expect(figureDoubt(engine({}), 'gap')).toBeUndefined();
 });
