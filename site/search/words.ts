@@ -24,7 +24,7 @@ export const plain = (text: string): string =>
     .trim();
 
 /** "Rods" finds "rod", "gauges" and "gauged" find "gauge", and "stopping" finds "stop". */
-export const stem = (word: string): string => {
+const stem = (word: string): string => {
   const one = /[^s]s$/.test(word) && word.length > 3 ? word.slice(0, -1) : word;
   const [, base] = /^(.{4,})(?:ing|ed)$/.exec(one) ?? [];
   if (base !== undefined && /[aeiouy]/.test(base)) return base.replace(/([^aeiouflsz])\1$/, '$1');
