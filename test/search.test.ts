@@ -1,18 +1,22 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { makeFinder, waysOfAsking, type Found } from '../site/search/finder.ts';
+import { makeFinder } from '../site/search/finder.ts';
+import type { Found } from '../site/search/found.ts';
 import { tradeWords } from '../site/search/trade-words.ts';
+import { waysOfAsking } from '../site/search/ways-of-asking.ts';
+import { sectionsOf } from '../site/search/sections.ts';
+import { tellingWords } from '../site/search/words.ts';
+import { wordsIn } from '../site/search/words-in.ts';
 import { wordsOf } from '../site/search/words-of.ts';
 import { calculators } from '../site/all-calculators.ts';
 
 const thing = (id: number, title: string, also = '', text = ''): Found => ({
-  id,
   url: `${id}/`,
   kind: 'article',
   title,
   purpose: '',
   also,
-  text,
+  words: wordsIn(text),
 });
 
 const find = makeFinder({
@@ -77,7 +81,7 @@ describe('search', () => {
       ],
       alike: [],
     });
-    expect(finder('my engine kicks back').map(({ id }) => id)).toEqual([1, 0]);
+    expect(finder('my engine kicks back').map(({ url }) => Number.parseInt(url))).toEqual([1, 0]);
   });
 
   it('takes fuel that goes by another name, and carburettors that are cut short', () => {
@@ -86,19 +90,19 @@ describe('search', () => {
       alike: tradeWords,
     });
     for (const name of ['petrol', 'gas', 'gasoline', 'fuel']) {
-      const ids = finder(name).map(({ id }) => id);
+      const ids = finder(name).map(({ url }) => Number.parseInt(url));
       expect(ids.sort(), name).toEqual([0, 2]);
     }
-    for (const name of ['carb', 'carbs', 'carburetor']) expect(finder(name)[0]?.id).toBe(1);
+    for (const name of ['carb', 'carbs', 'carburetor']) expect(finder(name)[0]?.url).toBe('1/');
   });
 
   it('puts other names before the text, and what was typed before what means the same', () => {
     const others = [thing(0, 'First', '', 'premix'), thing(1, 'Second', 'bowl of premix')];
-    expect(makeFinder({ documents: others, alike: [] })('premix')[0]?.id).toBe(1);
+    expect(makeFinder({ documents: others, alike: [] })('premix')[0]?.url).toBe('1/');
     const alike = [['idle', 'tickover']];
     const twins = [thing(0, 'Tickover here'), thing(1, 'Idle here, there')];
     const ids = (question: string): number[] =>
-      makeFinder({ documents: twins, alike })(question).map(({ id }) => id);
+      makeFinder({ documents: twins, alike })(question).map(({ url }) => Number.parseInt(url));
     expect(ids('idle')).toEqual([1, 0]);
   });
 
@@ -110,11 +114,60 @@ describe('search', () => {
     const [first] = makeFinder({ documents: both, alike: [] })(
       'the bike screams with an air leak today',
     );
-    expect(first?.id).toBe(1);
+    expect(first?.url).toBe('1/');
   });
 
   it('puts a title before a mention', () => {
     expect(titles('connecting rod')).toEqual(['Connecting rod', 'Where the piston is']);
+  });
+
+  it('leaves nothing out for a word that it lacks, nor for one that says nothing', () => {
+    for (const question of [
+      'what should I use as a degree disc tonight',
+      'my degree disc, please',
+    ]) {
+      expect(titles(question)[0]).toBe('Degree disc');
+    }
+    expect(titles('what should I use')).toEqual([]);
+  });
+
+  it('ranks by how much of what was asked a thing holds, and then by its kind', () => {
+    const things: Found[] = [
+      thing(0, 'Fuel', '', 'old petrol from the tank'),
+      { ...thing(1, 'Petrol', '', 'tank'), kind: 'step' },
+      { ...thing(2, 'Old petrol in the tank'), kind: 'practice' },
+    ];
+    const ids = makeFinder({ documents: things, alike: [] })('old petrol in the tank').map(
+      ({ url }) => Number.parseInt(url),
+    );
+    expect(ids).toEqual([2, 1, 0]);
+    const alikes: Found[] = [
+      thing(0, 'The float of a carburettor'),
+      { ...thing(1, 'Set the float of a carburettor'), kind: 'step' },
+    ];
+    const [first] = makeFinder({ documents: alikes, alike: [] })('carburettor float');
+    expect(first?.url).toBe('1/');
+  });
+
+  it('leads to the part of an article that holds the words', () => {
+    const article: Found = {
+      ...thing(0, 'Fuel and oil', '', 'petrol'),
+      parts: [
+        {
+          heading: 'Which ratio',
+          id: 'which-ratio',
+          words: wordsIn('petrol and oil by the maker'),
+        },
+        { heading: 'How long it keeps', id: 'how-long-it-keeps', words: wordsIn('stale petrol') },
+      ],
+    };
+    const ask = makeFinder({ documents: [article], alike: [] });
+    const found = (question: string): unknown =>
+      ask(question).map(({ url, title }) => [url, title]);
+    expect(found('stale petrol')).toEqual([
+      ['0/#how-long-it-keeps', 'Fuel and oil: How long it keeps'],
+    ]);
+    expect(found('fuel and oil')).toEqual([['0/', 'Fuel and oil']]);
   });
 
   it('finds nothing for what is not there, and minds no odd question', () => {
@@ -144,6 +197,40 @@ describe('search', () => {
       expect(line.filter((word) => written.includes(` ${word}`))).not.toEqual([]);
     },
   );
+});
+
+it.each([
+  ['rods', 'rod'],
+  ['gauges', 'gauge'],
+  ['stopping', 'stop'],
+  ['stopped', 'stops'],
+  ['seized', 'seize'],
+  ['fitting', 'fitted'],
+  ['won’t', 'wont'],
+  ['Desaxé', 'desaxe'],
+])('%s and %s are one word', (one, other) => {
+  expect(tellingWords(one)).toEqual(tellingWords(other));
+});
+
+it.each([
+  ['spring', 'spr'],
+  ['glass', 'glas'],
+  ['timing', 'time'],
+  ['bored', 'bore'],
+])('%s and %s are two words', (one, other) => {
+  expect(tellingWords(one)).not.toEqual(tellingWords(other));
+});
+
+it('knows the parts of an article, with the check at the bench', () => {
+  const { opening, sections } = sectionsOf(
+    "import a from './a.ts';\n\nFirst words.\n\n## The ring's gap, hot\n\nIt <b>grows</b>.\n\n### By dial\n\nTurn.\n\n<OnTheBench>\n  1. Measure.\n</OnTheBench>\n",
+  );
+  expect(opening).toBe('First words.');
+  expect(sections).toEqual([
+    { heading: 'The ring’s gap, hot', id: 'the-rings-gap-hot', text: 'It grows .' },
+    { heading: 'By dial', id: 'by-dial', text: 'Turn.' },
+    { heading: 'Check it on the bench', id: 'check-it-on-the-bench', text: '1. Measure.' },
+  ]);
 });
 
 it.each(globSync('content/articles/*.mdx'))('no code of %s is searched', (file) => {

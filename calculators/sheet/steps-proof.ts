@@ -77,7 +77,7 @@ export const proofSteps = {
     how: [
       'Mark on the crown where each peg stands. Barrel on, and look through every port as the piston passes: the ends of the rings must run on metal over the whole stroke.',
       'If one runs over a window, that piston cannot be used in that barrel.',
-      'Piston the right way round, as its arrow or its old crown shows.',
+      'Piston the right way round: the arrow on its crown towards the exhaust port (common practice), unless the maker says otherwise. Without one, as the old piston stood.',
       'Rings free: each sinks into its groove all round and springs out, and its ends close beside the peg, not on it.',
     ],
     tool: 'Torch, felt pen',

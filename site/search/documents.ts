@@ -1,70 +1,107 @@
-import { getCollection } from 'astro:content';
-import type { Input, ResultSpec } from '../../calculators/frame/types.ts';
-import { calculators } from '../all-calculators.ts';
-import type { Found, SearchIndex } from './finder.ts';
+import type { Calculator, Input, ResultSpec } from '../../calculators/frame/types.ts';
 import { taskNames, tasks } from '../../calculators/practice/tasks.ts';
+import { calculators } from '../all-calculators.ts';
+import type { Found, SearchIndex } from './found.ts';
 import { jobPlaces } from './job-places.ts';
+import { sectionsOf } from './sections.ts';
 import { tradeWords } from './trade-words.ts';
-import { wordsOf } from './words-of.ts';
+import { wordsIn } from './words-in.ts';
 
-/** Everything that can be found, in a fixed order. */
-export async function searchIndex(): Promise<SearchIndex> {
-  const articles = (await getCollection('articles')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
-  const terms = (await getCollection('glossary')).sort((a, b) => a.id.localeCompare(b.id, 'en'));
-  const list: Omit<Found, 'id'>[] = [
-    ...jobPlaces(),
-    ...calculators.map((calculator) => ({
-      url: `calculators/${calculator.slug}/`,
-      kind: 'calculator' as const,
-      title: calculator.title,
-      purpose: calculator.purpose,
-      also: calculator.alsoCalled.join(', '),
-      text: [
-        ...Object.values<Input>(calculator.inputs).map(({ label }) => label),
-        ...Object.values<ResultSpec>(calculator.results).map(({ label }) => label),
-      ].join(', '),
-    })),
-    ...articles.map(({ id, data, body }) => ({
-      url: `articles/${id}/`,
-      kind: 'article' as const,
-      title: data.title,
-      purpose: data.purpose,
-      also: [...(body ?? '').matchAll(/^#+ (.*)$/gm)].map((match) => match[1]).join(', '),
-      text: wordsOf(body ?? ''),
-    })),
-    ...terms.map(({ id, data }) => ({
-      url: `glossary/#${id}`,
-      kind: 'term' as const,
-      title: data.term,
-      purpose: data.meaning,
-      also: data.also.join(', '),
-      text: '',
-    })),
-    {
-      url: 'practice/',
-      kind: 'practice' as const,
-      title: 'Practice bench',
-      purpose:
-        'An invented engine to find the top of, to gap and to time, which shows how far off you were.',
-      also: 'practice, practise, learn timing, exercise, training, try it',
-      text: '',
-    },
-    ...taskNames.map((name) => ({
-      url: `practice/?task=${name}`,
-      kind: 'practice' as const,
-      title: tasks[name].title,
-      purpose: tasks[name].aim,
-      also: 'practice',
-      text: '',
-    })),
-  ];
+/** What is searched of an article. */
+export interface ArticleText {
+  readonly id: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly body: string;
+}
+
+/** What is searched of an entry of the glossary. */
+export interface TermText {
+  readonly id: string;
+  readonly term: string;
+  readonly also: readonly string[];
+  readonly meaning: string;
+}
+
+const ofCalculator = ({
+  slug,
+  title,
+  purpose,
+  alsoCalled,
+  inputs,
+  results,
+}: Calculator): Found => ({
+  url: `calculators/${slug}/`,
+  kind: 'calculator',
+  title,
+  purpose,
+  also: alsoCalled.join(', '),
+  words: wordsIn(
+    [
+      ...Object.values<Input>(inputs).map(({ label }) => label),
+      ...Object.values<ResultSpec>(results).map(({ label }) => label),
+    ].join(', '),
+  ),
+});
+
+function ofArticle({ id, title, purpose, body }: ArticleText): Found {
+  const { opening, sections } = sectionsOf(body);
   return {
-    documents: list.map((found, id) => ({ id, ...found })),
-    alike: [
-      ...tradeWords,
-      ...terms
-        .filter(({ data }) => data.also.length > 0)
-        .map(({ data }) => [data.term, ...data.also]),
-    ],
+    url: `articles/${id}/`,
+    kind: 'article',
+    title,
+    purpose,
+    words: wordsIn(opening, `${title} ${purpose}`),
+    parts: sections.map(({ heading, id: at, text }) => ({
+      heading,
+      id: at,
+      words: wordsIn(text, heading),
+    })),
   };
 }
+
+const ofTerm = ({ id, term, also, meaning }: TermText): Found => ({
+  url: `glossary/#${id}`,
+  kind: 'term',
+  title: term,
+  purpose: meaning,
+  ...(also.length > 0 && { also: also.join(', ') }),
+});
+
+const practice: readonly Found[] = [
+  {
+    url: 'practice/',
+    kind: 'practice',
+    title: 'Practice bench',
+    purpose:
+      'An invented engine to find the top of, to gap and to time, which shows how far off you were.',
+    also: 'practice, practise, learn timing, exercise, training, try it',
+  },
+  ...taskNames.map((name): Found => ({
+    url: `practice/?task=${name}`,
+    kind: 'practice',
+    title: tasks[name].title,
+    purpose: tasks[name].aim,
+    also: 'practice',
+  })),
+];
+
+const byId = (a: { id: string }, b: { id: string }): number => a.id.localeCompare(b.id, 'en');
+
+/** Everything that can be found, in a fixed order. */
+export const searchIndex = (
+  articles: readonly ArticleText[],
+  terms: readonly TermText[],
+): SearchIndex => ({
+  documents: [
+    ...jobPlaces(),
+    ...calculators.map(ofCalculator),
+    ...articles.toSorted(byId).map(ofArticle),
+    ...terms.toSorted(byId).map(ofTerm),
+    ...practice,
+  ],
+  alike: [
+    ...tradeWords,
+    ...terms.filter(({ also }) => also.length > 0).map(({ term, also }) => [term, ...also]),
+  ],
+});

@@ -1,20 +1,19 @@
+import { stepNames } from '../../calculators/sheet/step-names.ts';
 import { order, steps } from '../../calculators/sheet/steps.ts';
-import { actionsOf } from '../../content/faults/types.ts';
+import { actionsOf, everyAnswer, isAction } from '../../content/faults/types.ts';
 import { signGroups } from '../../content/first-start/signs.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
-import type { Found } from './finder.ts';
+import type { Found } from './found.ts';
+import { wordsIn } from './words-in.ts';
 
-type Place = Omit<Found, 'id'>;
-
-const pages: readonly Place[] = [
+const pages: readonly Found[] = [
   {
     url: 'first-start/',
     kind: 'page',
     title: 'First start',
     purpose:
       'The list to tick before the first kick, what the engine says, and two ways to stop it.',
-    also: 'first start, starting up, start up, first kick, checklist',
-    text: '',
+    also: 'first start, starting up, start up, start it tonight, first kick, checklist',
   },
   {
     url: 'first-start/#signs',
@@ -22,16 +21,22 @@ const pages: readonly Place[] = [
     title: 'What the engine says',
     purpose:
       'Sound, spark, smoke, plugs and temperature: what each means, and what to check first.',
-    also: 'symptoms, signs, smoke, noises, plug colours, backfires, pops back, spits back, bangs',
-    text: signGroups.flatMap(({ signs }) => signs.map(({ sign }) => sign)).join(', '),
+    also: 'symptoms, signs, exhaust smokes, blue smoke, white smoke, black smoke, noises, plug colours, backfires, pops back, spits back, bangs',
+    words: wordsIn(
+      signGroups
+        .flatMap(({ title, signs }) => [
+          title,
+          ...signs.flatMap(({ sign, means }) => [sign, means]),
+        ])
+        .join(' '),
+    ),
   },
   {
     url: 'first-start/#runaway',
     kind: 'page',
     title: 'If it runs away',
     purpose: 'What to do when it revs by itself, in order.',
-    also: 'runaway, screams, how to stop it',
-    text: '',
+    also: 'runaway, runs away, screams, revs up by itself, will not stop, engine will not stop, how to stop it',
   },
   {
     url: 'faults/',
@@ -39,7 +44,6 @@ const pages: readonly Place[] = [
     title: 'Fault finder',
     purpose: 'From what you notice to the figure to measure, by yes or no.',
     also: 'troubleshooting, fault finding, diagnosis, what is wrong',
-    text: '',
   },
   {
     url: 'sheet/',
@@ -48,7 +52,6 @@ const pages: readonly Place[] = [
     purpose:
       'Your engine’s figures, the order of work, readings as found and as left, one sheet to print.',
     also: 'log, readings, job sheet, firing order, leads',
-    text: '',
   },
   {
     url: 'search/?q=15+thou',
@@ -56,8 +59,7 @@ const pages: readonly Place[] = [
     title: 'A figure in another unit',
     purpose:
       'Search for a figure with its unit, such as 0.015 in or 15 thou, and it is told in the others. Every box of a calculator takes them too.',
-    also: 'convert inches, inches to mm, mm to inches, thou to mm, mm to thou, unit converter, conversion, convert units, psi to bar',
-    text: '',
+    also: 'in mm, convert inches, inches to mm, mm to inches, thou to mm, mm to thou, unit converter, conversion, convert units, psi to bar',
   },
   {
     url: 'theory/',
@@ -65,7 +67,6 @@ const pages: readonly Place[] = [
     title: 'The theory in an evening',
     purpose: 'Seven articles in order, what to take from each, and three questions on each.',
     also: 'theory, where to begin, beginner, course, questions, exercises, quiz, test yourself',
-    text: '',
   },
   {
     url: 'bench/',
@@ -73,12 +74,11 @@ const pages: readonly Place[] = [
     title: 'At the bench',
     purpose: 'The checks of all articles, on one sheet to print for each stage of the job.',
     also: 'bench checks, workshop sheets, print the checks',
-    text: '',
   },
 ];
 
 /** What can be found beside calculators, articles and terms: symptoms, steps of the job, and pages. */
-export function jobPlaces(): Place[] {
+export function jobPlaces(): Found[] {
   return [
     ...pages,
     ...symptoms.map((symptom) => ({
@@ -87,17 +87,20 @@ export function jobPlaces(): Place[] {
       title: symptom.title,
       purpose: symptom.first.ask,
       also: symptom.also.join(', '),
-      text: actionsOf(symptom)
-        .map(({ cause }) => cause)
-        .join(', '),
+      words: wordsIn(
+        [
+          ...everyAnswer(symptom).flatMap(({ answer }) => (isAction(answer) ? [] : [answer.ask])),
+          ...actionsOf(symptom).map(({ cause }) => cause),
+        ].join(' '),
+      ),
     })),
     ...order.map((id) => ({
       url: `sheet/#step-${id}`,
       kind: 'step' as const,
       title: steps[id].title,
       purpose: steps[id].why,
-      also: steps[id].reading?.label ?? '',
-      text: steps[id].tool,
+      also: [...(steps[id].reading ? [steps[id].reading.label] : []), ...stepNames[id]].join(', '),
+      words: wordsIn([...steps[id].how, steps[id].tool].join(' ')),
     })),
   ];
 }

@@ -1,6 +1,7 @@
 import { hyphenedApart } from '../browser/hyphened.ts';
 import { pageAnswers } from '../opening/answering.ts';
-import { makeFinder, type Found, type SearchIndex } from './finder.ts';
+import { makeFinder } from './finder.ts';
+import type { Found, SearchIndex } from './found.ts';
 
 const MOST = 20;
 const KINDS: Readonly<Record<Found['kind'], string>> = {

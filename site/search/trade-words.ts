@@ -31,7 +31,7 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['seized', 'seizure', 'nipped up'],
   ['kicks back', 'kick back', 'kickback', 'kick-back', 'kicking back'],
   ['poor spark', 'weak spark', 'yellow spark', 'thin spark'],
-  ['will not', 'wont', 'won t', 'does not', 'doesnt', 'cannot'],
+  ['will not', 'wont', 'does not', 'doesnt', 'cannot'],
   ['bogs', 'bogging', 'hesitates', 'flat spot'],
   ['floods', 'flooded', 'flooding', 'overflows'],
   ['four strokes', 'four stroking', '4 strokes', '4 stroking'],
@@ -59,5 +59,14 @@ export const tradeWords: readonly (readonly string[])[] = [
   ['template', 'dxf', 'svg', 'cad', 'laser cutting', 'cutting file'],
   ['resistor', 'suppressor', 'suppressed cap', 'resistor cap'],
   ['run-out', 'runout', 'run out', 'out of true', 'truing', 'bent crank'],
+  ['uncertainty', 'accuracy', 'accurate', 'exact', 'precise'],
+  ['make', 'making'],
+  [
+    'forwards',
+    'direction of rotation',
+    'way it turns',
+    'way the engine turns',
+    'way does the engine turn',
+  ],
   ['bore gauge', 'calliper', 'caliper', 'vernier'],
 ];

@@ -6,10 +6,7 @@ import { order } from '../../calculators/sheet/steps.ts';
 import { symptoms } from '../../content/faults/symptoms.ts';
 
 const places = jobPlaces();
-const find = makeFinder({
-  documents: places.map((place, id) => ({ id, ...place })),
-  alike: tradeWords,
-});
+const find = makeFinder({ documents: places, alike: tradeWords });
 const urls = (question: string): string[] => find(question).map(({ url }) => url);
 
 describe('what is typed beside an engine that does not run', () => {

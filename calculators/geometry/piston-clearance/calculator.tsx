@@ -28,6 +28,7 @@ export default defineCalculator({
     'ovality',
     'out of round',
     'seizure',
+    'how tight is the piston',
   ],
   inputs,
   folded,

@@ -25,6 +25,8 @@ export default defineCalculator({
     'raising the barrel',
     'base gasket',
     'disc valve',
+    'exhaust port timing',
+    'port heights',
   ],
   inputs,
   folded,

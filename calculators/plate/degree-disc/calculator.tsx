@@ -16,7 +16,15 @@ export default defineCalculator({
   purpose:
     'Prints a degree disc and a tape for your rotor’s rim at true scale, with your own piston positions marked on them.',
   inHand: ['marks', 'outside'],
-  alsoCalled: ['degree wheel', 'timing disc', 'protractor', 'timing tape', 'flywheel marks'],
+  alsoCalled: [
+    'degree wheel',
+    'timing disc',
+    'protractor',
+    'timing tape',
+    'flywheel marks',
+    'set timing without a dial gauge',
+    'timing without an indicator',
+  ],
   inputs,
   folded,
   results,

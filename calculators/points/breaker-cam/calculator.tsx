@@ -20,6 +20,8 @@ export default defineCalculator({
     'cam angle',
     'heel wear',
     'dwell per cent',
+    'gap changed timing',
+    'gap moves the timing',
   ],
   inputs,
   folded: ['For the picture', 'Wear of the heel', 'Trials at several gaps'],

@@ -39,6 +39,8 @@ export default defineCalculator({
     'spark energy',
     'coil saturation',
     'magneto',
+    'coil gets hot',
+    'hot coil',
   ],
   forBattery: true,
   inputs: { ...inputs, ...camInputs },

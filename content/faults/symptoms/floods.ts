@@ -15,6 +15,8 @@ export const floods: Symptom = {
     'carburettor floods',
     'carb overflows',
     'petrol runs out',
+    'petrol drips from the carburettor',
+    'overflow',
   ],
   atOnce:
     'Tap shut, ignition off, leads off the plugs and earthed. Wipe up, and let the vapour go. A flooded crankcase: plugs out, drain screw out where there is one, twistgrip full open, and turn it over by hand until the plug holes blow dry, faces and every spark away from them. Never kick an engine that is full: fuel does not compress, and a rod bends.',

@@ -12,6 +12,9 @@ export const hotStart: Symptom = {
     'wont start when hot',
     'dies when hot',
     'starts cold only',
+    'hard to start hot',
+    'hard to start when warm',
+    'will not restart',
   ],
   first: {
     ask: 'Does it start with the twistgrip wide open and the choke off?',

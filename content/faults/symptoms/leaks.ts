@@ -16,6 +16,8 @@ export const leaks: Symptom = {
     'petrol leaks',
     'carb leaks',
     'carburettor leaks',
+    'blown head gasket',
+    'head gasket blown',
   ],
   atOnce:
     'Petrol: tap shut, no switch, flame or hot pipe near. Wipe up, and let the vapour go before you make a spark.',

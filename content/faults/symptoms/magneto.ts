@@ -10,6 +10,7 @@ export const magneto: Symptom = {
     'flywheel magneto',
     'no battery ignition',
     'weak magnets',
+    'magneto thin spark',
   ],
   first: {
     ask: 'Does it spark with the stop wire off the points?',

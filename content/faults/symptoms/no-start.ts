@@ -23,6 +23,9 @@ export const noStart: Symptom = {
     'wont start',
     'spark but no start',
     'first start fails',
+    'hard to start',
+    'does not fire',
+    'hard to start cold',
   ],
   first: {
     ask: 'Are the plugs wet with fuel?',

@@ -18,6 +18,7 @@ export const plugs: Symptom = {
     'fouled plug',
     'fouls plugs',
     'oily plug',
+    'oil on the plug',
   ],
   first: {
     ask: 'Were they read after a run under load that was cut off cleanly?',

@@ -14,6 +14,10 @@ export const poorSpark: Symptom = {
     'points pitted',
     'points arc',
     'sparks at the points',
+    'points spark blue',
+    'blue flashing at the points',
+    'points flash',
+    'brown spark',
   ],
   first: {
     ask: 'Is it good with a new dry plug, its gap set?',

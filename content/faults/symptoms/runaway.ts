@@ -14,6 +14,13 @@ export const screams: Symptom = {
     'revs by itself',
     'revs hang',
     'stuck throttle',
+    'revs up by itself',
+    'revs on its own',
+    'revs rise by themselves',
+    'engine will not stop',
+    'will not stop',
+    'throttle stuck open',
+    'throttle sticks open',
   ],
   atOnce:
     'Switch off and shut the twistgrip. Runs it on: a flat rigid board over every inlet. Or stall it: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, and let the clutch lever out at once (the drive takes hold). Do not start it again before the cause is found.',

@@ -6,7 +6,14 @@ import type { Symptom } from '../types.ts';
 export const runsOn: Symptom = {
   id: 'runs-on',
   title: 'It runs on with the ignition off',
-  also: ['runs on', 'will not stop', 'keeps running', 'does not stop', 'dieseling'],
+  also: [
+    'runs on',
+    'will not stop',
+    'keeps running',
+    'does not stop',
+    'dieseling',
+    'runs with the key off',
+  ],
   atOnce:
     'Shut the twistgrip. A flat rigid board over every inlet, or stall it: pull the clutch lever (the drive is free), top gear, brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Then leave it until it is cold.',
   first: {

@@ -6,7 +6,18 @@ import type { Symptom } from '../types.ts';
 export const shortOfPower: Symptom = {
   id: 'short-of-power',
   title: 'It runs, and is short of power on every cylinder',
-  also: ['short of power', 'no power', 'gutless', 'slow', 'will not rev'],
+  also: [
+    'short of power',
+    'no power',
+    'gutless',
+    'slow',
+    'will not rev',
+    'lacks power',
+    'no top speed',
+    'sluggish',
+    'will not rev out',
+    'blocked exhaust',
+  ],
   first: {
     ask: 'Are the points gaps at their figure?',
     how: 'Feeler blades at the top of the lobe. As the heel wears the gap closes up, and the timing goes late.',

@@ -14,6 +14,9 @@ export const someCylinders: Symptom = {
     'misses on one cylinder',
     'misfire',
     'cold exhaust pipe',
+    'one cylinder not firing',
+    'dead cylinder',
+    'runs on one cylinder',
   ],
   first: {
     ask: 'Is the plug of the cold cylinder wet?',
