@@ -90,7 +90,7 @@ export function degreesMeant(
   lengths: LengthDisplay,
 ): string | undefined {
   const value = numberAndUnit(typed)?.unit === '' ? Number(typed.replace(',', '.')) : NaN;
-  if (!(value > DEEPEST && value <= EARLIEST_SPARK)) return undefined;
+  if (!(value >= DEEPEST && value <= EARLIEST_SPARK)) return undefined;
   const length = asLength(engine, spec, value, lengths);
   return length && `Does the note mean degrees? ${length}`;
 }

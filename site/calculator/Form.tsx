@@ -36,7 +36,7 @@ export function Form({ calculator, evaluation, ...handlers }: Props) {
   const toGive = stillToGive(calculator, evaluation);
   const inHand = inHandOf(calculator, fields);
   const shared = { marked: !demonstration, ...handlers };
-  const [typing, watch] = useTouchedBox();
+  const [typing, watch] = useTouchedBox<HTMLFormElement>();
   const field = typing && fields.find(({ key }) => key === typing.name);
   return (
     <form

@@ -5,7 +5,7 @@ import { useTouchedBox } from '../fields/use-touched-box.ts';
 
 /** The boxes of the sheet, with the keys that a phone's pad lacks wherever a figure is typed. */
 export function SheetKeys({ children }: { readonly children: ComponentChildren }) {
-  const [box, watch] = useTouchedBox();
+  const [box, watch] = useTouchedBox<HTMLDivElement>();
   const unit = box && unitTypedAt(box.name);
   return (
     <div {...watch}>

@@ -454,23 +454,27 @@ describe('the keys of a unit', () => {
     ['air-and-jet', 'temperature', '°F', /°F$/],
     ['air-and-jet', 'altitude', 'ft', / ft$/],
     ['firing-order', 'reciprocating', 'oz', / oz$/],
-  ] as const)('%s %s: %s is typed by a tap, all in one line', async (slug, key, name, typed) => {
-    await visit({ path: `calculators/${slug}/`, ...narrow }, async (page) => {
-      await settled(page);
-      const box = field(page, key);
-      await box.tap();
-      const row = page.locator('.key-row');
-      await row.waitFor();
-      const { height, width } = (await row.boundingBox())!;
-      expect(height).toBeLessThan(60);
-      expect(width).toBeLessThanOrEqual(360);
-      const last = (await row.locator('button').last().boundingBox())!;
-      expect(last.x + last.width).toBeLessThanOrEqual(360.5);
-      await box.press('End');
-      await row.getByRole('button', { name, exact: true }).tap();
-      expect(await box.inputValue()).toMatch(typed);
-    });
-  });
+  ] as const)(
+    '%s %s: %s is typed by a tap, each key wide enough for a thumb',
+    async (slug, key, name, typed) => {
+      await visit({ path: `calculators/${slug}/`, ...narrow }, async (page) => {
+        await settled(page);
+        const box = field(page, key);
+        await box.tap();
+        const row = page.locator('.key-row');
+        await row.waitFor();
+        expect((await row.boundingBox())!.height).toBeLessThan(100);
+        for (const key of await row.locator('button').all()) {
+          const { x, width, height } = (await key.boundingBox())!;
+          expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
+          expect(x + width).toBeLessThanOrEqual(360.5);
+        }
+        await box.press('End');
+        await row.getByRole('button', { name, exact: true }).tap();
+        expect(await box.inputValue()).toMatch(typed);
+      });
+    },
+  );
 });
 
 describe('on a wide screen', () => {

@@ -29,7 +29,7 @@ it('a plate that passes as found is left alone, in the answer as in the text', (
 
 it('by a reading where no engine fires nothing is turned and nothing passes', () => {
   const odd = plate('77', '22.6', '22.4');
-  expect(labels('plate-setting', odd)[0]).toMatch(/^Put the readings right first/);
+  expect(labels('plate-setting', odd)[0]).toMatch(/^Put what is amiss right first/);
   expect(said('plate-setting', odd)).not.toMatch(/^(?:Pass|Fail)/m);
   expect(verdicts('plate-setting', 'cylinders', 3, odd)).toEqual(
     Array(3).fill('not judged: see the remark under the answer'),

@@ -47,7 +47,7 @@ function ofTheNext(v: Values, computed: Computed, known: Known): string | undefi
   if (spread instanceof Absent || next instanceof Absent) return undefined;
   const more = (next as number) - (spread as number);
   const doubt = Math.hypot(spreads.spread ?? 0, spreads['next-spread'] ?? 0);
-  return more > 0 && more < doubt
+  return more >= 0 && more < doubt
     ? `The next best set${among(v, known)} differs by ${fixed(next as number, 1)} per cent, nearer to the best than the readings can tell. Either will do; measure finer if you want to know.`
     : undefined;
 }

@@ -36,10 +36,12 @@ function ofThePlate(v: Values, computed: Computed, known: Known): string | undef
   );
   const [judged, name] = asFound ? [before, 'error-before'] : [errors, 'error'];
   const close = closeTo(judged, v.tolerance, (row) => spreads[`${name}-${String(row)}`]);
-  const doubt =
+  const unsure =
     close.length === 0
       ? ''
       : ` The readings of ${cylinders(close)} are no surer than that: measure again before you go by it.`;
+  const isUnusual = unusualTiming(timingsOf(v).target) !== undefined;
+  const doubt = `${unsure}${isUnusual ? ' All that holds only if the timing to set is right, which is to be checked first.' : ''}`;
   if (asFound) {
     return `Pass as found: every cylinder read here is within ${tolerance}. Leave plate and sets alone.${doubt}`;
   }
@@ -85,7 +87,7 @@ const isAmiss = (v: Values, computed: Computed): boolean =>
 
 /** What the turn of the plate is called where it is not to be turned. */
 export function leftAlone(v: Values, computed: Computed): string | undefined {
-  if (isAmiss(v, computed)) return 'Put the readings right first; by them the plate would turn';
+  if (isAmiss(v, computed)) return 'Put what is amiss right first; by these figures the plate would turn';
   return withinTolerance(computed['error-before'] as readonly number[], v.tolerance)
     ? 'Leave the plate alone; the very best turn would be'
     : undefined;

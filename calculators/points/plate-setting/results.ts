@@ -75,9 +75,9 @@ export const results = {
     signed: true,
   },
   position: {
-    label: 'Then opens at',
+    label: 'Opens at, by the plate alone',
     unit: 'mm',
-    help: 'Piston travel before top dead centre after the turn of the plate.',
+    help: 'Piston travel before top dead centre after the turn of the plate, before any set is moved.',
     table,
     decimals: 2,
   },
