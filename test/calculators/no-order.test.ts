@@ -20,7 +20,7 @@ const plate = (...fired: string[]) => ({
 
 it('a plate that passes as found is left alone, in the answer as in the text', () => {
   const [first] = labels('plate-setting', plate('22.8', '22.6', '22.4'));
-  expect(first).toBe('Leave the plate alone; the very best turn would be');
+  expect(first).toBe('Leave the plate; the best turn is');
   expect(said('plate-setting', plate('22.8', '22.6', '22.4'))).toContain(
     'Leave plate and sets alone',
   );
@@ -29,7 +29,7 @@ it('a plate that passes as found is left alone, in the answer as in the text', (
 
 it('by a reading where no engine fires nothing is turned and nothing passes', () => {
   const odd = plate('77', '22.6', '22.4');
-  expect(labels('plate-setting', odd)[0]).toMatch(/^Put what is amiss right first/);
+  expect(labels('plate-setting', odd)[0]).toMatch(/^Put the figures right first/);
   expect(said('plate-setting', odd)).not.toMatch(/^(?:Pass|Fail)/m);
   expect(verdicts('plate-setting', 'cylinders', 3, odd)).toEqual(
     Array(3).fill('not judged: see the remark under the answer'),

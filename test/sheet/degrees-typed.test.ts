@@ -92,5 +92,5 @@ it('a bare figure deeper than engines fire is asked about: degrees lose their si
   expect(doubt('22 mm')).toMatch(/^On the stroke and rod in the sheet that is \d+° before the top/);
   expect(offeredIn(doubt('22 mm')!)).toEqual([]);
   expect(doubt('2.3')).toBeUndefined();
-  expect(doubt('0.09', 'in')).toBeUndefined();
+  expect(doubt('0.09 in', 'in')).toBeUndefined();
 });

@@ -87,9 +87,9 @@ const isAmiss = (v: Values, computed: Computed): boolean =>
 
 /** What the turn of the plate is called where it is not to be turned. */
 export function leftAlone(v: Values, computed: Computed): string | undefined {
-  if (isAmiss(v, computed)) return 'Put what is amiss right first; by these figures the plate would turn';
+  if (isAmiss(v, computed)) return 'Put the figures right first; turn by them';
   return withinTolerance(computed['error-before'] as readonly number[], v.tolerance)
-    ? 'Leave the plate alone; the very best turn would be'
+    ? 'Leave the plate; the best turn is'
     : undefined;
 }
 
