@@ -1,6 +1,8 @@
 import { proseIn } from '../frame/text/prose.ts';
+import { sentenceIn } from '../frame/text/sentence.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { spotOf, type Spot } from './due.ts';
+import { ownFiguresDoubt } from './figure-doubt.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './leads.ts';
 import { judge } from './judge.ts';
@@ -69,6 +71,11 @@ export function doubtedBefore(
   const job = jobOf(engine);
   return job.slice(0, job.indexOf('start')).flatMap((step) => {
     if (progress[step].state !== 'pass') return [];
+    const ofFigures = ownFiguresDoubt(engine, step);
+    if (ofFigures !== undefined) {
+      const asks = sentenceIn(ofFigures, lengths);
+      return [{ spot: { step, index: 0 }, title: steps[step].title, asks }];
+    }
     const { rows } = judge(engine, step, lengths);
     const index = rows.findIndex(({ doubted }) => doubted === true);
     if (index < 0) return [];

@@ -6,6 +6,7 @@ import { besideOthers } from './figures-together.ts';
 import { sliderCrankOf } from './geometry.ts';
 import { attempted } from './judge-words.ts';
 import type { Engine } from './model.ts';
+import { steps, type StepId } from './steps.ts';
 
 /** What speaks against a timing that no such engine is set to, by the stroke and rod in the sheet or by its depth alone. */
 function timingDoubt(engine: Engine, target: number): string | undefined {
@@ -32,6 +33,12 @@ export function figureDoubt(engine: Engine, key: FigureKey): string | undefined 
     (key === 'target' ? timingDoubt(engine, value) : undefined) ?? besideOthers(engine.figures, key)
   );
 }
+
+/** What speaks against the figures that a step without readings is done by; nothing of any other step. */
+export const ownFiguresDoubt = (engine: Engine, id: StepId): string | undefined =>
+  steps[id].reading === undefined
+    ? steps[id].figures?.map((key) => figureDoubt(engine, key)).find(Boolean)
+    : undefined;
 
 /** What follows a figure that is doubted, where it stands away from the sentence that says why. */
 export const doubtedMark = (engine: Engine, key: FigureKey): string =>

@@ -1,3 +1,4 @@
+import { ownFiguresDoubt } from './figure-doubt.ts';
 import { movedSince, readingOf } from './readings.ts';
 import { judge } from './judge.ts';
 import { boxesOf, entriesOf, type Engine } from './model.ts';
@@ -31,7 +32,9 @@ export const stateWords: Readonly<Record<StepState, string>> = {
 /** How a step stands, in words for where its readings are not told one by one: what passes may yet be doubted. */
 export function stateTold(engine: Engine, id: StepId, state: StepState): string {
   const isDoubted =
-    state === 'pass' && judge(engine, id, 'mm').rows.some(({ doubted }) => doubted === true);
+    state === 'pass' &&
+    (judge(engine, id, 'mm').rows.some(({ doubted }) => doubted === true) ||
+      ownFiguresDoubt(engine, id) !== undefined);
   return isDoubted ? `${stateWords.pass}, but doubted` : stateWords[state];
 }
 

@@ -11,7 +11,7 @@ import {
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { idleFigures } from '../../calculators/sheet/idle-figures.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
-import { figureDoubt } from '../../calculators/sheet/figure-doubt.ts';
+import { figureDoubt, ownFiguresDoubt } from '../../calculators/sheet/figure-doubt.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
@@ -92,7 +92,8 @@ function toWords(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { reading } = steps[id];
   if (reading === undefined && id !== 'fuel') return '';
   const doubted =
-    reading?.target !== undefined && figureDoubt(engine, reading.target) !== undefined;
+    (reading?.target !== undefined && figureDoubt(engine, reading.target) !== undefined) ||
+    ownFiguresDoubt(engine, id) !== undefined;
   return `${forPen(targetWords(engine, id, lengths))}${doubted ? ', doubted' : ''}`;
 }
 

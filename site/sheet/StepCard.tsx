@@ -17,7 +17,7 @@ import {
 import { dayWords, lastDay, readingsAt } from '../../calculators/sheet/log.ts';
 import { lastGoodWords, whenWords } from '../../calculators/sheet/log-words.ts';
 import { boxesOf, entriesOf, perOf } from '../../calculators/sheet/model.ts';
-import { stateWords, type Progress } from '../../calculators/sheet/progress.ts';
+import { stateTold, type Progress } from '../../calculators/sheet/progress.ts';
 import { steps, type StepId } from '../../calculators/sheet/steps.ts';
 import { fieldUnit } from '../../calculators/frame/field/field-unit.ts';
 import { proseIn } from '../../calculators/frame/text/prose.ts';
@@ -197,7 +197,7 @@ export function StepCard(props: Props) {
         <span class="task-title">{steps[id].title}</span>
         <span class="task-state">
           <span aria-hidden="true">{marks[progress.state]} </span>
-          {stateWords[progress.state]}
+          {stateTold(engine, id, progress.state)}
         </span>
       </summary>
       {isDrawn ? <Work {...props} /> : null}

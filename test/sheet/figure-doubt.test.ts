@@ -2,8 +2,8 @@ import { expect, it } from 'vitest';
 import { doubtedBefore, figuresAtHand } from '../../calculators/sheet/against.ts';
 import { figureDoubt } from '../../calculators/sheet/figure-doubt.ts';
 import type { FigureKey } from '../../calculators/sheet/figures.ts';
-import { progressOf } from '../../calculators/sheet/progress.ts';
-import { setEntry } from '../../calculators/sheet/set-entry.ts';
+import { progressOf, stateTold } from '../../calculators/sheet/progress.ts';
+import { setDone, setEntry } from '../../calculators/sheet/set-entry.ts';
 import { setFigure } from '../../calculators/sheet/set-figure.ts';
 import { sheetSummary } from '../../calculators/sheet/summary.ts';
 import { newEngine, type Engine } from '../../calculators/sheet/model.ts';
@@ -43,6 +43,18 @@ it('a timing that passes and is doubted is named before the first start', () => 
     /43° before the top, earlier than such engines are set/,
   );
   expect(named(timed(2.7))).toEqual([]);
+});
+
+it('a ratio with a digit too many is doubted in its step too, which has no readings', () => {
+  const mixed = (ratio: number): Engine =>
+    setDone(setFigure(engine({ cylinders: 1 }), 'ratio', ratio), 'fuel', true);
+  const told = (of: Engine) => stateTold(of, 'fuel', progressOf(of).fuel.state);
+  expect(told(mixed(160))).toBe('Done, but doubted');
+  expect(told(mixed(16))).toBe('Done');
+  const [first] = doubtedBefore(mixed(160), progressOf(mixed(160)), 'mm');
+  expect(first).toMatchObject({ spot: { step: 'fuel' } });
+  expect(first!.asks).toMatch(/160 : 1 is far from common practice, which is 16 : 1 to 50 : 1/);
+  expect(doubtedBefore(mixed(16), progressOf(mixed(16)), 'mm')).toEqual([]);
 });
 
 it('others are doubted beside the rest of the sheet, and by common practice', () => {

@@ -23,7 +23,7 @@ export const screams: Symptom = {
     'throttle sticks open',
   ],
   atOnce:
-    'Switch off and shut the twistgrip. Runs it on: a flat rigid board over every inlet. Or stall it: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, and let the clutch lever out at once (the drive takes hold). Do not start it again before the cause is found.',
+    'Switch off and shut the twistgrip. Runs it on: a flat rigid board over every inlet. Or stall it: pull the clutch lever (the drive is free), top gear, the brake of the driven wheel hard on, and let the clutch lever out at once (the drive takes hold). Without a clutch there is only the board. Do not start it again before the cause is found.',
   first: {
     ask: 'Does every slide fall on its stop by itself?',
     how: 'Engine stopped and cold. Open and let go, with the bars turned to both sides; look into each mouth with a torch.',

@@ -15,7 +15,7 @@ export const runsOn: Symptom = {
     'runs with the key off',
   ],
   atOnce:
-    'Shut the twistgrip. A flat rigid board over every inlet, or stall it: pull the clutch lever (the drive is free), top gear, brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Then leave it until it is cold.',
+    'Shut the twistgrip. A flat rigid board over every inlet, or stall it: pull the clutch lever (the drive is free), top gear, brake of the driven wheel hard on, let the clutch lever out (the drive takes hold). Without a clutch there is only the board. Then leave it until it is cold.',
   first: {
     ask: 'Does the switch stop the spark at every plug?',
     how: 'Cold, all plugs in their caps on bare metal away from the plug holes, fuel shut. Turn it over and throw the switch.',
