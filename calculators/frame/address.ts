@@ -68,7 +68,9 @@ function mended(query: string): [string, string][] {
 /** The last of several texts with one key counts. What is too long to be a figure is cut, and says so. */
 function everyText(query: string): Record<string, string> {
   const texts: Record<string, string> = Object.create(null) as Record<string, string>;
-  for (const [key, value] of mended(query)) {
+  for (const [written, value] of mended(query)) {
+    // Whose the figures are is not lost to a capital that a phone puts first.
+    const key = written.toLowerCase() === EXAMPLE ? EXAMPLE : written;
     texts[cutText(key, LONGEST)] = key === EXAMPLE ? value : cutText(value, LONGEST + 2);
   }
   return { ...texts };
@@ -83,7 +85,7 @@ export function fromQuery(query: string): Texts {
 /** Whose the texts of a query string are: the link's, but for those it calls the example's. */
 export function originsIn(query: string): Origins {
   const { [EXAMPLE]: named = '', ...texts } = everyText(query);
-  const names = new Set(named.split(','));
+  const names = new Set(named.toLowerCase().split(/[,;\s]+/));
   const whose = (key: string): boolean => {
     if (names.has(key) || names.has(baseOf(key))) return true;
     return names.has(ALL) && !names.has(`-${key}`) && !names.has(`-${baseOf(key)}`);

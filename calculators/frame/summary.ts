@@ -80,6 +80,10 @@ export interface SummaryLine {
   readonly text: string;
 }
 
+/** Figure and unit with a blank between them, where the unit is a word. */
+const apart = (typed: string, pieces: { number: string; unit: string } | undefined): string =>
+  pieces !== undefined && /^\p{L}/u.test(pieces.unit) ? `${pieces.number} ${pieces.unit}` : typed;
+
 /** How a figure was typed, where that is another unit, a fraction or a sum: the figure that a book has. */
 function givenAs({ given, text, spec, problem }: FigureField, shown: UnitName): string {
   if (!given || problem !== undefined) return '';
@@ -89,7 +93,7 @@ function givenAs({ given, text, spec, problem }: FigureField, shown: UnitName): 
     pieces !== undefined &&
     !/[/⁄]/u.test(typed) &&
     (pieces.unit === '' || isHomeUnit(pieces.unit, shown) || isHomeUnit(pieces.unit, spec.unit));
-  return isPlain ? '' : ` (given as ${typed})`;
+  return isPlain ? '' : ` (given as ${apart(typed, pieces)})`;
 }
 
 function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {

@@ -24,6 +24,19 @@ export const dwellOdds = (figures: Figures): string | undefined => {
     : refused(() => assertDwell(dwell, lobes));
 };
 
+/** Rods of such engines for their stroke, at the very least and the very most: well beyond the 1.7 to 2.2 of common practice. */
+const SHORTEST = 1.4;
+const LONGEST = 3;
+
+/** What speaks against a rod beside its stroke; nothing of one that other checks refuse. */
+function rodOdds({ rod, stroke }: Figures): string | undefined {
+  if (rod === undefined || stroke === undefined || rod <= stroke / 2) return undefined;
+  const strokes = rod / stroke;
+  return strokes < SHORTEST || strokes > LONGEST
+    ? `A rod of ${sayNumber(rod)} mm on a stroke of ${sayNumber(stroke)} mm is ${strokes.toFixed(1)} strokes long, and 1.7 to 2.2 is common practice: check both, and their unit. A rod is measured from centre to centre of its two eyes.`
+    : undefined;
+}
+
 /** What a plate's bore, rim and slots say against one another; mm. */
 function plateOdds(figures: Figures): string | undefined {
   const { 'plate-bore': bore, 'plate-outside': outside, 'slot-radius': radius } = figures;
@@ -43,6 +56,8 @@ function plateOdds(figures: Figures): string | undefined {
 const checks: Partial<Record<FigureKey, (figures: Figures) => string | undefined>> = {
   gap: ({ gap, lift }) => gapOdds(gap, lift),
   lift: ({ gap, lift }) => gapOdds(gap, lift),
+  rod: rodOdds,
+  stroke: rodOdds,
   'dwell-angle': dwellOdds,
   lobes: dwellOdds,
   'plate-bore': plateOdds,

@@ -209,9 +209,13 @@ describe('fuel and oil', () => {
     expect(said('fuel-and-oil', { ...rich, ratio: '50', already: '0' })).not.toMatch(
       /less oil than engines/,
     );
-    expect(
-      said('fuel-and-oil', { fuel: '5', by: 'percent', percent: '0.5', already: '0' }),
-    ).toMatch(/^200 to 1 is less oil/m);
+    const share = (percent: string) =>
+      said('fuel-and-oil', { fuel: '5', by: 'percent', percent, already: '0' });
+    expect(share('0.5')).toMatch(/^200 to 1 is less oil/m);
+    // 100/16 is 6.25: a ratio that was typed as per cent.
+    expect(share('16')).toMatch(/^16\.0 per cent is 6\.3 to 1: more oil than engines are run on/m);
+    expect(share('6')).not.toMatch(/more oil than engines/);
+    expect(of('6', '50')).toMatch(/^6\.0 to 1 is more oil than engines are run on/m);
   });
 
   it('a tank that had less oil ends with less, one that had more with more', () => {

@@ -119,6 +119,14 @@ describe('what is read of an address', () => {
     expect(of('&example=all,-gap')).toEqual([example, link, link, link]);
     expect(of('&example=all,-gap-10')).toEqual([example, example, example, link]);
     expect(of('&example=-width')).toEqual([link, link, link, link]);
+    // As a phone or a mail may have altered it.
+    for (const altered of [
+      '&Example=all,-width',
+      '&example=all; -width',
+      '&EXAMPLE=All,%20-Width',
+    ]) {
+      expect(of(altered), altered).toEqual([link, example, example, example]);
+    }
   });
 });
 

@@ -272,7 +272,7 @@ it('a link says what was chosen as a sentence would, and nothing twice', () => {
   const evaluation = evaluate(calculator, texts, { lengths: 'mm' });
   const words = markdownLink(calculator, evaluation, 'mm', 'x');
   expect(words).toContain(
-    'from piston travel 3.175 mm (given as .125in), it was given for another engine, ',
+    'from piston travel 3.175 mm (given as .125 in), it was given for another engine, ',
   );
   expect(words).not.toContain('you have');
 });

@@ -61,5 +61,9 @@ it('others are doubted beside the rest of the sheet, and by common practice', ()
   expect(figureDoubt(engine({ gap: 0.35, lift: 0.3 }), 'gap')).toBeDefined();
   expect(figureDoubt(engine({ gap: 3.5 }), 'gap')).toBeDefined();
   expect(figureDoubt(engine({ gap: 0.35, lift: 1 }), 'gap')).toBeUndefined();
+  // 500 over 60 is 8.3 strokes; 118 over 60 is 2.0.
+  expect(figureDoubt(engine({ stroke: 60, rod: 500 }), 'rod')).toMatch(/is 8\.3 strokes long/);
+  expect(figureDoubt(engine({ stroke: 60, rod: 40 }), 'stroke')).toMatch(/is 0\.7 strokes long/);
+  expect(figureDoubt(engine({ stroke: 60, rod: 118 }), 'rod')).toBeUndefined();
   expect(figureDoubt(engine({}), 'gap')).toBeUndefined();
 });

@@ -24,10 +24,34 @@ const tooLittle = (ratio: number, what: (figures: string) => string): string | u
     ? `${what(`${fixed(ratio, decimalsApart(ratio, LEAST_OIL, 0))} to 1`)} less oil than engines are run on. The leanest ratios in use are near ${String(LEAST_OIL)} to 1 (common practice). See whether it has a digit too many before you mix: an engine without oil seizes.`
     : undefined;
 
+/** The most oil that engines run on, in parts of petrol (common practice): more is likelier a ratio typed as per cent. */
+const MOST_OIL = 10;
+
+/** A caution where there is so much oil that it is likelier to be another way of telling it. */
+function tooMuch(v: Values): string | undefined {
+  const ratio = ratioOf(v);
+  if (ratio >= MOST_OIL) return undefined;
+  const so =
+    v.by === 'percent'
+      ? `${fixed(v.percent, 1)} per cent is ${fixed(ratio, 1)} to 1:`
+      : `${fixed(ratio, 1)} to 1 is`;
+  const remedy =
+    v.by === 'percent'
+      ? 'If it is a ratio, choose Ratio above.'
+      : 'If it is per cent, choose that above.';
+  return `${so} more oil than engines are run on. From 16 to 50 to 1 is common practice. ${remedy}`;
+}
+
 /** More petrol than is mixed at once for such an engine, litres. */
 const MUCH_PETROL = 100;
 
 export const remarks = (v: Values, computed: Computed): readonly Remark[] => [
+  {
+    about: 'whether there is too much oil',
+    quiet: true,
+    leads: true,
+    say: () => tooMuch(v),
+  },
   {
     about: 'whether so much is mixed at once',
     quiet: true,
