@@ -5,7 +5,7 @@ import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
-import { unusualTiming } from '../position/usual-timing.ts';
+import { unusualTiming } from '../plate/usual-timing.ts';
 import { farFromPractice } from './common-practice.ts';
 import { sliderCrankOf } from './geometry.ts';
 import { dwellOdds, gapOdds, refused } from './figures-together.ts';

@@ -1,5 +1,5 @@
 import { timingAt } from '../maths/plate/plate-setting.ts';
-import { unusualTiming } from '../position/usual-timing.ts';
+import { unusualTiming } from '../plate/usual-timing.ts';
 import { DEEPEST } from './degrees-typed.ts';
 import type { FigureKey } from './figures.ts';
 import { besideOthers } from './figures-together.ts';

@@ -4,7 +4,7 @@ import type { Rolldown } from 'vite';
 interface ScriptFile {
   readonly name: string;
   /** Each ends with a slash, so that a module is placed by the folder it lies in. */
-  readonly from: readonly `${string}/`[];
+  readonly from: readonly (`${string}/` | `${string}.ts`)[];
   /** How many of the pages' starting points must use a module before it goes there. */
   readonly sharedBy: number;
 }
@@ -51,9 +51,13 @@ export const plan: readonly ScriptFile[] = [
     sharedBy: 2,
   },
   {
-    // Shared by the calculators that know where the piston is.
+    // Shared by the calculators that know where the piston is, and fire there.
     name: 'crank',
-    from: ['calculators/maths/crank/', 'calculators/position/'],
+    from: [
+      'calculators/maths/crank/',
+      'calculators/maths/plate/plate-setting.ts',
+      'calculators/position/',
+    ],
     sharedBy: 2,
   },
   {

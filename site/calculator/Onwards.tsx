@@ -23,7 +23,7 @@ function nobodys({ query, from }: Onward, fields: Evaluation['fields']): string 
 
 function addressOf(way: Onward, { fields }: Evaluation): string {
   const example = nobodys(way, fields);
-  const texts = new URLSearchParams({ ...way.query, ...(example === '' ? {} : { example }) });
+  const texts = new URLSearchParams({ ...(example === '' ? {} : { example }), ...way.query });
   return pageAddress(way.slug, texts.toString());
 }
 

@@ -471,7 +471,7 @@ describe('the keys of a unit', () => {
         }
         await box.press('End');
         await row.getByRole('button', { name, exact: true }).tap();
-        expect(await box.inputValue()).toMatch(typed);
+        await expect.poll(() => box.inputValue()).toMatch(typed);
       });
     },
   );

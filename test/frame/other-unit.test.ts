@@ -186,9 +186,12 @@ describe('a figure of the weather, refused as it is', () => {
     ['piston-clearance', 'measured-at', '68', /for 68 °F type “68 °F”/],
     ['air-and-jet', 'pressure', '29.5', /for 29\.5 inHg type “29\.5 inHg”/],
     ['air-and-jet', 'pressure', '1013', /for 1013 mbar type “1013 mbar”/],
-  ] as const)('%s %s of %s is told the unit in which it would be taken', (slug, key, text, said) => {
-    expect(typed(slug, key, text).problem).toMatch(said);
-  });
+  ] as const)(
+    '%s %s of %s is told the unit in which it would be taken',
+    (slug, key, text, said) => {
+      expect(typed(slug, key, text).problem).toMatch(said);
+    },
+  );
 
   it('and a mass that is far from the usual in grams is asked about', () => {
     expect(typed('firing-order', 'reciprocating', '8.5').doubt).toMatch(/type “8\.5 oz”/);

@@ -161,7 +161,7 @@ function shareForRatio(value: number, unit: string, text: string): Parsed | unde
   const ratio = Number((100 / percent).toPrecision(4));
   const remedy =
     ratio < LEAST_RATIO
-      ? 'more oil than any engine is run on. Check the figure and its unit'
+      ? 'more oil than any engine is run on'
       : `so type “${String(ratio)}”, or choose per cent where a field above offers it`;
   return {
     kind: 'bad',

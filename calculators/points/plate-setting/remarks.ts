@@ -1,7 +1,7 @@
 import { fixed } from '../../frame/text/format.ts';
 import type { Known, Remark, Uncertain } from '../../frame/types.ts';
 import { EARLIEST_SPARK } from '../../maths/limits/earliest-spark.ts';
-import { unusualTiming } from '../../position/usual-timing.ts';
+import { unusualTiming } from '../../plate/usual-timing.ts';
 import { listed } from '../../maths/numeric/listed.ts';
 import { orAssumed } from '../../frame/whose-limit.ts';
 import { withinTolerance } from '../../maths/plate/plate-setting.ts';
