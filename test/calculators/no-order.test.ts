@@ -47,5 +47,8 @@ it('jets of which none are alike are no best set', () => {
   expect(labels('jet-set', sizes('1.1', '1.05', '0.95', '1.2')).join()).toMatch(
     /least unlike: jet/,
   );
+  // Four alike make four sets as good as one another.
+  expect(said('jet-set', sizes('1.1', '1.1', '1.1', '1.1'))).toMatch(/Either will do/);
+  expect(said('jet-set', sizes('1.1', '1.1', '1.1', '1.2'))).not.toMatch(/Either will do/);
   expect(labels('jet-set', sizes('1.1', '1.1', '1.1', '1.2')).join()).toMatch(/best set: jet/);
 });

@@ -61,6 +61,8 @@ it('others are doubted beside the rest of the sheet, and by common practice', ()
   expect(figureDoubt(engine({ gap: 0.35, lift: 0.3 }), 'gap')).toBeDefined();
   expect(figureDoubt(engine({ gap: 3.5 }), 'gap')).toBeDefined();
   expect(figureDoubt(engine({ gap: 0.35, lift: 1 }), 'gap')).toBeUndefined();
+  expect(figureDoubt(engine({ 'least-play': 0 }), 'least-play')).toMatch(/1 mm or more/);
+  expect(figureDoubt(engine({ 'least-play': 1 }), 'least-play')).toBeUndefined();
   // 500 over 60 is 8.3 strokes; 118 over 60 is 2.0.
   expect(figureDoubt(engine({ stroke: 60, rod: 500 }), 'rod')).toMatch(/is 8\.3 strokes long/);
   expect(figureDoubt(engine({ stroke: 60, rod: 40 }), 'stroke')).toMatch(/is 0\.7 strokes long/);
