@@ -595,6 +595,10 @@ describe('a step that the engine has not', () => {
     expect(jobOf(setFigure(engine, key, there))).toContain(id);
   });
 
+  it('is not the idle screw of a slide, whatever jets its carburettor lacks', () => {
+    expect(jobOf(setFigure(figured(), 'pilot-jets', 0))).toContain('screws');
+  });
+
   it('is named with its reason, and no other has one', () => {
     const falling = order.filter((id) => steps[id].fallsAway);
     expect(falling).toEqual(order.filter((id) => answers.some(([other]) => other === id)));
