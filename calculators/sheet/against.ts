@@ -1,14 +1,13 @@
 import { proseIn } from '../frame/text/prose.ts';
-import { sentenceIn } from '../frame/text/sentence.ts';
 import type { LengthDisplay } from '../frame/text/units.ts';
 import { spotOf, type Spot } from './due.ts';
-import { ownFiguresDoubt } from './figure-doubt.ts';
 import { sheetFigures, type FigureKey } from './figures.ts';
 import { leadWords } from './leads.ts';
 import { judge } from './judge.ts';
 import { listed } from '../maths/numeric/listed.ts';
 import { boxName, type Engine } from './model.ts';
 import { jobOf, progressOf, type Progress } from './progress.ts';
+import { stepDoubt } from './step-doubt.ts';
 import { reopening, steps, type StepId } from './steps.ts';
 import { figureLine } from './summary.ts';
 
@@ -71,18 +70,10 @@ export function doubtedBefore(
   const job = jobOf(engine);
   return job.slice(0, job.indexOf('start')).flatMap((step) => {
     if (progress[step].state !== 'pass') return [];
-    const ofFigures = ownFiguresDoubt(engine, step);
-    if (ofFigures !== undefined) {
-      const asks = sentenceIn(ofFigures, lengths);
-      return [{ spot: { step, index: 0 }, title: steps[step].title, asks }];
-    }
-    const { rows } = judge(engine, step, lengths);
-    const index = rows.findIndex(({ doubted }) => doubted === true);
-    if (index < 0) return [];
-    const name = boxName(steps[step].reading!, index, engine);
-    return [
-      { spot: { step, index }, title: steps[step].title, asks: `${name}: ${rows[index]!.words}` },
-    ];
+    const doubt = stepDoubt(engine, step, lengths);
+    if (doubt === undefined) return [];
+    const { index, words } = doubt;
+    return [{ spot: { step, index }, title: steps[step].title, asks: words }];
   });
 }
 

@@ -5,14 +5,12 @@ import { assertCam, gapForDwell } from '../maths/ignition/breaker-cam.ts';
 import { finalCurrent } from '../maths/ignition/coil-charge.ts';
 import { sayNumber } from '../maths/numeric/rounding.ts';
 import { currentLimitInput } from '../points/coil-inputs.ts';
-import { unusualTiming } from '../plate/usual-timing.ts';
 import { farFromPractice } from './common-practice.ts';
-import { sliderCrankOf } from './geometry.ts';
 import { dwellOdds, gapOdds, refused } from './figures-together.ts';
-import { timingAt } from '../maths/plate/plate-setting.ts';
-import { attempted, type Judgement, type Verdict } from './judge-words.ts';
+import type { Judgement, Verdict } from './judge-words.ts';
 import type { Engine, Entry } from './model.ts';
 import { steps, type StepId } from './steps.ts';
+import { unusualPlace } from './usual-place.ts';
 
 type Figures = Engine['figures'];
 
@@ -51,19 +49,6 @@ function ofCurrent(resistance: number, volts: number): string | undefined {
     : undefined;
 }
 
-/** A timing by the angle that it comes to, where the sheet has stroke and rod. */
-function ofTiming(engine: Engine, value: number): string | undefined {
-  const crank = sliderCrankOf(engine);
-  if (crank === undefined) return undefined;
-  const angle = attempted(() => timingAt(crank, value));
-  // Further down than the piston goes says so where the timing is judged.
-  const said = typeof angle === 'number' ? unusualTiming(angle) : undefined;
-  return (
-    said &&
-    `On the stroke and rod in the sheet that is ${said} Check figure, reading and units, and stroke and rod.`
-  );
-}
-
 function ofSquish({ deck, bore }: Figures, value: number): string | undefined {
   if (deck !== undefined && value < deck) {
     return `The crown alone stands ${lengthOf(deck)} below the deck in the sheet, and ${lengthOf(value)} is less: unless the head reaches into the bore, one of the two is to be measured again.`;
@@ -77,7 +62,7 @@ function readingOdds(engine: Engine, id: StepId, value: number): Odds | undefine
   const { lift, gap, bore, volts } = figures;
   switch (id) {
     case 'timing':
-      return doubt(ofTiming(engine, value));
+      return doubt(unusualPlace(engine, value));
     case 'gap': {
       const said = gapOdds(value, lift);
       // What is said of the figure itself is not said again in full.

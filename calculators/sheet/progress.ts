@@ -1,8 +1,8 @@
-import { ownFiguresDoubt } from './figure-doubt.ts';
 import { movedSince, readingOf } from './readings.ts';
 import { judge } from './judge.ts';
 import { boxesOf, entriesOf, type Engine } from './model.ts';
 import { outdatedAt } from './outdated.ts';
+import { stepDoubt } from './step-doubt.ts';
 import { hasStep, needs, order, steps, type StepId } from './steps.ts';
 
 /** A step that the engine has not counts as passed: nothing waits for it. */
@@ -31,10 +31,7 @@ export const stateWords: Readonly<Record<StepState, string>> = {
 
 /** How a step stands, in words for where its readings are not told one by one: what passes may yet be doubted. */
 export function stateTold(engine: Engine, id: StepId, state: StepState): string {
-  const isDoubted =
-    state === 'pass' &&
-    (judge(engine, id, 'mm').rows.some(({ doubted }) => doubted === true) ||
-      ownFiguresDoubt(engine, id) !== undefined);
+  const isDoubted = state === 'pass' && stepDoubt(engine, id, 'mm') !== undefined;
   return isDoubted ? `${stateWords.pass}, but doubted` : stateWords[state];
 }
 

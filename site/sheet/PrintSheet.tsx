@@ -11,7 +11,7 @@ import {
 import { firedByBox, orderWords } from '../../calculators/sheet/firing-order.ts';
 import { idleFigures } from '../../calculators/sheet/idle-figures.ts';
 import { leadWords } from '../../calculators/sheet/leads.ts';
-import { figureDoubt, ownFiguresDoubt } from '../../calculators/sheet/figure-doubt.ts';
+import { figureDoubt } from '../../calculators/sheet/figure-doubt.ts';
 import { NO_FIGURE, targetWords } from '../../calculators/sheet/judge.ts';
 import { dayWords, lastDay } from '../../calculators/sheet/log.ts';
 import { entryWords, kindWords } from '../../calculators/sheet/log-words.ts';
@@ -89,11 +89,10 @@ const forPen = (target = ''): string => target.replaceAll(NO_FIGURE, '____');
 function toWords(engine: Engine, id: StepId, lengths: LengthDisplay): string {
   const { earth } = engine.figures;
   if (id === 'polarity') return earth === undefined ? '' : `${earth === 0 ? '−' : '+'} to points`;
-  const { reading } = steps[id];
+  const { reading, figures = [] } = steps[id];
   if (reading === undefined && id !== 'fuel') return '';
-  const doubted =
-    (reading?.target !== undefined && figureDoubt(engine, reading.target) !== undefined) ||
-    ownFiguresDoubt(engine, id) !== undefined;
+  const setTo = reading === undefined ? figures : [reading.target];
+  const doubted = setTo.some((key) => key !== undefined && figureDoubt(engine, key) !== undefined);
   return `${forPen(targetWords(engine, id, lengths))}${doubted ? ', doubted' : ''}`;
 }
 
