@@ -4,7 +4,7 @@ import { inSentence } from './text/sentence.ts';
 import { fieldUnit } from './field/field-unit.ts';
 import { orderText } from './text/order.ts';
 import type { Field, FigureField } from './field/fields.ts';
-import { numberAndUnit, withoutMarks } from './field/parse.ts';
+import { apart, numberAndUnit, withoutMarks } from './field/parse.ts';
 import { isHomeUnit } from './field/typed-units.ts';
 import { showResult, wordsOf } from './show-result.ts';
 import {
@@ -80,10 +80,6 @@ export interface SummaryLine {
   readonly text: string;
 }
 
-/** Figure and unit with a blank between them, where the unit is a word. */
-const apart = (typed: string, pieces: { number: string; unit: string } | undefined): string =>
-  pieces !== undefined && /^\p{L}/u.test(pieces.unit) ? `${pieces.number} ${pieces.unit}` : typed;
-
 /** How a figure was typed, where that is another unit, a fraction or a sum: the figure that a book has. */
 function givenAs({ given, text, spec, problem }: FigureField, shown: UnitName): string {
   if (!given || problem !== undefined) return '';
@@ -93,7 +89,10 @@ function givenAs({ given, text, spec, problem }: FigureField, shown: UnitName): 
     pieces !== undefined &&
     !/[/⁄]/u.test(typed) &&
     (pieces.unit === '' || isHomeUnit(pieces.unit, shown) || isHomeUnit(pieces.unit, spec.unit));
-  return isPlain ? '' : ` (given as ${apart(typed, pieces)})`;
+  if (isPlain) return '';
+  // A mark stands at its figure, and a word apart from it.
+  const hasWord = pieces !== undefined && /^\p{L}/u.test(pieces.unit);
+  return ` (given as ${hasWord ? apart(pieces) : typed})`;
 }
 
 function inputLine(field: Field, lengths: LengthDisplay): SummaryLine | undefined {

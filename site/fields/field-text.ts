@@ -25,6 +25,7 @@ import { repeatedReadings } from '../../calculators/maths/numeric/repeated-readi
 import { statedAndRead } from '../../calculators/maths/numeric/stated-and-read.ts';
 import { decimalsFor } from '../../calculators/maths/numeric/rounding.ts';
 import {
+  apart,
   IMPLIED,
   numberAndUnit,
   parse,
@@ -38,10 +39,6 @@ import {
   type LengthDisplay,
   type UnitName,
 } from '../../calculators/frame/text/units.ts';
-
-/** Figure and unit as typed together, apart by a space: “18 thou”. */
-const apart = ({ number, unit }: { number: string; unit: string }): string =>
-  unit === '' ? number : `${number} ${unit}`;
 
 /** One figure's text as it stands in a field that shows it in `shown`. */
 function textIn(kept: string, value: number | undefined, spec: FieldSpec, shown: UnitName): string {

@@ -83,6 +83,10 @@ function split(text: string): Pieces | undefined {
   return { sign: signOf(sign), magnitude, unit: unit!.trim() };
 }
 
+/** Figure and unit as typed together, apart by a space: “18 thou”. */
+export const apart = ({ number, unit }: { number: string; unit: string }): string =>
+  unit === '' ? number : `${number} ${unit}`;
+
 /** Splits typed text into its number and its unit, or nothing when it does not start as a number. */
 export function numberAndUnit(text: string): { number: string; unit: string } | undefined {
   const trimmed = withoutMarks(text).trim();
